@@ -1,0 +1,68 @@
+// Union of logs: what is kept when the same entry arrives twice, differs, or was redacted.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <span>
+#include <utility>
+#include <vector>
+
+#include "core/base/digest.hpp"
+#include "core/base/id.hpp"
+#include "core/log/entry.hpp"
+
+namespace evenclaw {
+
+/// What became of an entry that was offered.
+enum class Kept {
+  stored,
+  already,       // the same bytes were there, or the redacted form of them
+  redacted_now,  // it was there in full; what was offered is its redacted form, which wins
+  two_versions   // the same id with other bytes: both are kept, the lowest digest is shown
+};
+
+/// A set of entries under union. Adding is commutative, associative and idempotent in its outcome
+/// (shown(), everything()); the order of arrival changes nothing.
+class EntrySet {
+ public:
+  Kept add(Entry entry);
+  void add_all(const EntrySet& other);
+
+  /// One entry per (scope, id), the version with the lowest digest, in the total order.
+  [[nodiscard]] std::vector<Entry> shown() const;
+  /// Every version kept, in the total order.
+  [[nodiscard]] std::vector<Entry> everything() const;
+  /// Ids of which more than one version is kept, sorted.
+  [[nodiscard]] std::vector<EntryId> in_two_versions() const;
+  [[nodiscard]] std::size_t size() const { return entries_.size(); }
+
+  friend bool operator==(const EntrySet&, const EntrySet&) = default;
+
+ private:
+  struct Key {
+    Uuid scope;
+    EntryId id;
+    Digest digest;
+    friend auto operator<=>(const Key&, const Key&) = default;
+  };
+  std::map<Key, Entry> entries_;
+};
+
+/// A hole in a device's count, or a counter that jumped further than is believed.
+struct LogFlaw {
+  enum class Kind { gap, seq_used_twice, order_jump, supersedes_cycle, supersedes_other_kind };
+  Kind kind;
+  Uuid scope;
+  DeviceId device;
+  std::int64_t seq = 0;  // where
+  EntryId entry;         // nil for a gap
+  friend bool operator==(const LogFlaw&, const LogFlaw&) = default;
+};
+std::vector<LogFlaw> flaws_of(std::span<const Entry> entries);
+
+/// The entries that count: in the total order, without those superseded (within scope and kind;
+/// cycles ignored) and without those whose body a redact entry takes away. When two entries
+/// supersede the same one, the later in the total order counts.
+std::vector<Entry> effective(std::vector<Entry> entries);
+
+}  // namespace evenclaw

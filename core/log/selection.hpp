@@ -1,0 +1,67 @@
+// Which rows or counts are wanted, as values that every store answers alike.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/wire/cells.hpp"
+
+namespace evenclaw {
+
+enum class Compare { equal, not_equal, at_most, at_least, is_empty, not_empty };
+
+/// A condition on one bare column; conditions are joined by "and". An empty cell never equals.
+struct Filter {
+  std::string column;
+  Compare compare = Compare::equal;
+  Cell cell = {};
+};
+
+/// Rows of one table of one herd (or of all herds when none is given), sorted by the named
+/// columns and then by the key.
+struct RowSelection {
+  std::string table;
+  std::optional<HerdId> herd;
+  std::vector<Filter> where;
+  std::vector<std::string> sorted_by;
+};
+
+/// Counts of rows of one table by bare columns; herd is always the first group, no joins, no
+/// expressions, so that any store, sharded or not, can answer it. Each result row holds the herd,
+/// the group columns, the count, then the sums, sorted by the groups.
+struct CountQuery {
+  std::string name;
+  std::string table;
+  std::vector<std::string> group_by;  // without herd, which is always there
+  std::vector<Filter> where;
+  std::vector<std::string> sums;      // integer columns
+};
+
+/// The named counts of this version, about ten.
+std::span<const CountQuery> named_counts();
+const CountQuery* find_count(std::string_view name);
+
+/// What a table looks like, for translators; nothing when there is no such table.
+struct TableShape {
+  std::string_view name;
+  int key_columns;  // the first so many columns are the key, herd first
+  std::vector<Column> columns;
+};
+std::span<const TableShape> all_tables();
+const TableShape* find_table(std::string_view name);
+
+/// Refuses unknown tables and columns (slug "selection-impossible", our programs' mistake or a
+/// newer client's), sums over text, filters of the wrong kind.
+Outcome check_selection(const RowSelection& selection);
+Outcome check_count(const CountQuery& query);
+
+/// Both answered over rows in memory, in the order the contract demands.
+std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Cells> rows);
+std::vector<Cells> count_rows(const CountQuery& query, std::span<const Cells> rows);
+
+}  // namespace evenclaw

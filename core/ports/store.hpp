@@ -1,0 +1,109 @@
+// What the core needs of a place that keeps the log and its picture.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/log/entry.hpp"
+#include "core/log/merge.hpp"
+#include "core/log/selection.hpp"
+#include "core/trade/rows.hpp"
+
+namespace evenclaw {
+
+/// Rows that replace whatever stood for these subjects.
+struct PictureOfCow {
+  HerdId herd;
+  std::vector<CowId> group;  // rows of every one of them are replaced
+  Rows rows;
+};
+struct PictureOfVisit {
+  HerdId herd;
+  VisitId visit;
+  Rows rows;
+};
+
+/// What is written together or not at all.
+struct Write {
+  std::vector<Entry> entries;
+  std::vector<PictureOfCow> cows;
+  std::vector<PictureOfVisit> visits;
+  /// The half-entered turn kept with this write: nothing leaves it, "" clears it.
+  std::optional<std::string> draft;
+};
+
+struct EntrySelection {
+  std::optional<Uuid> scope;
+  std::optional<Uuid> subject;      // touches this cow, visit or herd
+  std::vector<std::string> kinds;   // empty: all
+};
+
+/// Who this store belongs to and which device it is.
+struct StoreIdentity {
+  BusinessId business;  // nil in a new store
+  DeviceId device;
+  bool copied = false;  // the file was copied or restored since: it needs a device id of its own
+};
+
+class Store {
+ public:
+  Store() = default;
+  Store(const Store&) = delete;
+  Store& operator=(const Store&) = delete;
+  virtual ~Store() = default;
+
+  virtual Result<StoreIdentity> identity() = 0;
+  /// Sets business and device, and clears `copied`.
+  virtual Outcome set_identity(BusinessId business, DeviceId device) = 0;
+
+  /// Durable when it returns without fault: only then may anyone say "saved". One answer per
+  /// entry, as EntrySet::add would give. On a fault nothing of the write is kept.
+  virtual Result<std::vector<Kept>> write(const Write& write) = 0;
+
+  /// Shown entries in the total order of each scope, one scope after another; stops when `each`
+  /// returns false. Never holds the whole log in memory.
+  virtual Outcome read_entries(const EntrySelection& selection,
+                               const std::function<bool(const Entry&)>& each) = 0;
+  /// Every version kept, also the ones not shown.
+  virtual Outcome read_everything(const std::function<bool(const Entry&)>& each) = 0;
+  virtual Result<std::optional<Entry>> find_entry(EntryId id) = 0;
+
+  /// The highest seq this device has used in the scope, 0 when none.
+  virtual Result<std::int64_t> last_seq(DeviceId device, const Uuid& scope) = 0;
+  /// The highest believed Lamport counter of the scope (jumps beyond largest_order_jump left out).
+  virtual Result<std::int64_t> last_order(const Uuid& scope) = 0;
+
+  virtual Result<std::vector<Cells>> select(const RowSelection& selection) = 0;
+  virtual Result<std::vector<Cells>> count(const CountQuery& query) = 0;
+
+  virtual Result<std::string> draft() = 0;
+
+  /// Empties every picture table, so that a rebuild starts from nothing.
+  virtual Outcome forget_pictures() = 0;
+};
+
+/// Rows of a type from a store, through its fields().
+template <HasFields RowType>
+Result<std::vector<RowType>> select_as(Store& store, std::optional<HerdId> herd,
+                                       std::vector<Filter> where = {},
+                                       std::vector<std::string> sorted_by = {}) {
+  auto cells = store.select(
+      {std::string(RowType::table), herd, std::move(where), std::move(sorted_by)});
+  if (!cells) return cells.faults();
+  std::vector<RowType> rows;
+  rows.reserve(cells->size());
+  for (const Cells& row : *cells) {
+    auto value = from_cells<RowType>(row);
+    if (!value) return value.faults();
+    rows.push_back(*std::move(value));
+  }
+  return rows;
+}
+
+}  // namespace evenclaw

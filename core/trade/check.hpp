@@ -1,0 +1,38 @@
+// Checks made while she is still in the crush.
+#pragma once
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/trade/rows.hpp"
+#include "core/trade/turn.hpp"
+#include "core/trade/warning.hpp"
+
+namespace evenclaw {
+
+/// What is known of a cow before this turn, as the rules need it.
+struct CowPast {
+  Rows rows;                       // of this cow, all visits; empty when she is new
+  std::vector<TurnRow> same_visit; // her earlier turns in this same visit
+};
+
+/// One rule as a row of a table: what it is called, how urgent it is, why it exists.
+struct CheckRule {
+  std::string_view slug;
+  Rank rank;
+  std::string_view why;
+  std::string_view source;
+  std::string_view fires_on;      // call lines of an example that fires, "\n" between lines
+  std::string_view silent_on;     // and of one that must not
+};
+
+std::span<const CheckRule> all_checks();
+
+/// The warnings a turn gives: every rule that fires, but one cause gives one warning, the highest.
+/// The turn need not be finished; `finished` adds the rules about what was not said (a block still
+/// on from last time that nobody mentioned).
+std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished);
+
+}  // namespace evenclaw

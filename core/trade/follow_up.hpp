@@ -1,0 +1,61 @@
+// Which tasks a turn makes, which open tasks it or news from the farm closes.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/trade/check.hpp"
+#include "core/trade/rows.hpp"
+#include "core/trade/task.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// One rule as data: days are counted from the visit; a time said with the act comes first.
+struct FollowUpRule {
+  std::string_view slug;
+  int version;
+  TaskKind kind;
+  Owner owner;
+  int earliest_days;
+  int due_days;
+  int overdue_days;
+  std::string_view source;
+};
+
+std::span<const FollowUpRule> all_follow_up_rules();
+
+/// The tasks made by a settled turn. Ids are derived from `entry` and the position, so that the
+/// same entry always names the same tasks.
+std::vector<TaskMade> tasks_made(const Turn& turn, Day visit_day, EntryId entry);
+
+/// A task that is closed, and in what words.
+struct TaskClosed {
+  TaskId task;
+  std::string how;  // "wrap taken off"
+  friend bool operator==(const TaskClosed&, const TaskClosed&) = default;
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("task", &TaskClosed::task, "the task");
+    visit("how", &TaskClosed::how, "in whose words");
+  }
+};
+
+/// Open tasks that the acts of a turn close: "wrap taken off" closes that foot's wrap-off, lifting
+/// a foot closes its look.
+std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past);
+
+/// What one piece of news does. `unclear` is set, and nothing closed, when it could mean more than
+/// one thing (two wraps on and no foot named, for "wrap off"; plural "wraps off" means all).
+struct NewsEffect {
+  std::vector<TaskClosed> closes;
+  std::vector<TaskMade> makes;            // "still lame" makes a look due today
+  std::optional<std::string> unclear;     // the question to ask
+};
+NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry);
+
+}  // namespace evenclaw

@@ -1,0 +1,223 @@
+// Rows of the picture about feet: findings, actions, cases, what is on them.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/base/date.hpp"
+#include "core/base/enum_words.hpp"
+#include "core/base/id.hpp"
+#include "core/trade/foot.hpp"
+#include "core/trade/lesion.hpp"
+#include "core/trade/place.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+struct FootRow {
+  static constexpr std::string_view table = "foot";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;
+  Foot foot = Foot::lf;
+  VisitId visit;
+  Day day;
+  FootState state = FootState::unsaid;
+  Trimmed trimmed = Trimmed::not_called;
+  bool called_lame = false;
+  bool called_twice = false;  // in this visit, by more than one turn
+  std::string note;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &FootRow::herd, "herd");
+    visit("cow", &FootRow::cow, "cow");
+    visit("turn", &FootRow::turn, "the entry that recorded it");
+    visit("foot", &FootRow::foot, "LF RF LH RH");
+    visit("visit", &FootRow::visit, "visit");
+    visit("day", &FootRow::day, "day of the visit");
+    visit("state", &FootRow::state, "not lifted, nothing found, finding, or unsaid");
+    visit("trimmed", &FootRow::trimmed, "whether it was trimmed");
+    visit("called_lame", &FootRow::called_lame, "she came lame on this leg");
+    visit("called_twice", &FootRow::called_twice, "called by more than one turn of the visit");
+    visit("note", &FootRow::note, "free words");
+  }
+};
+
+/// How a finding continues what was known of that place.
+enum class CaseStep { first, goes_on, relapse };
+
+template <>
+struct EnumWords<CaseStep> {
+  static constexpr EnumWord<CaseStep> table[] = {{CaseStep::first, "first"},
+                                                 {CaseStep::goes_on, "goes_on"},
+                                                 {CaseStep::relapse, "relapse"}};
+};
+
+struct FindingRow {
+  static constexpr std::string_view table = "finding";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;
+  std::int32_t position = 0;  // in the turn, from 1
+  VisitId visit;
+  Day day;
+  Foot foot = Foot::lf;
+  Claw claw = Claw::not_called;
+  Lesion lesion = Lesion::other;
+  Lesion family = Lesion::other;
+  LesionGroup group = LesionGroup::other;
+  std::string words;
+  Place place = Place::not_called;
+  std::optional<std::int32_t> zone;
+  Degree degree = Degree::not_called;
+  DdStage stage = DdStage::not_called;
+  CaseId case_id;
+  CaseStep step = CaseStep::first;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &FindingRow::herd, "herd");
+    visit("cow", &FindingRow::cow, "cow");
+    visit("turn", &FindingRow::turn, "the entry that recorded it");
+    visit("position", &FindingRow::position, "which finding of the turn");
+    visit("visit", &FindingRow::visit, "visit");
+    visit("day", &FindingRow::day, "day of the visit");
+    visit("foot", &FindingRow::foot, "LF RF LH RH");
+    visit("claw", &FindingRow::claw, "outside, inside, both, not called, none");
+    visit("lesion", &FindingRow::lesion, "ICAR code");
+    visit("family", &FindingRow::family, "code under which cases are linked");
+    visit("lesion_group", &FindingRow::group, "infectious, horn or other");
+    visit("words", &FindingRow::words, "words that name or describe it");
+    visit("place", &FindingRow::place, "where on the foot");
+    visit("zone", &FindingRow::zone, "zone number 0-12");
+    visit("degree", &FindingRow::degree, "slight, plain, bad or not called");
+    visit("stage", &FindingRow::stage, "stage of digital dermatitis");
+    visit("case_id", &FindingRow::case_id, "the case it belongs to");
+    visit("step", &FindingRow::step, "first, goes on or relapse");
+  }
+};
+
+struct ActionRow {
+  static constexpr std::string_view table = "action";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;
+  std::int32_t position = 0;
+  VisitId visit;
+  Day day;
+  std::optional<Foot> foot;
+  Claw claw = Claw::none;
+  ActionKind action = ActionKind::opened;
+  std::string product;
+  std::optional<Day> said_for;  // the day meant by "off Thu", "see again 28d"
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &ActionRow::herd, "herd");
+    visit("cow", &ActionRow::cow, "cow");
+    visit("turn", &ActionRow::turn, "the entry that recorded it");
+    visit("position", &ActionRow::position, "which action of the turn");
+    visit("visit", &ActionRow::visit, "visit");
+    visit("day", &ActionRow::day, "day of the visit");
+    visit("foot", &ActionRow::foot, "on which foot, if one");
+    visit("claw", &ActionRow::claw, "on which claw, if one");
+    visit("action", &ActionRow::action, "what was done");
+    visit("product", &ActionRow::product, "spray or paste by name");
+    visit("said_for", &ActionRow::said_for, "the day said with it");
+  }
+};
+
+/// The same lesion at the same place followed through time.
+struct CaseRow {
+  static constexpr std::string_view table = "foot_case";
+  static constexpr int key_columns = 3;
+  HerdId herd;
+  CowId cow;
+  CaseId case_id;
+  Foot foot = Foot::lf;
+  Claw claw = Claw::not_called;
+  Place place = Place::not_called;
+  Lesion family = Lesion::other;
+  Lesion lesion = Lesion::other;  // as called last
+  Degree degree = Degree::not_called;
+  Day first_day;
+  Day last_day;
+  std::int32_t times_found = 0;
+  bool relapse = false;
+  std::optional<Day> not_found_on;  // lifted again and not found: no longer open
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &CaseRow::herd, "herd");
+    visit("cow", &CaseRow::cow, "cow");
+    visit("case_id", &CaseRow::case_id, "case");
+    visit("foot", &CaseRow::foot, "LF RF LH RH");
+    visit("claw", &CaseRow::claw, "which claw");
+    visit("place", &CaseRow::place, "where on the foot");
+    visit("family", &CaseRow::family, "code under which it is linked");
+    visit("lesion", &CaseRow::lesion, "code as called last");
+    visit("degree", &CaseRow::degree, "degree as called last");
+    visit("first_day", &CaseRow::first_day, "day first found");
+    visit("last_day", &CaseRow::last_day, "day last found");
+    visit("times_found", &CaseRow::times_found, "visits at which it was found");
+    visit("relapse", &CaseRow::relapse, "it had been gone before");
+    visit("not_found_on", &CaseRow::not_found_on, "day the foot was lifted without it");
+  }
+};
+
+enum class Fixture { block, wrap };
+
+template <>
+struct EnumWords<Fixture> {
+  static constexpr EnumWord<Fixture> table[] = {{Fixture::block, "block"}, {Fixture::wrap, "wrap"}};
+};
+
+enum class FixtureEnd { still_on, taken_off, came_off, unknown };
+
+template <>
+struct EnumWords<FixtureEnd> {
+  static constexpr EnumWord<FixtureEnd> table[] = {{FixtureEnd::still_on, "still_on"},
+                                                   {FixtureEnd::taken_off, "taken_off"},
+                                                   {FixtureEnd::came_off, "came_off"},
+                                                   {FixtureEnd::unknown, "unknown"}};
+};
+
+/// A block or wrap on a foot, from the day it went on until it is known to be off.
+struct OnFootRow {
+  static constexpr std::string_view table = "on_foot";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;                // that put it on
+  std::int32_t position = 0;   // of that action in the turn
+  Foot foot = Foot::lf;
+  Claw claw = Claw::none;
+  Fixture fixture = Fixture::wrap;
+  Day since;
+  VisitId visit;
+  FixtureEnd ended = FixtureEnd::still_on;
+  std::optional<Day> ended_on;  // the day it was told; when it came off by itself that day is later
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &OnFootRow::herd, "herd");
+    visit("cow", &OnFootRow::cow, "cow");
+    visit("turn", &OnFootRow::turn, "the entry that put it on");
+    visit("position", &OnFootRow::position, "which action of that turn");
+    visit("foot", &OnFootRow::foot, "LF RF LH RH");
+    visit("claw", &OnFootRow::claw, "the claw, for a block");
+    visit("fixture", &OnFootRow::fixture, "block or wrap");
+    visit("since", &OnFootRow::since, "day it went on");
+    visit("visit", &OnFootRow::visit, "visit at which it went on");
+    visit("ended", &OnFootRow::ended, "still on, taken off, came off, unknown");
+    visit("ended_on", &OnFootRow::ended_on, "day that was told");
+  }
+};
+
+}  // namespace evenclaw

@@ -1,0 +1,28 @@
+// Who is who: ids derived from what is known, so that two tablets agree without talking.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+
+namespace evenclaw {
+
+/// The number without leading zeros ("0412" is 412); "0" stays "0".
+std::string plain_number(std::string_view number);
+
+/// A visit, from herd, day and which visit of that day it is (from 1).
+VisitId visit_id(HerdId herd, Day day, int ordinal);
+
+/// A numbered cow, from herd, plain number and the visit in which she is first seen.
+CowId numbered_cow_id(HerdId herd, std::string_view number, VisitId first_seen);
+
+/// A cow without a readable number: herd, visit, device, the words and which of that kind she is.
+CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string_view looks,
+                        int which);
+
+/// The task at `position` (from 1) of an entry.
+TaskId task_id(EntryId entry, int position);
+
+}  // namespace evenclaw

@@ -1,0 +1,44 @@
+// The flat rows of the picture: what a store keeps, a count query counts, a check looks at.
+#pragma once
+
+#include <vector>
+
+#include "core/trade/cow_rows.hpp"
+#include "core/trade/foot_rows.hpp"
+#include "core/trade/task_rows.hpp"
+
+namespace evenclaw {
+
+/// The rows of one subject: a cow (with all united with her) fills everything but `visits`; a
+/// visit fills `visits`.
+struct Rows {
+  std::vector<CowRow> cows;
+  std::vector<CowNumberRow> cow_numbers;
+  std::vector<VisitRow> visits;
+  std::vector<TurnRow> turns;
+  std::vector<FootRow> feet;
+  std::vector<FindingRow> findings;
+  std::vector<ActionRow> actions;
+  std::vector<CaseRow> cases;
+  std::vector<OnFootRow> on_feet;
+  std::vector<TaskRow> tasks;
+  std::vector<DoubtRow> doubts;
+};
+
+/// Calls f(vector) for each table of `rows`, in a fixed order (parents first).
+template <class RowsLike, class F>
+void for_each_table(RowsLike& rows, F&& f) {
+  f(rows.cows);
+  f(rows.cow_numbers);
+  f(rows.visits);
+  f(rows.turns);
+  f(rows.feet);
+  f(rows.findings);
+  f(rows.actions);
+  f(rows.cases);
+  f(rows.on_feet);
+  f(rows.tasks);
+  f(rows.doubts);
+}
+
+}  // namespace evenclaw
