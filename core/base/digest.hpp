@@ -12,7 +12,7 @@ namespace evenclaw {
 
 struct Digest {
   std::array<std::uint8_t, 32> bytes{};
-  friend auto operator<=>(const Digest&, const Digest&) = default;
+  friend std::strong_ordering operator<=>(const Digest&, const Digest&) = default;
 };
 
 Digest sha256(std::string_view bytes);

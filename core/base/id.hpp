@@ -18,7 +18,7 @@ struct Uuid {
 
   [[nodiscard]] bool is_nil() const { return *this == Uuid{}; }
 
-  friend auto operator<=>(const Uuid&, const Uuid&) = default;
+  friend std::strong_ordering operator<=>(const Uuid&, const Uuid&) = default;
 };
 
 /// A Uuid that says what it names, so that a cow is never passed for a herd.
@@ -61,9 +61,10 @@ Uuid uuid_derived(std::string_view name);
 template <>
 struct std::hash<evenclaw::Uuid> {
   std::size_t operator()(const evenclaw::Uuid& uuid) const noexcept {
-    std::size_t hash = 1469598103934665603ULL % static_cast<std::size_t>(-1);
-    for (std::uint8_t byte : uuid.bytes) hash = (hash ^ byte) * 16777619U;
-    return hash;
+    // FNV-1a, 64 bits, folded so that 32-bit targets use all of it.
+    std::uint64_t mixed = 14695981039346656037U;
+    for (const std::uint8_t byte : uuid.bytes) mixed = (mixed ^ byte) * 1099511628211U;
+    return static_cast<std::size_t>(mixed ^ (mixed >> 32U));
   }
 };
 
