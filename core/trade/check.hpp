@@ -30,9 +30,10 @@ struct CheckRule {
 
 std::span<const CheckRule> all_checks();
 
-/// The warnings a turn gives: every rule that fires, but one cause gives one warning, the highest.
-/// The turn need not be finished; `finished` adds the rules about what was not said (a block still
-/// on from last time that nobody mentioned).
+/// The warnings a turn gives, most urgent first: every rule that fires, but one cause gives one
+/// warning, the highest. Pass the turn settled, so that "rest fine" counts as nothing found on the
+/// feet it fills. The turn need not be finished; `finished` adds the rules about what was not said
+/// (a block still on from last time that nobody mentioned).
 std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished);
 
 }  // namespace evenclaw

@@ -29,9 +29,12 @@ struct FollowUpRule {
 
 std::span<const FollowUpRule> all_follow_up_rules();
 
-/// The tasks made by a settled turn. Ids are derived from `entry` and the position, so that the
+/// The tasks made by a settled turn. `past` tells whether a second block was stacked on one whose
+/// tasks are already open (none are made) or on one nobody recorded (they are). Said twice of the
+/// same thing, the later word counts. Ids are derived from `entry` and the position, so that the
 /// same entry always names the same tasks.
-std::vector<TaskMade> tasks_made(const Turn& turn, Day visit_day, EntryId entry);
+std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
+                                 EntryId entry);
 
 /// A task that is closed, and in what words.
 struct TaskClosed {
@@ -46,11 +49,15 @@ struct TaskClosed {
 };
 
 /// Open tasks that the acts of a turn close: "wrap taken off" closes that foot's wrap-off, lifting
-/// a foot closes its look.
-std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past);
+/// a foot closes its look. A look or a block check is closed by seeing it only from its earliest
+/// day on: meeting the block after three days is not the check of four weeks. Fetching the vet, and
+/// whatever nobody could answer, closes nothing.
+std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day visit_day);
 
 /// What one piece of news does. `unclear` is set, and nothing closed, when it could mean more than
-/// one thing (two wraps on and no foot named, for "wrap off"; plural "wraps off" means all).
+/// one thing (two wraps on and no foot named, for "wrap off"; "wraps off" names all four feet) or
+/// when no such wrap or block is known of her. A block the farmer has seen on her closes nothing:
+/// its check is the trimmer's.
 struct NewsEffect {
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> makes;            // "still lame" makes a look due today

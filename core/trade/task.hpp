@@ -63,6 +63,10 @@ struct TaskMade {
   }
 };
 
+/// The words of a task as told to its owner, at most 60 characters: "wrap off left hind",
+/// "block check left hind, inside claw", "see her again" (no foot).
+std::string task_words(TaskKind kind, std::optional<Foot> foot, Claw claw);
+
 /// What became of something since last time, as told: "412, 513 wraps off; 77 gone; 620 still
 /// lame".
 enum class News {
