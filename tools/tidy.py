@@ -1,0 +1,131 @@
+#!/usr/bin/env python3
+"""clang-format and clang-tidy over our C++; what was clean before is not read again.
+
+  tools/tidy.py --build build/dev [--jobs 2] [path ...]
+
+A file counts as read when its own text, every header of ours that it reaches, the settings and the
+version of clang-tidy are the same as then. The memory lies in the XDG cache folder, so a second
+clone profits too; deleting it costs only time.
+"""
+
+import argparse
+import concurrent.futures
+import hashlib
+import os
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.dont_write_bytecode = True
+sys.path.insert(0, str(ROOT / "tools/checks"))
+
+import project  # noqa: E402
+
+_INCLUDE = re.compile(rb'^\s*#\s*include\s*"([^"]+)"', re.MULTILINE)
+# The language alone: what a file means here does not depend on the kind of build.
+FLAGS = ["-std=c++20", f"-I{ROOT}", "-Wall", "-Wextra"]
+
+
+class Reach:
+    """The text of a file together with every header of ours below it."""
+
+    def __init__(self, folders):
+        self.folders = folders
+        self.direct = {}
+
+    def _resolve(self, name):
+        return next((folder / name for folder in self.folders if (folder / name).is_file()), None)
+
+    def _read(self, path):
+        if path not in self.direct:
+            content = path.read_bytes()
+            found = (self._resolve(name.decode()) for name in _INCLUDE.findall(content))
+            self.direct[path] = (content, [header for header in found if header])
+        return self.direct[path]
+
+    def digest(self, path, start):
+        seen, waiting = {path}, [path]
+        while waiting:
+            for header in self._read(waiting.pop())[1]:
+                if header not in seen:
+                    seen.add(header)
+                    waiting.append(header)
+        whole = hashlib.sha256(start)
+        for each in sorted(seen, key=str):
+            whole.update(hashlib.sha256(self._read(each)[0]).digest())
+        return whole.hexdigest()
+
+
+def settings_of(path):
+    """The .clang-tidy files that bind a source, innermost last."""
+    folders = [folder for folder in [*path.parents] if folder == ROOT or ROOT in folder.parents]
+    return b"".join((f / ".clang-tidy").read_bytes() for f in reversed(folders)
+                    if (f / ".clang-tidy").is_file())
+
+
+def memory_folder():
+    cache = Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache")
+    folder = cache / "evenclaw" / "tidy"
+    folder.mkdir(parents=True, exist_ok=True)
+    return folder
+
+
+def misformatted(paths):
+    if not paths:
+        return []
+    run = subprocess.run(["clang-format", "--dry-run", *map(str, paths)], capture_output=True,
+                         text=True, cwd=ROOT)
+    places = re.findall(r"^(\S+?:\d+):\d+: warning: code should be clang-formatted", run.stderr,
+                        re.MULTILINE)
+    return sorted(set(places)) if not run.returncode else [run.stderr]
+
+
+def tidied(path, generated):
+    run = subprocess.run(["clang-tidy", "--quiet", str(path.relative_to(ROOT)), "--", *FLAGS,
+                          f"-I{generated}"], capture_output=True, text=True, cwd=ROOT)
+    wrong = re.search(r": (?:error|warning):", run.stdout)
+    if run.returncode == 0 and not wrong:
+        return None
+    return run.stdout.strip() or run.stderr.strip()
+
+
+def tidy_all(sources, generated, jobs):
+    version = subprocess.run(["clang-tidy", "--version"], capture_output=True, check=True).stdout
+    memory = memory_folder()
+    reach = Reach([ROOT, generated])
+    start = {s: version + settings_of(s) + "\0".join(FLAGS[2:]).encode() for s in sources}
+    keys = {source: reach.digest(source, start[source]) for source in sources}
+    waiting = [source for source in sources if not (memory / keys[source]).exists()]
+    wrong = 0
+    with concurrent.futures.ThreadPoolExecutor(jobs) as pool:
+        for source, said in zip(waiting, pool.map(lambda s: tidied(s, generated), waiting)):
+            if said is None:
+                (memory / keys[source]).touch()
+            else:
+                wrong += 1
+                print(said.replace(f"{ROOT}/", ""), flush=True)
+    return len(waiting), wrong
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--build", type=Path, default=ROOT / "build/dev")
+    parser.add_argument("--jobs", type=int, default=os.cpu_count() or 1)
+    parser.add_argument("paths", nargs="*", help="files to read; default all")
+    options = parser.parse_args()
+    ours = options.paths or project.files(ROOT, project.CPP)
+    paths = [ROOT / path for path in ours]
+    unformatted = misformatted(paths)
+    for place in unformatted:
+        print(f"{place}: not as clang-format writes it")
+    sources = [path for path in paths if path.suffix == ".cpp"]
+    read, wrong = tidy_all(sources, options.build.resolve() / "generated", options.jobs)
+    print(f"clang-tidy: {len(sources)} sources, {read} read now, {wrong} with faults; "
+          f"clang-format: {len(unformatted)} places")
+    return 1 if unformatted or wrong else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
