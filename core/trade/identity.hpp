@@ -9,7 +9,8 @@
 
 namespace evenclaw {
 
-/// The number without leading zeros ("0412" is 412); "0" stays "0".
+/// The number without leading zeros ("0412" is 412); "0" stays "0", and a zero before a letter
+/// stays too, for it is no leading zero of a number.
 std::string plain_number(std::string_view number);
 
 /// A visit, from herd, day and which visit of that day it is (from 1).
@@ -18,7 +19,8 @@ VisitId visit_id(HerdId herd, Day day, int ordinal);
 /// A numbered cow, from herd, plain number and the visit in which she is first seen.
 CowId numbered_cow_id(HerdId herd, std::string_view number, VisitId first_seen);
 
-/// A cow without a readable number: herd, visit, device, the words and which of that kind she is.
+/// A cow without a readable number: herd, visit, device, the words and which of that kind she is
+/// (from 1). The words count byte for byte: two cows said a little differently are two cows.
 CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string_view looks,
                         int which);
 

@@ -1,0 +1,183 @@
+// Checks about where a block goes: never on a claw that hurts, never on both claws of a foot, and
+// never on a side that nobody called.
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "core/trade/checks/situation.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr Claw single_claws[] = {Claw::outside, Claw::inside};
+
+bool includes(Claw claw, Claw single) {
+  return claw == single || claw == Claw::both;
+}
+
+std::optional<FixtureStep> block_step(const Action& action) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  if (!said || said->fixture != Fixture::block) return std::nullopt;
+  return said->step;
+}
+
+bool puts_block_on(const Action& action) {
+  const std::optional<FixtureStep> step = block_step(action);
+  return step && is_on_after(*step) && *step != FixtureStep::left_on;
+}
+
+void with_go_ahead(Warning& warning, std::vector<std::string> others) {
+  warning.answers = std::move(others);
+  warning.answers.emplace_back("go ahead");
+}
+
+Firing on_painful(const Turn& turn, const FootCall& call, Claw claw, const Finding& finding) {
+  Firing firing;
+  firing.warning.foot = call.foot;
+  firing.warning.claw = claw;
+  firing.causes = {{call.foot, About::block}};
+  const std::string where = std::string(spoken(call.foot)) + ' ' + std::string(spoken(claw));
+  const std::string what =
+      "Block on the claw with the " + spoken_name(finding) + " (" + where + ").";
+  if (painful_finding(call, partner(claw)) != nullptr) {
+    firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
+    with_go_ahead(firing.warning, {});
+    return firing;
+  }
+  const std::string good(spoken(partner(claw)));
+  firing.warning.words = what + ' ' + sentence(good) + " meant?";
+  with_go_ahead(firing.warning, corrections(turn, call.foot, "no, " + good));
+  return firing;
+}
+
+std::optional<Day> blocked_since(const Rows& past, Foot foot, Claw claw) {
+  for (const OnFootRow& row : fixtures_left(past, foot, Fixture::block)) {
+    if (row.ended == FixtureEnd::still_on && includes(row.claw, claw)) return row.since;
+  }
+  return std::nullopt;
+}
+
+std::string both_blocked_words(const Rows& past, const FootCall& call) {
+  const std::string foot = sentence(std::string(spoken(call.foot)));
+  ClawPair put_on;
+  for (const Action& action : call.actions) {
+    if (puts_block_on(action)) put_on.add(claw_meant(past, call, action));
+  }
+  for (const Claw claw : single_claws) {
+    const std::optional<Day> since = blocked_since(past, call.foot, claw);
+    if (!since || put_on.has(claw)) continue;
+    return foot + ": both claws blocked (" + std::string(spoken(claw)) + " since " +
+           spoken(*since) + "). A block rests one claw.";
+  }
+  return foot + ": a block on both claws. A block rests one claw only.";
+}
+
+std::vector<std::string> old_block_answers(const Rows& past, const FootCall& call) {
+  for (const Claw claw : single_claws) {
+    if (!blocked_since(past, call.foot, claw)) continue;
+    const std::string foot(word_of(call.foot));
+    const std::string side(spoken(claw));
+    return {foot + " block taken off " + side, foot + " block came off " + side};
+  }
+  return {};
+}
+
+bool lacks_side(const Rows& past, const FootCall& call, const Action& action) {
+  const std::optional<FixtureStep> step = block_step(action);
+  if (!step || is_called(claw_meant(past, call, action))) return false;
+  switch (*step) {
+    case FixtureStep::put_on:
+    case FixtureStep::stacked:
+    case FixtureStep::renewed:
+      return true;
+    case FixtureStep::taken_off:
+    case FixtureStep::came_off:
+      return blocked_before(past, call.foot).both();
+    case FixtureStep::left_on:
+    case FixtureStep::not_known:
+      return false;
+  }
+  return false;
+}
+
+/// The claw a block would go on: the good one beside the one that hurts.
+Claw likely_side(const FootCall& call) {
+  const Finding* outside = painful_finding(call, Claw::outside);
+  const Finding* inside = painful_finding(call, Claw::inside);
+  if ((outside == nullptr) == (inside == nullptr)) return Claw::not_called;
+  return outside != nullptr ? Claw::inside : Claw::outside;
+}
+
+Firing side_asked(const Turn& turn, const FootCall& call) {
+  Firing firing;
+  firing.warning.foot = call.foot;
+  firing.warning.claw = Claw::not_called;
+  firing.causes = {{call.foot, About::block}};
+  std::string words = sentence(std::string(spoken(call.foot))) + ": block on which claw?";
+  const Claw likely = likely_side(call);
+  if (is_called(likely)) {
+    const Claw sick = partner(likely);
+    words += " The " + spoken_name(*painful_finding(call, sick)) + " is " +
+             std::string(spoken(sick)) + '.';
+  }
+  firing.warning.words = std::move(words);
+  const Claw first = is_called(likely) ? likely : Claw::inside;
+  std::vector<std::string> answers;
+  for (const Claw claw : {first, partner(first)}) {
+    for (std::string& said : corrections(turn, call.foot, "no, " + std::string(spoken(claw)))) {
+      answers.push_back(std::move(said));
+    }
+  }
+  with_go_ahead(firing.warning, std::move(answers));
+  return firing;
+}
+
+}  // namespace
+
+std::vector<Firing> block_on_painful_claw(const Situation& situation) {
+  std::vector<Firing> firings;
+  for (const FootCall& call : situation.turn.feet) {
+    for (const Action& action : call.actions) {
+      const std::optional<FixtureStep> step = block_step(action);
+      if (!step || !is_on_after(*step)) continue;
+      const Claw meant = claw_meant(situation.past.rows, call, action);
+      for (const Claw claw : single_claws) {
+        const Finding* finding = includes(meant, claw) ? painful_finding(call, claw) : nullptr;
+        if (finding != nullptr) firings.push_back(on_painful(situation.turn, call, claw, *finding));
+      }
+    }
+  }
+  return firings;
+}
+
+std::vector<Firing> both_claws_blocked(const Situation& situation) {
+  std::vector<Firing> firings;
+  const Rows& past = situation.past.rows;
+  for (const FootCall& call : situation.turn.feet) {
+    const bool puts_one_on = std::any_of(call.actions.begin(), call.actions.end(), puts_block_on);
+    if (!puts_one_on || !blocked_after(past, call).both()) continue;
+    Firing firing;
+    firing.warning.foot = call.foot;
+    firing.warning.claw = Claw::both;
+    firing.warning.words = both_blocked_words(past, call);
+    with_go_ahead(firing.warning, old_block_answers(past, call));
+    firing.causes = {{call.foot, About::block}};
+    firings.push_back(std::move(firing));
+  }
+  return firings;
+}
+
+std::vector<Firing> block_side_not_called(const Situation& situation) {
+  std::vector<Firing> firings;
+  for (const FootCall& call : situation.turn.feet) {
+    const bool missing = std::any_of(
+        call.actions.begin(), call.actions.end(),
+        [&](const Action& action) { return lacks_side(situation.past.rows, call, action); });
+    if (missing) firings.push_back(side_asked(situation.turn, call));
+  }
+  return firings;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,57 @@
+// What the single checks share: the situation they look at and what they give back.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/trade/check.hpp"
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+struct Situation {
+  const Turn& turn;
+  const CowPast& past;
+  Day today;
+  bool finished;
+};
+
+/// What of a foot a warning is about. Warnings of different rules that share one have one cause.
+enum class About { block, wrap, finding };
+
+struct Cause {
+  Foot foot;
+  About about;
+  friend bool operator==(const Cause&, const Cause&) = default;
+};
+
+/// A rule that fires; slug and rank are filled in from the table.
+struct Firing {
+  Warning warning;
+  std::vector<Cause> causes;
+};
+
+std::vector<Firing> block_on_painful_claw(const Situation& situation);
+std::vector<Firing> both_claws_blocked(const Situation& situation);
+std::vector<Firing> block_side_not_called(const Situation& situation);
+std::vector<Firing> lame_nothing_found(const Situation& situation);
+std::vector<Firing> still_on_not_mentioned(const Situation& situation);
+std::vector<Firing> side_or_claw_swapped(const Situation& situation);
+
+About about(Fixture fixture);
+std::string_view name_of(Fixture fixture);  // "block", "wrap"
+
+/// A finding of a lesion that hurts when the claw is loaded: no block goes on that claw. Blood in
+/// the sole only when it was called bad.
+bool hurts(const Finding& finding);
+/// The finding of the foot that hurts on this claw (outside or inside), or null.
+const Finding* painful_finding(const FootCall& call, Claw claw);
+
+/// "sole ulcer"; an `other` lesion by its words.
+std::string spoken_name(const Finding& finding);
+
+/// The word of mouth that puts right what was said last, empty when the foot is not the one spoken
+/// of last: then only the foot itself can be said again.
+std::vector<std::string> corrections(const Turn& turn, Foot spoken_of, std::string words);
+
+}  // namespace evenclaw

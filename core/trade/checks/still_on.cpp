@@ -1,0 +1,72 @@
+// A wrap or block from last time that nobody mentioned: forgotten, it cuts in or tips the claw.
+#include <algorithm>
+
+#include "core/trade/checks/situation.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool in_this_visit(const CowPast& past, EntryId turn) {
+  return std::any_of(past.same_visit.begin(), past.same_visit.end(),
+                     [&](const TurnRow& row) { return row.turn == turn; });
+}
+
+/// Said by an earlier turn of this same visit, when she went through the crush twice.
+bool spoken_of_this_visit(const CowPast& past, Foot foot, Fixture fixture) {
+  return std::any_of(past.rows.actions.begin(), past.rows.actions.end(), [&](const ActionRow& row) {
+    const std::optional<FixtureSaid> said = fixture_said(row.action);
+    return said && said->fixture == fixture && row.foot == foot && in_this_visit(past, row.turn);
+  });
+}
+
+bool is_mentioned(const Situation& situation, Foot foot, Fixture fixture) {
+  const FootCall* call = find_foot(situation.turn, foot);
+  return (call != nullptr && speaks_of(*call, fixture)) ||
+         spoken_of_this_visit(situation.past, foot, fixture);
+}
+
+std::vector<std::string> still_on_answers(const OnFootRow& row, bool name_claw) {
+  const std::string start =
+      std::string(word_of(row.foot)) + ' ' + std::string(name_of(row.fixture)) + ' ';
+  const std::string side = name_claw ? ' ' + std::string(spoken(row.claw)) : std::string();
+  return {start + "still on" + side, start + "came off" + side, start + "taken off" + side,
+          start + "don't know" + side};
+}
+
+Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situation) {
+  Firing firing;
+  firing.warning.foot = row.foot;
+  firing.warning.claw = row.claw;
+  const bool is_over = situation.turn.end == TurnEnd::done;
+  std::string what = std::string(name_of(row.fixture)) + " on " + std::string(spoken(row.foot));
+  if (name_claw) what += ' ' + std::string(spoken(row.claw));
+  what +=
+      " since " + spoken(row.since) + " (" + std::to_string(situation.today - row.since) + " d)";
+  firing.warning.words =
+      is_over ? sentence(what) + ": still on?" : "Not finished; was the " + what + " seen?";
+  firing.warning.answers = still_on_answers(row, name_claw);
+  firing.causes = {{row.foot, about(row.fixture)}};
+  return firing;
+}
+
+}  // namespace
+
+std::vector<Firing> still_on_not_mentioned(const Situation& situation) {
+  std::vector<Firing> firings;
+  if (!situation.finished || situation.turn.end == TurnEnd::not_done) return firings;
+  for (const Foot foot : all_feet) {
+    for (const Fixture fixture : {Fixture::wrap, Fixture::block}) {
+      if (is_mentioned(situation, foot, fixture)) continue;
+      const std::vector<OnFootRow> left = fixtures_left(situation.past.rows, foot, fixture);
+      const bool name_claw = left.size() > 1 && blocked_before(situation.past.rows, foot).both();
+      for (const OnFootRow& row : left) {
+        firings.push_back(asked_about(row, name_claw && is_called(row.claw), situation));
+      }
+    }
+  }
+  return firings;
+}
+
+}  // namespace evenclaw

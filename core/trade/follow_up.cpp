@@ -1,0 +1,216 @@
+#include "core/trade/follow_up.hpp"
+
+#include <algorithm>
+
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/lesion.hpp"
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+void put(std::vector<TaskMade>& tasks, const TaskMade& task) {
+  const auto same = std::find_if(tasks.begin(), tasks.end(), [&](const TaskMade& other) {
+    return other.kind == task.kind && other.foot == task.foot && other.claw == task.claw;
+  });
+  if (same == tasks.end()) {
+    tasks.push_back(task);
+  } else {
+    *same = task;
+  }
+}
+
+bool same_claw_or_unsaid(Claw a, Claw b) {
+  return a == b || !is_called(a) || !is_called(b);
+}
+
+/// A block is there to stack on: put on in this turn, or before it and not said to be off.
+bool is_known_block(const Rows& past, const FootCall& call, Claw claw) {
+  bool off_today = false;
+  for (const Action& action : call.actions) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    if (!said || said->fixture != Fixture::block) continue;
+    if (!same_claw_or_unsaid(claw_meant(past, call, action), claw)) continue;
+    if (said->step == FixtureStep::put_on || said->step == FixtureStep::renewed) return true;
+    off_today = off_today || is_off_after(said->step);
+  }
+  if (off_today) return false;
+  const std::vector<OnFootRow> left = fixtures_left(past, call.foot, Fixture::block);
+  return std::any_of(left.begin(), left.end(), [&](const OnFootRow& row) {
+    return row.ended == FixtureEnd::still_on && same_claw_or_unsaid(row.claw, claw);
+  });
+}
+
+bool starts_a_block(const Rows& past, const FootCall& call, const Action& action) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  if (!said || said->fixture != Fixture::block) return false;
+  switch (said->step) {
+    case FixtureStep::put_on:
+    case FixtureStep::renewed:
+      return true;
+    case FixtureStep::stacked:
+      return !is_known_block(past, call, claw_meant(past, call, action));
+    case FixtureStep::taken_off:
+    case FixtureStep::came_off:
+    case FixtureStep::left_on:
+    case FixtureStep::not_known:
+      return false;
+  }
+  return false;
+}
+
+void put_block_tasks(std::vector<TaskMade>& tasks, const Aim& aim, Day visit_day) {
+  const TaskMade off = task_from(block_off_rule, aim, visit_day);
+  const TaskMade check = task_from(block_check_rule, {aim.foot, aim.claw, {}}, visit_day);
+  // A block said to come off before its check is due needs no check.
+  if (!aim.said || check.due < off.due) put(tasks, check);
+  put(tasks, off);
+}
+
+void put_tasks_of_act(std::vector<TaskMade>& tasks, const Action& action, std::optional<Foot> foot,
+                      Day visit_day) {
+  const Aim aim = {foot, Claw::none, day_meant(action.when, visit_day)};
+  if (action.kind == ActionKind::wrap_on) put(tasks, task_from(wrap_off_rule, aim, visit_day));
+  if (action.kind == ActionKind::see_again) put(tasks, task_from(see_again_rule, aim, visit_day));
+  if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
+}
+
+void number_tasks(std::vector<TaskMade>& tasks, EntryId entry) {
+  int position = 0;
+  for (TaskMade& task : tasks) task.task = task_id(entry, ++position);
+}
+
+std::string_view told_as(ActionKind kind) {
+  switch (kind) {
+    case ActionKind::block_on:
+      return "new block on";
+    case ActionKind::block_refitted:
+      return "block refitted";
+    case ActionKind::block_again:
+      return "blocked again";
+    case ActionKind::block_off:
+      return "block taken off";
+    case ActionKind::block_came_off:
+      return "block came off by itself";
+    case ActionKind::block_still_on:
+      return "block still on";
+    case ActionKind::wrap_on:
+      return "new wrap on";
+    case ActionKind::wrap_off:
+      return "wrap taken off";
+    case ActionKind::wrap_came_off:
+      return "wrap came off by itself";
+    case ActionKind::block_stacked:
+    case ActionKind::block_unknown:
+    case ActionKind::wrap_still_on:
+    case ActionKind::wrap_unknown:
+    case ActionKind::opened:
+    case ActionKind::spray:
+    case ActionKind::paste:
+    case ActionKind::see_again:
+    case ActionKind::vet:
+    case ActionKind::told_farmer:
+      return {};
+  }
+  return {};
+}
+
+/// The step ends this task: what it asks for is done or no longer there to be done.
+bool step_ends_task(FixtureStep step, const TaskRow& task, Day visit_day) {
+  switch (step) {
+    case FixtureStep::put_on:
+    case FixtureStep::renewed:
+    case FixtureStep::taken_off:
+    case FixtureStep::came_off:
+      return true;
+    case FixtureStep::left_on:
+      return task.kind == TaskKind::block_check && visit_day >= task.earliest;
+    case FixtureStep::stacked:
+    case FixtureStep::not_known:
+      return false;
+  }
+  return false;
+}
+
+bool claw_fits_task(Claw meant, const std::vector<TaskRow>& open, const TaskRow& task) {
+  if (!is_called(meant)) return claws_of_block_tasks(open, *task.foot).size() == 1;
+  return meant == Claw::both || same_claw_or_unsaid(meant, task.claw);
+}
+
+void close_by_act(std::vector<TaskClosed>& closed, const FootCall& call, const Action& action,
+                  const Rows& past, Day visit_day) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  if (!said) return;
+  const std::vector<TaskRow> open = open_tasks(past);
+  const Claw meant = claw_meant(past, call, action);
+  for (const TaskRow& task : open) {
+    if (task.foot != call.foot || !is_task_of(said->fixture, task.kind)) continue;
+    if (!step_ends_task(said->step, task, visit_day)) continue;
+    // A new block whose side nobody called may stand beside the old one.
+    if (action.kind == ActionKind::block_on && !is_called(meant)) continue;
+    if (said->fixture == Fixture::block && !claw_fits_task(meant, open, task)) continue;
+    close_task(closed, task, told_as(action.kind));
+  }
+}
+
+bool was_looked_at(const FootCall& call) {
+  return call.state == FootState::finding || call.state == FootState::nothing_found ||
+         !call.findings.empty();
+}
+
+std::string looked_at_as(const FootCall& call) {
+  if (call.findings.empty()) return "looked at, nothing found";
+  const Finding& first = call.findings.front();
+  const bool named_by_words = first.lesion == Lesion::other && !first.words.empty();
+  return "looked at, " + (named_by_words ? first.words : std::string(facts_of(first.lesion).name));
+}
+
+void close_looks(std::vector<TaskClosed>& closed, const FootCall& call, const Rows& past,
+                 Day visit_day) {
+  if (!was_looked_at(call)) return;
+  for (const TaskRow& task : open_tasks(past)) {
+    const bool this_foot = !task.foot || *task.foot == call.foot;
+    if (task.kind == TaskKind::look_at_foot && this_foot && visit_day >= task.earliest) {
+      close_task(closed, task, looked_at_as(call));
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
+                                 EntryId entry) {
+  std::vector<TaskMade> tasks;
+  for (const FootCall& call : turn.feet) {
+    for (const Action& action : call.actions) {
+      put_tasks_of_act(tasks, action, call.foot, visit_day);
+      if (!starts_a_block(past.rows, call, action)) continue;
+      const Claw claw = claw_meant(past.rows, call, action);
+      put_block_tasks(tasks, {call.foot, claw, day_meant(action.when, visit_day)}, visit_day);
+    }
+  }
+  for (const Action& action : turn.actions) {
+    put_tasks_of_act(tasks, action, std::nullopt, visit_day);
+  }
+  number_tasks(tasks, entry);
+  return tasks;
+}
+
+std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day visit_day) {
+  std::vector<TaskClosed> closed;
+  for (const FootCall& call : turn.feet) {
+    for (const Action& action : call.actions) {
+      close_by_act(closed, call, action, past.rows, visit_day);
+    }
+    close_looks(closed, call, past.rows, visit_day);
+  }
+  if (!turn.walks_sound) return closed;
+  for (const TaskRow& task : open_tasks(past.rows)) {
+    if (task.kind == TaskKind::watch_her_walk) close_task(closed, task, "walks sound");
+  }
+  return closed;
+}
+
+}  // namespace evenclaw

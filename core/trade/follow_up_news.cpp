@@ -1,0 +1,176 @@
+#include <algorithm>
+
+#include "core/trade/follow_up.hpp"
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string_view fixture_name(Fixture fixture) {
+  return fixture == Fixture::wrap ? "wrap" : "block";
+}
+
+FootSet both_in(const FootSet& a, const FootSet& b) {
+  FootSet both;
+  for (const Foot foot : all_feet) {
+    if (a.has(foot) && b.has(foot)) both.add(foot);
+  }
+  return both;
+}
+
+std::string spoken_feet(const FootSet& feet) {
+  std::string words;
+  for (const Foot foot : all_feet) {
+    if (!feet.has(foot)) continue;
+    if (!words.empty()) words += ", ";
+    words += spoken(foot);
+  }
+  return words;
+}
+
+FootSet feet_with(Fixture fixture, const Rows& past) {
+  FootSet feet;
+  for (const TaskRow& task : open_tasks(past)) {
+    if (task.foot && is_task_of(fixture, task.kind)) feet.add(*task.foot);
+  }
+  for (const Foot foot : all_feet) {
+    if (!fixtures_left(past, foot, fixture).empty()) feet.add(foot);
+  }
+  return feet;
+}
+
+/// What has to be asked before "block off" can be taken to mean these feet; nothing when clear.
+std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture, const Rows& past) {
+  const FootSet known = feet_with(fixture, past);
+  const std::string who_and_what = news.number + ": " + std::string(fixture_name(fixture));
+  if (known.empty()) return who_and_what + " off, but none is known on her. Which cow?";
+  if (news.feet.empty() && known.count() > 1) {
+    return who_and_what + " off on which foot (" + spoken_feet(known) + ")?";
+  }
+  if (!news.feet.empty() && both_in(news.feet, known).empty()) {
+    return who_and_what + " off on " + spoken_feet(news.feet) + ", but it is on " +
+           spoken_feet(known) + ". Which?";
+  }
+  for (const Foot foot : all_feet) {
+    if (fixture == Fixture::wrap || (!news.feet.empty() && !news.feet.has(foot))) continue;
+    if (claws_of_block_tasks(open_tasks(past), foot).size() > 1) {
+      return who_and_what + " off on which claw, " + std::string(spoken(foot)) + "?";
+    }
+  }
+  return std::nullopt;
+}
+
+NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
+                       const Rows& past) {
+  NewsEffect effect;
+  effect.unclear = question_about(news, fixture, past);
+  if (effect.unclear) return effect;
+  for (const TaskRow& task : open_tasks(past)) {
+    const bool foot_meant = news.feet.empty() || (task.foot && news.feet.has(*task.foot));
+    if (foot_meant && is_task_of(fixture, task.kind)) close_task(effect.closes, task, how);
+  }
+  return effect;
+}
+
+NewsEffect looked_at(const NewsSaid& news, const Rows& past) {
+  NewsEffect effect;
+  FootSet feet;
+  for (const TaskRow& task : open_tasks(past)) {
+    if (task.kind != TaskKind::look_at_foot) continue;
+    if (task.foot) feet.add(*task.foot);
+    const bool foot_meant = !task.foot || news.feet.empty() || news.feet.has(*task.foot);
+    if (foot_meant) close_task(effect.closes, task, "looked at");
+  }
+  if (news.feet.empty() && feet.count() > 1) {
+    effect.closes.clear();
+    effect.unclear = news.number + ": which foot was looked at (" + spoken_feet(feet) + ")?";
+  }
+  return effect;
+}
+
+NewsEffect vet_came(const NewsSaid& news, const Rows& past) {
+  NewsEffect effect;
+  for (const TaskRow& task : open_tasks(past)) {
+    const bool foot_meant = !task.foot || news.feet.empty() || news.feet.has(*task.foot);
+    if (task.kind == TaskKind::vet && foot_meant) close_task(effect.closes, task, "vet came");
+  }
+  return effect;
+}
+
+/// A look that is already due answers for the foot, one due only in weeks does not: waiting is
+/// what a lame cow cannot afford.
+bool has_look_due(const Rows& past, std::optional<Foot> foot, Day today) {
+  const std::vector<TaskRow> open = open_tasks(past);
+  return std::any_of(open.begin(), open.end(), [&](const TaskRow& task) {
+    return task.kind == TaskKind::look_at_foot && task.due <= today &&
+           (!task.foot || !foot || task.foot == foot);
+  });
+}
+
+void look_today(NewsEffect& effect, std::optional<Foot> foot, const Rows& past, Day today) {
+  if (has_look_due(past, foot, today)) return;
+  TaskMade task = task_from(still_lame_rule, {foot, Claw::none, {}}, today);
+  task.words = foot ? "still lame, look at " + std::string(spoken(*foot))
+                    : std::string("still lame, look at her feet");
+  effect.makes.push_back(task);
+}
+
+NewsEffect still_lame(const NewsSaid& news, const Rows& past, Day today, EntryId entry) {
+  NewsEffect effect;
+  if (news.feet.empty()) look_today(effect, std::nullopt, past, today);
+  for (const Foot foot : all_feet) {
+    if (news.feet.has(foot)) look_today(effect, foot, past, today);
+  }
+  int position = 0;
+  for (TaskMade& task : effect.makes) task.task = task_id(entry, ++position);
+  return effect;
+}
+
+NewsEffect walks_sound(const Rows& past) {
+  NewsEffect effect;
+  for (const TaskRow& task : open_tasks(past)) {
+    if (task.kind == TaskKind::watch_her_walk) close_task(effect.closes, task, "walks sound");
+  }
+  return effect;
+}
+
+NewsEffect gone(const Rows& past) {
+  NewsEffect effect;
+  for (const TaskRow& task : open_tasks(past)) close_task(effect.closes, task, "gone");
+  return effect;
+}
+
+}  // namespace
+
+NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry) {
+  switch (news.news) {
+    case News::wrap_off:
+      return fixture_off(news, Fixture::wrap, "wrap taken off", past.rows);
+    case News::wrap_came_off:
+      return fixture_off(news, Fixture::wrap, "wrap came off by itself", past.rows);
+    case News::block_off:
+      return fixture_off(news, Fixture::block, "block taken off", past.rows);
+    case News::block_came_off:
+      return fixture_off(news, Fixture::block, "block came off by itself", past.rows);
+    case News::wrap_still_on:
+    case News::block_still_on:
+      return {};
+    case News::looked_at:
+      return looked_at(news, past.rows);
+    case News::vet_came:
+      return vet_came(news, past.rows);
+    case News::still_lame:
+      return still_lame(news, past.rows, today, entry);
+    case News::walks_sound:
+      return walks_sound(past.rows);
+    case News::gone:
+      return gone(past.rows);
+  }
+  return {};
+}
+
+}  // namespace evenclaw

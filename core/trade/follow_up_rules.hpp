@@ -1,0 +1,41 @@
+// The follow-up rules by name, how one becomes a task, and the open tasks it may meet.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "core/trade/follow_up.hpp"
+
+namespace evenclaw {
+
+extern const FollowUpRule wrap_off_rule;
+extern const FollowUpRule block_check_rule;
+extern const FollowUpRule block_off_rule;
+extern const FollowUpRule see_again_rule;
+extern const FollowUpRule vet_rule;
+extern const FollowUpRule still_lame_rule;
+
+/// What a task is about, and the day said for it.
+struct Aim {
+  std::optional<Foot> foot;
+  Claw claw = Claw::none;
+  std::optional<Day> said;
+};
+
+/// The task, still without its id. A day said comes first: due on it, late from the day after, to
+/// be done earlier by as many days as the rule itself allows, never before the visit.
+TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day);
+
+std::vector<TaskRow> open_tasks(const Rows& past);
+
+/// Wrap off for wraps; block check and block off for blocks.
+bool is_task_of(Fixture fixture, TaskKind kind);
+
+/// The claws for which the foot has open block tasks, each once.
+std::vector<Claw> claws_of_block_tasks(const std::vector<TaskRow>& open, Foot foot);
+
+/// Closes it unless it is closed already: the first words count.
+void close_task(std::vector<TaskClosed>& closed, const TaskRow& task, std::string_view how);
+
+}  // namespace evenclaw

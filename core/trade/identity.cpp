@@ -1,0 +1,54 @@
+#include "core/trade/identity.hpp"
+
+#include <cstddef>
+
+namespace evenclaw {
+
+namespace {
+
+// Fields are parted by a line feed. Only the last one of a name may be free text, so no two lists
+// of fields ever spell the same name.
+std::string name_of(std::string_view what, std::string_view first, std::string_view second) {
+  std::string name(what);
+  name += '\n';
+  name += first;
+  name += '\n';
+  name += second;
+  return name;
+}
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+}  // namespace
+
+std::string plain_number(std::string_view number) {
+  std::size_t zeros = 0;
+  while (zeros + 1 < number.size() && number[zeros] == '0' && is_digit(number[zeros + 1])) ++zeros;
+  return std::string(number.substr(zeros));
+}
+
+VisitId visit_id(HerdId herd, Day day, int ordinal) {
+  return {
+      uuid_derived(name_of("visit", to_text(herd), to_text(day)) + '\n' + std::to_string(ordinal))};
+}
+
+CowId numbered_cow_id(HerdId herd, std::string_view number, VisitId first_seen) {
+  return {uuid_derived(name_of("cow", to_text(herd), to_text(first_seen)) + '\n' +
+                       plain_number(number))};
+}
+
+CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string_view looks,
+                        int which) {
+  std::string name = name_of("cow without number", to_text(herd), to_text(visit));
+  name += '\n' + to_text(device) + '\n' + std::to_string(which) + '\n';
+  name += looks;
+  return {uuid_derived(name)};
+}
+
+TaskId task_id(EntryId entry, int position) {
+  return {uuid_derived(name_of("task", to_text(entry), std::to_string(position)))};
+}
+
+}  // namespace evenclaw

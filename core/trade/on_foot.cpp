@@ -1,0 +1,156 @@
+#include "core/trade/on_foot.hpp"
+
+#include <algorithm>
+
+namespace evenclaw {
+
+namespace {
+
+bool is_block_step(const Action& action, bool (*wanted)(FixtureStep)) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  return said && said->fixture == Fixture::block && wanted(said->step);
+}
+
+void add_blocks_put_on(ClawPair& claws, const FootCall& call, bool (*wanted)(FixtureStep)) {
+  for (const Action& action : call.actions) {
+    if (is_block_step(action, wanted)) claws.add(action.claw);
+  }
+}
+
+bool is_new_block(FixtureStep step) {
+  return step == FixtureStep::put_on;
+}
+
+}  // namespace
+
+std::optional<FixtureSaid> fixture_said(ActionKind kind) {
+  switch (kind) {
+    case ActionKind::block_on:
+      return FixtureSaid{Fixture::block, FixtureStep::put_on};
+    case ActionKind::block_stacked:
+      return FixtureSaid{Fixture::block, FixtureStep::stacked};
+    case ActionKind::block_refitted:
+    case ActionKind::block_again:
+      return FixtureSaid{Fixture::block, FixtureStep::renewed};
+    case ActionKind::block_off:
+      return FixtureSaid{Fixture::block, FixtureStep::taken_off};
+    case ActionKind::block_came_off:
+      return FixtureSaid{Fixture::block, FixtureStep::came_off};
+    case ActionKind::block_still_on:
+      return FixtureSaid{Fixture::block, FixtureStep::left_on};
+    case ActionKind::block_unknown:
+      return FixtureSaid{Fixture::block, FixtureStep::not_known};
+    case ActionKind::wrap_on:
+      return FixtureSaid{Fixture::wrap, FixtureStep::put_on};
+    case ActionKind::wrap_off:
+      return FixtureSaid{Fixture::wrap, FixtureStep::taken_off};
+    case ActionKind::wrap_came_off:
+      return FixtureSaid{Fixture::wrap, FixtureStep::came_off};
+    case ActionKind::wrap_still_on:
+      return FixtureSaid{Fixture::wrap, FixtureStep::left_on};
+    case ActionKind::wrap_unknown:
+      return FixtureSaid{Fixture::wrap, FixtureStep::not_known};
+    case ActionKind::opened:
+    case ActionKind::spray:
+    case ActionKind::paste:
+    case ActionKind::see_again:
+    case ActionKind::vet:
+    case ActionKind::told_farmer:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+bool is_on_after(FixtureStep step) {
+  switch (step) {
+    case FixtureStep::put_on:
+    case FixtureStep::stacked:
+    case FixtureStep::renewed:
+    case FixtureStep::left_on:
+      return true;
+    case FixtureStep::taken_off:
+    case FixtureStep::came_off:
+    case FixtureStep::not_known:
+      return false;
+  }
+  return false;
+}
+
+bool is_off_after(FixtureStep step) {
+  return step == FixtureStep::taken_off || step == FixtureStep::came_off;
+}
+
+bool ClawPair::has(Claw claw) const {
+  if (claw == Claw::outside) return outside;
+  if (claw == Claw::inside) return inside;
+  return claw == Claw::both && both();
+}
+
+void ClawPair::add(Claw claw) {
+  outside = outside || claw == Claw::outside || claw == Claw::both;
+  inside = inside || claw == Claw::inside || claw == Claw::both;
+}
+
+void ClawPair::remove(Claw claw) {
+  outside = outside && claw != Claw::outside && claw != Claw::both;
+  inside = inside && claw != Claw::inside && claw != Claw::both;
+}
+
+Claw ClawPair::claw() const {
+  if (both()) return Claw::both;
+  if (outside) return Claw::outside;
+  return inside ? Claw::inside : Claw::not_called;
+}
+
+bool is_called(Claw claw) {
+  return claw == Claw::outside || claw == Claw::inside || claw == Claw::both;
+}
+
+std::vector<OnFootRow> fixtures_left(const Rows& past, Foot foot, Fixture fixture) {
+  std::vector<OnFootRow> left;
+  for (const OnFootRow& row : past.on_feet) {
+    const bool not_known_off =
+        row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown;
+    if (not_known_off && row.foot == foot && row.fixture == fixture) left.push_back(row);
+  }
+  return left;
+}
+
+ClawPair blocked_before(const Rows& past, Foot foot) {
+  ClawPair claws;
+  for (const OnFootRow& row : fixtures_left(past, foot, Fixture::block)) {
+    // "Don't know" is asked again at the next visit, it is no ground for an alarm.
+    if (row.ended == FixtureEnd::still_on) claws.add(row.claw);
+  }
+  return claws;
+}
+
+ClawPair blocked_after(const Rows& past, const FootCall& call) {
+  ClawPair claws = blocked_before(past, call.foot);
+  for (const Action& action : call.actions) {
+    if (is_block_step(action, is_off_after)) {
+      claws.remove(is_called(action.claw) ? action.claw : Claw::both);
+    }
+  }
+  for (const Action& action : call.actions) {
+    if (is_block_step(action, is_on_after)) claws.add(claw_meant(past, call, action));
+  }
+  return claws;
+}
+
+Claw claw_meant(const Rows& past, const FootCall& call, const Action& action) {
+  if (is_called(action.claw)) return action.claw;
+  if (action.kind == ActionKind::block_on) return Claw::not_called;
+  ClawPair known = blocked_before(past, call.foot);
+  add_blocks_put_on(known, call, is_new_block);
+  return known.both() ? Claw::not_called : known.claw();
+}
+
+bool speaks_of(const FootCall& call, Fixture fixture) {
+  return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& action) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    return said && said->fixture == fixture;
+  });
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,52 @@
+#include "core/trade/spoken.hpp"
+
+#include <array>
+#include <cstddef>
+
+namespace evenclaw {
+
+std::string_view spoken(Foot foot) {
+  switch (foot) {
+    case Foot::lf:
+      return "left front";
+    case Foot::rf:
+      return "right front";
+    case Foot::lh:
+      return "left hind";
+    case Foot::rh:
+      return "right hind";
+  }
+  return {};
+}
+
+std::string_view spoken(Claw claw) {
+  switch (claw) {
+    case Claw::outside:
+      return "outside";
+    case Claw::inside:
+      return "inside";
+    case Claw::both:
+      return "both";
+    case Claw::none:
+    case Claw::not_called:
+      return {};
+  }
+  return {};
+}
+
+std::string spoken(Day day) {
+  constexpr std::array<std::string_view, 12> months = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                                       "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+  const CivilDate date = civil_of(day);
+  return std::to_string(date.day) + ' ' +
+         std::string(months[static_cast<std::size_t>(date.month - 1)]);
+}
+
+std::string sentence(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  }
+  return text;
+}
+
+}  // namespace evenclaw
