@@ -1,0 +1,41 @@
+// Who is who, settled by a person: numbers given, cows united and parted, cows that left, entries
+// blanked.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/api/ports.hpp"
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+
+namespace evenclaw {
+
+/// A cow by any number valid on `day`, else by any number she had, else by the words an unnumbered
+/// or doubtful one was called by; the one seen last when several fit. Fault "cow-not-found" with
+/// the nearest numbers as remedy.
+Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
+
+/// A cow gets a number from `day` on: an unnumbered one was recognised, or a tag was replaced. When
+/// another cow carries that number already the answer is "answer-needed" (they may be the same:
+/// unite_cows()), unless `sure`.
+Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,
+                            Day day, bool sure);
+
+/// Says that two records are one cow. Both seen in one visit gives "answer-needed" unless `sure`,
+/// for two cows in the crush on one day are more likely two.
+Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId second, bool sure);
+
+/// Takes back what united the two; "usage" when nothing did.
+Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId second);
+
+/// She left the herd; her open tasks are closed with the same words.
+Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
+                         std::string_view words);
+
+/// Takes away the body of an entry for good; envelope and digest stay. Fault "usage" when there is
+/// no such entry, or no reason was given.
+Result<EntryId> redact_entry(const Ports& ports, EntryId target, std::string_view words);
+
+}  // namespace evenclaw

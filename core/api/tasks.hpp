@@ -1,0 +1,28 @@
+// Closing and moving tasks by hand, outside a called line.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/api/due.hpp"
+#include "core/api/ports.hpp"
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+
+namespace evenclaw {
+
+/// The open tasks of a cow by the number or words she is known by. Fault "cow-not-found".
+Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::string_view cow,
+                                           Day today);
+
+/// Closes one task with the words of the person who closes it; a task that is closed already, or
+/// is not there, gives "usage". `words` must not be empty ("usage").
+Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::string_view words);
+
+/// Moves an open task to another day; it is late as many days after it as before. Not into the past
+/// of the day it was made ("usage").
+Result<EntryId> move_task(const Ports& ports, HerdId herd, TaskId task, Day due,
+                          std::string_view words);
+
+}  // namespace evenclaw

@@ -1,0 +1,153 @@
+// A visit: started, found again, corrected, ended with everything that is still to be asked.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/api/ports.hpp"
+#include "core/api/reply.hpp"
+#include "core/base/date.hpp"
+#include "core/base/enum_words.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/trade/cow_rows.hpp"
+#include "core/trade/foot.hpp"
+
+namespace evenclaw {
+
+struct VisitWanted {
+  HerdId herd;
+  std::optional<Day> day;  // the clock's day at its own offset when not given
+  FootSet todays_feet;     // empty: not said yet
+  std::string caller;      // "" when not said
+  std::string writer;
+  bool second_that_day = false;  // a visit of its own although that day has one already
+  bool names_sure = false;       // caller and writer are spelt as meant
+};
+
+struct Visit {
+  HerdId herd;
+  std::string herd_name;
+  VisitId visit;
+  Day day;
+  std::int32_t ordinal = 1;
+  FootSet todays_feet;
+  std::string caller;
+  std::string writer;
+  bool goes_on = false;  // it had been started before
+  bool closed = false;   // it had been ended before; lines may still be added
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &Visit::herd, "herd");
+    visit("herd_name", &Visit::herd_name, "its name");
+    visit("visit", &Visit::visit, "visit");
+    visit("day", &Visit::day, "day of the visit");
+    visit("ordinal", &Visit::ordinal, "which visit of that day");
+    visit("todays_feet", &Visit::todays_feet, "feet lifted today");
+    visit("caller", &Visit::caller, "who calls");
+    visit("writer", &Visit::writer, "who types");
+    visit("goes_on", &Visit::goes_on, "it had been started before");
+    visit("closed", &Visit::closed, "it had been ended before");
+  }
+};
+
+/// Starts a visit, or goes on with the one that herd has on that day (ended or not) unless a second
+/// one is wanted. Faults: "date-in-future" (later than the clock's day), "two-visits-open" when
+/// another day of that herd was never ended, "answer-needed" for a name that may be misspelt.
+Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted);
+
+/// The visits nobody ended, of one herd or of all.
+Result<std::vector<Visit>> open_visits(const Ports& ports, std::optional<HerdId> herd);
+
+/// The one open visit. Faults: "no-visit-open"; "two-visits-open", which names them.
+Result<Visit> the_open_visit(const Ports& ports, std::optional<HerdId> herd);
+
+/// The visit of a herd on a day, ended or not (the latest of that day unless `ordinal` is given);
+/// the herd's latest visit when no day is given. Fault "visit-not-found".
+Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day,
+                         std::optional<int> ordinal = {});
+
+/// What still has to be asked of a person.
+enum class OpenPointKind {
+  unnumbered,
+  doubtful_number,
+  unfinished,
+  not_done,
+  called_twice,
+  lifted_not_called,
+  place_not_called,
+  degree_not_called,
+  stage_not_called,
+  unanswered,
+  number_given_twice,
+  two_versions,
+  due_not_seen,  // a task of hers is due and she was not seen
+  still_on       // a wrap or block is on a cow that was not seen and nobody spoke of
+};
+
+template <>
+struct EnumWords<OpenPointKind> {
+  static constexpr EnumWord<OpenPointKind> table[] = {
+      {OpenPointKind::unnumbered, "unnumbered"},
+      {OpenPointKind::doubtful_number, "doubtful_number"},
+      {OpenPointKind::unfinished, "unfinished"},
+      {OpenPointKind::not_done, "not_done"},
+      {OpenPointKind::called_twice, "called_twice"},
+      {OpenPointKind::lifted_not_called, "lifted_not_called"},
+      {OpenPointKind::place_not_called, "place_not_called"},
+      {OpenPointKind::degree_not_called, "degree_not_called"},
+      {OpenPointKind::stage_not_called, "stage_not_called"},
+      {OpenPointKind::unanswered, "unanswered"},
+      {OpenPointKind::number_given_twice, "number_given_twice"},
+      {OpenPointKind::two_versions, "two_versions"},
+      {OpenPointKind::due_not_seen, "due_not_seen"},
+      {OpenPointKind::still_on, "still_on"}};
+};
+
+struct OpenPoint {
+  OpenPointKind kind = OpenPointKind::unnumbered;
+  CowId cow;
+  std::string cow_said;
+  std::string words;  // what to ask
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("kind", &OpenPoint::kind, "what is open");
+    visit("cow", &OpenPoint::cow, "cow");
+    visit("cow_said", &OpenPoint::cow_said, "her number, or what she looks like");
+    visit("words", &OpenPoint::words, "what to ask");
+  }
+};
+
+/// Everything open about a visit, in the order of OpenPointKind and then by cow. Writes nothing.
+Result<std::vector<OpenPoint>> open_points(Store& store, const VisitRow& visit);
+
+struct VisitEnded {
+  Visit visit;
+  std::vector<ReplyItem> last_turn;  // what letting out the cow that was still in the crush gave
+  std::vector<OpenPoint> open;
+  std::int32_t cows = 0;      // different cows seen
+  bool ended_before = false;  // it had been ended; written again only if something changed
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &VisitEnded::visit, "the visit");
+    visit("last_turn", &VisitEnded::last_turn, "what became of the cow still in the crush");
+    visit("open", &VisitEnded::open, "what is still to be asked");
+    visit("cows", &VisitEnded::cows, "different cows seen");
+    visit("ended_before", &VisitEnded::ended_before, "it had been ended before");
+  }
+};
+
+/// Lets out the cow that is still in the crush, lists what is open and closes the visit with that
+/// list. Ending a visit twice says so and writes nothing unless something was recorded in between.
+Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit);
+
+/// Moves a visit to its right day. Its id stays; the pictures of its cows follow. Fault
+/// "date-in-future".
+Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day);
+
+}  // namespace evenclaw
