@@ -33,6 +33,7 @@ struct CivilDate {
 struct Day {
   std::int32_t since_epoch = 0;
 
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend auto operator<=>(const Day&, const Day&) = default;
 
   friend Day operator+(Day day, int days) { return {day.since_epoch + days}; }

@@ -12,6 +12,7 @@ namespace evenclaw {
 
 struct Digest {
   std::array<std::uint8_t, 32> bytes{};
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend std::strong_ordering operator<=>(const Digest&, const Digest&) = default;
 };
 

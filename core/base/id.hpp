@@ -18,6 +18,7 @@ struct Uuid {
 
   [[nodiscard]] bool is_nil() const { return *this == Uuid{}; }
 
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend std::strong_ordering operator<=>(const Uuid&, const Uuid&) = default;
 };
 
@@ -28,6 +29,7 @@ struct Id {
 
   [[nodiscard]] bool is_nil() const { return value.is_nil(); }
 
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend auto operator<=>(const Id&, const Id&) = default;
 };
 

@@ -11,6 +11,7 @@ namespace evenclaw {
 
 struct Length {
   std::int32_t tenths_mm = 0;
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend auto operator<=>(const Length&, const Length&) = default;
 };
 

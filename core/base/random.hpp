@@ -13,7 +13,8 @@ std::array<std::uint32_t, 4> philox4x32(const std::array<std::uint32_t, 4>& coun
                                         const std::array<std::uint32_t, 2>& key);
 
 /// A sequence of draws fixed by (seed, stream). Integers and uniforms are equal on every target;
-/// draws through exp and log agree within a tolerance only.
+/// draws through exp and log agree within a tolerance only. Two draws belong in two statements:
+/// the arguments of one call are evaluated in an order that differs between compilers.
 class RandomStream {
  public:
   RandomStream(std::uint64_t seed, std::uint64_t stream);

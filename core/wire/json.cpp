@@ -16,6 +16,7 @@ namespace evenclaw {
 namespace {
 
 constexpr int max_depth = 64;
+constexpr std::size_t usual_depth = 8;
 constexpr std::size_t max_token_characters = 40;
 
 bool is_lead_of_four(std::uint8_t byte) {
@@ -213,7 +214,9 @@ std::string quotable(std::string_view token) {
 // Builds the value from the library's events and stops at the first thing the log does not allow.
 class Builder {
  public:
-  Builder(std::string_view text, const std::size_t* taken) : text_(text), taken_(taken) {}
+  Builder(std::string_view text, const std::size_t* taken) : text_(text), taken_(taken) {
+    open_.reserve(usual_depth);
+  }
 
   bool null() { return add(Json()); }
 

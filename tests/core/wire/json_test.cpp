@@ -100,7 +100,8 @@ Json random_json(RandomStream& random, int depth) {
     default: {
       JsonObject object;
       for (std::uint32_t i = random.below(4); i > 0; --i) {
-        object.emplace(random_text(random).utf8, random_json(random, depth - 1));
+        std::string name = random_text(random).utf8;
+        object.emplace(std::move(name), random_json(random, depth - 1));
       }
       return Json(std::move(object));
     }

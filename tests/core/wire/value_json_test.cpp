@@ -28,7 +28,7 @@ Note random_note(RandomStream& random) {
   note.weekday = static_cast<Weekday>(random.below(7));
   if (random.chance(0.5)) note.height = Length{static_cast<std::int32_t>(random.next_u32())};
   for (std::uint32_t i = random.below(3); i > 0; --i) {
-    note.words.push_back(std::string(random.below(3), 'x'));
+    note.words.emplace_back(random.below(3), 'x');
   }
   return note;
 }
