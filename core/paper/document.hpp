@@ -1,0 +1,138 @@
+// A document as plain values: what is said and in which order, not how it looks. Screens, paper
+// and terminals render the same one.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/paper/drawing.hpp"
+
+namespace evenclaw {
+
+enum class Emphasis { plain, strong, quiet };
+
+/// A piece of text in one emphasis. Texts are UTF-8 and unescaped; renderers escape.
+struct Run {
+  std::string text;
+  Emphasis emphasis = Emphasis::plain;
+};
+
+using Runs = std::vector<Run>;
+
+inline Run plain(std::string text) {
+  return {std::move(text), Emphasis::plain};
+}
+
+inline Run strong(std::string text) {
+  return {std::move(text), Emphasis::strong};
+}
+
+inline Run quiet(std::string text) {
+  return {std::move(text), Emphasis::quiet};
+}
+
+/// Levels count from 2 (the title is level 1) and go down one at a time.
+struct Heading {
+  int level = 2;
+  std::string text;
+  std::string aside = {};  // said quietly beside it: "late", "3 tasks"
+};
+
+struct Paragraph {
+  Runs runs;
+};
+
+/// One line of a list under a term: "Left hind: nothing found".
+struct TermLine {
+  std::string term;  // may be empty
+  Runs runs;
+};
+
+struct Bullets {
+  std::vector<Runs> items;
+};
+
+/// What must be seen first: a heavy black box with its title in capitals. `label` is set large
+/// beside each item.
+struct NoticeItem {
+  std::string label;
+  std::vector<Runs> lines;
+};
+
+struct BoxedNotice {
+  std::string title;
+  std::vector<NoticeItem> items;
+  Runs foot = {};
+};
+
+/// Lines to be ticked off, each with a box and a place to write when it was done.
+struct TaskItem {
+  std::string label;  // the cow number, set large
+  std::vector<Runs> lines;
+};
+
+struct TaskList {
+  std::string owner;    // who does them, said above the list; may be empty
+  std::string done_on;  // the words before the line to write on; empty leaves the line out
+  std::vector<TaskItem> items;
+};
+
+enum class Align { start, end };
+
+struct TableColumn {
+  std::string head;
+  Align align = Align::start;
+};
+
+/// The first cell of a row is its head.
+struct Table {
+  std::string caption;  // may be empty
+  std::vector<TableColumn> columns;
+  std::vector<std::vector<Runs>> rows;
+};
+
+/// `label` says in words what the drawing shows, for those who cannot see it.
+struct Figure {
+  Drawing drawing;
+  std::string label;
+  std::string caption = {};  // may be empty
+};
+
+/// All there is to say of one thing: a large label, one line beside it, lines below, a drawing.
+struct Card {
+  std::string label;
+  Runs head;
+  std::vector<TermLine> lines;
+  std::optional<Figure> figure = std::nullopt;
+};
+
+/// Small print: a source, a method, a status.
+struct Note {
+  Runs runs;
+};
+
+/// What follows starts on a new sheet of paper.
+struct PageBreak {};
+
+using Block = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table, Figure, Card,
+                           Note, PageBreak>;
+
+struct Fact {
+  std::string term;
+  std::string value;
+};
+
+struct Document {
+  std::string language = "en";  // BCP 47
+  std::string title;            // names the herd and the day: it is the name of the file too
+  std::string kind;             // "Claw trimming visit", said above the title
+  std::vector<Fact> facts;      // "Called by: Anna", under the title
+  std::optional<Figure> mark;   // beside the title
+  std::string foot;             // on every page: what, when, which version
+  std::vector<Block> blocks;
+};
+
+}  // namespace evenclaw

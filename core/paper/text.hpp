@@ -1,0 +1,15 @@
+// A document as plain text for a terminal or an e-mail.
+#pragma once
+
+#include <cstddef>
+#include <string>
+
+#include "core/paper/document.hpp"
+
+namespace evenclaw {
+
+/// Lines of at most `width` characters (a single longer word stands alone on its line), each ended
+/// by a line feed. Figures are said by their labels. Control characters are left out.
+std::string to_plain_text(const Document& document, std::size_t width = 80);
+
+}  // namespace evenclaw

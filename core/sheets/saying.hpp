@@ -1,0 +1,155 @@
+// Every sentence and label of the sheets by name; a language gives each its words.
+#pragma once
+
+#include <array>
+#include <cstddef>
+
+namespace evenclaw {
+
+// In a text, {name} is filled in; "one|many" chooses by the fill named n.
+enum class Saying {
+  // joining and naming
+  and_joined,  // {head} {last}
+  claw_named,  // {claw}
+  claw_not_called,
+  both_claws,
+  at_claw,          // {what} {claw}
+  beside_code,      // {words} {code}
+  zone_named,       // {n}
+  with_product,     // {what} {product}
+  off_by,           // {what} {date}
+  by_date,          // {what} {date}
+  in_doubt_number,  // {number}
+  no_number,
+  lame_on,  // {feet}
+  lame_leg_not_called,
+  walks_sound,
+  four_feet,
+  hind_feet,
+  front_feet,
+  no_feet,
+  // head and foot of a document
+  visit_kind,
+  due_kind,
+  title,  // {herd} {date}
+  called_by,
+  written_by,
+  todays_feet,
+  made_on,
+  sheet_foot,  // {herd} {day} {printed} {version}
+  visit_open,
+  // the farmer's page
+  vet_today_title,
+  vet_title,
+  vet_ring_today,
+  vet_by,  // {date}
+  vet_whole_cow,
+  vet_decides,
+  no_vet,
+  withdrawal_title,
+  withdrawal_used,  // {cows}
+  withdrawal_ask,
+  to_do,
+  task_count,  // {n}
+  on_cows,     // {tasks} {n}
+  nothing_to_do,
+  by_day,  // {date}
+  today,
+  for_farmer,
+  for_trimmer,
+  for_vet,
+  other_owner,  // {owner}
+  done_on,
+  from_day,    // {date}
+  late_since,  // {date}
+  not_done_title,
+  everything_done,
+  was_not_done,
+  was_unfinished,
+  with_reason,      // {what} {why}
+  foot_not_lifted,  // {feet}
+  was_not_seen,
+  number_in_doubt,
+  has_no_number,
+  the_day,
+  looked_at,     // {n} {of}
+  found_on,      // {n} {of} {percent}
+  most_often,    // {list}
+  lesion_share,  // {lesion} {n} {of}
+  percent,       // {n}
+  came_lame,     // {n} {of}
+  cause_found,   // {n} {of}
+  ring_title,
+  ring_block,
+  ring_wrap,
+  ring_found,
+  ring_vet,
+  cautions_title,
+  caution_wrap,
+  caution_block,
+  caution_lame,
+  caution_medicine,
+  status_practice,
+  status_block,
+  status_lame,
+  status_law,
+  status_vet,
+  // cow by cow
+  cow_by_cow,
+  how_to_read,
+  found_or_done,
+  nothing_found_title,
+  nothing_found_count,  // {n} {of}
+  column_cow,
+  column_reason,
+  column_nothing_found,
+  column_other_feet,
+  called_lame,
+  called_twice,
+  trimmed,
+  not_trimmed,
+  before,        // {what} {date}
+  before_times,  // {what} {n} {date}
+  block_since,   // {claw} {date}
+  wrap_since,    // {date}
+  the_cow,
+  note,
+  asked,
+  stopped,
+  noted,
+  decided,            // {what} {decision}
+  not_answered,       // {what}
+  go_ahead,           // the decision as recorded, for people
+  not_finished_head,  // {why}
+  not_done_head,      // {why}
+  still_asked,
+  // her feet drawn
+  track_of,          // {cow}
+  track_found,       // {where}
+  track_skin,        // {where}
+  track_wrap,        // {foot}
+  track_block,       // {foot} {claw}
+  track_earlier,     // {foot} {n}
+  track_not_lifted,  // {feet}
+  track_unsaid,      // {feet}
+  key_label,
+  key_found,
+  key_claw_open,
+  key_skin,
+  key_wrap,
+  key_block,
+  key_earlier,
+  key_not_lifted,
+  mark_label,
+  // what is due
+  due_title,  // {herd} {date}
+  due_late,
+  due_now,
+  due_coming,
+  nothing_due,
+  count_ends  // how many there are; keep it last
+};
+
+inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);
+
+}  // namespace evenclaw

@@ -1,0 +1,51 @@
+// The sheet left with the farmer after a visit, made from the rows of the picture.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/paper/document.hpp"
+#include "core/sheets/words.hpp"
+#include "core/trade/rows.hpp"
+#include "core/trade/warning.hpp"
+
+namespace evenclaw {
+
+/// A warning that was shown during a turn, and what was decided.
+struct TurnWarning {
+  EntryId turn;  // the entry of the turn
+  WarningShown shown;
+};
+
+/// A cow that was expected (she has something due, or was named) and never came to the crush.
+struct NotSeenCow {
+  CowId cow;
+  std::string number;  // as it is to be shown; "" when she has none
+  std::string why;     // "wrap off left hind is due", as told; may be empty
+};
+
+struct VisitSheetInput {
+  std::string herd_name;
+  VisitRow visit;
+  std::string caller;  // names to show, "person removed" where so; "" is left out
+  std::string writer;
+  Day printed;          // the day the sheet is made; decides what counts as today and as late
+  std::string version;  // of the program, "0.1.0"
+
+  /// turns, feet, findings, actions, doubts: of this visit (rows of other visits are passed over).
+  /// cases, on_feet: of the cows seen, all visits. tasks: all open tasks of the herd (closed ones
+  /// are passed over). cows: at least every cow that any of these rows or `not_seen` names.
+  /// visits and cow_numbers are not looked at.
+  Rows rows;
+  std::vector<TurnWarning> warnings;  // of the turns of this visit, in the order shown
+  std::vector<NotSeenCow> not_seen;
+};
+
+/// First the farmer's page (vet, what to do by when, what could not be done, three sentences, when
+/// to ring, cautions), then the list cow by cow with the drawing of her feet. Every open task
+/// stands on it once. Rows in any order give the same document.
+Document visit_sheet(const VisitSheetInput& input, const Wording& wording = english_wording());
+
+}  // namespace evenclaw

@@ -1,0 +1,112 @@
+// The words shown to people, as one table per language: a later language needs no code.
+#pragma once
+
+#include <initializer_list>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/sheets/saying.hpp"
+#include "core/trade/foot_rows.hpp"
+#include "core/trade/task.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+template <class E>
+struct Worded {
+  E value;
+  std::string_view words;
+};
+
+/// The tables of one language. Every value of each enum has its row, but for those said to be
+/// partial.
+struct WordingTables {
+  std::string_view language;  // BCP 47
+  std::span<const Worded<Foot>> feet;
+  std::span<const Worded<Claw>> claws;      // outside, inside and both only
+  std::span<const Worded<Lesion>> lesions;  // partial: else the name core/trade gives
+  std::span<const Worded<Place>> places;    // partial: else the words core/trade gives
+  std::span<const Worded<Place>> places_beside_white_line;  // partial: a shorter word
+  std::span<const Worded<Degree>> degrees;                  // but for not called
+  std::span<const Worded<DdStage>> stages;                  // but for not called
+  std::span<const Worded<FootState>> states;  // all but `finding`, which is said by its findings
+  std::span<const Worded<Reason>> reasons;
+  std::span<const Worded<ActionKind>> acts;
+  std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
+  std::span<const std::string_view> months;   // twelve, short: "Nov"
+  std::span<const Worded<Saying>> sayings;
+};
+
+/// What goes into the places of a saying: {"date", "Thu 26 Nov"}.
+struct Fill {
+  std::string_view name;
+  std::string words;
+};
+
+/// Turns values into words of one language.
+class Wording {
+ public:
+  explicit constexpr Wording(const WordingTables& tables) : tables_(tables) {}
+
+  [[nodiscard]] const WordingTables& tables() const { return tables_; }
+
+  /// "left hind".
+  [[nodiscard]] std::string foot(Foot foot) const;
+
+  /// "both hind feet", "left hind and right front".
+  [[nodiscard]] std::string feet(const FootSet& feet) const;
+
+  /// "outside claw", "both claws"; "" where no claw makes sense; "which claw was not called".
+  [[nodiscard]] std::string claw(Claw claw) const;
+
+  /// "white line abscess, heel, bad (WLA)": what was called and nothing else.
+  [[nodiscard]] std::string finding(const FindingRow& row) const;
+
+  /// The same with its claw before it: "outside claw: white line abscess, heel, bad (WLA)".
+  [[nodiscard]] std::string finding_at_claw(const FindingRow& row) const;
+
+  /// "white line abscess"; an `other` is named by its words.
+  [[nodiscard]] std::string lesion(Lesion lesion, std::string_view words = {}) const;
+
+  /// "nothing found", "not lifted", "nobody said whether lifted"; a finding is said by what was
+  /// found.
+  [[nodiscard]] std::string state(FootState state) const;
+
+  /// "block on inside claw", "wrap on, off by Thu 26 Nov". `near` is the day of the visit.
+  [[nodiscard]] std::string act(const ActionRow& row, Day near) const;
+
+  /// "lame on left hind", "recheck", "reason not called".
+  [[nodiscard]] std::string reason(Reason reason, const FootSet& lame) const;
+
+  /// "Thu 26 Nov"; with the year when it is not the year of `near`.
+  [[nodiscard]] std::string date(Day day, Day near) const;
+
+  /// "Thu 26 Nov 2026".
+  [[nodiscard]] std::string full_date(Day day) const;
+
+  /// "412, 513 and 620"; "" of nothing.
+  [[nodiscard]] std::string list(const std::vector<std::string>& parts) const;
+
+  [[nodiscard]] std::string say(Saying saying, std::initializer_list<Fill> fills = {}) const;
+
+  /// The saying with {n} filled in, in its form for one or for many.
+  [[nodiscard]] std::string count(Saying saying, int n) const;
+
+ private:
+  [[nodiscard]] std::string place(Place place, Lesion lesion) const;
+  [[nodiscard]] std::string code(const FindingRow& row) const;
+
+  const WordingTables& tables_;
+};
+
+/// English as it is said on farms. Complete.
+const Wording& english_wording();
+
+/// The first letter as a capital (ASCII and Latin-1), for the start of a line.
+std::string capitalised(std::string text);
+
+}  // namespace evenclaw
