@@ -15,7 +15,7 @@ namespace evenclaw {
 
 namespace {
 
-constexpr int max_depth = 64;
+constexpr std::size_t max_depth = 64;
 constexpr std::size_t usual_depth = 8;
 constexpr std::size_t max_token_characters = 40;
 
@@ -216,6 +216,7 @@ class Builder {
  public:
   Builder(std::string_view text, const std::size_t* taken) : text_(text), taken_(taken) {
     open_.reserve(usual_depth);
+    open_.push_back(Open{Json(JsonArray{}), {}});  // takes the outermost value
   }
 
   bool null() { return add(Json()); }
@@ -228,8 +229,8 @@ class Builder {
   }
 
   bool number_unsigned(std::uint64_t value) {
-    if (value > std::uint64_t{max_json_integer})
-      return refuse_number("a whole number is too large");
+    const bool is_exact = value <= std::uint64_t{max_json_integer};
+    if (!is_exact) return refuse_number("a whole number is too large");
     return add(Json(static_cast<std::int64_t>(value)));
   }
 
@@ -271,7 +272,7 @@ class Builder {
 
   Result<Json> result() && {
     if (fault_) return std::move(*fault_);
-    return std::move(root_);
+    return std::move(open_.front().value.as_array()->front());
   }
 
   void fail(std::string_view what) { refuse(what, "", *taken_); }
@@ -283,9 +284,7 @@ class Builder {
   };
 
   bool add(Json value) {
-    if (open_.empty()) {
-      root_ = std::move(value);
-    } else if (JsonObject* object = open_.back().value.as_object()) {
+    if (JsonObject* object = open_.back().value.as_object()) {
       object->emplace(std::move(open_.back().name), std::move(value));
     } else {
       open_.back().value.as_array()->push_back(std::move(value));
@@ -294,7 +293,7 @@ class Builder {
   }
 
   bool open(Json value) {
-    if (open_.size() == max_depth) {
+    if (open_.size() > max_depth) {
       return refuse("there are more than 64 levels of nesting", "", *taken_ - 1);
     }
     open_.push_back(Open{std::move(value), {}});
@@ -327,7 +326,6 @@ class Builder {
 
   std::string_view text_;
   const std::size_t* taken_;
-  Json root_;
   std::vector<Open> open_;
   std::optional<Fault> fault_;
 };
