@@ -43,6 +43,7 @@ class FootSet {
     for (Foot foot : feet) add(foot);
   }
   constexpr void add(Foot foot) { bits_ |= bit(foot); }
+  constexpr void add(const FootSet& feet) { bits_ |= feet.bits_; }
   constexpr void remove(Foot foot) { bits_ &= static_cast<std::uint8_t>(~bit(foot)); }
   [[nodiscard]] constexpr bool has(Foot foot) const { return (bits_ & bit(foot)) != 0; }
   [[nodiscard]] constexpr bool empty() const { return bits_ == 0; }

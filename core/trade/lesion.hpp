@@ -42,6 +42,7 @@ struct LesionFacts {
   KeptOn kept_on;
   bool painful_horn;         // a block never goes on a claw that carries it
   std::span<const Place> usual_places;
+  bool nowhere_else;         // its name or nature ties it to the usual places
   std::string_view source;   // source of code and grouping with its certainty
 };
 

@@ -22,24 +22,29 @@ struct CowNamed {
   CowSaid cow;
   friend bool operator==(const CowNamed&, const CowNamed&) = default;
 };
+
 /// "done": she is let out.
 struct TurnEnded {
   friend bool operator==(const TurnEnded&, const TurnEnded&) = default;
 };
+
 /// "today hinds": which feet are lifted today.
 struct TodaysFeetSaid {
   FootSet feet;
   friend bool operator==(const TodaysFeetSaid&, const TodaysFeetSaid&) = default;
 };
+
 /// "caller Anna", "writer Ben".
 struct CallerSaid {
   std::string name;
   friend bool operator==(const CallerSaid&, const CallerSaid&) = default;
 };
+
 struct WriterSaid {
   std::string name;
   friend bool operator==(const WriterSaid&, const WriterSaid&) = default;
 };
+
 /// "go ahead": the open warnings of this turn are answered so.
 struct GoAheadSaid {
   friend bool operator==(const GoAheadSaid&, const GoAheadSaid&) = default;
@@ -55,9 +60,9 @@ struct Line {
 };
 
 struct LineContext {
-  Day visit_day;             // weekdays and days are counted from it
-  bool cow_open = false;     // a cow is in the crush: feet may follow without a number
-  int line_number = 1;       // goes into the faults
+  Day visit_day;          // weekdays and days are counted from it
+  bool cow_open = false;  // a cow is in the crush: feet may follow without a number
+  int line_number = 1;    // goes into the faults
 };
 
 /// Reads one line. Never throws, never guesses silently, never drops a token: a line is understood
@@ -72,6 +77,7 @@ struct Suggestion {
   std::string words;
   std::string meaning;  // "the good claw", "4 weeks"; may be empty
 };
+
 std::vector<Suggestion> what_may_follow(std::string_view half_line, const LineContext& context,
                                         const Language& language);
 

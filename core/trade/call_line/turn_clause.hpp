@@ -18,80 +18,99 @@ struct ReasonSaid {
   std::string words;
   friend bool operator==(const ReasonSaid&, const ReasonSaid&) = default;
 };
-/// "LH", "both hinds": what follows concerns these feet.
+
+/// "LH", "both hinds": what follows concerns these feet; no feet at all is "whole cow".
 struct FeetNamed {
   FootSet feet;
   friend bool operator==(const FeetNamed&, const FeetNamed&) = default;
 };
+
 /// On the feet named last.
 struct FootStateSaid {
   FootState state;
   friend bool operator==(const FootStateSaid&, const FootStateSaid&) = default;
 };
+
 struct TrimmedSaid {
   Trimmed trimmed;
   friend bool operator==(const TrimmedSaid&, const TrimmedSaid&) = default;
 };
+
 struct FindingSaid {
   Finding finding;
   friend bool operator==(const FindingSaid&, const FindingSaid&) = default;
 };
+
 /// On the feet named last, or on the whole cow when no foot was named or `whole_cow` says so.
 struct ActionSaid {
   Action action;
   bool whole_cow = false;
   friend bool operator==(const ActionSaid&, const ActionSaid&) = default;
 };
+
 struct MeasureSaid {
   Measure measure;
   friend bool operator==(const MeasureSaid&, const MeasureSaid&) = default;
 };
+
 struct RestFineSaid {
   friend bool operator==(const RestFineSaid&, const RestFineSaid&) = default;
 };
+
 struct WalksSoundSaid {
   friend bool operator==(const WalksSoundSaid&, const WalksSoundSaid&) = default;
 };
+
 struct NoteSaid {
   std::string words;
   friend bool operator==(const NoteSaid&, const NoteSaid&) = default;
 };
+
 struct EndSaid {
   TurnEnd end;
   std::string reason;
   friend bool operator==(const EndSaid&, const EndSaid&) = default;
 };
+
 /// "no, right hind": what was last said of a foot belongs to another foot.
 struct FootCorrected {
   Foot foot;
   friend bool operator==(const FootCorrected&, const FootCorrected&) = default;
 };
+
 /// "no, inside": the claw of what was said last was wrong.
 struct ClawCorrected {
   Claw claw;
   friend bool operator==(const ClawCorrected&, const ClawCorrected&) = default;
 };
+
 /// "no, 421": the number of the cow was wrong.
 struct CowCorrected {
   CowSaid cow;
   friend bool operator==(const CowCorrected&, const CowCorrected&) = default;
 };
 
-using TurnClause =
-    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
-                 MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid, EndSaid, FootCorrected,
-                 ClawCorrected, CowCorrected>;
+using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
+                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid,
+                                EndSaid, FootCorrected, ClawCorrected, CowCorrected>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {
   Turn turn;
-  FootSet feet_named;               // the feet that are being spoken of
-  FootSet last_named;               // the feet the last finding, act or state went to
-  std::vector<std::string> words;   // the lines as said
+  FootSet feet_named;              // the feet that are being spoken of
+  FootSet last_named;              // the feet the last finding, act or state went to
+  std::vector<std::string> words;  // the lines as said
+
+  // What a correction by word of mouth goes back to: the turn before the feet were named, and all
+  // that was said since.
+  Turn before_naming;
+  std::vector<TurnClause> since_naming;
 };
 
 /// Adds one clause. Faults (slug "call-impossible") when it cannot apply: a correction with
-/// nothing to correct, a finding with no foot named.
+/// nothing to correct, a finding with no foot named; the draft is then as it was before.
+/// The same finding or act said again with more detail completes the first, said again alike it
+/// is kept once.
 Outcome add_clause(TurnDraft& draft, const TurnClause& clause);
 
 }  // namespace evenclaw

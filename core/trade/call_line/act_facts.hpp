@@ -1,0 +1,29 @@
+// What can be said with each act, and where it can be done.
+#pragma once
+
+#include <span>
+
+#include "core/trade/call_line/term.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+enum class ActTime {
+  none,
+  comes_off,  // "wrap on, off Thu"
+  when        // "see again 28d"
+};
+
+struct ActFacts {
+  ActionKind kind;
+  TermKind said_as;
+  bool takes_claw;
+  ActTime time;
+  bool on_whole_cow;   // makes sense without a foot
+  bool needs_lifting;  // cannot be done to a foot that stayed on the ground
+};
+
+std::span<const ActFacts> all_acts();
+const ActFacts& facts_of(ActionKind kind);
+
+}  // namespace evenclaw

@@ -1,0 +1,390 @@
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/possible.hpp"
+#include "core/trade/call_line/turn_clause.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+using Why = std::optional<Refusal>;
+
+std::string told(Foot foot) {
+  return std::string(word_of(foot));
+}
+
+std::string told(Lesion lesion) {
+  return std::string(facts_of(lesion).name);
+}
+
+// Two facts of which one may be "not called" agree when they are equal or one is not called.
+template <class T>
+bool agree(const T& a, const T& b, const T& not_called) {
+  return a == b || a == not_called || b == not_called;
+}
+
+template <class T>
+void complete(T& kept, const T& more, const T& not_called) {
+  if (kept == not_called) kept = more;
+}
+
+bool are_one(const Finding& a, const Finding& b) {
+  return a.lesion == b.lesion && agree(a.claw, b.claw, Claw::not_called) &&
+         agree(a.words, b.words, std::string()) && agree(a.place, b.place, Place::not_called) &&
+         agree(a.zone, b.zone, std::optional<std::int32_t>()) &&
+         agree(a.degree, b.degree, Degree::not_called) &&
+         agree(a.stage, b.stage, DdStage::not_called);
+}
+
+void complete(Finding& kept, const Finding& more) {
+  complete(kept.claw, more.claw, Claw::not_called);
+  complete(kept.words, more.words, std::string());
+  complete(kept.place, more.place, Place::not_called);
+  complete(kept.zone, more.zone, std::optional<std::int32_t>());
+  complete(kept.degree, more.degree, Degree::not_called);
+  complete(kept.stage, more.stage, DdStage::not_called);
+}
+
+bool are_one(const Action& a, const Action& b) {
+  return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
+         agree(a.product, b.product, std::string()) && agree(a.when, b.when, TimeSaid());
+}
+
+void complete(Action& kept, const Action& more) {
+  complete(kept.claw, more.claw, Claw::not_called);
+  complete(kept.product, more.product, std::string());
+  complete(kept.when, more.when, TimeSaid());
+}
+
+bool are_one(const Measure& a, const Measure& b) {
+  return a == b;
+}
+
+void complete(Measure&, const Measure&) {}
+
+template <class T>
+std::size_t count_of_same(const std::vector<T>& all, const T& said) {
+  return static_cast<std::size_t>(std::count_if(
+      all.begin(), all.end(), [&said](const T& each) { return are_one(each, said); }));
+}
+
+template <class T>
+void add_or_complete(std::vector<T>& all, const T& said) {
+  const auto same =
+      std::find_if(all.begin(), all.end(), [&said](const T& each) { return are_one(each, said); });
+  if (same == all.end()) {
+    all.push_back(said);
+  } else {
+    complete(*same, said);
+  }
+}
+
+bool was_lifted(const FootCall& call) {
+  const bool was_worked_on =
+      std::any_of(call.actions.begin(), call.actions.end(),
+                  [](const Action& action) { return facts_of(action.kind).needs_lifting; });
+  return was_worked_on || !call.findings.empty() || !call.measures.empty() ||
+         call.trimmed == Trimmed::yes || call.state == FootState::nothing_found;
+}
+
+Refusal no_foot(std::string_view what) {
+  return impossible("no foot is named for " + std::string(what),
+                    "say the foot first: LF, RF, LH, RH");
+}
+
+Refusal stayed_down(Foot foot) {
+  return impossible(told(foot) + " was not lifted, so nothing can be found or done there");
+}
+
+// Why a clause cannot be added to the draft as it stands.
+class Objection {
+ public:
+  explicit Objection(const TurnDraft& draft) : draft_(draft), turn_(draft.turn) {}
+
+  Why operator()(const ReasonSaid& said) const {
+    if (turn_.reason == Reason::not_called || turn_.reason == said.reason) return std::nullopt;
+    return impossible("another reason was said already: " + std::string(word_of(turn_.reason)),
+                      "say the second one in a note");
+  }
+
+  Why operator()(const FeetNamed&) const { return std::nullopt; }
+
+  Why operator()(const FootStateSaid& said) const {
+    const bool is_fine = said.state == FootState::nothing_found;
+    if (draft_.feet_named.empty() && !is_fine) return no_foot("\"not lifted\"");
+    return on_each_foot([&said, is_fine](const FootCall& call) -> Why {
+      if (is_fine && !call.findings.empty()) {
+        return impossible(told(call.findings.front().lesion) + " was called on " + told(call.foot),
+                          "for the other feet say \"rest fine\"");
+      }
+      if (is_fine && call.state == FootState::not_lifted) return stayed_down(call.foot);
+      if (said.state == FootState::not_lifted && was_lifted(call)) {
+        return impossible("something was found or done on " + told(call.foot) + " already");
+      }
+      return std::nullopt;
+    });
+  }
+
+  Why operator()(const TrimmedSaid& said) const {
+    if (draft_.feet_named.empty()) return no_foot("trimming");
+    return on_each_foot([&said](const FootCall& call) -> Why {
+      const bool is_down = call.state == FootState::not_lifted;
+      if (said.trimmed == Trimmed::yes && is_down) return stayed_down(call.foot);
+      if (call.trimmed == Trimmed::not_called || call.trimmed == said.trimmed) return std::nullopt;
+      return impossible("the opposite was said of " + told(call.foot) + " already");
+    });
+  }
+
+  Why operator()(const FindingSaid& said) const {
+    if (auto why = why_impossible(said.finding)) return impossible(*why);
+    if (draft_.feet_named.empty()) return no_foot(told(said.finding.lesion));
+    return on_each_foot([&said](const FootCall& call) -> Why {
+      if (call.state == FootState::not_lifted) return stayed_down(call.foot);
+      return unclear_which(count_of_same(call.findings, said.finding), call.foot);
+    });
+  }
+
+  Why operator()(const ActionSaid& said) const {
+    const ActFacts& facts = facts_of(said.action.kind);
+    const bool of_cow = said.whole_cow || draft_.feet_named.empty();
+    if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
+    if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);
+    return on_each_foot([&said, &facts](const FootCall& call) -> Why {
+      if (facts.needs_lifting && call.state == FootState::not_lifted) return stayed_down(call.foot);
+      return unclear_which(count_of_same(call.actions, said.action), call.foot);
+    });
+  }
+
+  Why operator()(const MeasureSaid&) const {
+    if (draft_.feet_named.empty()) return no_foot("the measure");
+    return on_each_foot([](const FootCall& call) -> Why {
+      if (call.state == FootState::not_lifted) return stayed_down(call.foot);
+      return std::nullopt;
+    });
+  }
+
+  Why operator()(const RestFineSaid&) const { return std::nullopt; }
+
+  Why operator()(const WalksSoundSaid&) const { return std::nullopt; }
+
+  Why operator()(const NoteSaid&) const { return std::nullopt; }
+
+  Why operator()(const EndSaid& said) const {
+    if (turn_.end != TurnEnd::done && turn_.end != said.end) {
+      return impossible("another end of her turn was said already");
+    }
+    const bool was_worked_on = std::any_of(turn_.feet.begin(), turn_.feet.end(), was_lifted);
+    if (said.end != TurnEnd::not_done || !was_worked_on) return std::nullopt;
+    return impossible("feet were done already", "say \"unfinished\" and why");
+  }
+
+  Why operator()(const FootCorrected& said) const {
+    const FootSet now = draft_.feet_named.empty() ? turn_.lame : draft_.feet_named;
+    if (now.empty()) return impossible("no foot was named that could be corrected");
+    if (now == FootSet{said.foot}) return impossible(told(said.foot) + " is what was said");
+    return std::nullopt;
+  }
+
+  Why operator()(const ClawCorrected&) const { return std::nullopt; }
+
+  Why operator()(const CowCorrected& said) const {
+    if (turn_.cow != said.cow) return std::nullopt;
+    return impossible(said.cow.number + " is what was said");
+  }
+
+ private:
+  template <class F>
+  Why on_each_foot(F why) const {
+    for (const Foot foot : all_feet) {
+      if (!draft_.feet_named.has(foot)) continue;
+      FootCall fresh;
+      fresh.foot = foot;
+      const FootCall* call = find_foot(turn_, foot);
+      if (Why refusal = why(call == nullptr ? fresh : *call)) return refusal;
+    }
+    return std::nullopt;
+  }
+
+  static Why unclear_which(std::size_t same, std::optional<Foot> foot) {
+    if (same < 2) return std::nullopt;
+    const std::string where = foot ? " on " + told(*foot) : "";
+    return impossible("it could be either of two said before" + where,
+                      "say claw and place as well");
+  }
+
+  const TurnDraft& draft_;
+  const Turn& turn_;
+};
+
+// Adds a clause nothing speaks against.
+class Addition {
+ public:
+  explicit Addition(TurnDraft& draft) : draft_(draft), turn_(draft.turn) {}
+
+  void operator()(const ReasonSaid& said) const {
+    turn_.reason = said.reason;
+    turn_.lame.add(said.lame);
+    if (!said.words.empty()) append(turn_.reason_words, said.words);
+  }
+
+  void operator()(const FeetNamed& said) const {
+    draft_.before_naming = turn_;
+    draft_.since_naming.clear();
+    draft_.feet_named = said.feet;
+    draft_.last_named = said.feet;
+    for (const Foot foot : all_feet) {
+      if (said.feet.has(foot)) call_of(foot);
+    }
+  }
+
+  void operator()(const FootStateSaid& said) const {
+    if (draft_.feet_named.empty()) {
+      turn_.rest_fine = true;
+      return;
+    }
+    on_each_foot([&said](FootCall& call) { call.state = said.state; });
+  }
+
+  void operator()(const TrimmedSaid& said) const {
+    on_each_foot([&said](FootCall& call) { call.trimmed = said.trimmed; });
+  }
+
+  void operator()(const FindingSaid& said) const {
+    on_each_foot([&said](FootCall& call) {
+      call.state = FootState::finding;
+      add_or_complete(call.findings, said.finding);
+    });
+  }
+
+  void operator()(const ActionSaid& said) const {
+    if (said.whole_cow || draft_.feet_named.empty()) {
+      add_or_complete(turn_.actions, said.action);
+      return;
+    }
+    on_each_foot([&said](FootCall& call) { add_or_complete(call.actions, said.action); });
+  }
+
+  void operator()(const MeasureSaid& said) const {
+    on_each_foot([&said](FootCall& call) { add_or_complete(call.measures, said.measure); });
+  }
+
+  void operator()(const RestFineSaid&) const { turn_.rest_fine = true; }
+
+  void operator()(const WalksSoundSaid&) const { turn_.walks_sound = true; }
+
+  void operator()(const NoteSaid& said) const {
+    if (draft_.feet_named.empty()) append(turn_.note, said.words);
+    on_each_foot([&said](FootCall& call) { append(call.note, said.words); });
+  }
+
+  void operator()(const EndSaid& said) const {
+    turn_.end = said.end;
+    if (!said.reason.empty()) append(turn_.end_reason, said.reason);
+  }
+
+  // Corrections of foot and claw are said anew, see corrected(); these are what is left of them.
+  void operator()(const FootCorrected& said) const { turn_.lame = FootSet{said.foot}; }
+
+  void operator()(const ClawCorrected&) const {}
+
+  void operator()(const CowCorrected& said) const { turn_.cow = said.cow; }
+
+ private:
+  static void append(std::string& text, const std::string& more) {
+    if (!text.empty()) text += "; ";
+    text += more;
+  }
+
+  FootCall& call_of(Foot foot) const {
+    if (FootCall* call = find_foot(turn_, foot)) return *call;
+    FootCall call;
+    call.foot = foot;
+    turn_.feet.push_back(std::move(call));
+    return turn_.feet.back();
+  }
+
+  template <class F>
+  void on_each_foot(F apply) const {
+    for (const Foot foot : all_feet) {
+      if (draft_.feet_named.has(foot)) apply(call_of(foot));
+    }
+    draft_.last_named = draft_.feet_named;
+  }
+
+  TurnDraft& draft_;
+  Turn& turn_;
+};
+
+Fault fault_of(const Refusal& refusal) {
+  Fault fault;
+  fault.slug = refusal.slug;
+  fault.message = refusal.message;
+  fault.remedy = refusal.remedy;
+  return fault;
+}
+
+Outcome add_plainly(TurnDraft& draft, const TurnClause& clause) {
+  if (const Why refusal = std::visit(Objection(draft), clause)) return fault_of(*refusal);
+  std::visit(Addition(draft), clause);
+  const bool names_feet = std::holds_alternative<FeetNamed>(clause);
+  if (!names_feet) draft.since_naming.push_back(clause);
+  return Done{};
+}
+
+// The claw of the clause, where it has or awaits one.
+Claw* claw_in(TurnClause& clause) {
+  Claw* claw = nullptr;
+  if (auto* said = std::get_if<FindingSaid>(&clause)) claw = &said->finding.claw;
+  if (auto* said = std::get_if<ActionSaid>(&clause)) claw = &said->action.claw;
+  if (auto* said = std::get_if<MeasureSaid>(&clause)) claw = &said->measure.claw;
+  return claw == nullptr || *claw == Claw::none ? nullptr : claw;
+}
+
+// Says again what was said since the feet were named, on these feet.
+Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>& clauses) {
+  TurnDraft trial = draft;
+  trial.turn = draft.before_naming;
+  std::visit(Addition(trial), TurnClause{FeetNamed{feet}});
+  for (const TurnClause& clause : clauses) {
+    Outcome outcome = add_clause(trial, clause);
+    if (!outcome.ok()) return outcome;
+  }
+  draft = std::move(trial);
+  return Done{};
+}
+
+Outcome correct(TurnDraft& draft, const FootCorrected& said) {
+  if (draft.feet_named.empty()) return add_plainly(draft, said);
+  if (const Why refusal = Objection(draft)(said)) return fault_of(*refusal);
+  return say_again(draft, FootSet{said.foot}, draft.since_naming);
+}
+
+Outcome correct(TurnDraft& draft, const ClawCorrected& said) {
+  std::vector<TurnClause> clauses = draft.since_naming;
+  const auto last = std::find_if(clauses.rbegin(), clauses.rend(),
+                                 [](TurnClause& clause) { return claw_in(clause) != nullptr; });
+  if (draft.feet_named.empty() || last == clauses.rend()) {
+    return fault_of(impossible("nothing was said of a claw that could be corrected"));
+  }
+  Claw& claw = *claw_in(*last);
+  if (claw == said.claw) {
+    return fault_of(impossible(std::string(word_of(claw)) + " is what was said"));
+  }
+  claw = said.claw;
+  return say_again(draft, draft.feet_named, clauses);
+}
+
+}  // namespace
+
+Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
+  if (const auto* foot = std::get_if<FootCorrected>(&clause)) return correct(draft, *foot);
+  if (const auto* claw = std::get_if<ClawCorrected>(&clause)) return correct(draft, *claw);
+  return add_plainly(draft, clause);
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,102 @@
+#include "core/trade/call_line/free_text.hpp"
+
+#include <algorithm>
+
+#include "core/base/text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool ends_text(TokenKind kind, TextExtent extent) {
+  if (extent == TextExtent::to_line_end) return false;
+  if (kind == TokenKind::strong) return true;
+  return extent == TextExtent::to_separator &&
+         (kind == TokenKind::comma || kind == TokenKind::colon);
+}
+
+// Words that nobody needs to describe a cow, a product or a reason, but that call something.
+bool calls_something(TermKind kind) {
+  constexpr TermKind calling[] = {
+      TermKind::foot,      TermKind::feet,        TermKind::lesion,      TermKind::block_act,
+      TermKind::wrap_act,  TermKind::opened_act,  TermKind::product_act, TermKind::plain_act,
+      TermKind::see_again, TermKind::foot_state,  TermKind::rest_fine,   TermKind::trimmed,
+      TermKind::lame,      TermKind::walks_sound, TermKind::done,        TermKind::caller,
+      TermKind::writer};
+  return std::find(std::begin(calling), std::end(calling), kind) != std::end(calling);
+}
+
+struct Census {
+  bool calls = false;
+  bool has_other_words = false;
+};
+
+Census census_of(std::span<const Token> tokens, const Language& language) {
+  Census census;
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    if (match.phrase == nullptr) {
+      census.has_other_words |= tokens[at].kind != TokenKind::number;
+      ++at;
+      continue;
+    }
+    census.calls |= calls_something(match.phrase->kind);
+    at += match.word_count;
+  }
+  return census;
+}
+
+bool part_could_be_calls(std::span<const Token> part, TextExtent extent, const Language& language) {
+  const Census census = census_of(part, language);
+  if (extent == TextExtent::to_separator) return census.calls;
+  return census.calls && !census.has_other_words;
+}
+
+bool reads_back(std::string_view words, TextExtent extent, const Language& language) {
+  if (words.empty() || trimmed(words) != words) return false;
+  const std::vector<Token> tokens = tokens_of(words);
+  const TokenKind first = tokens.front().kind;
+  if (first != TokenKind::word && first != TokenKind::number) return false;
+  if (tokens.back().offset + tokens.back().length != words.size()) return false;
+  for (const Token& token : tokens) {
+    const bool is_quote = token.kind == TokenKind::quoted || token.kind == TokenKind::stray;
+    if (is_quote || ends_text(token.kind, extent)) return false;
+  }
+  return !could_be_calls(tokens, extent, language);
+}
+
+}  // namespace
+
+std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent) {
+  std::size_t end = at;
+  while (end < tokens.size() && !ends_text(tokens[end].kind, extent)) ++end;
+  return end - at;
+}
+
+bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Language& language) {
+  if (extent == TextExtent::to_line_end) return false;
+  std::size_t start = 0;
+  while (start < tokens.size()) {
+    std::size_t end = start;
+    while (end < tokens.size() && tokens[end].kind != TokenKind::comma) ++end;
+    if (part_could_be_calls(tokens.subspan(start, end - start), extent, language)) return true;
+    start = end + 1;
+  }
+  return false;
+}
+
+std::string in_quotes(std::string_view words) {
+  std::string text = "\"";
+  for (const char c : words) {
+    if (c == '"') text += '"';
+    text += c;
+  }
+  return text + '"';
+}
+
+std::string printed_text(std::string_view words, TextExtent extent, const Language& language) {
+  return reads_back(words, extent, language) ? std::string(words) : in_quotes(words);
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,34 @@
+// Free words inside a line: where they end, and when they must stand in quotes.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/lexer.hpp"
+
+namespace evenclaw {
+
+enum class TextExtent {
+  none,
+  to_separator,  // up to , : ; · or a full stop
+  to_strong,     // up to ; · or a full stop
+  to_line_end
+};
+
+/// How many of the tokens from `at` on belong to free words of this extent.
+std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent);
+
+/// True when part of the words would also be an act, a foot or a finding, so that it is unclear
+/// whether they describe or call: "brown heifer, lame LH". Up to a separator any such word counts;
+/// up to a strong one a part between commas counts that is made of such words only.
+bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Language& language);
+
+/// The words between quotes, with a quote inside them doubled.
+std::string in_quotes(std::string_view words);
+
+/// The words as they are printed: bare when reading gives them back unchanged, else in quotes.
+std::string printed_text(std::string_view words, TextExtent extent, const Language& language);
+
+}  // namespace evenclaw

@@ -1,0 +1,312 @@
+#include "core/trade/call_line/grammar.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cstddef>
+#include <cstdint>
+
+namespace evenclaw {
+
+namespace {
+
+using S = Spot;
+using K = TermKind;
+using B = LineBuilder;
+
+// Rows of one spot stand together, likeliest first: that is the order in which they are offered.
+constexpr Step step_table[] = {
+    {S::first_without_cow, K::number, S::cow, &B::name_cow},
+    {S::first_without_cow, K::no_number, S::looks, &B::name_unnumbered},
+
+    {S::first_with_cow, K::number, S::cow, &B::name_cow},
+    {S::first_with_cow, K::no_number, S::looks, &B::name_unnumbered},
+
+    {S::visit, K::today, S::today, &B::say_today},
+    {S::visit, K::caller, S::caller},
+    {S::visit, K::writer, S::writer},
+    {S::visit, K::comma, S::visit},
+    {S::visit, K::strong, S::visit},
+
+    {S::today, K::feet, S::today_feet, &B::add_todays_feet},
+    {S::today, K::foot, S::today_feet, &B::add_todays_feet},
+    {S::today, K::colon, S::today},
+    {S::today_feet, K::foot, S::today_feet, &B::add_todays_feet},
+    {S::today_feet, K::feet, S::today_feet, &B::add_todays_feet},
+    {S::today_feet, K::conjunction, S::today},
+    {S::today_feet, K::comma, S::today_feet},
+
+    {S::caller, K::colon, S::caller},
+    {S::caller, K::text, S::visit, &B::say_caller},
+    {S::writer, K::colon, S::writer},
+    {S::writer, K::text, S::visit, &B::say_writer},
+
+    {S::cow, K::alternative, S::cow_or},
+    {S::cow, K::doubt, S::cow, &B::doubt_cow},
+    {S::cow_or, K::number, S::cow, &B::add_alternative},
+    {S::looks, K::comma, S::looks},
+    {S::looks, K::colon, S::looks},
+    {S::looks, K::text, S::turn, &B::add_looks},
+
+    {S::turn, K::foot, S::feet, &B::name_feet},
+    {S::turn, K::claw, S::loose, &B::hold_detail},
+    {S::turn, K::lesion, S::finding, &B::open_finding},
+    {S::turn, K::rest_fine, S::turn, &B::say_rest_fine},
+    {S::turn, K::foot_state, S::turn, &B::say_foot_state},
+    {S::turn, K::lame, S::lame, &B::say_lame},
+    {S::turn, K::degree, S::loose, &B::hold_detail},
+    {S::turn, K::block_act, S::block, &B::open_act},
+    {S::turn, K::wrap_act, S::wrap, &B::open_act},
+    {S::turn, K::off, S::time, &B::expect_off},
+    {S::turn, K::opened_act, S::opened, &B::open_act},
+    {S::turn, K::product_act, S::product, &B::open_act},
+    {S::turn, K::see_again, S::see_again, &B::open_act},
+    {S::turn, K::plain_act, S::turn, &B::open_act},
+    {S::turn, K::feet, S::feet, &B::name_feet},
+    {S::turn, K::stage, S::loose, &B::hold_detail},
+    {S::turn, K::place, S::loose_place, &B::hold_detail},
+    {S::turn, K::white_line_side, S::loose, &B::hold_detail},
+    {S::turn, K::white_line_place, S::finding, &B::open_white_line_at},
+    {S::turn, K::zone, S::loose, &B::hold_detail},
+    {S::turn, K::quoted, S::turn, &B::take_detail},
+    {S::turn, K::other_lesion, S::other_words, &B::open_finding},
+    {S::turn, K::trimmed, S::turn, &B::say_trimmed},
+    {S::turn, K::measure, S::measure, &B::open_measure},
+    {S::turn, K::reason, S::turn, &B::say_reason},
+    {S::turn, K::came_for, S::came_for},
+    {S::turn, K::walks_sound, S::turn, &B::say_walks_sound},
+    {S::turn, K::whole_cow, S::turn, &B::name_whole_cow},
+    {S::turn, K::note, S::note},
+    {S::turn, K::done, S::ended, &B::say_done},
+    {S::turn, K::turn_end, S::turn_end, &B::say_end},
+    {S::turn, K::correction, S::correction},
+    {S::turn, K::go_ahead, S::turn, &B::say_go_ahead},
+    {S::turn, K::comma, S::turn, &B::mark_weak},
+    {S::turn, K::conjunction, S::turn, &B::mark_weak},
+    {S::turn, K::colon, S::turn, &B::mark_weak},
+    {S::turn, K::strong, S::turn, &B::mark_strong},
+
+    {S::lame, K::foot, S::lame_feet, &B::add_lame_feet},
+    {S::lame, K::feet, S::lame_feet, &B::add_lame_feet},
+    {S::lame, K::time_in, S::lame_on},
+    {S::lame_on, K::foot, S::lame_feet, &B::add_lame_feet},
+    {S::lame_on, K::feet, S::lame_feet, &B::add_lame_feet},
+    {S::lame_feet, K::conjunction, S::lame_and},
+    {S::lame_and, K::foot, S::lame_feet, &B::add_lame_feet},
+    {S::lame_and, K::feet, S::lame_feet, &B::add_lame_feet},
+    {S::came_for, K::colon, S::came_for},
+    {S::came_for, K::text, S::turn, &B::say_other_reason},
+
+    {S::feet, K::foot, S::feet, &B::name_more_feet},
+    {S::feet, K::feet, S::feet, &B::name_more_feet},
+    {S::feet, K::comma, S::feet},
+    {S::feet, K::conjunction, S::feet},
+    {S::feet, K::colon, S::feet},
+
+    {S::loose, K::lesion, S::finding, &B::open_finding},
+    {S::loose, K::other_lesion, S::other_words, &B::open_finding},
+    {S::loose, K::white_line_place, S::finding, &B::open_white_line_at},
+    {S::loose, K::degree, S::loose, &B::hold_detail},
+    {S::loose, K::stage, S::loose, &B::hold_detail},
+    {S::loose, K::claw, S::loose, &B::hold_detail},
+    {S::loose, K::place, S::loose_place, &B::hold_detail},
+    {S::loose, K::white_line_side, S::loose, &B::hold_detail},
+    {S::loose, K::zone, S::loose, &B::hold_detail},
+    {S::loose, K::block_act, S::block, &B::open_act},
+    {S::loose, K::wrap_act, S::wrap, &B::open_act},
+    {S::loose, K::opened_act, S::opened, &B::open_act},
+    {S::loose, K::measure, S::measure, &B::open_measure},
+    {S::loose_place, K::number, S::measure_number, &B::measure_held_place},
+
+    {S::finding, K::place, S::finding, &B::take_detail},
+    {S::finding, K::stage, S::finding, &B::take_detail},
+    {S::finding, K::degree, S::finding, &B::take_detail},
+    {S::finding, K::white_line_side, S::finding, &B::take_detail},
+    {S::finding, K::white_line_place, S::finding, &B::take_detail},
+    {S::finding, K::zone, S::finding, &B::take_detail},
+    {S::finding, K::quoted, S::finding, &B::take_detail},
+    {S::finding, K::claw, S::loose, &B::hold_claw_after_finding},
+    {S::other_words, K::quoted, S::finding, &B::take_detail},
+    {S::other_words, K::colon, S::other_text},
+    {S::other_text, K::text, S::finding, &B::take_detail},
+
+    {S::block, K::claw, S::block, &B::take_detail},
+    {S::block, K::off, S::time, &B::expect_off},
+    {S::wrap, K::off, S::time, &B::expect_off},
+    {S::opened, K::claw, S::opened, &B::take_detail},
+    {S::product, K::with, S::product_name},
+    {S::product, K::quoted, S::turn, &B::take_detail},
+    {S::product, K::unknown_word, S::turn, &B::take_detail},
+    {S::product_name, K::text, S::turn, &B::take_detail},
+
+    {S::see_again, K::number, S::time_number, &B::keep_number},
+    {S::see_again, K::weekday, S::turn, &B::time_on_weekday},
+    {S::see_again, K::days_word, S::turn, &B::time_in_words},
+    {S::see_again, K::time_in, S::time},
+    {S::see_again, K::comma, S::see_again},
+    {S::time, K::number, S::time_number, &B::keep_number},
+    {S::time, K::weekday, S::turn, &B::time_on_weekday},
+    {S::time, K::days_word, S::turn, &B::time_in_words},
+    {S::time, K::time_in, S::time},
+    {S::time_number, K::day_unit, S::turn, &B::time_in_days},
+    {S::time_number, K::week_unit, S::turn, &B::time_in_weeks},
+
+    {S::measure, K::number, S::measure_number, &B::keep_number},
+    {S::measure, K::claw, S::measure, &B::take_detail},
+    {S::measure_number, K::mm, S::measured, &B::length_in_mm},
+    {S::measure_number, K::cm, S::measured, &B::length_in_cm},
+    {S::measured, K::measure_tail, S::turn},
+
+    {S::note, K::colon, S::note_text},
+    {S::note, K::text, S::turn, &B::say_note},
+    {S::note_text, K::text, S::turn, &B::say_note},
+    {S::turn_end, K::comma, S::turn_end},
+    {S::turn_end, K::colon, S::turn_end},
+    {S::turn_end, K::text, S::turn, &B::add_end_reason},
+    {S::correction, K::foot, S::turn, &B::correct_foot},
+    {S::correction, K::claw, S::turn, &B::correct_claw},
+    {S::correction, K::number, S::cow, &B::correct_cow},
+    {S::correction, K::comma, S::correction},
+    {S::correction, K::only, S::correction},
+    {S::ended, K::comma, S::ended},
+    {S::ended, K::strong, S::ended},
+
+    {S::news_first, K::number, S::news_number, &B::add_news_number},
+    {S::news_first, K::news_lead, S::news_first},
+    {S::news_first, K::comma, S::news_first},
+    {S::news_first, K::colon, S::news_first},
+    {S::news_number, K::news, S::news_said, &B::say_news},
+    {S::news_number, K::wrap_act, S::news_said, &B::say_news},
+    {S::news_number, K::block_act, S::news_said, &B::say_news},
+    {S::news_number, K::walks_sound, S::news_said, &B::say_news},
+    {S::news_number, K::foot, S::news_feet, &B::add_news_feet},
+    {S::news_number, K::feet, S::news_feet, &B::add_news_feet},
+    {S::news_number, K::number, S::news_number, &B::add_news_number},
+    {S::news_number, K::comma, S::news_number},
+    {S::news_number, K::conjunction, S::news_number},
+    {S::news_number, K::colon, S::news_number},
+    {S::news_feet, K::news, S::news_said, &B::say_news},
+    {S::news_feet, K::wrap_act, S::news_said, &B::say_news},
+    {S::news_feet, K::block_act, S::news_said, &B::say_news},
+    {S::news_feet, K::walks_sound, S::news_said, &B::say_news},
+    {S::news_feet, K::foot, S::news_feet, &B::add_news_feet},
+    {S::news_feet, K::conjunction, S::news_feet},
+    {S::news_said, K::foot, S::news_said, &B::add_news_feet},
+    {S::news_said, K::feet, S::news_said, &B::add_news_feet},
+    {S::news_said, K::comma, S::news_more},
+    {S::news_said, K::conjunction, S::news_more},
+    {S::news_said, K::strong, S::news_next},
+    {S::news_more, K::number, S::news_number, &B::add_news_number},
+    {S::news_more, K::news, S::news_said, &B::say_news},
+    {S::news_more, K::wrap_act, S::news_said, &B::say_news},
+    {S::news_more, K::block_act, S::news_said, &B::say_news},
+    {S::news_more, K::walks_sound, S::news_said, &B::say_news},
+    {S::news_next, K::number, S::news_number, &B::add_news_number},
+    {S::news_next, K::comma, S::news_next},
+    {S::news_next, K::strong, S::news_next},
+};
+
+constexpr std::string_view may_end = "";
+
+constexpr SpotFacts spot_table[] = {
+    {S::first_without_cow, S::visit, may_end},
+    {S::first_with_cow, S::turn, may_end},
+    {S::visit, S::visit, may_end},
+    {S::today, S::today, "the feet that are lifted today"},
+    {S::today_feet, S::visit, may_end},
+    {S::caller, S::caller, "the caller's name", TextExtent::to_separator},
+    {S::writer, S::writer, "the writer's name", TextExtent::to_separator},
+    {S::cow, S::turn, may_end},
+    {S::cow_or, S::cow_or, "the other number it might be"},
+    {S::looks, S::turn, may_end, TextExtent::to_strong},
+    {S::turn, S::visit, may_end},
+    {S::lame, S::turn, may_end},
+    {S::lame_on, S::lame_on, "the leg she is lame on"},
+    {S::lame_feet, S::turn, may_end},
+    {S::lame_and, S::turn, may_end},
+    {S::came_for, S::came_for, "what she came for", TextExtent::to_strong},
+    {S::feet, S::turn, may_end},
+    {S::loose, S::turn, may_end, TextExtent::none, &B::settle_loose},
+    {S::loose_place, S::loose, may_end},
+    {S::finding, S::turn, may_end},
+    {S::other_words, S::other_words, "what it is, in quotes"},
+    {S::other_text, S::other_text, "what it is", TextExtent::to_separator},
+    {S::block, S::turn, may_end},
+    {S::wrap, S::turn, may_end},
+    {S::opened, S::turn, may_end},
+    {S::product, S::turn, may_end},
+    {S::product_name, S::product_name, "the name of it", TextExtent::to_separator},
+    {S::see_again, S::turn, may_end},
+    {S::time, S::time, "a time, such as 28d or Thu"},
+    {S::time_number, S::time_number, "the unit of the number: d or weeks"},
+    {S::measure, S::measure, "a length, such as 78 mm"},
+    {S::measure_number, S::measure_number, "the unit of the number: mm or cm"},
+    {S::measured, S::turn, may_end},
+    {S::note, S::note, "the words to note", TextExtent::to_line_end},
+    {S::note_text, S::note_text, "the words to note", TextExtent::to_line_end},
+    {S::turn_end, S::turn, may_end, TextExtent::to_strong},
+    {S::correction, S::correction, "what is right: a foot, a claw or a number"},
+    {S::ended, S::ended, may_end},
+    {S::news_first, S::news_first, "the number of a cow"},
+    {S::news_number, S::news_number, "what became of her"},
+    {S::news_feet, S::news_feet, "what became of it"},
+    {S::news_said, S::news_said, may_end},
+    {S::news_more, S::news_more, may_end},
+    {S::news_next, S::news_next, may_end},
+};
+static_assert(std::size(spot_table) == spot_count);
+
+constexpr std::size_t index_of(Spot spot) {
+  return static_cast<std::size_t>(spot);
+}
+
+constexpr std::size_t index_of(TermKind kind) {
+  return static_cast<std::size_t>(kind);
+}
+
+// For each spot and kind one more than the index of the step, 0 for none.
+using StepIndex = std::array<std::array<std::uint8_t, term_kind_count>, spot_count>;
+static_assert(std::size(step_table) < 255);
+
+constexpr StepIndex make_step_index() {
+  StepIndex index{};
+  for (std::size_t row = 0; row < std::size(step_table); ++row) {
+    index[index_of(step_table[row].from)][index_of(step_table[row].on)] =
+        static_cast<std::uint8_t>(row + 1);
+  }
+  return index;
+}
+
+constexpr StepIndex step_index = make_step_index();
+
+}  // namespace
+
+const SpotFacts& facts_of(Spot spot) {
+  assert(spot_table[index_of(spot)].spot == spot);
+  return spot_table[index_of(spot)];
+}
+
+const Step* step_from(Spot spot, TermKind kind) {
+  for (;;) {
+    const std::uint8_t found = step_index[index_of(spot)][index_of(kind)];
+    if (found != 0) return &step_table[found - 1];
+    const Spot otherwise = facts_of(spot).otherwise;
+    if (otherwise == spot) return nullptr;
+    spot = otherwise;
+  }
+}
+
+std::vector<TermKind> kinds_after(Spot spot) {
+  std::vector<TermKind> kinds;
+  for (;;) {
+    for (const Step& step : step_table) {
+      const bool is_new = std::find(kinds.begin(), kinds.end(), step.on) == kinds.end();
+      if (step.from == spot && is_new) kinds.push_back(step.on);
+    }
+    const Spot otherwise = facts_of(spot).otherwise;
+    if (otherwise == spot) return kinds;
+    spot = otherwise;
+  }
+}
+
+}  // namespace evenclaw

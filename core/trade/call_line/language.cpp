@@ -1,0 +1,96 @@
+#include "core/trade/call_line/language.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <utility>
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<std::string> words_of(std::string_view phrase) {
+  std::vector<std::string> words;
+  for (Token& token : tokens_of(phrase)) {
+    assert(token.kind == TokenKind::word && "a phrase is made of words only");
+    words.push_back(std::move(token.folded));
+  }
+  return words;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) {
+    if (!text.empty()) text += ' ';
+    text += word;
+  }
+  return text;
+}
+
+bool stands_at(std::span<const Token> tokens, std::size_t at,
+               const std::vector<std::string>& words) {
+  if (tokens.size() - at < words.size()) return false;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const Token& token = tokens[at + i];
+    if (token.kind != TokenKind::word || token.folded != words[i]) return false;
+  }
+  return true;
+}
+
+constexpr std::size_t most_zone_digits = 4;
+
+// Digits only and few enough to fit; nothing else is a zone.
+std::optional<int> small_number(std::string_view digits) {
+  if (digits.empty() || digits.size() > most_zone_digits) return std::nullopt;
+  int number = 0;
+  for (const char c : digits) {
+    if (c < '0' || c > '9') return std::nullopt;
+    number = number * 10 + (c - '0');
+  }
+  return number;
+}
+
+}  // namespace
+
+Language::Language(std::string_view name, std::span<const Phrase> phrases)
+    : name_(name), phrases_(phrases) {
+  for (const Phrase& phrase : phrases_) {
+    std::vector<std::string> words = words_of(phrase.words);
+    assert(!words.empty());
+    folded_.push_back(joined(words));
+    std::vector<Candidate>& same_start = by_first_word_[words.front()];
+    same_start.push_back({&phrase, std::move(words)});
+  }
+  for (auto& entry : by_first_word_) {
+    std::stable_sort(
+        entry.second.begin(), entry.second.end(),
+        [](const Candidate& a, const Candidate& b) { return a.words.size() > b.words.size(); });
+  }
+}
+
+Language::Match Language::longest_match(std::span<const Token> tokens, std::size_t at) const {
+  if (tokens[at].kind != TokenKind::word) return {};
+  const auto same_start = by_first_word_.find(tokens[at].folded);
+  if (same_start == by_first_word_.end()) return {};
+  for (const Candidate& candidate : same_start->second) {
+    if (stands_at(tokens, at, candidate.words)) return {candidate.phrase, candidate.words.size()};
+  }
+  return {};
+}
+
+std::optional<int> Language::zone_in(std::string_view folded) const {
+  for (std::size_t i = 0; i < phrases_.size(); ++i) {
+    if (phrases_[i].kind != TermKind::zone_word) continue;
+    if (folded.substr(0, folded_[i].size()) != folded_[i]) continue;
+    if (const auto zone = small_number(folded.substr(folded_[i].size()))) return zone;
+  }
+  return std::nullopt;
+}
+
+std::string_view Language::say(TermKind kind, int value) const {
+  for (const Phrase& phrase : phrases_) {
+    if (phrase.kind == kind && phrase.value == value) return phrase.words;
+  }
+  return {};
+}
+
+}  // namespace evenclaw

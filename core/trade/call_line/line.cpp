@@ -1,0 +1,108 @@
+#include "core/trade/call_line/line.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "core/base/text.hpp"
+#include "core/trade/call_line/parser.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t longest_line_bytes = 4096;
+
+Fault fault_at(std::string_view slug, std::string message, int column, const LineContext& context) {
+  Fault fault;
+  fault.slug = std::string(slug);
+  fault.message = std::move(message);
+  fault.line = context.line_number;
+  fault.column = column;
+  return fault;
+}
+
+bool is_control(char c) {
+  const auto byte = static_cast<unsigned char>(c);
+  return (byte < 0x20 && c != '\t') || byte == 0x7F;
+}
+
+std::size_t first_difference(std::string_view a, std::string_view b) {
+  std::size_t at = 0;
+  while (at < a.size() && at < b.size() && a[at] == b[at]) ++at;
+  return at;
+}
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+// How far a reading got before it met something it could not take.
+int reach(const Reading& reading, std::string_view text) {
+  return reading.faults.empty() ? column_at(text, text.size()) : reading.faults.front().column;
+}
+
+Faults all_faults(Reading reading) {
+  if (reading.missing) reading.faults.push_back(*std::move(reading.missing));
+  return std::move(reading.faults);
+}
+
+}  // namespace
+
+Result<Line> read_line(std::string_view text, const LineContext& context,
+                       const Language& language) {
+  text = without_line_end(text);
+  if (std::optional<Fault> fault = not_a_line(text, context)) return *std::move(fault);
+  if (is_comment_or_blank(text)) return Line{};
+  std::vector<Reading> readings = possible_readings(text, context, language);
+  for (Reading& reading : readings) {
+    if (reading.whole()) return std::move(reading.line);
+  }
+  const auto furthest = std::max_element(
+      readings.begin(), readings.end(),
+      [text](const Reading& a, const Reading& b) { return reach(a, text) < reach(b, text); });
+  return all_faults(std::move(*furthest));
+}
+
+std::string_view without_line_end(std::string_view text) {
+  while (!text.empty() && (text.back() == '\n' || text.back() == '\r')) text.remove_suffix(1);
+  return text;
+}
+
+std::optional<Fault> not_a_line(std::string_view text, const LineContext& context) {
+  if (text.size() > longest_line_bytes) {
+    return fault_at("line-too-long",
+                    "the line has " + std::to_string(text.size()) + " bytes, more than " +
+                        std::to_string(longest_line_bytes),
+                    0, context);
+  }
+  if (!is_utf8(text)) {
+    const std::size_t at = first_difference(text, valid_utf8(text));
+    return fault_at("call-not-understood", "this is not text (UTF-8)", column_at(text, at),
+                    context);
+  }
+  const auto control = std::find_if(text.begin(), text.end(), is_control);
+  if (control != text.end()) {
+    const auto at = static_cast<std::size_t>(control - text.begin());
+    return fault_at("call-not-understood", "a control character is no part of a called line",
+                    column_at(text, at), context);
+  }
+  const std::string_view inner = trimmed(text);
+  if (inner.size() > 1 && inner[0] == '#' && is_digit(inner[1])) {
+    Fault fault =
+        fault_at("call-not-understood", "# makes the line a comment, and a number follows",
+                 column_at(text, static_cast<std::size_t>(inner.data() - text.data())), context);
+    fault.token = "#";
+    fault.remedy = "leave out # for the cow, or put a space behind it for a comment";
+    return fault;
+  }
+  return std::nullopt;
+}
+
+bool is_comment_or_blank(std::string_view text) {
+  const std::string_view inner = trimmed(text);
+  return inner.empty() || inner.front() == '#';
+}
+
+}  // namespace evenclaw

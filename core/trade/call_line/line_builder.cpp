@@ -1,0 +1,262 @@
+#include "core/trade/call_line/line_builder.hpp"
+
+#include <utility>
+
+#include "core/trade/call_line/possible.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t longest_cow_number = 15;  // digits of an electronic identity
+
+bool is_finding(const TurnClause& item) {
+  return std::holds_alternative<FindingSaid>(item);
+}
+
+std::string shown(std::string_view said) {
+  return '"' + std::string(said) + '"';
+}
+
+}  // namespace
+
+void LineBuilder::add(Clause clause, const Term& from) {
+  PlacedClause placed{std::move(clause), from};
+  clauses_.push_back(std::move(placed));
+}
+
+void LineBuilder::open(TurnClause item, const Term& from) {
+  add(std::move(item), from);
+  open_ = clauses_.size() - 1;
+  since_open_ = Separator::none;
+}
+
+void LineBuilder::close() {
+  open_.reset();
+}
+
+void LineBuilder::refuse(Refusal refusal, const Term& at) {
+  PlacedFault fault{std::move(refusal), at};
+  faults_.push_back(std::move(fault));
+}
+
+void LineBuilder::refuse_if(std::optional<Refusal> refusal, const Term& at) {
+  if (refusal) refuse(*std::move(refusal), at);
+}
+
+void LineBuilder::lose_thread() {
+  close();
+  loose_.clear();
+  loose_is_glued_ = false;
+}
+
+TurnClause* LineBuilder::open_item() {
+  return open_ ? std::get_if<TurnClause>(&clauses_[*open_].clause) : nullptr;
+}
+
+void LineBuilder::check_cow_number(const Term& number) {
+  const bool has_point = number.said.find('.') != std::string_view::npos;
+  if (!has_point && number.said.size() <= longest_cow_number) return;
+  refuse(not_understood(shown(number.said) + " is not the number of a cow", "give up to 15 digits"),
+         number);
+}
+
+void LineBuilder::name_cow(const Term& number) {
+  check_cow_number(number);
+  CowNamed named;
+  named.cow.number = std::string(number.said);
+  add(std::move(named), number);
+}
+
+void LineBuilder::name_unnumbered(const Term& words) {
+  CowNamed named;
+  named.cow.known = CowKnown::unnumbered;
+  add(std::move(named), words);
+}
+
+CowSaid* LineBuilder::cow_being_named() {
+  if (clauses_.empty()) return nullptr;
+  if (auto* named = std::get_if<CowNamed>(&clauses_.back().clause)) return &named->cow;
+  auto* corrected = last<CowCorrected>();
+  return corrected == nullptr ? nullptr : &corrected->cow;
+}
+
+void LineBuilder::add_looks(const Term& text) {
+  if (CowSaid* cow = cow_being_named()) cow->looks = words_in(text);
+}
+
+void LineBuilder::doubt_cow(const Term&) {
+  if (CowSaid* cow = cow_being_named()) cow->known = CowKnown::doubtful;
+}
+
+void LineBuilder::add_alternative(const Term& number) {
+  check_cow_number(number);
+  CowSaid* cow = cow_being_named();
+  if (cow == nullptr) return;
+  cow->known = CowKnown::doubtful;
+  cow->alternatives.emplace_back(number.said);
+}
+
+void LineBuilder::say_lame(const Term& word) {
+  close();
+  add(TurnClause{ReasonSaid{Reason::lame, {}, {}}}, word);
+}
+
+void LineBuilder::add_lame_feet(const Term& feet) {
+  if (auto* said = last<ReasonSaid>()) said->lame.add(feet_in(feet));
+}
+
+void LineBuilder::say_reason(const Term& reason) {
+  close();
+  add(TurnClause{ReasonSaid{reason.as<Reason>(), {}, {}}}, reason);
+}
+
+void LineBuilder::say_other_reason(const Term& text) {
+  close();
+  add(TurnClause{ReasonSaid{Reason::other, {}, words_in(text)}}, text);
+}
+
+void LineBuilder::name_feet(const Term& feet) {
+  close();
+  add(TurnClause{FeetNamed{feet_in(feet)}}, feet);
+}
+
+void LineBuilder::name_more_feet(const Term& feet) {
+  if (auto* named = last<FeetNamed>()) named->feet.add(feet_in(feet));
+}
+
+void LineBuilder::name_whole_cow(const Term& words) {
+  close();
+  add(TurnClause{FeetNamed{}}, words);
+}
+
+void LineBuilder::hold_detail(const Term& detail) {
+  loose_.push_back(detail);
+}
+
+void LineBuilder::hold_claw_after_finding(const Term& claw) {
+  const TurnClause* item = open_item();
+  loose_is_glued_ = item != nullptr && awaits_claw(*item);
+  loose_.push_back(claw);
+}
+
+void LineBuilder::take_detail(const Term& detail) {
+  if (TurnClause* item = open_item()) {
+    refuse_if(add_detail(*item, detail), detail);
+    return;
+  }
+  refuse(not_understood(shown(detail.said) + " is said of nothing here",
+                        "name the lesion or the act it belongs to"),
+         detail);
+}
+
+void LineBuilder::add_loose_to(TurnClause* item) {
+  for (const Term& detail : loose_) {
+    if (item == nullptr) {
+      take_detail(detail);
+    } else {
+      refuse_if(add_detail(*item, detail), detail);
+    }
+  }
+  loose_.clear();
+  loose_is_glued_ = false;
+}
+
+void LineBuilder::settle_loose(const Term&) {
+  add_loose_to(open_item());
+}
+
+void LineBuilder::refuse_unclear_claw() {
+  const Term claw = loose_.front();
+  refuse(not_understood(shown(claw.said) + " could belong to what stands before or behind it",
+                        "put a comma before or behind " + shown(claw.said)),
+         claw);
+  lose_thread();
+}
+
+// "bruise white line heel": a bruise in the white line, or two findings?
+bool LineBuilder::could_be_its_place(const Term& lesion) {
+  const TurnClause* item = open_item();
+  if (item == nullptr || !is_finding(*item) || !loose_.empty()) return false;
+  const Finding& before = std::get<FindingSaid>(*item).finding;
+  const bool awaits_place = before.place == Place::not_called && is_of_a_claw(before.lesion) &&
+                            !facts_of(before.lesion).nowhere_else;
+  return lesion.as<Lesion>() == Lesion::wl && lesion.token_count > 1 && awaits_place;
+}
+
+void LineBuilder::open_finding(const Term& lesion) {
+  if (since_open_ == Separator::none && could_be_its_place(lesion)) {
+    refuse(not_understood("it is unclear whether the white line is a place or a lesion of its own",
+                          "put ; between two lesions, or say \"white line at the heel\""),
+           lesion);
+  }
+  FindingSaid finding = new_finding(lesion.as<Lesion>());
+  TurnClause item = finding;
+  if (loose_is_glued_ && awaits_claw(item)) refuse_unclear_claw();
+  if (loose_is_glued_) {
+    take_detail(loose_.front());
+    loose_.erase(loose_.begin());
+  }
+  open(std::move(item), lesion);
+  add_loose_to(open_item());
+}
+
+void LineBuilder::open_white_line_at(const Term& place) {
+  Term lesion = place;
+  lesion.kind = TermKind::lesion;
+  lesion.value = static_cast<int>(Lesion::wl);
+  if (since_open_ == Separator::weak && could_be_its_place(lesion)) {
+    refuse(not_understood("it is unclear whether the white line is a place or a lesion of its own",
+                          "put ; between two lesions, or leave out the comma"),
+           place);
+  }
+  since_open_ = Separator::strong;
+  open_finding(lesion);
+  take_detail(place);
+}
+
+void LineBuilder::say_foot_state(const Term& state) {
+  close();
+  add(TurnClause{FootStateSaid{state.as<FootState>()}}, state);
+}
+
+void LineBuilder::say_trimmed(const Term& trimmed) {
+  add(TurnClause{TrimmedSaid{trimmed.as<Trimmed>()}}, trimmed);
+}
+
+void LineBuilder::say_rest_fine(const Term& words) {
+  close();
+  add(TurnClause{RestFineSaid{}}, words);
+}
+
+void LineBuilder::say_walks_sound(const Term& words) {
+  close();
+  add(TurnClause{WalksSoundSaid{}}, words);
+}
+
+void LineBuilder::mark_weak(const Term&) {
+  if (since_open_ == Separator::none) since_open_ = Separator::weak;
+}
+
+void LineBuilder::mark_strong(const Term&) {
+  since_open_ = Separator::strong;
+}
+
+// Acts and measures take the claw said just before them; other details go to what was before.
+void LineBuilder::open_with_claw(TurnClause item, const Term& from) {
+  std::optional<Term> claw;
+  const bool has_loose_claw = !loose_.empty() && loose_.back().kind == TermKind::claw;
+  if (has_loose_claw && awaits_claw(item)) {
+    if (loose_is_glued_ && loose_.size() == 1) {
+      refuse_unclear_claw();
+    } else {
+      claw = loose_.back();
+      loose_.pop_back();
+    }
+  }
+  add_loose_to(open_item());
+  open(std::move(item), from);
+  if (claw) take_detail(*claw);
+}
+
+}  // namespace evenclaw

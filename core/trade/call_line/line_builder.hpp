@@ -1,0 +1,140 @@
+// Turns the terms of a line, in the order they are said, into clauses.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/base/result.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/term.hpp"
+
+namespace evenclaw {
+
+struct PlacedClause {
+  Clause clause;
+  Term from;  // the term that began it, for faults found later
+};
+
+struct PlacedFault {
+  Refusal refusal;
+  Term at;
+};
+
+/// One member function for each act in the grammar (grammar.cpp). An act that cannot be carried
+/// out adds a fault; reading goes on.
+///
+/// Details said before their lesion, or after a separator, are held loose until it is clear whom
+/// they belong to: to the lesion that follows at once, else to what was said last.
+class LineBuilder {
+ public:
+  [[nodiscard]] const std::vector<PlacedClause>& clauses() const { return clauses_; }
+
+  [[nodiscard]] const std::vector<PlacedFault>& faults() const { return faults_; }
+
+  // Cows.
+  void name_cow(const Term& number);
+  void name_unnumbered(const Term& words);
+  void add_looks(const Term& text);
+  void doubt_cow(const Term& mark);
+  void add_alternative(const Term& number);
+  void say_lame(const Term& word);
+  void add_lame_feet(const Term& feet);
+  void say_reason(const Term& reason);
+  void say_other_reason(const Term& text);
+  // Feet and findings.
+  void name_feet(const Term& feet);
+  void name_more_feet(const Term& feet);
+  void name_whole_cow(const Term& words);
+  void hold_detail(const Term& detail);
+  void hold_claw_after_finding(const Term& claw);
+  void take_detail(const Term& detail);
+  void settle_loose(const Term& next);
+  void open_finding(const Term& lesion);
+  void open_white_line_at(const Term& place);
+  void say_foot_state(const Term& state);
+  void say_trimmed(const Term& trimmed);
+  void say_rest_fine(const Term& words);
+  void say_walks_sound(const Term& words);
+  // Acts, times and measures.
+  void open_act(const Term& act);
+  void expect_off(const Term& word);
+  void keep_number(const Term& number);
+  void time_in_days(const Term& unit);
+  void time_in_weeks(const Term& unit);
+  void time_on_weekday(const Term& weekday);
+  void time_in_words(const Term& days);
+  void open_measure(const Term& kind);
+  void measure_held_place(const Term& number);
+  void length_in_mm(const Term& unit);
+  void length_in_cm(const Term& unit);
+  // The turn.
+  void say_note(const Term& text);
+  void say_end(const Term& end);
+  void add_end_reason(const Term& text);
+  void say_done(const Term& word);
+  void say_go_ahead(const Term& words);
+  void correct_foot(const Term& foot);
+  void correct_claw(const Term& claw);
+  void correct_cow(const Term& number);
+  // The visit.
+  void say_today(const Term& word);
+  void add_todays_feet(const Term& feet);
+  void say_caller(const Term& name);
+  void say_writer(const Term& name);
+  void add_news_number(const Term& number);
+  void add_news_feet(const Term& feet);
+  void say_news(const Term& news);
+  // Separators.
+  void mark_weak(const Term& separator);
+  void mark_strong(const Term& separator);
+
+  /// Forgets what was being spoken of: after a fault nothing may be added to it.
+  void lose_thread();
+
+ private:
+  enum class Separator { none, weak, strong };
+
+  void add(Clause clause, const Term& from);
+  void open(TurnClause item, const Term& from);
+  void close();
+  void refuse(Refusal refusal, const Term& at);
+  void refuse_if(std::optional<Refusal> refusal, const Term& at);
+  [[nodiscard]] TurnClause* open_item();
+
+  // The clause said last, when it is a T.
+  template <class T>
+  [[nodiscard]] T* last() {
+    if (clauses_.empty()) return nullptr;
+    auto* clause = std::get_if<TurnClause>(&clauses_.back().clause);
+    return clause == nullptr ? nullptr : std::get_if<T>(clause);
+  }
+
+  [[nodiscard]] CowSaid* cow_being_named();
+  void check_cow_number(const Term& number);
+  void open_with_claw(TurnClause item, const Term& from);
+  void refuse_unclear_claw();
+  void add_loose_to(TurnClause* item);
+  [[nodiscard]] bool could_be_its_place(const Term& lesion);
+  void set_time(const TimeSaid& when, const Term& at);
+  void set_days(int days_each, const Term& unit);
+  void set_length(std::string_view unit, const Term& at);
+
+  std::vector<PlacedClause> clauses_;
+  std::vector<PlacedFault> faults_;
+  std::optional<std::size_t> open_;  // index of the finding, act or measure spoken of
+  std::vector<Term> loose_;
+  bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
+  Separator since_open_ = Separator::none;
+  Term number_;
+  std::vector<std::string> news_numbers_;
+  FootSet news_feet_;
+  std::size_t news_from_ = 0;  // clauses of the news said last
+  bool news_said_ = false;
+};
+
+}  // namespace evenclaw

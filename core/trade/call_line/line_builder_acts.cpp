@@ -1,0 +1,254 @@
+// The acts of LineBuilder that concern deeds, times, measures, the end of a turn and the visit.
+#include <algorithm>
+#include <utility>
+
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/line_builder.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::int32_t longest_tenths_mm = 3000;
+
+struct MeasureOfPlace {
+  Place place;
+  MeasureKind measure;
+};
+
+// "heel 42 mm high": the place tells what was measured.
+constexpr MeasureOfPlace measure_table[] = {{Place::heel, MeasureKind::heel_height},
+                                            {Place::toe, MeasureKind::toe_length},
+                                            {Place::sole_middle, MeasureKind::sole_thickness}};
+
+struct NewsOfAct {
+  ActionKind act;
+  News news;
+};
+
+constexpr NewsOfAct news_table[] = {{ActionKind::wrap_off, News::wrap_off},
+                                    {ActionKind::wrap_came_off, News::wrap_came_off},
+                                    {ActionKind::wrap_still_on, News::wrap_still_on},
+                                    {ActionKind::block_off, News::block_off},
+                                    {ActionKind::block_came_off, News::block_came_off},
+                                    {ActionKind::block_still_on, News::block_still_on}};
+
+std::optional<News> news_in(const Term& term) {
+  if (term.kind == TermKind::news) return term.as<News>();
+  if (term.kind == TermKind::walks_sound) return News::walks_sound;
+  for (const NewsOfAct& row : news_table) {
+    if (row.act == term.as<ActionKind>()) return row.news;
+  }
+  return std::nullopt;
+}
+
+constexpr std::size_t most_days_digits = 5;
+
+std::optional<int> whole_number(std::string_view digits) {
+  if (digits.size() > most_days_digits) return std::nullopt;
+  int number = 0;
+  for (const char c : digits) {
+    if (c < '0' || c > '9') return std::nullopt;
+    number = number * 10 + (c - '0');
+  }
+  return number;
+}
+
+}  // namespace
+
+void LineBuilder::open_act(const Term& act) {
+  open_with_claw(new_act(act.as<ActionKind>()), act);
+}
+
+void LineBuilder::expect_off(const Term& word) {
+  const TurnClause* item = open_item();
+  if (item != nullptr && awaits_off(*item)) return;
+  refuse(not_understood("nothing was said just before that could come off",
+                        "say what comes off: \"wrap on, off Thu\", \"wrap taken off\""),
+         word);
+  close();
+}
+
+void LineBuilder::keep_number(const Term& number) {
+  number_ = number;
+}
+
+// Without an open act its refusal has been told already.
+void LineBuilder::set_time(const TimeSaid& when, const Term& at) {
+  if (TurnClause* item = open_item()) refuse_if(add_time(*item, when), at);
+}
+
+void LineBuilder::set_days(int days_each, const Term& unit) {
+  const std::optional<int> number = whole_number(number_.said);
+  if (!number) {
+    refuse(not_understood("\"" + std::string(number_.said) + "\" is not a number of days",
+                          "give whole days or weeks"),
+           number_);
+    return;
+  }
+  TimeSaid when;
+  when.days = *number * days_each;
+  Term from = number_;
+  from.token_count = unit.first_token + unit.token_count - number_.first_token;
+  set_time(when, from);
+}
+
+void LineBuilder::time_in_days(const Term& unit) {
+  set_days(1, unit);
+}
+
+void LineBuilder::time_in_weeks(const Term& unit) {
+  set_days(7, unit);
+}
+
+void LineBuilder::time_on_weekday(const Term& weekday) {
+  TimeSaid when;
+  when.weekday = weekday.as<Weekday>();
+  set_time(when, weekday);
+}
+
+void LineBuilder::time_in_words(const Term& days) {
+  TimeSaid when;
+  when.days = days.value;
+  set_time(when, days);
+}
+
+void LineBuilder::open_measure(const Term& kind) {
+  open_with_claw(new_measure(kind.as<MeasureKind>()), kind);
+}
+
+void LineBuilder::measure_held_place(const Term& number) {
+  const Term place = loose_.back();
+  const auto row = std::find_if(
+      std::begin(measure_table), std::end(measure_table),
+      [&place](const MeasureOfPlace& each) { return each.place == place.as<Place>(); });
+  if (row == std::end(measure_table)) {
+    refuse(not_understood("\"" + std::string(place.said) + "\" is not a thing to measure",
+                          "measures are length, heel height, sole thickness"),
+           place);
+    return;
+  }
+  loose_.pop_back();
+  open_with_claw(new_measure(row->measure), place);
+  keep_number(number);
+}
+
+void LineBuilder::set_length(std::string_view unit, const Term& at) {
+  const std::optional<Length> length =
+      length_from_text(std::string(number_.said) + std::string(unit));
+  Term from = number_;
+  from.token_count = at.first_token + at.token_count - number_.first_token;
+  if (!length) {
+    refuse(not_understood("that is not a length", "give mm or cm with one decimal at most"), from);
+    return;
+  }
+  if (length->tenths_mm <= 0 || length->tenths_mm > longest_tenths_mm) {
+    refuse(impossible("no measure of a claw is " + to_text(*length)), from);
+    return;
+  }
+  if (auto* said = last<MeasureSaid>()) said->measure.length = *length;
+}
+
+void LineBuilder::length_in_mm(const Term& unit) {
+  set_length("mm", unit);
+}
+
+void LineBuilder::length_in_cm(const Term& unit) {
+  set_length("cm", unit);
+}
+
+void LineBuilder::say_note(const Term& text) {
+  add(TurnClause{NoteSaid{std::string(text.said)}}, text);
+}
+
+void LineBuilder::say_end(const Term& end) {
+  close();
+  add(TurnClause{EndSaid{end.as<TurnEnd>(), {}}}, end);
+}
+
+void LineBuilder::add_end_reason(const Term& text) {
+  if (auto* said = last<EndSaid>()) said->reason = words_in(text);
+}
+
+void LineBuilder::say_done(const Term& word) {
+  close();
+  add(TurnEnded{}, word);
+}
+
+void LineBuilder::say_go_ahead(const Term& words) {
+  close();
+  add(GoAheadSaid{}, words);
+}
+
+void LineBuilder::correct_foot(const Term& foot) {
+  close();
+  add(TurnClause{FootCorrected{foot.as<Foot>()}}, foot);
+}
+
+void LineBuilder::correct_claw(const Term& claw) {
+  close();
+  add(TurnClause{ClawCorrected{claw.as<Claw>()}}, claw);
+}
+
+void LineBuilder::correct_cow(const Term& number) {
+  close();
+  check_cow_number(number);
+  CowCorrected corrected;
+  corrected.cow.number = std::string(number.said);
+  add(TurnClause{std::move(corrected)}, number);
+}
+
+void LineBuilder::say_today(const Term& word) {
+  add(TodaysFeetSaid{}, word);
+}
+
+void LineBuilder::add_todays_feet(const Term& feet) {
+  if (auto* said = std::get_if<TodaysFeetSaid>(&clauses_.back().clause)) {
+    said->feet.add(feet_in(feet));
+  }
+}
+
+void LineBuilder::say_caller(const Term& name) {
+  add(CallerSaid{words_in(name)}, name);
+}
+
+void LineBuilder::say_writer(const Term& name) {
+  add(WriterSaid{words_in(name)}, name);
+}
+
+void LineBuilder::add_news_number(const Term& number) {
+  check_cow_number(number);
+  if (news_said_) {
+    news_numbers_.clear();
+    news_feet_ = {};
+    news_said_ = false;
+  }
+  news_numbers_.emplace_back(number.said);
+}
+
+void LineBuilder::add_news_feet(const Term& feet) {
+  if (!news_said_) {
+    news_feet_.add(feet_in(feet));
+    return;
+  }
+  for (std::size_t i = news_from_; i < clauses_.size(); ++i) {
+    if (auto* said = std::get_if<NewsSaid>(&clauses_[i].clause)) said->feet.add(feet_in(feet));
+  }
+}
+
+void LineBuilder::say_news(const Term& term) {
+  const std::optional<News> news = news_in(term);
+  if (!news) {
+    refuse(not_understood("\"" + std::string(term.said) + "\" is done to a cow in the crush",
+                          "start a line with her number alone, then name the foot"),
+           term);
+    return;
+  }
+  news_from_ = clauses_.size();
+  news_said_ = true;
+  for (const std::string& number : news_numbers_) {
+    add(NewsSaid{number, *news, news_feet_}, term);
+  }
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,29 @@
+// The known words nearest to ones that were not understood.
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/lexer.hpp"
+
+namespace evenclaw {
+
+struct Nearest {
+  std::string_view words;  // as printed; "" when nothing is near
+  std::size_t first_token = 0;
+  std::size_t token_count = 1;
+};
+
+/// The phrase of one of these kinds that differs least from the words at `unknown`, alone or
+/// together with words beside it from `earliest` on. Near means: one letter in three, at least one.
+Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::size_t earliest,
+                       std::span<const TermKind> kinds, const Language& language);
+
+/// Whether a single word looks like a slip of any word of the language.
+bool looks_like_a_slip(const Token& word, const Language& language);
+
+}  // namespace evenclaw

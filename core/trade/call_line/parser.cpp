@@ -1,0 +1,384 @@
+#include "core/trade/call_line/parser.hpp"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "core/base/text.hpp"
+#include "core/trade/call_line/nearest.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t most_names_told = 6;
+
+Spot first_spot(LineSort sort, const LineContext& context) {
+  if (sort == LineSort::news) return Spot::news_first;
+  return context.cow_open ? Spot::first_with_cow : Spot::first_without_cow;
+}
+
+bool is_separator(TermKind kind) {
+  return kind == TermKind::comma || kind == TermKind::strong || kind == TermKind::colon;
+}
+
+TermKind kind_of_mark(TokenKind kind) {
+  switch (kind) {
+    case TokenKind::word:
+      return TermKind::unknown_word;
+    case TokenKind::number:
+      return TermKind::number;
+    case TokenKind::quoted:
+      return TermKind::quoted;
+    case TokenKind::comma:
+      return TermKind::comma;
+    case TokenKind::colon:
+      return TermKind::colon;
+    case TokenKind::strong:
+      return TermKind::strong;
+    case TokenKind::conjunction:
+      return TermKind::conjunction;
+    case TokenKind::doubt:
+      return TermKind::doubt;
+    case TokenKind::stray:
+      return TermKind::stray;
+  }
+  return TermKind::stray;
+}
+
+// "a foot, a claw, a lesion or something done"
+std::string told(const std::vector<TermKind>& kinds) {
+  std::vector<std::string_view> names;
+  for (const TermKind kind : kinds) {
+    const std::string_view name = expected_name(kind);
+    if (name.empty() || std::find(names.begin(), names.end(), name) != names.end()) continue;
+    if (names.size() < most_names_told) names.push_back(name);
+  }
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    text += names[i];
+  }
+  return text.empty() ? "the end of the line" : text;
+}
+
+class Parser {
+ public:
+  Parser(LineSort sort, std::string_view text, const LineContext& context, const Language& language)
+      : sort_(sort),
+        text_(text),
+        context_(context),
+        language_(language),
+        tokens_(tokens_of(text)),
+        spot_(first_spot(sort, context)) {}
+
+  Reading read() {
+    while (at_ < tokens_.size()) {
+      const Term term = next_term();
+      if (const Step* step = allowed_step(term)) {
+        follow(*step, term);
+      } else {
+        refuse(term);
+        recover(term);
+      }
+    }
+    return finished();
+  }
+
+ private:
+  [[nodiscard]] Term term_of(TermKind kind, std::size_t token_count, int value = 0) const {
+    const Token& first = tokens_[at_];
+    const Token& last = tokens_[at_ + token_count - 1];
+    Term term;
+    term.kind = kind;
+    term.value = value;
+    term.said = text_.substr(first.offset, last.offset + last.length - first.offset);
+    term.first_token = at_;
+    term.token_count = token_count;
+    return term;
+  }
+
+  [[nodiscard]] Term next_term() const {
+    if (const std::size_t count = free_words_here()) return term_of(TermKind::text, count);
+    const Language::Match match = language_.longest_match(tokens_, at_);
+    if (match.phrase == nullptr) return unphrased_term();
+    if (match.phrase->kind == TermKind::zone_word && at_ + match.word_count < tokens_.size()) {
+      const Token& behind = tokens_[at_ + match.word_count];
+      const bool is_whole = behind.kind == TokenKind::number && behind.length <= 2;
+      if (is_whole) return zone_term(match.word_count + 1, behind);
+    }
+    return term_of(match.phrase->kind, match.word_count, match.phrase->value);
+  }
+
+  [[nodiscard]] Term zone_term(std::size_t count, const Token& number) const {
+    int zone = 0;
+    for (const char digit : text_.substr(number.offset, number.length)) {
+      zone = zone * 10 + (digit - '0');
+    }
+    return term_of(TermKind::zone, count, zone);
+  }
+
+  [[nodiscard]] Term unphrased_term() const {
+    const Token& token = tokens_[at_];
+    if (token.kind == TokenKind::word) {
+      if (const auto zone = language_.zone_in(token.folded)) {
+        return term_of(TermKind::zone, 1, *zone);
+      }
+    }
+    return term_of(kind_of_mark(token.kind), 1);
+  }
+
+  // How many tokens are free words; 0 where none may stand or a separator comes first.
+  [[nodiscard]] std::size_t free_words_here() const {
+    const SpotFacts& facts = facts_of(spot_);
+    if (facts.text == TextExtent::none) return 0;
+    const TermKind mark = kind_of_mark(tokens_[at_].kind);
+    const Step* step = step_from(spot_, mark);
+    if (is_separator(mark) && step != nullptr && step->from == spot_) return 0;
+    return text_token_count(tokens_, at_, facts.text);
+  }
+
+  // A step the grammar knows, unless the words are a trap.
+  [[nodiscard]] const Step* allowed_step(const Term& term) const {
+    const Step* step = step_from(spot_, term.kind);
+    if (step == nullptr) return nullptr;
+    if (term.kind == TermKind::text && text_is_unclear(term)) return nullptr;
+    const bool is_slip = term.kind == TermKind::unknown_word &&
+                         looks_like_a_slip(tokens_[term.first_token], language_);
+    return is_slip ? nullptr : step;
+  }
+
+  [[nodiscard]] bool text_is_unclear(const Term& term) const {
+    const std::span<const Token> words(&tokens_[term.first_token], term.token_count);
+    const bool is_quoted = words.size() == 1 && words.front().kind == TokenKind::quoted;
+    return !is_quoted && could_be_calls(words, facts_of(spot_).text, language_);
+  }
+
+  void follow(const Step& step, const Term& term) {
+    for (Spot spot = spot_; spot != step.from; spot = facts_of(spot).otherwise) {
+      if (const Act leave = facts_of(spot).leave) (builder_.*leave)(term);
+    }
+    if (step.act != nullptr) (builder_.*step.act)(term);
+    spot_ = step.to;
+    last_term_ = term.first_token;
+    at_ += term.token_count;
+    taken_ += term.token_count;
+  }
+
+  void leave_line() {
+    Spot spot = spot_;
+    for (;;) {
+      if (const Act leave = facts_of(spot).leave) (builder_.*leave)(Term{});
+      if (facts_of(spot).otherwise == spot) return;
+      spot = facts_of(spot).otherwise;
+    }
+  }
+
+  void refuse(const Term& term) {
+    if (term.kind == TermKind::text) {
+      add_fault({"call-not-understood",
+                 "part of these words could be a call of its own; it is unclear where they end",
+                 "put ; behind the words that describe, or put them in quotes"},
+                term);
+    } else if (needs_cow(term)) {
+      add_fault({"call-not-understood", quoted(term) + " is said of a cow, and no cow is named yet",
+                 "start with her number"},
+                term);
+    } else if (term.kind == TermKind::number) {
+      refuse_number(term);
+    } else {
+      refuse_word(term);
+    }
+  }
+
+  [[nodiscard]] bool needs_cow(const Term& term) const {
+    const bool no_cow = spot_ == Spot::first_without_cow || spot_ == Spot::visit;
+    return no_cow && !context_.cow_open && !lost_ && step_from(Spot::turn, term.kind) != nullptr;
+  }
+
+  void refuse_number(const Term& term) {
+    add_fault({"call-not-understood",
+               "the number " + std::string(term.said) +
+                   " stands alone; a bare number is a cow, and only at the start of a line",
+               "say a place as z4, a time as 28d or 4 weeks, a length as 78 mm"},
+              term);
+  }
+
+  void refuse_word(const Term& term) {
+    if (is_glued_to_number(term)) {
+      refuse_glued(term);
+      return;
+    }
+    const std::vector<TermKind> kinds = kinds_after(spot_);
+    const std::size_t earliest = taken_ > 0 ? last_term_ : term.first_token;
+    Nearest near = nearest_phrase(tokens_, term.first_token, earliest, kinds, language_);
+    Term shown = term;
+    if (!near.words.empty()) {
+      shown.first_token = near.first_token;
+      shown.token_count = near.token_count;
+    }
+    const bool is_known = term.kind != TermKind::unknown_word && term.kind != TermKind::stray;
+    const std::string problem =
+        quoted(shown) + (is_known ? " cannot stand here" : " is not understood");
+    const std::string remedy =
+        near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
+    add_fault({"call-not-understood", problem + "; expected " + told(kinds), remedy}, shown);
+  }
+
+  [[nodiscard]] bool is_glued_to_number(const Term& term) const {
+    if (term.first_token == 0 || term.kind != TermKind::unknown_word) return false;
+    const Token& before = tokens_[term.first_token - 1];
+    const bool touches = before.offset + before.length == tokens_[term.first_token].offset;
+    return before.kind == TokenKind::number && touches;
+  }
+
+  void refuse_glued(const Term& term) {
+    Term whole = term;
+    --whole.first_token;
+    ++whole.token_count;
+    add_fault({"call-not-understood",
+               quoted(whole) + " is neither the number of a cow nor a number with its unit",
+               "a cow is digits only; units are d, weeks, mm, cm"},
+              whole);
+  }
+
+  // The next separator is a place where reading can go on without guessing.
+  void recover(const Term& term) {
+    lost_ = true;
+    if (!clauses_before_fault_) clauses_before_fault_ = builder_.clauses().size();
+    builder_.lose_thread();
+    at_ = term.first_token + (is_separator(term.kind) ? term.token_count : 0);
+    while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) ++at_;
+    spot_ = sort_ == LineSort::news ? Spot::news_next : Spot::turn;
+  }
+
+  [[nodiscard]] std::string quoted(const Term& term) const {
+    return '"' + std::string(said_by(term)) + '"';
+  }
+
+  [[nodiscard]] std::string_view said_by(const Term& term) const {
+    if (term.token_count == 0) return {};
+    const Token& first = tokens_[term.first_token];
+    const Token& last = tokens_[term.first_token + term.token_count - 1];
+    return text_.substr(first.offset, last.offset + last.length - first.offset);
+  }
+
+  [[nodiscard]] Fault fault_of(const Refusal& refusal, const Term& at) const {
+    Fault fault;
+    fault.slug = refusal.slug;
+    fault.message = refusal.message;
+    fault.token = std::string(said_by(at));
+    fault.line = context_.line_number;
+    fault.column = column_at(text_, tokens_[at.first_token].offset);
+    fault.remedy = refusal.remedy;
+    return fault;
+  }
+
+  void add_fault(const Refusal& refusal, const Term& at) {
+    faults_.push_back(fault_of(refusal, at));
+  }
+
+  [[nodiscard]] Term last_term() const {
+    Term term;
+    term.first_token = last_term_;
+    term.token_count = tokens_.size() - last_term_;
+    return term;
+  }
+
+  // What was held loose at the end of a half line may still get its lesion, so it is only missing.
+  [[nodiscard]] std::optional<Fault> missing_at_end() {
+    if (lost_ || tokens_.empty()) return std::nullopt;
+    if (const std::string_view needs = facts_of(spot_).still_needs; !needs.empty()) {
+      return fault_of(
+          not_understood("the line ends too early; still needed: " + std::string(needs)),
+          last_term());
+    }
+    const std::size_t before = builder_.faults().size();
+    leave_line();
+    if (builder_.faults().size() == before) return std::nullopt;
+    return fault_of(builder_.faults()[before].refusal, builder_.faults()[before].at);
+  }
+
+  // Contradictions within the line, found by saying it to a draft of its own. What was said of a
+  // foot on an earlier line is not known here, so clauses before the first foot or cow are not
+  // judged.
+  void check_in_draft() {
+    TurnDraft draft;
+    bool is_known = false;
+    const std::size_t count = clauses_before_fault_.value_or(builder_.clauses().size());
+    for (std::size_t i = 0; i < count; ++i) {
+      const PlacedClause& placed = builder_.clauses()[i];
+      if (std::holds_alternative<CowNamed>(placed.clause)) {
+        draft = TurnDraft{};
+        is_known = true;
+      }
+      const auto* clause = std::get_if<TurnClause>(&placed.clause);
+      if (clause == nullptr) continue;
+      is_known |= std::holds_alternative<FeetNamed>(*clause);
+      if (!is_known) continue;
+      const Outcome outcome = add_clause(draft, *clause);
+      if (outcome.ok()) continue;
+      const Fault& why = outcome.faults().front();
+      add_fault({why.slug, why.message, why.remedy}, placed.from);
+    }
+  }
+
+  Reading finished() {
+    Reading reading;
+    reading.spot = spot_;
+    const std::size_t refused = builder_.faults().size();
+    reading.missing = missing_at_end();
+    for (std::size_t i = 0; i < refused; ++i) {
+      add_fault(builder_.faults()[i].refusal, builder_.faults()[i].at);
+    }
+    if (refused == 0) check_in_draft();
+    std::stable_sort(faults_.begin(), faults_.end(),
+                     [](const Fault& a, const Fault& b) { return a.column < b.column; });
+    for (const PlacedClause& placed : builder_.clauses()) {
+      reading.line.clauses.push_back(placed.clause);
+    }
+    reading.faults = std::move(faults_);
+    reading.tokens = tokens_.size();
+    reading.tokens_taken = taken_;
+    return reading;
+  }
+
+  LineSort sort_;
+  std::string_view text_;
+  const LineContext& context_;
+  const Language& language_;
+  std::vector<Token> tokens_;
+  LineBuilder builder_;
+  Faults faults_;
+  Spot spot_;
+  std::size_t at_ = 0;
+  std::size_t taken_ = 0;
+  std::size_t last_term_ = 0;
+  bool lost_ = false;  // a fault was found: what follows may be misread
+  std::optional<std::size_t> clauses_before_fault_;
+};
+
+}  // namespace
+
+Reading read_as(LineSort sort, std::string_view text, const LineContext& context,
+                const Language& language) {
+  return Parser(sort, text, context, language).read();
+}
+
+std::vector<Reading> possible_readings(std::string_view text, const LineContext& context,
+                                       const Language& language) {
+  std::vector<Reading> readings;
+  const std::vector<Token> tokens = tokens_of(text);
+  const Phrase* first = tokens.empty() ? nullptr : language.longest_match(tokens, 0).phrase;
+  const bool must_be_news = first != nullptr && first->kind == TermKind::news_lead;
+  const bool may_be_news = !tokens.empty() && tokens.front().kind == TokenKind::number;
+  if (!must_be_news) {
+    readings.push_back(read_as(LineSort::turn_or_visit, text, context, language));
+  }
+  if (must_be_news || may_be_news) {
+    readings.push_back(read_as(LineSort::news, text, context, language));
+  }
+  return readings;
+}
+
+}  // namespace evenclaw

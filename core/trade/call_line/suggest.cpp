@@ -1,0 +1,153 @@
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/base/text.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/parser.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr int offered_days[] = {3, 7, 14, 28, 42};
+
+// The phrase that is printed for its meaning; the others are understood, not offered.
+bool is_printed(const Phrase& phrase, const Language& language) {
+  return language.say(phrase.kind, phrase.value) == phrase.words;
+}
+
+std::string meaning_of(const Phrase& phrase) {
+  if (phrase.kind == TermKind::lesion) {
+    const auto lesion = static_cast<Lesion>(phrase.value);
+    const std::string_view name = facts_of(lesion).name;
+    return std::string(name == phrase.words ? word_of(lesion) : name);
+  }
+  if (phrase.kind == TermKind::place) {
+    const PlaceFacts& facts = facts_of(static_cast<Place>(phrase.value));
+    return facts.zone ? "zone " + std::to_string(*facts.zone) : "";
+  }
+  return {};
+}
+
+const Finding* last_finding(const Line& line) {
+  const Finding* finding = nullptr;
+  for (const Clause& each : line.clauses) {
+    const auto* clause = std::get_if<TurnClause>(&each);
+    if (clause == nullptr || std::holds_alternative<FeetNamed>(*clause)) finding = nullptr;
+    if (clause == nullptr) continue;
+    if (const auto* said = std::get_if<FindingSaid>(clause)) finding = &said->finding;
+  }
+  return finding;
+}
+
+// A block goes on the partner of the claw that hurts.
+std::optional<Claw> good_claw(const Reading& reading) {
+  const Finding* finding = last_finding(reading.line);
+  const bool is_block = reading.spot == Spot::block;
+  if (!is_block || finding == nullptr || !facts_of(finding->lesion).painful_horn) {
+    return std::nullopt;
+  }
+  const Claw good = partner(finding->claw);
+  return good == finding->claw ? std::nullopt : std::optional<Claw>(good);
+}
+
+class Suggester {
+ public:
+  Suggester(std::string_view half_line, const LineContext& context, const Language& language)
+      : half_(half_line), context_(context), language_(language) {}
+
+  std::vector<Suggestion> suggestions() {
+    complete_phrase();
+    for (const Reading& reading : possible_readings(half_, context_, language_)) {
+      if (reading.faults.empty()) offer_after(reading);
+    }
+    return std::move(out_);
+  }
+
+ private:
+  // "white" may become "white line abscess": the words that are still to come.
+  void complete_phrase() {
+    const std::vector<Token> tokens = tokens_of(half_);
+    std::string tail;
+    for (std::size_t words = 1; words <= tokens.size(); ++words) {
+      const Token& token = tokens[tokens.size() - words];
+      if (token.kind != TokenKind::word) return;
+      tail = tail.empty() ? token.folded : token.folded + " " + tail;
+      offer_rest_of_phrases(tail, words);
+    }
+  }
+
+  void offer_rest_of_phrases(const std::string& tail, std::size_t words) {
+    for (std::size_t i = 0; i < language_.phrases().size(); ++i) {
+      const Phrase& phrase = language_.phrases()[i];
+      const bool goes_on = language_.folded(i).compare(0, tail.size() + 1, tail + " ") == 0;
+      if (!goes_on || !is_printed(phrase, language_)) continue;
+      const std::vector<Token> parts = tokens_of(phrase.words);
+      offer(phrase.words.substr(parts[words].offset), meaning_of(phrase));
+    }
+  }
+
+  void offer_after(const Reading& reading) {
+    const SpotFacts& facts = facts_of(reading.spot);
+    if (facts.text != TextExtent::none) return;
+    if (const auto claw = good_claw(reading)) {
+      offer(language_.say(TermKind::claw, *claw), "the good claw");
+    }
+    for (const TermKind kind : kinds_after(reading.spot)) offer_kind(kind, reading.spot);
+  }
+
+  void offer_kind(TermKind kind, Spot spot) {
+    if (kind == TermKind::number && (spot == Spot::time || spot == Spot::see_again)) offer_times();
+    for (const Phrase& phrase : language_.phrases()) {
+      const bool fits = phrase.kind == kind && is_printed(phrase, language_);
+      if (fits) offer(phrase.words, meaning_in_time(phrase));
+    }
+  }
+
+  [[nodiscard]] std::string meaning_in_time(const Phrase& phrase) const {
+    if (phrase.kind != TermKind::weekday) return meaning_of(phrase);
+    return to_text(next_weekday(context_.visit_day, static_cast<Weekday>(phrase.value)));
+  }
+
+  void offer_times() {
+    for (const int days : offered_days) {
+      const std::string_view unit = language_.say(TermKind::day_unit);
+      offer(std::to_string(days) + std::string(unit), to_text(context_.visit_day + days));
+    }
+  }
+
+  // Words are offered only when the line reads with them; so what the tables allow but the facts
+  // forbid (a stage on an ulcer) is never offered.
+  void offer(std::string_view words, std::string meaning) {
+    if (!offered_.insert(std::string(words)).second) return;
+    const std::string line = std::string(half_) + " " + std::string(words);
+    const std::vector<Reading> readings = possible_readings(line, context_, language_);
+    const bool reads = std::any_of(readings.begin(), readings.end(),
+                                   [](const Reading& reading) { return reading.faults.empty(); });
+    if (reads) out_.push_back({std::string(words), std::move(meaning)});
+  }
+
+  std::string_view half_;
+  const LineContext& context_;
+  const Language& language_;
+  std::set<std::string> offered_;
+  std::vector<Suggestion> out_;
+};
+
+}  // namespace
+
+std::vector<Suggestion> what_may_follow(std::string_view half_line, const LineContext& context,
+                                        const Language& language) {
+  half_line = without_line_end(half_line);
+  const bool is_comment = is_comment_or_blank(half_line) && !trimmed(half_line).empty();
+  if (is_comment || not_a_line(half_line, context)) return {};
+  return Suggester(half_line, context, language).suggestions();
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,122 @@
+// What a word of the call line can be, whatever the language it is said in.
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+#include "core/base/enum_words.hpp"
+#include "core/trade/foot.hpp"
+
+namespace evenclaw {
+
+/// The terminals of the grammar. The comment names what `value` holds for a phrase of that kind.
+enum class TermKind : unsigned char {
+  // made by the lexer
+  number,
+  unknown_word,
+  quoted,
+  text,  // free words up to a separator or the end of the line
+  comma,
+  colon,
+  strong,  // ; · or a full stop
+  doubt,   // a question mark behind a cow's number
+  stray,   // a character that belongs to no word
+  // joining words
+  conjunction,  // "and"
+  alternative,  // "or"
+  with,
+  time_in,  // "in", "on" before a time or a foot
+  only,
+  // cows, feet, claws
+  no_number,
+  foot,  // Foot
+  feet,  // FeetGroup
+  whole_cow,
+  claw,  // Claw
+  // findings
+  lesion,  // Lesion
+  other_lesion,
+  place,             // Place
+  white_line_place,  // Place, said in full: "white line at the heel"
+  white_line_side,   // "side", which means something for a white line only
+  zone_word,         // "z", "zone"
+  zone,              // the number said with it
+  degree,            // Degree
+  stage,             // DdStage
+  foot_state,        // FootState
+  rest_fine,
+  trimmed,  // Trimmed
+  // acts
+  block_act,    // ActionKind
+  wrap_act,     // ActionKind
+  opened_act,   // ActionKind
+  product_act,  // ActionKind
+  plain_act,    // ActionKind
+  see_again,    // ActionKind
+  // times
+  off,
+  weekday,  // Weekday
+  day_unit,
+  week_unit,
+  days_word,  // number of days
+  // measures
+  measure,  // MeasureKind
+  mm,
+  cm,
+  measure_tail,  // "high", "long", "thick" behind a length
+  // the turn
+  reason,  // Reason
+  lame,
+  came_for,
+  walks_sound,
+  turn_end,  // TurnEnd
+  done,
+  go_ahead,
+  note,
+  correction,
+  // the visit
+  today,
+  caller,
+  writer,
+  news_lead,
+  news  // News
+};
+inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::news) + 1;
+
+/// Feet that are named by one word.
+enum class FeetGroup { fronts, hinds, four };
+
+constexpr FootSet feet_of(FeetGroup group) {
+  switch (group) {
+    case FeetGroup::fronts:
+      return front_feet;
+    case FeetGroup::hinds:
+      return hind_feet;
+    case FeetGroup::four:
+      return four_feet;
+  }
+  return {};
+}
+
+/// One step of reading: a phrase of the language, a number, a separator, free words.
+struct Term {
+  TermKind kind = TermKind::stray;
+  int value = 0;
+  std::string_view said;  // as typed
+  std::size_t first_token = 0;
+  std::size_t token_count = 0;
+  int column = 0;  // in characters, from 1
+
+  template <class E>
+  [[nodiscard]] E as() const {
+    return static_cast<E>(value);
+  }
+};
+
+/// The feet of a `foot` or `feet` term.
+FootSet feet_in(const Term& term);
+
+/// What is told to people when this kind was expected ("a lesion"); "" for kinds not worth telling.
+std::string_view expected_name(TermKind kind);
+
+}  // namespace evenclaw

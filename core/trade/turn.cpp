@@ -1,0 +1,39 @@
+#include "core/trade/turn.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace evenclaw {
+
+std::optional<Day> day_meant(const TimeSaid& said, Day visit_day) {
+  if (said.days) return visit_day + *said.days;
+  if (said.weekday) return next_weekday(visit_day, *said.weekday);
+  return std::nullopt;
+}
+
+const FootCall* find_foot(const Turn& turn, Foot foot) {
+  const auto at = std::find_if(turn.feet.begin(), turn.feet.end(),
+                               [foot](const FootCall& call) { return call.foot == foot; });
+  return at == turn.feet.end() ? nullptr : &*at;
+}
+
+FootCall* find_foot(Turn& turn, Foot foot) {
+  return const_cast<FootCall*>(find_foot(std::as_const(turn), foot));
+}
+
+Turn settled(Turn turn, FootSet todays_feet) {
+  for (FootCall& call : turn.feet) {
+    if (!call.findings.empty()) call.state = FootState::finding;
+  }
+  if (!turn.rest_fine) return turn;
+  for (const Foot foot : all_feet) {
+    if (!todays_feet.has(foot) || find_foot(turn, foot) != nullptr) continue;
+    FootCall call;
+    call.foot = foot;
+    call.state = FootState::nothing_found;
+    turn.feet.push_back(std::move(call));
+  }
+  return turn;
+}
+
+}  // namespace evenclaw
