@@ -32,24 +32,25 @@ constexpr std::array rules = {
               "common practice, no source; a cow lame for weeks seldom gets sound again: Thomas "
               "2016, Vet Rec 178:116",
               "412 lame LH\nLH nothing found", "412 lame LH\nLH nothing found; vet"},
+    CheckRule{"side-or-claw-swapped", Rank::ask,
+              "Left for right and inside for outside are the slips most easily made.",
+              "common practice, no source",
+              "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
+              "412\nLH outside sole ulcer\n---\n412\nLH outside sole ulcer\nRH outside sole ulcer"},
     CheckRule{"still-on-not-mentioned", Rank::ask,
               "A forgotten wrap cuts in, a forgotten block tips her back on the heel.",
               "wraps off after 3 to 7 days: derived from Fiedler 2015; a block left on too long "
               "is a listed error: AHDB",
               "412\nLH DD raw behind; wrap on\n---\n412\nrest fine",
-              "412\nLH DD raw behind; wrap on\n---\n412\nLH wrap taken off; nothing found"},
-    CheckRule{
-        "side-or-claw-swapped", Rank::ask,
-        "Left for right and inside for outside are the slips most easily made.",
-        "common practice, no source", "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
-        "412\nLH outside sole ulcer\n---\n412\nLH outside sole ulcer\nRH outside sole ulcer"}};
+              "412\nLH DD raw behind; wrap on\n---\n412\nLH wrap taken off; nothing found"}};
 
 using Check = std::vector<Firing> (*)(const Situation&);
 
-// In the order of the table above.
-constexpr std::array<Check, rules.size()> checks = {block_on_painful_claw,  both_claws_blocked,
-                                                    block_side_not_called,  lame_nothing_found,
-                                                    still_on_not_mentioned, side_or_claw_swapped};
+// In the order of the table above. It decides between two of one rank that share a cause: a wrap
+// told of on the wrong foot is a slip, not a wrap forgotten.
+constexpr std::array<Check, rules.size()> checks = {block_on_painful_claw, both_claws_blocked,
+                                                    block_side_not_called, lame_nothing_found,
+                                                    side_or_claw_swapped,  still_on_not_mentioned};
 
 std::vector<Firing> all_firings(const Situation& situation) {
   std::vector<Firing> firings;

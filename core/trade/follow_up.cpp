@@ -43,9 +43,10 @@ bool is_known_block(const Rows& past, const FootCall& call, Claw claw) {
   });
 }
 
-bool starts_a_block(const Rows& past, const FootCall& call, const Action& action) {
+/// The act starts a block or wrap that has no tasks yet.
+bool starts_fixture(const Rows& past, const FootCall& call, const Action& action) {
   const std::optional<FixtureSaid> said = fixture_said(action.kind);
-  if (!said || said->fixture != Fixture::block) return false;
+  if (!said) return false;
   switch (said->step) {
     case FixtureStep::put_on:
     case FixtureStep::renewed:
@@ -61,18 +62,34 @@ bool starts_a_block(const Rows& past, const FootCall& call, const Action& action
   return false;
 }
 
-void put_block_tasks(std::vector<TaskMade>& tasks, const Aim& aim, Day visit_day) {
+/// "Still on, off Thu": what stays on has a new day on which it comes off.
+bool moves_day_off(const Action& action) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  if (!said || !action.when.said()) return false;
+  return said->step == FixtureStep::left_on || said->step == FixtureStep::stacked;
+}
+
+void put_fixture_tasks(std::vector<TaskMade>& tasks, const Rows& past, const FootCall& call,
+                       const Action& action, Day visit_day) {
+  const bool starts = starts_fixture(past, call, action);
+  if (!starts && !moves_day_off(action)) return;
+  Aim aim = {call.foot, Claw::none, day_meant(action.when, visit_day)};
+  if (fixture_said(action.kind)->fixture == Fixture::wrap) {
+    put(tasks, task_from(wrap_off_rule, aim, visit_day));
+    return;
+  }
+  aim.claw = claw_meant(past, call, action);
   const TaskMade off = task_from(block_off_rule, aim, visit_day);
   const TaskMade check = task_from(block_check_rule, {aim.foot, aim.claw, {}}, visit_day);
   // A block said to come off before its check is due needs no check.
-  if (!aim.said || check.due < off.due) put(tasks, check);
+  if (starts && (!aim.said || check.due < off.due)) put(tasks, check);
   put(tasks, off);
 }
 
-void put_tasks_of_act(std::vector<TaskMade>& tasks, const Action& action, std::optional<Foot> foot,
-                      Day visit_day) {
+/// Acts that may concern a foot or the whole cow.
+void put_call_tasks(std::vector<TaskMade>& tasks, const Action& action, std::optional<Foot> foot,
+                    Day visit_day) {
   const Aim aim = {foot, Claw::none, day_meant(action.when, visit_day)};
-  if (action.kind == ActionKind::wrap_on) put(tasks, task_from(wrap_off_rule, aim, visit_day));
   if (action.kind == ActionKind::see_again) put(tasks, task_from(see_again_rule, aim, visit_day));
   if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
 }
@@ -96,15 +113,17 @@ std::string_view told_as(ActionKind kind) {
       return "block came off by itself";
     case ActionKind::block_still_on:
       return "block still on";
+    case ActionKind::block_stacked:
+      return "block stacked";
+    case ActionKind::wrap_still_on:
+      return "wrap still on";
     case ActionKind::wrap_on:
       return "new wrap on";
     case ActionKind::wrap_off:
       return "wrap taken off";
     case ActionKind::wrap_came_off:
       return "wrap came off by itself";
-    case ActionKind::block_stacked:
     case ActionKind::block_unknown:
-    case ActionKind::wrap_still_on:
     case ActionKind::wrap_unknown:
     case ActionKind::opened:
     case ActionKind::spray:
@@ -117,17 +136,19 @@ std::string_view told_as(ActionKind kind) {
   return {};
 }
 
-/// The step ends this task: what it asks for is done or no longer there to be done.
-bool step_ends_task(FixtureStep step, const TaskRow& task, Day visit_day) {
-  switch (step) {
+/// The act ends this task: what it asks for is done, no longer there to be done, or has a new day.
+bool act_ends_task(const Action& action, const TaskRow& task, Day visit_day) {
+  const bool is_check = task.kind == TaskKind::block_check;
+  switch (fixture_said(action.kind)->step) {
     case FixtureStep::put_on:
     case FixtureStep::renewed:
     case FixtureStep::taken_off:
     case FixtureStep::came_off:
       return true;
     case FixtureStep::left_on:
-      return task.kind == TaskKind::block_check && visit_day >= task.earliest;
+      return is_check ? visit_day >= task.earliest : moves_day_off(action);
     case FixtureStep::stacked:
+      return !is_check && moves_day_off(action);
     case FixtureStep::not_known:
       return false;
   }
@@ -147,7 +168,7 @@ void close_by_act(std::vector<TaskClosed>& closed, const FootCall& call, const A
   const Claw meant = claw_meant(past, call, action);
   for (const TaskRow& task : open) {
     if (task.foot != call.foot || !is_task_of(said->fixture, task.kind)) continue;
-    if (!step_ends_task(said->step, task, visit_day)) continue;
+    if (!act_ends_task(action, task, visit_day)) continue;
     // A new block whose side nobody called may stand beside the old one.
     if (action.kind == ActionKind::block_on && !is_called(meant)) continue;
     if (said->fixture == Fixture::block && !claw_fits_task(meant, open, task)) continue;
@@ -185,14 +206,12 @@ std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visi
   std::vector<TaskMade> tasks;
   for (const FootCall& call : turn.feet) {
     for (const Action& action : call.actions) {
-      put_tasks_of_act(tasks, action, call.foot, visit_day);
-      if (!starts_a_block(past.rows, call, action)) continue;
-      const Claw claw = claw_meant(past.rows, call, action);
-      put_block_tasks(tasks, {call.foot, claw, day_meant(action.when, visit_day)}, visit_day);
+      put_call_tasks(tasks, action, call.foot, visit_day);
+      put_fixture_tasks(tasks, past.rows, call, action, visit_day);
     }
   }
   for (const Action& action : turn.actions) {
-    put_tasks_of_act(tasks, action, std::nullopt, visit_day);
+    put_call_tasks(tasks, action, std::nullopt, visit_day);
   }
   number_tasks(tasks, entry);
   return tasks;

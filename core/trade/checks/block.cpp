@@ -33,14 +33,14 @@ void with_go_ahead(Warning& warning, std::vector<std::string> others) {
   warning.answers.emplace_back("go ahead");
 }
 
-Firing on_painful(const Turn& turn, const FootCall& call, Claw claw, const Finding& finding) {
+Firing on_painful(const Turn& turn, const FootCall& call, const Action& action, Claw claw) {
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.claw = claw;
   firing.causes = {{call.foot, About::block}};
   const std::string where = std::string(spoken(call.foot)) + ' ' + std::string(spoken(claw));
-  const std::string what =
-      "Block on the claw with the " + spoken_name(finding) + " (" + where + ").";
+  const std::string what = "Block on the claw with the " +
+                           spoken_name(*painful_finding(call, claw)) + " (" + where + ").";
   if (painful_finding(call, partner(claw)) != nullptr) {
     firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
     with_go_ahead(firing.warning, {});
@@ -48,7 +48,7 @@ Firing on_painful(const Turn& turn, const FootCall& call, Claw claw, const Findi
   }
   const std::string good(spoken(partner(claw)));
   firing.warning.words = what + ' ' + sentence(good) + " meant?";
-  with_go_ahead(firing.warning, corrections(turn, call.foot, "no, " + good));
+  with_go_ahead(firing.warning, claw_correction(turn, call, action, partner(claw)));
   return firing;
 }
 
@@ -110,12 +110,40 @@ Claw likely_side(const FootCall& call) {
   return outside != nullptr ? Claw::inside : Claw::outside;
 }
 
-Firing side_asked(const Turn& turn, const FootCall& call) {
+/// The act as it is said on the call line.
+std::string_view said_as(FixtureStep step, ActionKind kind) {
+  switch (step) {
+    case FixtureStep::put_on:
+      return "block on";
+    case FixtureStep::stacked:
+      return "block stacked";
+    case FixtureStep::renewed:
+      return kind == ActionKind::block_again ? "blocked again" : "block refitted";
+    case FixtureStep::taken_off:
+      return "block taken off";
+    case FixtureStep::came_off:
+      return "block came off";
+    case FixtureStep::left_on:
+      return "block still on";
+    case FixtureStep::not_known:
+      return "block don't know";
+  }
+  return {};
+}
+
+/// Said again with the side, an act is completed and not doubled.
+std::string with_side(const FootCall& call, const Action& action, Claw claw) {
+  return std::string(word_of(call.foot)) + ' ' +
+         std::string(said_as(*block_step(action), action.kind)) + ' ' + std::string(spoken(claw));
+}
+
+Firing side_asked(const FootCall& call, const Action& action) {
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.claw = Claw::not_called;
   firing.causes = {{call.foot, About::block}};
-  std::string words = sentence(std::string(spoken(call.foot))) + ": block on which claw?";
+  std::string words = sentence(std::string(spoken(call.foot))) + ": " +
+                      std::string(said_as(*block_step(action), action.kind)) + ", which claw?";
   const Claw likely = likely_side(call);
   if (is_called(likely)) {
     const Claw sick = partner(likely);
@@ -124,13 +152,8 @@ Firing side_asked(const Turn& turn, const FootCall& call) {
   }
   firing.warning.words = std::move(words);
   const Claw first = is_called(likely) ? likely : Claw::inside;
-  std::vector<std::string> answers;
-  for (const Claw claw : {first, partner(first)}) {
-    for (std::string& said : corrections(turn, call.foot, "no, " + std::string(spoken(claw)))) {
-      answers.push_back(std::move(said));
-    }
-  }
-  with_go_ahead(firing.warning, std::move(answers));
+  with_go_ahead(firing.warning,
+                {with_side(call, action, first), with_side(call, action, partner(first))});
   return firing;
 }
 
@@ -144,8 +167,8 @@ std::vector<Firing> block_on_painful_claw(const Situation& situation) {
       if (!step || !is_on_after(*step)) continue;
       const Claw meant = claw_meant(situation.past.rows, call, action);
       for (const Claw claw : single_claws) {
-        const Finding* finding = includes(meant, claw) ? painful_finding(call, claw) : nullptr;
-        if (finding != nullptr) firings.push_back(on_painful(situation.turn, call, claw, *finding));
+        if (!includes(meant, claw) || painful_finding(call, claw) == nullptr) continue;
+        firings.push_back(on_painful(situation.turn, call, action, claw));
       }
     }
   }
@@ -172,10 +195,11 @@ std::vector<Firing> both_claws_blocked(const Situation& situation) {
 std::vector<Firing> block_side_not_called(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
-    const bool missing = std::any_of(
-        call.actions.begin(), call.actions.end(),
-        [&](const Action& action) { return lacks_side(situation.past.rows, call, action); });
-    if (missing) firings.push_back(side_asked(situation.turn, call));
+    for (const Action& action : call.actions) {
+      if (lacks_side(situation.past.rows, call, action)) {
+        firings.push_back(side_asked(call, action));
+      }
+    }
   }
   return firings;
 }

@@ -1,9 +1,9 @@
 #include "core/trade/checks/situation.hpp"
 
 #include <algorithm>
-#include <utility>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -13,6 +13,17 @@ namespace {
 bool is_only_fine(const FootCall& call) {
   return call.state == FootState::nothing_found && call.findings.empty() && call.actions.empty() &&
          call.measures.empty() && call.note.empty();
+}
+
+bool is_foot_said_last(const Turn& turn, Foot foot) {
+  const auto said = std::find_if(turn.feet.rbegin(), turn.feet.rend(), [&](const FootCall& call) {
+    return !(turn.rest_fine && is_only_fine(call));
+  });
+  return said != turn.feet.rend() && said->foot == foot;
+}
+
+bool has_claw(Claw claw) {
+  return claw != Claw::none;
 }
 
 }  // namespace
@@ -43,12 +54,29 @@ std::string spoken_name(const Finding& finding) {
   return std::string(facts_of(finding.lesion).name);
 }
 
-std::vector<std::string> corrections(const Turn& turn, Foot spoken_of, std::string words) {
-  const auto said = std::find_if(turn.feet.rbegin(), turn.feet.rend(), [&](const FootCall& call) {
-    return !(turn.rest_fine && is_only_fine(call));
-  });
-  if (said == turn.feet.rend() || said->foot != spoken_of) return {};
-  return {std::move(words)};
+std::vector<std::string> foot_correction(const Turn& turn, Foot said, Foot meant) {
+  if (!is_foot_said_last(turn, said)) return {};
+  return {"no, " + std::string(spoken(meant))};
+}
+
+std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call, const Action& said,
+                                         Claw meant) {
+  const auto last = std::find_if(call.actions.rbegin(), call.actions.rend(),
+                                 [](const Action& action) { return has_claw(action.claw); });
+  const bool is_last = last != call.actions.rend() && *last == said && call.measures.empty();
+  if (!is_last || !is_foot_said_last(turn, call.foot)) return {};
+  return {"no, " + std::string(spoken(meant))};
+}
+
+std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call,
+                                         const Finding& said, Claw meant) {
+  const bool act_has_claw = std::any_of(call.actions.begin(), call.actions.end(),
+                                        [](const Action& action) { return has_claw(action.claw); });
+  const auto last = std::find_if(call.findings.rbegin(), call.findings.rend(),
+                                 [](const Finding& finding) { return has_claw(finding.claw); });
+  const bool is_last = last != call.findings.rend() && *last == said && call.measures.empty();
+  if (!is_last || act_has_claw || !is_foot_said_last(turn, call.foot)) return {};
+  return {"no, " + std::string(spoken(meant))};
 }
 
 }  // namespace evenclaw

@@ -50,8 +50,12 @@ const Finding* painful_finding(const FootCall& call, Claw claw);
 /// "sole ulcer"; an `other` lesion by its words.
 std::string spoken_name(const Finding& finding);
 
-/// The word of mouth that puts right what was said last, empty when the foot is not the one spoken
-/// of last: then only the foot itself can be said again.
-std::vector<std::string> corrections(const Turn& turn, Foot spoken_of, std::string words);
+/// Answers that put right by word of mouth what was said last; empty when something else was said
+/// since, which they would change instead.
+std::vector<std::string> foot_correction(const Turn& turn, Foot said, Foot meant);
+std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call, const Action& said,
+                                         Claw meant);
+std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call,
+                                         const Finding& said, Claw meant);
 
 }  // namespace evenclaw

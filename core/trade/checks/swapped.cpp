@@ -22,16 +22,22 @@ bool stays_on_its_claw(Lesion lesion) {
   return lesion != Lesion::sh && lesion != Lesion::ts && facts_of(lesion).painful_horn;
 }
 
-Place likely_place(Lesion lesion, Place called) {
-  if (called != Place::not_called) return called;
+bool is_usual(Lesion lesion, Place place) {
   const std::span<const Place> usual = facts_of(lesion).usual_places;
-  return usual.size() == 1 ? usual.front() : Place::not_called;
+  return usual.empty() || std::find(usual.begin(), usual.end(), place) != usual.end();
 }
 
+/// The same place, or one not called that may well be the same. Heel ulcer and toe ulcer are both
+/// ulcers and yet never each other.
 bool places_agree(const CaseRow& known, const Finding& finding) {
-  const Place before = likely_place(known.lesion, known.place);
-  const Place now = likely_place(finding.lesion, finding.place);
-  return before == now || before == Place::not_called || now == Place::not_called;
+  if (known.place != Place::not_called && finding.place != Place::not_called) {
+    return known.place == finding.place;
+  }
+  if (finding.place != Place::not_called) return is_usual(known.lesion, finding.place);
+  if (known.place != Place::not_called) return is_usual(finding.lesion, known.place);
+  const std::span<const Place> usual = facts_of(known.lesion).usual_places;
+  return std::any_of(usual.begin(), usual.end(),
+                     [&](Place place) { return is_usual(finding.lesion, place); });
 }
 
 bool claws_agree(Claw a, Claw b) {
@@ -76,22 +82,25 @@ Firing other_foot_meant(const Situation& situation, Foot said, std::string what,
   Firing firing;
   firing.warning.foot = said;
   firing.warning.words = std::move(what) + ". " + sentence(std::string(spoken(other))) + " meant?";
-  firing.warning.answers = corrections(situation.turn, said, "no, " + std::string(spoken(other)));
+  firing.warning.answers = foot_correction(situation.turn, said, other);
   firing.warning.answers.emplace_back("go ahead");
   firing.causes = {{said, about}, {other, about}};
   return firing;
 }
 
-Firing other_claw_meant(const Situation& situation, Foot foot, Claw said, std::string what) {
-  const std::string meant(spoken(partner(said)));
+/// `said` is the finding or the act whose claw is in doubt.
+template <class Said>
+Firing other_claw_meant(const Situation& situation, const FootCall& call, const Said& said,
+                        std::string what) {
+  const Claw meant = partner(said.claw);
   Firing firing;
-  firing.warning.foot = foot;
-  firing.warning.claw = said;
-  firing.warning.words = std::move(what) + ". " + sentence(meant) + " meant?";
-  firing.warning.answers = corrections(situation.turn, foot, "no, " + meant);
+  firing.warning.foot = call.foot;
+  firing.warning.claw = said.claw;
+  firing.warning.words = std::move(what) + ". " + sentence(std::string(spoken(meant))) + " meant?";
+  firing.warning.answers = claw_correction(situation.turn, call, said, meant);
   firing.warning.answers.emplace_back("go ahead");
   // A finding called on the wrong claw is what makes the block look wrong, too.
-  firing.causes = {{foot, About::finding}, {foot, About::block}};
+  firing.causes = {{call.foot, About::finding}, {call.foot, About::block}};
   return firing;
 }
 
@@ -121,7 +130,7 @@ std::optional<Firing> finding_on_other_claw(const Situation& situation, const Fo
   if (known == nullptr) return std::nullopt;
   const std::string what = case_of(*known) + " was " + std::string(spoken(known->claw)) + ", " +
                            std::string(spoken(call.foot));
-  return other_claw_meant(situation, call.foot, finding.claw, what);
+  return other_claw_meant(situation, call, finding, what);
 }
 
 std::optional<Firing> finding_on_other_foot(const Situation& situation, const FootCall& call,
@@ -192,7 +201,7 @@ std::optional<Firing> act_on_absent_fixture(const Situation& situation, const Fo
   });
   if (fits) return std::nullopt;
   const OnFootRow& row = here.front();
-  return other_claw_meant(situation, call.foot, action.claw,
+  return other_claw_meant(situation, call, action,
                           fixture_of(row) + " is " + std::string(spoken(row.claw)) + ", " +
                               std::string(spoken(call.foot)));
 }
@@ -210,7 +219,7 @@ std::optional<Firing> block_against_case(const Situation& situation, const FootC
   const CaseRow* beside =
       first_case(here, [&](const CaseRow& known) { return known.claw == partner(action.claw); });
   if (under_block != nullptr && beside == nullptr) {
-    return other_claw_meant(situation, call.foot, action.claw,
+    return other_claw_meant(situation, call, action,
                             case_of(*under_block) + " was " +
                                 std::string(spoken(under_block->claw)) + ", where the block goes");
   }

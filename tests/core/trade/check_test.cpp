@@ -1,0 +1,150 @@
+#include "core/trade/check.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "core/base/random.hpp"
+#include "core/base/text.hpp"
+#include "tests/core/trade/told_turns.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::told;
+
+namespace {
+
+const Day today = first_of_november;
+
+template <class E>
+E any_of_words(RandomStream& random) {
+  return EnumWords<E>::table[random.below(std::size(EnumWords<E>::table))].value;
+}
+
+FootCall any_foot(RandomStream& random, Foot where) {
+  FootCall call = with_state(where, any_of_words<FootState>(random));
+  const std::uint32_t findings = random.below(3);
+  for (std::uint32_t i = 0; i < findings; ++i) {
+    call.findings.push_back(found(any_of_words<Lesion>(random), any_of_words<Claw>(random),
+                                  any_of_words<Degree>(random)));
+  }
+  const std::uint32_t acts = random.below(4);
+  for (std::uint32_t i = 0; i < acts; ++i) {
+    call.actions.push_back(act(any_of_words<ActionKind>(random), any_of_words<Claw>(random)));
+  }
+  return call;
+}
+
+Turn any_turn(RandomStream& random) {
+  Turn turn = cow({});
+  for (const Foot where : all_feet) {
+    if (random.chance(0.7)) turn.feet.push_back(any_foot(random, where));
+    if (random.chance(0.2)) turn.lame.add(where);
+  }
+  if (!turn.lame.empty() || random.chance(0.1)) turn.reason = Reason::lame;
+  turn.rest_fine = random.chance(0.3);
+  turn.end = any_of_words<TurnEnd>(random);
+  return turn;
+}
+
+Past any_past(RandomStream& random) {
+  Past past;
+  const std::uint32_t turns = random.below(4);
+  for (std::uint32_t i = 0; i < turns; ++i) {
+    past.then(any_turn(random), today - 90 + static_cast<int>(i) * 30);
+  }
+  if (turns > 0 && random.chance(0.2)) past.in_same_visit();
+  return past;
+}
+
+Turn any_ordinary_turn(RandomStream& random) {
+  Turn turn = cow({});
+  for (const Foot where : all_feet) {
+    if (random.chance(0.5)) turn.feet.push_back(fine(where));
+  }
+  turn.rest_fine = random.chance(0.5);
+  turn.reason = Reason::routine;
+  return turn;
+}
+
+}  // namespace
+
+TEST_CASE("each check has a name of its own, a reason and a source") {
+  std::set<std::string_view> slugs;
+  for (const CheckRule& rule : all_checks()) {
+    CAPTURE(rule.slug);
+    slugs.insert(rule.slug);
+    CHECK_FALSE(rule.why.empty());
+    CHECK_FALSE(rule.source.empty());
+    CHECK_FALSE(rule.fires_on.empty());
+    CHECK_FALSE(rule.silent_on.empty());
+  }
+  CHECK(slugs.size() == all_checks().size());
+}
+
+TEST_CASE("the more urgent warning comes first") {
+  Past past;
+  past.then(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_on)})}), today - 6);
+  const Turn turn = lame(cow({fine(Foot::lh)}), {Foot::lh});
+  CHECK(fired(turn, past.known, today) ==
+        Names{"stop lame-nothing-found LH", "ask still-on-not-mentioned RH"});
+}
+
+TEST_CASE("a cow with nothing found, not lame and without a past is never warned about") {
+  for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 1);
+    const Turn turn = any_ordinary_turn(random);
+    CHECK(check_turn(turn, {}, today, random.chance(0.5)).empty());
+  }
+}
+
+TEST_CASE("whatever is said, one rule warns once of a claw") {
+  for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 2);
+    const Past past = any_past(random);
+    std::set<std::tuple<std::string, int, Claw>> seen;
+    for (const Warning& warning : check_turn(any_turn(random), past.known, today, true)) {
+      const int where = warning.foot ? static_cast<int>(*warning.foot) : -1;
+      CHECK(seen.emplace(warning.rule, where, warning.claw).second);
+    }
+  }
+}
+
+TEST_CASE("whatever is said, warnings are in the table, short, and can be answered") {
+  std::set<std::string> fired_rules;
+  for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 3);
+    const Past past = any_past(random);
+    for (const Warning& warning : check_turn(any_turn(random), past.known, today, true)) {
+      CAPTURE(warning.words);
+      const auto rules = all_checks();
+      const auto rule = std::find_if(rules.begin(), rules.end(), [&](const CheckRule& row) {
+        return row.slug == warning.rule && row.rank == warning.rank;
+      });
+      CHECK(rule != rules.end());
+      CHECK_FALSE(warning.words.empty());
+      CHECK(character_count(warning.words) <= 90);
+      CHECK_FALSE(warning.answers.empty());
+      fired_rules.insert(warning.rule);
+    }
+  }
+  CHECK(fired_rules.size() == all_checks().size());
+}
+
+TEST_CASE("what was said so far never gives a stop that the end of the turn takes back") {
+  for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 4);
+    const Past past = any_past(random);
+    const Turn turn = any_turn(random);
+    const Names at_end = fired(turn, past.known, today, true);
+    for (const std::string& name : fired(turn, past.known, today, false)) {
+      if (name.substr(0, 4) != "stop") continue;
+      CHECK(std::find(at_end.begin(), at_end.end(), name) != at_end.end());
+    }
+  }
+}

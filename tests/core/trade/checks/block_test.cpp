@@ -1,0 +1,193 @@
+#include <doctest/doctest.h>
+
+#include "tests/core/trade/told_turns.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::told;
+
+namespace {
+
+const Day today = first_of_november;
+
+Turn ulcer_and(const Action& action) {
+  return cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)}, {action})});
+}
+
+Past blocked(Claw claw) {
+  return Past().then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, claw)})}), today - 30);
+}
+
+const Names on_painful = {"stop block-on-painful-claw LH"};
+const Names on_both = {"stop both-claws-blocked LH"};
+const Names no_side = {"ask block-side-not-called LH"};
+
+}  // namespace
+
+TEST_CASE("every way of putting a block on the painful claw is a stop") {
+  for (const ActionKind kind : {ActionKind::block_on, ActionKind::block_stacked,
+                                ActionKind::block_refitted, ActionKind::block_again}) {
+    CAPTURE(word_of(kind));
+    CHECK(fired(ulcer_and(act(kind, Claw::outside)), {}, today) == on_painful);
+    CHECK(fired(ulcer_and(act(kind, Claw::inside)), {}, today).empty());
+  }
+}
+
+TEST_CASE("the stop comes while she is still in the crush") {
+  CHECK(fired(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false) == on_painful);
+}
+
+TEST_CASE("blood in the sole is a stop only when it is bad") {
+  const auto with = [](Degree degree) {
+    return cow({foot(Foot::lh, {found(Lesion::sh, Claw::outside, degree)},
+                     {act(ActionKind::block_on, Claw::outside)})});
+  };
+  CHECK(fired(with(Degree::bad), {}, today) == on_painful);
+  CHECK(fired(with(Degree::plain), {}, today).empty());
+  CHECK(fired(with(Degree::not_called), {}, today).empty());
+}
+
+TEST_CASE("a block beside skin disease is no stop") {
+  const Turn turn = cow({foot(Foot::lh, {found(Lesion::dd), found(Lesion::hhe, Claw::outside)},
+                              {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, {}, today).empty());
+}
+
+TEST_CASE("a lesion on the other foot does not stop the block") {
+  const Turn turn = cow({foot(Foot::rh, {found(Lesion::su, Claw::outside)}),
+                         foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, {}, today).empty());
+}
+
+TEST_CASE("a lesion whose claw was not called is not guessed to lie under the block") {
+  const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called)},
+                              {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, {}, today).empty());
+}
+
+TEST_CASE("the words name lesion and claw, and the answer the good claw") {
+  const std::vector<Warning> warnings =
+      check_turn(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].claw == Claw::outside);
+  CHECK(warnings[0].words ==
+        "Block on the claw with the sole ulcer (left hind outside). Inside meant?");
+  CHECK(warnings[0].answers == Names{"no, inside", "go ahead"});
+}
+
+TEST_CASE("no word of mouth is offered for a foot that was not the last one named") {
+  Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
+  turn.feet.push_back(foot(Foot::rh, {found(Lesion::dd)}));
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].answers == Names{"go ahead"});
+}
+
+TEST_CASE("feet filled by rest fine do not count as named last") {
+  Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
+  turn.rest_fine = true;
+  turn.feet.push_back(fine(Foot::rh));
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, true);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].answers == Names{"no, inside", "go ahead"});
+}
+
+TEST_CASE("no word of mouth is offered when it would change another act") {
+  const Turn turn = cow(
+      {foot(Foot::lh, {found(Lesion::su, Claw::outside)},
+            {act(ActionKind::block_on, Claw::outside), act(ActionKind::opened, Claw::outside)})});
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].answers == Names{"go ahead"});
+}
+
+TEST_CASE("with both claws hurting there is no good claw to offer") {
+  const Turn turn = cow(
+      {foot(Foot::lh, {found(Lesion::su, Claw::both)}, {act(ActionKind::block_on, Claw::inside)})});
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].words == "Left hind inside is blocked, but both claws hurt: no block; vet?");
+}
+
+TEST_CASE("a block left on from last time on a claw that hurts today is a stop") {
+  const Turn turn =
+      cow({foot(Foot::lh, {found(Lesion::wla, Claw::inside)}, {act(ActionKind::block_still_on)})});
+  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_painful);
+  CHECK(fired(turn, blocked(Claw::outside).known, today).empty());
+}
+
+TEST_CASE("a block today on each claw of a foot is a stop") {
+  const Turn turn = cow(
+      {foot(Foot::lh, {},
+            {act(ActionKind::block_on, Claw::inside), act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, {}, today) == on_both);
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::both)})}), {}, today) ==
+        on_both);
+}
+
+TEST_CASE("a block on each hind foot is none") {
+  const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)}),
+                         foot(Foot::rh, {}, {act(ActionKind::block_on, Claw::inside)})});
+  CHECK(fired(turn, {}, today).empty());
+}
+
+TEST_CASE("a new block beside the old one that is still on is a stop") {
+  const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_both);
+}
+
+TEST_CASE("the old block taken off or lost makes room for the new one") {
+  for (const ActionKind off : {ActionKind::block_off, ActionKind::block_came_off}) {
+    const Turn turn = cow(
+        {foot(Foot::lh, {}, {act(off, Claw::inside), act(ActionKind::block_on, Claw::outside)})});
+    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+  }
+}
+
+TEST_CASE("refitted, stacked or blocked again on the same claw replaces the old block") {
+  for (const ActionKind kind :
+       {ActionKind::block_refitted, ActionKind::block_stacked, ActionKind::block_again}) {
+    const Turn turn = cow({foot(Foot::lh, {}, {act(kind, Claw::inside)})});
+    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+  }
+}
+
+TEST_CASE("the stop for two blocks says since when the old one is on") {
+  const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
+  const std::vector<Warning> warnings = check_turn(turn, blocked(Claw::inside).known, today, false);
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].words ==
+        "Left hind: both claws blocked (inside since 2 Oct). A block rests one claw.");
+}
+
+TEST_CASE("a claw that hurts and a second block are one cause and give one stop") {
+  const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)},
+                              {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_painful);
+}
+
+TEST_CASE("a block without a side is asked about at once") {
+  const Turn turn = ulcer_and(act(ActionKind::block_on, Claw::not_called));
+  CHECK(fired(turn, {}, today, false) == no_side);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  CHECK(warnings[0].words == "Left hind: block on, which claw? The sole ulcer is outside.");
+  CHECK(warnings[0].answers == Names{"LH block on inside", "LH block on outside", "go ahead"});
+}
+
+TEST_CASE("a side that follows from the only block of the foot is not asked about") {
+  for (const ActionKind kind :
+       {ActionKind::block_refitted, ActionKind::block_stacked, ActionKind::block_off}) {
+    const Turn turn = cow({foot(Foot::lh, {}, {act(kind)})});
+    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+  }
+}
+
+TEST_CASE("taken off without a side is asked about when both claws are blocked") {
+  Past past = blocked(Claw::inside);
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})}), today - 10);
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), past.known, today) ==
+        no_side);
+}
+
+TEST_CASE("taken off without a side and without a known block is not asked about") {
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), {}, today).empty());
+}

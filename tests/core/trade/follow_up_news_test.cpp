@@ -1,0 +1,185 @@
+#include <doctest/doctest.h>
+
+#include "core/trade/follow_up.hpp"
+#include "tests/core/trade/told_turns.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::told;
+
+namespace {
+
+const Day today = first_of_november;
+
+NewsEffect after(News news, const Past& past, FootSet feet = {}) {
+  return effect_of({"412", news, feet}, past.known, today, entry(99));
+}
+
+Names how_closed(const NewsEffect& effect, const Past& past) {
+  Names words;
+  for (const TaskClosed& closed : effect.closes) {
+    for (const TaskRow& task : past.known.rows.tasks) {
+      if (task.task == closed.task) words.push_back(task.words + ": " + closed.how);
+    }
+  }
+  return words;
+}
+
+Past with_acts(std::vector<std::pair<Foot, Action>> acts, int days_ago = 10) {
+  Turn turn = cow({});
+  for (const auto& [where, action] : acts) {
+    FootCall* call = find_foot(turn, where);
+    if (call == nullptr) {
+      turn.feet.push_back(foot(where, {}));
+      call = &turn.feet.back();
+    }
+    call->actions.push_back(action);
+  }
+  return Past().then(turn, today - days_ago);
+}
+
+Past two_wraps() {
+  return with_acts({{Foot::lh, act(ActionKind::wrap_on)}, {Foot::rh, act(ActionKind::wrap_on)}});
+}
+
+}  // namespace
+
+TEST_CASE("wrap off, said at home, closes the only wrap") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
+  const NewsEffect effect = after(News::wrap_off, past);
+  CHECK(how_closed(effect, past) == Names{"wrap off left hind: wrap taken off"});
+  CHECK_FALSE(effect.unclear.has_value());
+}
+
+TEST_CASE("a wrap that came off by itself is told apart from one taken off") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
+  CHECK(how_closed(after(News::wrap_came_off, past), past) ==
+        Names{"wrap off left hind: wrap came off by itself"});
+}
+
+TEST_CASE("wrap off with two wraps on is asked about and closes nothing") {
+  const NewsEffect effect = after(News::wrap_off, two_wraps());
+  CHECK(effect.closes.empty());
+  REQUIRE(effect.unclear.has_value());
+  CHECK(*effect.unclear == "412: wrap off on which foot (left hind, right hind)?");
+}
+
+TEST_CASE("a foot named makes it clear, and all four mean every wrap") {
+  const Past past = two_wraps();
+  CHECK(how_closed(after(News::wrap_off, past, {Foot::rh}), past) ==
+        Names{"wrap off right hind: wrap taken off"});
+  CHECK(after(News::wrap_off, past, four_feet).closes.size() == 2);
+}
+
+TEST_CASE("a wrap off on the foot without one is asked about") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
+  const NewsEffect effect = after(News::wrap_off, past, {Foot::rh});
+  CHECK(effect.closes.empty());
+  CHECK(effect.unclear == "412: wrap off on right hind, but it is on left hind. Which?");
+}
+
+TEST_CASE("a wrap off on a cow without one may be another cow") {
+  const NewsEffect effect = after(News::wrap_off, Past());
+  CHECK(effect.unclear == "412: wrap off, but none is known on her. Which cow?");
+}
+
+TEST_CASE("block off closes check and removal") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)}});
+  CHECK(after(News::block_off, past).closes.size() == 2);
+  CHECK(after(News::block_came_off, past).closes.size() == 2);
+}
+
+TEST_CASE("block off with a block on each claw is asked about") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)},
+                               {Foot::lh, act(ActionKind::block_on, Claw::outside)}});
+  const NewsEffect effect = after(News::block_off, past);
+  CHECK(effect.closes.empty());
+  CHECK(effect.unclear == "412: block off on which claw, left hind?");
+}
+
+TEST_CASE("still on closes nothing: the check is the trimmer's") {
+  const Past past = with_acts(
+      {{Foot::lh, act(ActionKind::block_on, Claw::inside)}, {Foot::rh, act(ActionKind::wrap_on)}},
+      30);
+  CHECK(after(News::block_still_on, past).closes.empty());
+  CHECK(after(News::wrap_still_on, past).closes.empty());
+}
+
+TEST_CASE("a look done is crossed off, and asked about when two are open") {
+  const Past one = with_acts({{Foot::lh, act(ActionKind::see_again)}});
+  CHECK(how_closed(after(News::looked_at, one), one) == Names{"see again left hind: looked at"});
+  const Past two =
+      with_acts({{Foot::lh, act(ActionKind::see_again)}, {Foot::rh, act(ActionKind::see_again)}});
+  CHECK(after(News::looked_at, two).closes.empty());
+  CHECK(after(News::looked_at, two).unclear ==
+        "412: which foot was looked at (left hind, right hind)?");
+  CHECK(after(News::looked_at, two, {Foot::lh}).closes.size() == 1);
+}
+
+TEST_CASE("the vet came once for all her feet, unless a foot is named") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::vet)}, {Foot::rh, act(ActionKind::vet)}});
+  CHECK(after(News::vet_came, past).closes.size() == 2);
+  CHECK(how_closed(after(News::vet_came, past, {Foot::lh}), past) ==
+        Names{"vet to see left hind, farmer rings: vet came"});
+}
+
+TEST_CASE("still lame makes a look due today") {
+  const NewsEffect effect = after(News::still_lame, Past());
+  REQUIRE(effect.makes.size() == 1);
+  const TaskMade& look = effect.makes[0];
+  CHECK(look.kind == TaskKind::look_at_foot);
+  CHECK(look.owner == Owner::trimmer);
+  CHECK(look.earliest == today);
+  CHECK(look.due == today);
+  CHECK(look.overdue == today + 1);
+  CHECK(look.words == "still lame, look at her feet");
+  CHECK(look.rule == "still-lame");
+  CHECK(effect.closes.empty());
+}
+
+TEST_CASE("still lame on a foot that was named looks at that foot") {
+  const NewsEffect effect = after(News::still_lame, Past(), hind_feet);
+  REQUIRE(effect.makes.size() == 2);
+  CHECK(effect.makes[0].words == "still lame, look at left hind");
+  CHECK(effect.makes[1].words == "still lame, look at right hind");
+  CHECK(effect.makes[0].task != effect.makes[1].task);
+}
+
+TEST_CASE("still lame makes no second look when one is due already") {
+  const Past due = with_acts({{Foot::lh, act(ActionKind::see_again, Claw::none, in_days(10))}}, 10);
+  CHECK(after(News::still_lame, due).makes.empty());
+  CHECK(after(News::still_lame, due, {Foot::lh}).makes.empty());
+  CHECK(after(News::still_lame, due, {Foot::rh}).makes.size() == 1);
+}
+
+TEST_CASE("still lame does not wait for a look that is weeks away") {
+  const Past later =
+      with_acts({{Foot::lh, act(ActionKind::see_again, Claw::none, in_days(28))}}, 3);
+  CHECK(after(News::still_lame, later).makes.size() == 1);
+}
+
+TEST_CASE("gone closes all her tasks") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)},
+                               {Foot::rh, act(ActionKind::wrap_on)},
+                               {Foot::rh, act(ActionKind::vet)}});
+  const NewsEffect effect = after(News::gone, past);
+  CHECK(effect.closes.size() == 4);
+  for (const TaskClosed& closed : effect.closes) CHECK(closed.how == "gone");
+}
+
+TEST_CASE("walks sound closes the watching and nothing else") {
+  Past past = with_acts({{Foot::lh, act(ActionKind::see_again)}});
+  TaskRow watch;
+  watch.task = {uuid_derived("watch")};
+  watch.kind = TaskKind::watch_her_walk;
+  watch.words = "watch her walk";
+  past.known.rows.tasks.push_back(watch);
+  CHECK(how_closed(after(News::walks_sound, past), past) == Names{"watch her walk: walks sound"});
+}
+
+TEST_CASE("news never closes a task that is closed already") {
+  Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off)})}), today - 3);
+  for (const auto& row : EnumWords<News>::table) {
+    CHECK(after(row.value, past).closes.empty());
+  }
+}

@@ -1,0 +1,393 @@
+#include "core/trade/follow_up.hpp"
+
+#include <doctest/doctest.h>
+
+#include <set>
+
+#include "core/base/random.hpp"
+#include "tests/core/trade/told_turns.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::told;
+
+namespace {
+
+const Day today = first_of_november;  // a Sunday
+
+std::vector<TaskMade> made(const Turn& turn, const CowPast& past = {}) {
+  return tasks_made(turn, past, today, entry(99));
+}
+
+Turn with_act(const Action& action) {
+  return cow({foot(Foot::lh, {}, {action})});
+}
+
+Past blocked(Claw claw, int days_ago) {
+  return Past().then(with_act(act(ActionKind::block_on, claw)), today - days_ago);
+}
+
+Past wrapped(int days_ago) {
+  return Past().then(with_act(act(ActionKind::wrap_on)), today - days_ago);
+}
+
+Names how_closed(const Turn& turn, const Past& past) {
+  Names words;
+  for (const TaskClosed& closed : tasks_closed(turn, past.known, today)) {
+    for (const TaskRow& task : past.known.rows.tasks) {
+      if (task.task == closed.task) words.push_back(task.words + ": " + closed.how);
+    }
+  }
+  return words;
+}
+
+Names words_of(const std::vector<TaskMade>& tasks) {
+  Names words;
+  for (const TaskMade& task : tasks) words.push_back(task.words);
+  return words;
+}
+
+void check_days(const TaskMade& task, int earliest, int due, int overdue) {
+  CHECK(task.earliest - today == earliest);
+  CHECK(task.due - today == due);
+  CHECK(task.overdue - today == overdue);
+}
+
+ActionKind any_act(RandomStream& random) {
+  constexpr std::size_t kinds = std::size(EnumWords<ActionKind>::table);
+  return EnumWords<ActionKind>::table[random.below(kinds)].value;
+}
+
+Claw any_claw(RandomStream& random) {
+  return static_cast<Claw>(random.below(5));
+}
+
+TimeSaid any_time(RandomStream& random) {
+  TimeSaid said;
+  if (random.chance(0.3)) said.days = static_cast<int>(random.below(60));
+  if (!said.days && random.chance(0.3)) said.weekday = static_cast<Weekday>(random.below(7));
+  return said;
+}
+
+Turn any_turn(RandomStream& random) {
+  Turn turn = cow({});
+  for (const Foot foot : all_feet) {
+    FootCall call;
+    call.foot = foot;
+    call.state = static_cast<FootState>(random.below(4));
+    const std::uint32_t acts = random.below(4);
+    for (std::uint32_t i = 0; i < acts; ++i) {
+      call.actions.push_back(act(any_act(random), any_claw(random), any_time(random)));
+    }
+    turn.feet.push_back(call);
+  }
+  if (random.chance(0.3)) turn.actions.push_back(act(ActionKind::vet));
+  turn.walks_sound = random.chance(0.2);
+  return turn;
+}
+
+}  // namespace
+
+TEST_CASE("each rule has a name of its own, a source, and days in order") {
+  std::set<std::string_view> slugs;
+  for (const FollowUpRule& rule : all_follow_up_rules()) {
+    CAPTURE(rule.slug);
+    slugs.insert(rule.slug);
+    CHECK(rule.version >= 1);
+    CHECK_FALSE(rule.source.empty());
+    CHECK(rule.earliest_days >= 0);
+    CHECK(rule.earliest_days <= rule.due_days);
+    CHECK(rule.due_days < rule.overdue_days);
+  }
+  CHECK(slugs.size() == all_follow_up_rules().size());
+}
+
+TEST_CASE("a wrap comes off after three to seven days, by the farmer") {
+  const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::wrap_on)));
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 3, 5, 8);
+  CHECK(tasks[0].owner == Owner::farmer);
+  CHECK(tasks[0].words == "wrap off left hind");
+  CHECK(tasks[0].rule == "wrap-off");
+}
+
+TEST_CASE("a day said for the wrap comes before the rule") {
+  const std::vector<TaskMade> tasks =
+      made(with_act(act(ActionKind::wrap_on, Claw::none, {{}, Weekday::thursday})));
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 2, 4, 5);
+}
+
+TEST_CASE("a day said late is kept, and earlier by no more than the rule allows") {
+  const std::vector<TaskMade> tasks =
+      made(with_act(act(ActionKind::wrap_on, Claw::none, in_days(10))));
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 8, 10, 11);
+}
+
+TEST_CASE("a task is never due before the visit that made it") {
+  const std::vector<TaskMade> tasks =
+      made(with_act(act(ActionKind::wrap_on, Claw::none, in_days(1))));
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 0, 1, 2);
+}
+
+TEST_CASE("a block is checked at four weeks and off before six, by the trimmer") {
+  const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::block_on, Claw::inside)));
+  REQUIRE(words_of(tasks) ==
+          Names{"block check left hind, inside claw", "block off left hind, inside claw"});
+  check_days(tasks[0], 21, 28, 35);
+  check_days(tasks[1], 28, 35, 42);
+  CHECK(tasks[0].owner == Owner::trimmer);
+  CHECK(tasks[1].owner == Owner::trimmer);
+}
+
+TEST_CASE("a block said to come off in three weeks needs no check at four") {
+  const std::vector<TaskMade> tasks =
+      made(with_act(act(ActionKind::block_on, Claw::inside, in_days(21))));
+  REQUIRE(words_of(tasks) == Names{"block off left hind, inside claw"});
+  check_days(tasks[0], 14, 21, 22);
+}
+
+TEST_CASE("see again at the time said, else at about four weeks") {
+  const std::vector<TaskMade> said =
+      made(with_act(act(ActionKind::see_again, Claw::none, in_days(14))));
+  const std::vector<TaskMade> unsaid = made(with_act(act(ActionKind::see_again)));
+  REQUIRE(said.size() == 1);
+  REQUIRE(unsaid.size() == 1);
+  check_days(said[0], 7, 14, 15);
+  check_days(unsaid[0], 21, 28, 35);
+  CHECK(said[0].owner == Owner::trimmer);
+  CHECK(said[0].words == "see again left hind");
+}
+
+TEST_CASE("the vet is rung today") {
+  const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::vet)));
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 0, 0, 1);
+  CHECK(tasks[0].owner == Owner::vet);
+}
+
+TEST_CASE("acts on the whole cow make tasks without a foot") {
+  Turn turn = cow({fine(Foot::lh)});
+  turn.actions = {act(ActionKind::vet), act(ActionKind::see_again), act(ActionKind::told_farmer)};
+  const std::vector<TaskMade> tasks = made(turn);
+  CHECK(words_of(tasks) == Names{"vet to see her, farmer rings", "see her again"});
+  CHECK_FALSE(tasks[0].foot.has_value());
+}
+
+TEST_CASE("told the farmer, spray, paste and opening make no task") {
+  for (const ActionKind kind : {ActionKind::told_farmer, ActionKind::spray, ActionKind::paste,
+                                ActionKind::opened, ActionKind::wrap_still_on}) {
+    CHECK(made(with_act(act(kind))).empty());
+  }
+}
+
+TEST_CASE("a second block stacked on the first makes no second pair of tasks") {
+  const Turn both = cow({foot(
+      Foot::lh, {}, {act(ActionKind::block_on, Claw::inside), act(ActionKind::block_stacked)})});
+  CHECK(made(both).size() == 2);
+  const Turn later = with_act(act(ActionKind::block_stacked, Claw::inside));
+  CHECK(made(later, blocked(Claw::inside, 14).known).empty());
+}
+
+TEST_CASE("a block stacked on one nobody recorded makes the pair of tasks") {
+  const Turn turn = with_act(act(ActionKind::block_stacked, Claw::inside));
+  CHECK(made(turn).size() == 2);
+  CHECK(made(turn, blocked(Claw::outside, 14).known).size() == 2);
+}
+
+TEST_CASE("a block stacked after the old one came off starts anew") {
+  const Turn turn = cow({foot(Foot::lh, {},
+                              {act(ActionKind::block_came_off, Claw::inside),
+                               act(ActionKind::block_stacked, Claw::inside)})});
+  CHECK(made(turn, blocked(Claw::inside, 14).known).size() == 2);
+}
+
+TEST_CASE("said twice of the same foot, the later time counts") {
+  const Turn turn = cow({foot(Foot::lh, {},
+                              {act(ActionKind::see_again, Claw::none, in_days(14)),
+                               act(ActionKind::see_again, Claw::none, in_days(7))})});
+  const std::vector<TaskMade> tasks = made(turn);
+  REQUIRE(tasks.size() == 1);
+  CHECK(tasks[0].due == today + 7);
+}
+
+TEST_CASE("a wrap taken off or lost closes its task, one left on or unknown does not") {
+  const Past past = wrapped(5);
+  CHECK(how_closed(with_act(act(ActionKind::wrap_off)), past) ==
+        Names{"wrap off left hind: wrap taken off"});
+  CHECK(how_closed(with_act(act(ActionKind::wrap_came_off)), past) ==
+        Names{"wrap off left hind: wrap came off by itself"});
+  CHECK(how_closed(with_act(act(ActionKind::wrap_still_on)), past).empty());
+  CHECK(how_closed(with_act(act(ActionKind::wrap_unknown)), past).empty());
+}
+
+TEST_CASE("a wrap taken off one foot leaves the task of the other") {
+  CHECK(how_closed(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), wrapped(5)).empty());
+}
+
+TEST_CASE("a new wrap closes the old task and makes a new one") {
+  Past past = wrapped(5);
+  const Turn turn =
+      cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off), act(ActionKind::wrap_on)})});
+  CHECK(how_closed(turn, past) == Names{"wrap off left hind: wrap taken off"});
+  past.then(turn, today);
+  REQUIRE(past.known.rows.tasks.size() == 2);
+  CHECK_FALSE(past.known.rows.tasks[0].open);
+  CHECK(past.known.rows.tasks[1].open);
+  CHECK(past.known.rows.tasks[1].due == today + 5);
+}
+
+TEST_CASE("a block taken off or lost closes check and removal") {
+  for (const ActionKind kind : {ActionKind::block_off, ActionKind::block_came_off}) {
+    CHECK(how_closed(with_act(act(kind)), blocked(Claw::inside, 20)).size() == 2);
+    CHECK(how_closed(with_act(act(kind, Claw::inside)), blocked(Claw::inside, 20)).size() == 2);
+    CHECK(how_closed(with_act(act(kind, Claw::outside)), blocked(Claw::inside, 20)).empty());
+  }
+}
+
+TEST_CASE("a refitted block closes the tasks of the lost one and makes its own") {
+  const Turn turn = with_act(act(ActionKind::block_refitted, Claw::inside));
+  const Past past = blocked(Claw::inside, 20);
+  CHECK(how_closed(turn, past) == Names{"block check left hind, inside claw: block refitted",
+                                        "block off left hind, inside claw: block refitted"});
+  CHECK(made(turn, past.known).size() == 2);
+}
+
+TEST_CASE("a block seen on is the check, when the check was due, and never the removal") {
+  const Turn turn = with_act(act(ActionKind::block_still_on));
+  CHECK(how_closed(turn, blocked(Claw::inside, 28)) ==
+        Names{"block check left hind, inside claw: block still on"});
+  CHECK(how_closed(turn, blocked(Claw::inside, 3)).empty());
+}
+
+TEST_CASE("still on with a day said moves the day it comes off") {
+  Past past = wrapped(5);
+  const Turn wrap = with_act(act(ActionKind::wrap_still_on, Claw::none, in_days(2)));
+  CHECK(how_closed(wrap, past) == Names{"wrap off left hind: wrap still on"});
+  REQUIRE(made(wrap, past.known).size() == 1);
+  CHECK(made(wrap, past.known)[0].due == today + 2);
+  for (const ActionKind kind : {ActionKind::block_still_on, ActionKind::block_stacked}) {
+    const Turn block = with_act(act(kind, Claw::inside, in_days(14)));
+    CHECK(how_closed(block, blocked(Claw::inside, 14)).size() == 1);
+    CHECK(words_of(made(block, blocked(Claw::inside, 14).known)) ==
+          Names{"block off left hind, inside claw"});
+  }
+}
+
+TEST_CASE("a new block whose side nobody called closes nothing of the old one") {
+  CHECK(how_closed(with_act(act(ActionKind::block_on)), blocked(Claw::inside, 20)).empty());
+}
+
+TEST_CASE("off without a side closes nothing when both claws were blocked") {
+  Past past = blocked(Claw::inside, 20);
+  past.then(with_act(act(ActionKind::block_on, Claw::outside)), today - 10);
+  CHECK(how_closed(with_act(act(ActionKind::block_off)), past).empty());
+  CHECK(how_closed(with_act(act(ActionKind::block_off, Claw::both)), past).size() == 4);
+}
+
+TEST_CASE("lifting the foot closes its look, from the earliest day on") {
+  Past past;
+  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), today - 28);
+  CHECK(how_closed(cow({fine(Foot::lh)}), past) ==
+        Names{"see again left hind: looked at, nothing found"});
+  CHECK(how_closed(cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})}), past) ==
+        Names{"see again left hind: looked at, sole ulcer"});
+  CHECK(how_closed(cow({fine(Foot::rh)}), past).empty());
+  CHECK(how_closed(cow({with_state(Foot::lh, FootState::not_lifted)}), past).empty());
+  CHECK(how_closed(with_act(act(ActionKind::spray)), past).empty());
+}
+
+TEST_CASE("a foot lifted three days later is not the look of four weeks") {
+  Past past;
+  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), today - 3);
+  CHECK(how_closed(cow({fine(Foot::lh)}), past).empty());
+}
+
+TEST_CASE("a look at the whole cow is closed by any foot that was lifted") {
+  Turn see_again = cow({});
+  see_again.actions = {act(ActionKind::see_again, Claw::none, in_days(7))};
+  Past past;
+  past.then(see_again, today - 7);
+  CHECK(how_closed(cow({fine(Foot::rh)}), past) ==
+        Names{"see her again: looked at, nothing found"});
+}
+
+TEST_CASE("the vet is never crossed off by a turn") {
+  Past past;
+  past.then(with_act(act(ActionKind::vet)), today - 7);
+  CHECK(how_closed(cow({fine(Foot::lh)}), past).empty());
+}
+
+TEST_CASE("walks sound closes the watching") {
+  Past past;
+  TaskRow watch;
+  watch.task = {uuid_derived("watch")};
+  watch.kind = TaskKind::watch_her_walk;
+  watch.words = "watch her walk";
+  past.known.rows.tasks.push_back(watch);
+  Turn turn = cow({fine(Foot::lh)});
+  CHECK(how_closed(turn, past).empty());
+  turn.walks_sound = true;
+  CHECK(how_closed(turn, past) == Names{"watch her walk: walks sound"});
+}
+
+TEST_CASE("whatever is said, every task lies in order, has its own id and short words") {
+  for (std::uint64_t seed = 1; seed <= 400; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 1);
+    Past past;
+    past.then(any_turn(random), today - 40).then(any_turn(random), today - 20);
+    const Turn turn = any_turn(random);
+    const std::vector<TaskMade> tasks = made(turn, past.known);
+    std::set<TaskId> ids;
+    for (const TaskMade& task : tasks) {
+      CHECK(today <= task.earliest);
+      CHECK(task.earliest <= task.due);
+      CHECK(task.due < task.overdue);
+      CHECK(task.words.size() <= 60);
+      CHECK_FALSE(task.rule.empty());
+      ids.insert(task.task);
+    }
+    CHECK(ids.size() == tasks.size());
+    CHECK(tasks == made(turn, past.known));
+  }
+}
+
+TEST_CASE("whatever is said, a task is closed at most once, was open, and is told how") {
+  for (std::uint64_t seed = 1; seed <= 400; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 2);
+    Past past;
+    past.then(any_turn(random), today - 40).then(any_turn(random), today - 20);
+    std::set<TaskId> open;
+    for (const TaskRow& task : past.known.rows.tasks) {
+      if (task.open) open.insert(task.task);
+    }
+    for (const TaskClosed& closed : tasks_closed(any_turn(random), past.known, today)) {
+      CHECK(open.erase(closed.task) == 1);
+      CHECK_FALSE(closed.how.empty());
+    }
+  }
+}
+
+TEST_CASE("after every turn a wrap that is on has exactly one open task") {
+  for (std::uint64_t seed = 1; seed <= 400; ++seed) {
+    CAPTURE(seed);
+    RandomStream random(seed, 3);
+    Past past;
+    for (int visit = 0; visit < 4; ++visit) past.then(any_turn(random), today - 40 + visit * 10);
+    for (const Foot foot : all_feet) {
+      int on = 0;
+      int open = 0;
+      for (const OnFootRow& row : past.known.rows.on_feet) {
+        on += row.foot == foot && row.fixture == Fixture::wrap && row.ended == FixtureEnd::still_on;
+      }
+      for (const TaskRow& task : past.known.rows.tasks) {
+        open += task.open && task.foot == foot && task.kind == TaskKind::wrap_off;
+      }
+      CHECK(on <= open);
+      CHECK(open <= 1);
+    }
+  }
+}
