@@ -2,11 +2,13 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/api/ports.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/date.hpp"
 #include "core/base/result.hpp"
+#include "core/paper/html.hpp"
 
 namespace evenclaw {
 
@@ -21,7 +23,13 @@ struct SheetMade {
   }
 };
 
+struct SheetLook {
+  std::string version;          // of the program, stands on the page
+  std::vector<FontFile> fonts;  // travel inside the page; may be empty
+};
+
 /// The visit's sheet as it stands `today`; the visit need not be closed.
-Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today);
+Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
+                             const SheetLook& look);
 
 }  // namespace evenclaw

@@ -25,8 +25,8 @@ struct FootSeen {
   FootState state = FootState::unsaid;
   Trimmed trimmed = Trimmed::not_called;
   bool called_lame = false;
-  std::vector<std::string> found;  // "white line abscess outside, heel, bad"
-  std::vector<std::string> acts;   // "block on inside"
+  std::vector<std::string> found;  // "outside claw: white line abscess, heel, bad (WLA)"
+  std::vector<std::string> acts;   // "block on inside claw"
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -116,9 +116,5 @@ struct HerdShown {
 
 /// A herd with its cows, visits and the named counts.
 Result<HerdShown> show_herd(Store& store, HerdId herd);
-
-/// A finding and an act in the words a person would use.
-std::string finding_words(const FindingRow& finding);
-std::string act_words(const ActionRow& action);
 
 }  // namespace evenclaw

@@ -122,8 +122,15 @@ struct OpenPoint {
   }
 };
 
-/// Everything open about a visit, in the order of OpenPointKind and then by cow. Writes nothing.
-Result<std::vector<OpenPoint>> open_points(Store& store, const VisitRow& visit);
+/// How a visit stands when it is to be closed.
+struct ClosingState {
+  std::vector<OpenPoint> open;         // in the order of OpenPointKind and then by cow
+  std::int32_t cows = 0;               // different cows seen
+  bool changed_since_closing = false;  // something was recorded after it was closed
+};
+
+/// Writes nothing.
+Result<ClosingState> closing_state(Store& store, const Visit& visit);
 
 struct VisitEnded {
   Visit visit;

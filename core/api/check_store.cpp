@@ -1,0 +1,138 @@
+// Putting a store to the test: digests, counts, chains of corrections, numbers carried twice.
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/api/transfer.hpp"
+#include "core/log/body.hpp"
+#include "core/log/entry.hpp"
+#include "core/log/merge.hpp"
+#include "core/trade/cow_rows.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string_view name_of(LogFlaw::Kind kind) {
+  switch (kind) {
+    case LogFlaw::Kind::gap:
+      return "gap";
+    case LogFlaw::Kind::seq_used_twice:
+      return "seq_used_twice";
+    case LogFlaw::Kind::order_jump:
+      return "order_jump";
+    case LogFlaw::Kind::supersedes_cycle:
+      return "supersedes_cycle";
+    case LogFlaw::Kind::supersedes_other_kind:
+      return "supersedes_other_kind";
+  }
+  return "flaw";
+}
+
+std::string words_of(const LogFlaw& flaw) {
+  const std::string where = "device " + to_text(flaw.device) + ", count " +
+                            std::to_string(flaw.seq) + ", scope " + to_text(flaw.scope);
+  switch (flaw.kind) {
+    case LogFlaw::Kind::gap:
+      return "an entry is missing: " + where;
+    case LogFlaw::Kind::seq_used_twice:
+      return "two entries carry the same count: " + where;
+    case LogFlaw::Kind::order_jump:
+      return "the order jumped further than is believed: " + where;
+    case LogFlaw::Kind::supersedes_cycle:
+      return "corrections that correct each other in a circle: " + where;
+    case LogFlaw::Kind::supersedes_other_kind:
+      return "a correction of another kind of entry: " + where;
+  }
+  return where;
+}
+
+CheckFinding finding(std::string_view what, std::string words, std::optional<EntryId> entry) {
+  return {std::string(what), std::move(words), entry};
+}
+
+/// Reads the log once, keeping envelopes only.
+class LogCheck {
+ public:
+  void look_at(const Entry& entry) {
+    ++checked_.entries;
+    if (!entry.body) ++checked_.redacted;
+    if (readable(entry) == Readable::unknown_kind) ++checked_.unknown_kinds;
+    if (entry.body && sha256(*entry.body) != entry.body_digest) {
+      checked_.findings.push_back(
+          finding("digest_wrong", "the body does not fit its digest", entry.envelope.id));
+    }
+    if (readable(entry) == Readable::body_not_understood) {
+      checked_.findings.push_back(finding(
+          "body_not_understood",
+          "the body of this " + entry.envelope.kind + " cannot be read; it is kept as it is",
+          entry.envelope.id));
+    }
+    if (!ids_.emplace(entry.envelope.scope, entry.envelope.id).second) {
+      checked_.findings.push_back(finding(
+          "two_versions", "the same entry with other bytes; both are kept", entry.envelope.id));
+    }
+    Entry bare;
+    bare.envelope = entry.envelope;
+    bare.body_digest = entry.body_digest;
+    bare.envelope.subjects.clear();
+    envelopes_.push_back(std::move(bare));
+  }
+
+  [[nodiscard]] CheckedStore finish() && {
+    for (const LogFlaw& flaw : flaws_of(envelopes_)) {
+      const bool has_entry = flaw.kind != LogFlaw::Kind::gap && !flaw.entry.is_nil();
+      checked_.findings.push_back(finding(name_of(flaw.kind), words_of(flaw),
+                                          has_entry ? std::optional(flaw.entry) : std::nullopt));
+    }
+    return std::move(checked_);
+  }
+
+ private:
+  CheckedStore checked_;
+  std::set<std::pair<Uuid, EntryId>> ids_;
+  std::vector<Entry> envelopes_;
+};
+
+bool overlap(const CowNumberRow& a, const CowNumberRow& b) {
+  const bool a_ends_before = a.valid_to && *a.valid_to < b.valid_from;
+  const bool b_ends_before = b.valid_to && *b.valid_to < a.valid_from;
+  return !a_ends_before && !b_ends_before;
+}
+
+Outcome add_numbers_given_twice(Store& store, CheckedStore& checked) {
+  const auto rows = select_as<CowNumberRow>(store, std::nullopt);
+  if (!rows) return rows.faults();
+  std::map<std::pair<HerdId, std::string>, std::vector<CowNumberRow>> by_number;
+  for (const CowNumberRow& row : *rows) by_number[{row.herd, row.number}].push_back(row);
+  for (const auto& [key, carriers] : by_number) {
+    for (std::size_t i = 1; i < carriers.size(); ++i) {
+      if (carriers[i].cow == carriers[i - 1].cow || !overlap(carriers[i], carriers[i - 1])) {
+        continue;
+      }
+      checked.findings.push_back(finding(
+          "number_given_twice",
+          "two cows carry " + key.second + " at the same time, " + "herd " + to_text(key.first),
+          std::nullopt));
+      break;
+    }
+  }
+  return Done{};
+}
+
+}  // namespace
+
+Result<CheckedStore> check_store(Store& store) {
+  LogCheck check;
+  const Outcome read = store.read_everything([&](const Entry& entry) {
+    check.look_at(entry);
+    return true;
+  });
+  if (!read) return read.faults();
+  CheckedStore checked = std::move(check).finish();
+  const Outcome added = add_numbers_given_twice(store, checked);
+  if (!added) return added.faults();
+  return checked;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,178 @@
+// What has to be asked before a visit is closed.
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <tuple>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/visits.hpp"
+#include "core/log/body.hpp"
+#include "core/trade/foot_rows.hpp"
+#include "core/trade/spoken.hpp"
+#include "core/trade/task_rows.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+OpenPointKind point_kind(DoubtKind kind) {
+  switch (kind) {
+    case DoubtKind::unnumbered:
+      return OpenPointKind::unnumbered;
+    case DoubtKind::doubtful_number:
+      return OpenPointKind::doubtful_number;
+    case DoubtKind::unfinished:
+      return OpenPointKind::unfinished;
+    case DoubtKind::not_done:
+      return OpenPointKind::not_done;
+    case DoubtKind::called_twice:
+      return OpenPointKind::called_twice;
+    case DoubtKind::lifted_not_called:
+      return OpenPointKind::lifted_not_called;
+    case DoubtKind::place_not_called:
+      return OpenPointKind::place_not_called;
+    case DoubtKind::degree_not_called:
+      return OpenPointKind::degree_not_called;
+    case DoubtKind::stage_not_called:
+      return OpenPointKind::stage_not_called;
+    case DoubtKind::unanswered:
+      return OpenPointKind::unanswered;
+    case DoubtKind::number_given_twice:
+      return OpenPointKind::number_given_twice;
+    case DoubtKind::two_versions:
+      return OpenPointKind::two_versions;
+  }
+  return OpenPointKind::two_versions;
+}
+
+/// What was said of the visit, entry by entry, in the order of the log.
+struct Heard {
+  std::set<CowId> cows_told_of;  // news was told of them
+  std::set<CowId> cows_with_a_turn;
+  bool changed_since_closing = false;
+};
+
+Result<Heard> heard_in(Store& store, const Visit& visit) {
+  Heard heard;
+  const Outcome read =
+      store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
+        const bool closes = entry.envelope.kind == VisitClosed::kind;
+        heard.changed_since_closing = !closes;
+        if (const auto told = body_as<TaskClosedBody>(entry)) heard.cows_told_of.insert(told->cow);
+        if (const auto left = body_as<CowLeft>(entry)) heard.cows_told_of.insert(left->cow);
+        return true;
+      });
+  if (!read) return read.faults();
+  return heard;
+}
+
+std::string when_put_on(const OnFootRow& row) {
+  std::string words(word_of(row.fixture));
+  words += " on " + std::string(spoken(row.foot));
+  if (row.claw == Claw::outside || row.claw == Claw::inside) {
+    words += " " + std::string(spoken(row.claw));
+  }
+  return words + " since " + spoken(row.since);
+}
+
+class PointCollector {
+ public:
+  PointCollector(const Visit& visit, Heard heard, std::vector<CowRow> cows)
+      : visit_(visit), heard_(std::move(heard)) {
+    for (CowRow& cow : cows) cows_.emplace(cow.cow, std::move(cow));
+  }
+
+  void add_doubt(const DoubtRow& doubt) {
+    if (doubt.visit != visit_.visit) return;
+    add(point_kind(doubt.kind), doubt.cow, doubt.words);
+  }
+
+  void add_turn(const TurnRow& turn) {
+    if (turn.visit == visit_.visit) heard_.cows_with_a_turn.insert(turn.cow);
+  }
+
+  /// After all turns.
+  void add_due(const TaskRow& task) {
+    if (!task.open || task.earliest > visit_.day || task.made_on >= visit_.day) return;
+    if (was_seen_or_left(task.cow)) return;
+    add(OpenPointKind::due_not_seen, task.cow, task.words + " is due and she was not seen");
+  }
+
+  /// After all turns.
+  void add_on_foot(const OnFootRow& row) {
+    if (row.ended != FixtureEnd::still_on || row.since >= visit_.day) return;
+    if (was_seen_or_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
+    add(OpenPointKind::still_on, row.cow, when_put_on(row) + ": still on?");
+  }
+
+  [[nodiscard]] ClosingState state() && {
+    ClosingState state;
+    state.cows = static_cast<std::int32_t>(heard_.cows_with_a_turn.size());
+    state.changed_since_closing = heard_.changed_since_closing;
+    std::stable_sort(points_.begin(), points_.end(), [](const OpenPoint& a, const OpenPoint& b) {
+      return std::tie(a.kind, a.cow_said, a.cow) < std::tie(b.kind, b.cow_said, b.cow);
+    });
+    state.open = std::move(points_);
+    return state;
+  }
+
+ private:
+  [[nodiscard]] bool was_seen_or_left(CowId cow) const {
+    const auto row = cows_.find(cow);
+    const bool left = row != cows_.end() && row->second.left_on.has_value();
+    return left || heard_.cows_with_a_turn.count(cow) > 0;
+  }
+
+  void add(OpenPointKind kind, CowId cow, const std::string& what) {
+    OpenPoint point;
+    point.kind = kind;
+    point.cow = cow;
+    const auto row = cows_.find(cow);
+    if (row != cows_.end()) point.cow_said = said_as(row->second);
+    point.words = what;
+    points_.push_back(std::move(point));
+  }
+
+  const Visit& visit_;
+  Heard heard_;
+  std::map<CowId, CowRow> cows_;
+  std::vector<OpenPoint> points_;
+};
+
+template <class RowType, class F>
+Outcome for_each_row(Store& store, HerdId herd, F&& each) {
+  const auto rows = select_as<RowType>(store, herd);
+  if (!rows) return rows.faults();
+  for (const RowType& row : *rows) each(row);
+  return Done{};
+}
+
+}  // namespace
+
+Result<ClosingState> closing_state(Store& store, const Visit& visit) {
+  auto heard = heard_in(store, visit);
+  if (!heard) return heard.faults();
+  auto cows = select_as<CowRow>(store, visit.herd);
+  if (!cows) return cows.faults();
+  PointCollector points(visit, *std::move(heard), *std::move(cows));
+  Outcome read =
+      for_each_row<TurnRow>(store, visit.herd, [&](const TurnRow& row) { points.add_turn(row); });
+  if (read) {
+    read = for_each_row<DoubtRow>(store, visit.herd,
+                                  [&](const DoubtRow& row) { points.add_doubt(row); });
+  }
+  if (read) {
+    read =
+        for_each_row<TaskRow>(store, visit.herd, [&](const TaskRow& row) { points.add_due(row); });
+  }
+  if (read) {
+    read = for_each_row<OnFootRow>(store, visit.herd,
+                                   [&](const OnFootRow& row) { points.add_on_foot(row); });
+  }
+  if (!read) return read.faults();
+  return std::move(points).state();
+}
+
+}  // namespace evenclaw

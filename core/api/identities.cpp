@@ -1,0 +1,222 @@
+#include "core/api/identities.hpp"
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/herd_log.hpp"
+#include "core/api/journal.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+#include "core/log/body.hpp"
+#include "core/trade/cow_rows.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/task_rows.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t most_proposed = 3;
+
+Fault answer_needed(std::string message, std::string remedy) {
+  return {.slug = "answer-needed", .message = std::move(message), .remedy = std::move(remedy)};
+}
+
+Fault wrongly_asked(std::string message, std::string remedy = {}) {
+  return {.slug = "usage", .message = std::move(message), .remedy = std::move(remedy)};
+}
+
+bool is_valid(const CowNumberRow& row, std::optional<Day> day) {
+  return day && row.valid_from <= *day && (!row.valid_to || *day <= *row.valid_to);
+}
+
+Fault no_such_cow(const std::vector<CowNumberRow>& numbers, const std::string& said) {
+  Fault fault{.slug = "cow-not-found",
+              .message = "No cow of this herd is known as " + said + ".",
+              .token = said};
+  std::set<std::pair<std::size_t, std::string>> near;
+  for (const CowNumberRow& row : numbers) {
+    const std::size_t distance = edit_distance(plain_number(said), row.number);
+    if (distance <= 2) near.emplace(distance, row.number);
+  }
+  std::size_t proposed = 0;
+  for (const auto& [distance, number] : near) {
+    if (proposed == most_proposed) break;
+    fault.remedy += (proposed == 0 ? "Did you mean " : " or ") + number;
+    ++proposed;
+  }
+  if (proposed > 0) fault.remedy += "?";
+  return fault;
+}
+
+Result<std::set<VisitId>> visits_seen(Store& store, HerdId herd, CowId cow) {
+  const auto turns = select_as<TurnRow>(store, herd, {{"cow", Compare::equal, Cell(to_text(cow))}});
+  if (!turns) return turns.faults();
+  std::set<VisitId> visits;
+  for (const TurnRow& turn : *turns) visits.insert(turn.visit);
+  return visits;
+}
+
+/// The newest entry that united the two and was not taken back.
+Result<std::optional<EntryId>> union_of(Store& store, HerdId herd, CowId first, CowId second) {
+  HerdLog log(store, herd);
+  const auto groups = log.groups();
+  if (!groups) return groups.faults();
+  const std::vector<CowId> group = groups->group_of(first);
+  std::optional<EntryId> found;
+  std::set<EntryId> taken_back;
+  const Outcome read = store.read_entries(
+      {herd.value, std::nullopt, {std::string(SameCow::kind), std::string(SameCowTakenBack::kind)}},
+      [&](const Entry& entry) {
+        if (const auto back = body_as<SameCowTakenBack>(entry)) taken_back.insert(back->same_cow);
+        return true;
+      });
+  if (!read) return read.faults();
+  const auto is_of_group = [&](CowId cow) {
+    return std::find(group.begin(), group.end(), cow) != group.end();
+  };
+  const Outcome read_unions = store.read_entries(
+      {herd.value, std::nullopt, {std::string(SameCow::kind)}}, [&](const Entry& entry) {
+        const auto body = body_as<SameCow>(entry);
+        if (!body || taken_back.count(entry.envelope.id) > 0) return true;
+        const bool joins = is_of_group(body->first) && is_of_group(body->second);
+        const bool names = body->first == first || body->second == first || body->first == second ||
+                           body->second == second;
+        if (joins && names && is_of_group(second)) found = entry.envelope.id;
+        return true;
+      });
+  if (!read_unions) return read_unions.faults();
+  return found;
+}
+
+Result<bool> is_united(Store& store, HerdId herd, CowId first, CowId second) {
+  HerdLog log(store, herd);
+  const auto groups = log.groups();
+  if (!groups) return groups.faults();
+  return groups->representative(first) == groups->representative(second);
+}
+
+}  // namespace
+
+Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day) {
+  const std::string words(trimmed(said));
+  const std::string plain = plain_number(words);
+  const auto numbers = select_as<CowNumberRow>(store, herd);
+  if (!numbers) return numbers.faults();
+  const CowNumberRow* best = nullptr;
+  for (const CowNumberRow& row : *numbers) {
+    if (row.number != plain) continue;
+    const bool better = best == nullptr || std::pair(is_valid(row, day), row.valid_from) >
+                                               std::pair(is_valid(*best, day), best->valid_from);
+    if (better) best = &row;
+  }
+  if (best != nullptr) return best->cow;
+  const auto cows = select_as<CowRow>(store, herd);
+  if (!cows) return cows.faults();
+  const CowRow* named = nullptr;
+  for (const CowRow& row : *cows) {
+    if (fold_case(said_as(row)) != fold_case(words)) continue;
+    if (named == nullptr || row.last_seen > named->last_seen) named = &row;
+  }
+  if (named != nullptr) return named->cow;
+  return no_such_cow(*numbers, words);
+}
+
+Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,
+                            Day day, bool sure) {
+  const std::string plain = plain_number(trimmed(number));
+  if (plain.empty()) return wrongly_asked("A number is missing.");
+  const auto numbers = select_as<CowNumberRow>(ports.store, herd);
+  if (!numbers) return numbers.faults();
+  for (const CowNumberRow& row : *numbers) {
+    if (row.number != plain || !is_valid(row, day) || sure) continue;
+    if (row.cow == cow) return wrongly_asked("She carries " + plain + " already.");
+    return answer_needed("Another cow carries " + plain + " already.",
+                         "If they are one cow, say that they are the same; if not, say that you "
+                         "are sure.");
+  }
+  NumberGiven body;
+  body.cow = cow;
+  body.number = trimmed(number);
+  body.valid_from = day;
+  return write_one(ports, herd.value, body, {});
+}
+
+Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId second, bool sure) {
+  const auto united = is_united(ports.store, herd, first, second);
+  if (!united) return united.faults();
+  if (first == second || *united) return wrongly_asked("They are one cow already.");
+  const auto first_visits = visits_seen(ports.store, herd, first);
+  if (!first_visits) return first_visits.faults();
+  const auto second_visits = visits_seen(ports.store, herd, second);
+  if (!second_visits) return second_visits.faults();
+  const bool met = std::any_of(first_visits->begin(), first_visits->end(),
+                               [&](VisitId visit) { return second_visits->count(visit) > 0; });
+  if (met && !sure) {
+    return answer_needed("Both were in the crush at the same visit, so they are likely two cows.",
+                         "Say that you are sure if they are one.");
+  }
+  SameCow body;
+  body.first = first;
+  body.second = second;
+  return write_one(ports, herd.value, body, {});
+}
+
+Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId second) {
+  const auto united = union_of(ports.store, herd, first, second);
+  if (!united) return united.faults();
+  if (!*united) return wrongly_asked("Nobody said that these two are one cow.");
+  const auto entry = ports.store.find_entry(**united);
+  if (!entry) return entry.faults();
+  SameCowTakenBack body;
+  body.same_cow = **united;
+  EntryFacts facts;
+  if (*entry) facts.subjects = (*entry)->envelope.subjects;
+  return write_one(ports, herd.value, body, std::move(facts));
+}
+
+Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
+                         std::string_view words) {
+  const auto tasks = select_as<TaskRow>(ports.store, herd,
+                                        {{"cow", Compare::equal, Cell(to_text(cow))},
+                                         {"open", Compare::equal, Cell(std::int64_t{1})}});
+  if (!tasks) return tasks.faults();
+  CowLeft body;
+  body.cow = cow;
+  body.day = day;
+  body.words = trimmed(words);
+  for (const TaskRow& task : *tasks) {
+    body.closes.push_back({task.task, body.words.empty() ? "gone" : body.words});
+  }
+  return write_one(ports, herd.value, body, {});
+}
+
+Result<EntryId> redact_entry(const Ports& ports, EntryId target, std::string_view words) {
+  if (trimmed(words).empty()) return wrongly_asked("Say why the record is to be taken away.");
+  auto found = ports.store.find_entry(target);
+  if (!found) return found.faults();
+  if (!*found) return wrongly_asked("There is no entry " + to_text(target) + ".");
+  Entry blank = **std::move(found);
+  auto journal = Journal::open(ports, blank.envelope.scope);
+  if (!journal) return journal.faults();
+  Redact body;
+  body.target = target;
+  body.words = trimmed(words);
+  EntryFacts facts;
+  facts.id = journal->fresh_id();
+  facts.subjects = blank.envelope.subjects;
+  const Outcome added = journal->add(body, facts);
+  if (!added) return added.faults();
+  // The words themselves go at once, not only from what is shown.
+  blank.body.reset();
+  journal->add_entry(std::move(blank));
+  const auto kept = journal->write();
+  if (!kept) return kept.faults();
+  return facts.id;
+}
+
+}  // namespace evenclaw

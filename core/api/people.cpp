@@ -1,0 +1,93 @@
+#include "core/api/people.hpp"
+
+#include <algorithm>
+
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t long_name = 6;
+
+Fault name_missing() {
+  return {.slug = "usage", .message = "A person needs a name.", .remedy = "Say the name."};
+}
+
+/// The known name nearest to what was said, when it is near enough for a slip of the pen.
+std::string near_name(const std::vector<Person>& everybody, std::string_view said) {
+  const std::string folded = fold_case(said);
+  std::size_t nearest = character_count(said) >= long_name ? 2 : 1;
+  std::string name;
+  for (const Person& person : everybody) {
+    if (person.removed || person.name.empty()) continue;
+    const std::size_t distance = edit_distance(folded, fold_case(person.name));
+    if (distance > nearest || (distance == nearest && !name.empty())) continue;
+    nearest = distance;
+    name = person.name;
+  }
+  return name;
+}
+
+}  // namespace
+
+Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std::string_view name,
+                                                         bool sure) {
+  using Answer = std::variant<PersonId, NameInDoubt>;
+  const std::string said(trimmed(name));
+  if (said.empty()) return name_missing();
+  auto known = ports.directory.find(said);
+  if (!known) return known.faults();
+  if (*known) return Answer((*known)->id);
+  if (!sure) {
+    const auto everybody = ports.directory.everybody();
+    if (!everybody) return everybody.faults();
+    std::string nearest = near_name(*everybody, said);
+    if (!nearest.empty()) return Answer(NameInDoubt{said, std::move(nearest)});
+  }
+  Person person;
+  person.id = PersonId{ports.ids.next()};
+  person.name = said;
+  const Outcome added = ports.directory.add(person);
+  if (!added) return added.faults();
+  return Answer(person.id);
+}
+
+Result<PersonId> certain_person(const Ports& ports, std::string_view name, bool sure) {
+  auto answer = person_named(ports, name, sure);
+  if (!answer) return answer.faults();
+  if (const auto* doubt = std::get_if<NameInDoubt>(&*answer)) {
+    return Fault{.slug = "answer-needed",
+                 .message = "Is " + doubt->said + " the same as " + doubt->nearest + "?",
+                 .token = doubt->said,
+                 .remedy = "Write " + doubt->nearest + ", or say that " + doubt->said +
+                           " is somebody else."};
+  }
+  return std::get<PersonId>(*answer);
+}
+
+Result<PersonId> remove_person(const Ports& ports, std::string_view name) {
+  const std::string said(trimmed(name));
+  auto known = ports.directory.find(said);
+  if (!known) return known.faults();
+  if (!*known) {
+    const auto everybody = ports.directory.everybody();
+    if (!everybody) return everybody.faults();
+    Fault fault{
+        .slug = "person-not-found", .message = "Nobody is called " + said + ".", .token = said};
+    const std::string nearest = near_name(*everybody, said);
+    if (!nearest.empty()) fault.remedy = "Did you mean " + nearest + "?";
+    return fault;
+  }
+  const PersonId id = (*known)->id;
+  const Outcome removed = ports.directory.remove(id);
+  if (!removed) return removed.faults();
+  return id;
+}
+
+std::string name_of(const std::vector<Person>& everybody, PersonId person) {
+  return person.is_nil() ? std::string() : shown_name(everybody, person);
+}
+
+}  // namespace evenclaw

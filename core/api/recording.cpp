@@ -1,0 +1,59 @@
+#include "core/api/recording.hpp"
+
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/state.hpp"
+
+namespace evenclaw {
+
+Recording::Recording(std::unique_ptr<RecordingState> state) : state_(std::move(state)) {}
+
+Recording::Recording(Recording&&) noexcept = default;
+Recording& Recording::operator=(Recording&&) noexcept = default;
+Recording::~Recording() = default;
+
+Result<Recording> Recording::open(const Ports& ports, const Visit& visit,
+                                  const Language& language) {
+  auto state = RecordingState::open(ports, visit, language);
+  if (!state) return state.faults();
+  return Recording(*std::move(state));
+}
+
+const Reply& Recording::opening() const {
+  return state_->opening();
+}
+
+Result<Reply> Recording::say(std::string_view line) {
+  return state_->say(line);
+}
+
+Result<Reply> Recording::say_all(std::span<const std::string> lines) {
+  return state_->say_all(lines);
+}
+
+Result<Reply> Recording::end_of_input() {
+  return state_->end(LetOutBy::end_of_input);
+}
+
+Result<Reply> Recording::end_of_visit() {
+  return state_->end(LetOutBy::end_of_visit);
+}
+
+const Visit& Recording::visit() const {
+  return state_->visit();
+}
+
+std::string Recording::in_crush() const {
+  return state_->in_crush() ? said_as(state_->in_crush()->draft.turn.cow) : std::string();
+}
+
+std::vector<std::string> Recording::words_so_far() const {
+  return state_->in_crush() ? state_->in_crush()->draft.words : std::vector<std::string>{};
+}
+
+std::vector<Suggestion> Recording::may_follow(std::string_view half_line) const {
+  return what_may_follow(half_line, state_->context(), state_->language());
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,65 @@
+// What is checked while she is in the crush, and what was not called.
+#include <algorithm>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/marks.hpp"
+#include "core/api/recording/state.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool was_called_before(const CowPast& past, Foot foot) {
+  return std::any_of(past.rows.feet.begin(), past.rows.feet.end(), [&](const FootRow& row) {
+    const bool same_visit = std::any_of(past.same_visit.begin(), past.same_visit.end(),
+                                        [&](const TurnRow& turn) { return turn.turn == row.turn; });
+    const bool called = row.state == FootState::finding || row.state == FootState::nothing_found;
+    return same_visit && row.foot == foot && called;
+  });
+}
+
+}  // namespace
+
+/// "Rest fine" never speaks of feet an earlier turn of this visit has called.
+Turn RecordingState::as_settled(const Turn& turn, const CowPast& past) const {
+  FootSet feet = visit_.todays_feet;
+  for (const Foot foot : all_feet) {
+    if (was_called_before(past, foot)) feet.remove(foot);
+  }
+  return settled(turn, feet);
+}
+
+/// Everything today's feet can give was said, so what is missing now was forgotten.
+bool RecordingState::looks_finished() const {
+  const Turn& turn = in_crush_->draft.turn;
+  if (turn.rest_fine || turn.end != TurnEnd::done) return true;
+  if (visit_.todays_feet.empty()) return false;
+  const Turn so_far = as_settled(turn, in_crush_->past);
+  return std::all_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+    const FootCall* call = find_foot(so_far, foot);
+    return !visit_.todays_feet.has(foot) || (call != nullptr && call->state != FootState::unsaid);
+  });
+}
+
+void RecordingState::check_her(bool finished, std::string_view text) {
+  const Turn turn = as_settled(in_crush_->draft.turn, in_crush_->past);
+  const std::vector<Warning> firing = check_turn(turn, in_crush_->past, visit_.day, finished);
+  show(in_crush_->warnings.update(firing, text), turn.cow);
+  if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
+    asked_for_feet_ = true;
+    ReplyItem& item = answer(ReplyKind::question,
+                             "Which feet are lifted today? Until that is said \"rest fine\" fills "
+                             "none.");
+    item.answers = {"today all four", "today hinds"};
+  }
+}
+
+void RecordingState::show_marks() {
+  for (const std::string& mark : marks_of(in_crush_->draft.turn)) {
+    if (!in_crush_->marks.insert(mark).second) continue;
+    answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
+  }
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,154 @@
+#include "core/api/recording/cow_finder.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/trade/cow_rows.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t most_proposed = 3;
+constexpr std::size_t farthest_slip = 2;
+
+}  // namespace
+
+Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
+  CowFinder finder(where);
+  const auto numbers = select_as<CowNumberRow>(store, where.herd);
+  if (!numbers) return numbers.faults();
+  for (const CowNumberRow& row : *numbers) {
+    finder.numbers_.push_back({row.number, row.cow, row.valid_from, row.valid_to});
+  }
+  const auto cows = select_as<CowRow>(store, where.herd);
+  if (!cows) return cows.faults();
+  for (const CowRow& row : *cows) {
+    finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words});
+    finder.taken_.insert(row.cow);
+  }
+  return finder;
+}
+
+std::vector<CowFinder::Number> CowFinder::carrying(std::string_view plain) const {
+  std::vector<Number> valid;
+  for (const Number& row : numbers_) {
+    const bool on_the_day = row.from <= where_.day && (!row.to || where_.day <= *row.to);
+    if (row.number == plain && on_the_day) valid.push_back(row);
+  }
+  return valid;
+}
+
+const CowFinder::Known* CowFinder::known(CowId cow) const {
+  const auto at = std::find_if(cows_.begin(), cows_.end(),
+                               [&](const Known& known) { return known.cow == cow; });
+  return at == cows_.end() ? nullptr : &*at;
+}
+
+bool CowFinder::seen_later(const Number& a, const Number& b) const {
+  const Known* first = known(a.cow);
+  const Known* second = known(b.cow);
+  const Day a_day = first == nullptr ? a.from : first->last_seen;
+  const Day b_day = second == nullptr ? b.from : second->last_seen;
+  return a_day != b_day ? a_day > b_day : a.cow < b.cow;
+}
+
+CowFound CowFinder::numbered(std::string_view plain) const {
+  std::vector<Number> valid = carrying(plain);
+  if (valid.empty()) return not_valid_now(plain);
+  std::sort(valid.begin(), valid.end(),
+            [&](const Number& a, const Number& b) { return seen_later(a, b); });
+  const Number& taken = valid.front();
+  CowFound found{taken.cow, {}};
+  const std::string number(plain);
+  const Known* cow = known(taken.cow);
+  if (cow != nullptr && cow->left_on && *cow->left_on <= where_.day) {
+    found.question = number + " was told gone on " + spoken(*cow->left_on) + ". Is she back?";
+  } else if (valid.size() > 1) {
+    found.question = "Two cows carry " + number + "; taken for the one seen last. Which is it?";
+  }
+  return found;
+}
+
+CowFound CowFinder::not_valid_now(std::string_view plain) const {
+  const Number* later = nullptr;
+  const Number* earlier = nullptr;
+  for (const Number& row : numbers_) {
+    if (row.number != plain) continue;
+    const Number*& best = row.from > where_.day ? later : earlier;
+    if (best == nullptr || row.from < best->from) best = &row;
+  }
+  // A day recorded late: she is known by that number only from a later visit on.
+  if (later != nullptr) return {later->cow, {}};
+  CowFound found{numbered_cow_id(where_.herd, plain, where_.visit), {}};
+  const Known* before = earlier == nullptr ? nullptr : known(earlier->cow);
+  if (before != nullptr && before->left_on) {
+    found.question = std::string(plain) + " was told gone on " + spoken(*before->left_on) +
+                     "; recorded as a new cow. Is it the same cow?";
+  }
+  return found;
+}
+
+CowId CowFinder::new_unnumbered(const CowSaid& said) const {
+  const std::string words = said_as(said);
+  int which = 1;
+  for (;; ++which) {
+    const CowId cow = unnumbered_cow_id(where_.herd, where_.visit, where_.device, words, which);
+    if (taken_.count(cow) == 0) return cow;
+  }
+}
+
+CowFound CowFinder::find(const CowSaid& said) const {
+  if (said.known == CowKnown::numbered) return numbered(plain_number(said.number));
+  return {new_unnumbered(said), {}};
+}
+
+std::optional<CowId> CowFinder::carrier(std::string_view number) const {
+  std::vector<Number> valid = carrying(plain_number(number));
+  if (valid.empty()) return std::nullopt;
+  std::sort(valid.begin(), valid.end(),
+            [&](const Number& a, const Number& b) { return seen_later(a, b); });
+  return valid.front().cow;
+}
+
+std::vector<std::string> CowFinder::nearest(std::string_view number) const {
+  const std::string plain = plain_number(number);
+  std::vector<std::pair<std::size_t, std::string>> near;
+  for (const Number& row : numbers_) {
+    const std::size_t distance = edit_distance(plain, row.number);
+    if (distance > 0 && distance <= farthest_slip) near.emplace_back(distance, row.number);
+  }
+  std::sort(near.begin(), near.end());
+  near.erase(std::unique(near.begin(), near.end()), near.end());
+  std::vector<std::string> proposed;
+  for (const auto& [distance, known_number] : near) {
+    // Two slips in a short number make nearly every cow a neighbour.
+    if (distance > near.front().first || proposed.size() == most_proposed) break;
+    proposed.push_back(known_number);
+  }
+  return proposed;
+}
+
+void CowFinder::now_known(CowId cow, const CowSaid& said) {
+  taken_.insert(cow);
+  if (said.known != CowKnown::numbered) return;
+  const std::string plain = plain_number(said.number);
+  const std::vector<Number> valid = carrying(plain);
+  const bool carries =
+      std::any_of(valid.begin(), valid.end(), [&](const Number& row) { return row.cow == cow; });
+  if (!carries) numbers_.push_back({plain, cow, where_.day, std::nullopt});
+}
+
+void CowFinder::now_gone(CowId cow, std::string_view words) {
+  for (Known& known : cows_) {
+    if (known.cow != cow) continue;
+    known.left_on = where_.day;
+    known.left_words = words;
+  }
+}
+
+}  // namespace evenclaw

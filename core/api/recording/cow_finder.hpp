@@ -1,0 +1,82 @@
+// Which cow is meant by what was said, as far as the herd's records tell.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/ports/store.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// The cow to record under and, when a person should look, what to ask.
+struct CowFound {
+  CowId cow;
+  std::string question;  // "" when there is nothing to ask
+};
+
+/// Where cows are looked for: a visit on one device.
+struct LookingAt {
+  HerdId herd;
+  VisitId visit;
+  Day day;
+  DeviceId device;
+};
+
+class CowFinder {
+ public:
+  static Result<CowFinder> open(Store& store, const LookingAt& where);
+
+  /// A numbered cow is the one whose number is valid on the visit's day, else one who is known by
+  /// it only from a later day on, else a new one. A cow without a sure number is always a new one:
+  /// it is never united with a known cow by the program alone.
+  [[nodiscard]] CowFound find(const CowSaid& said) const;
+
+  /// The cow that carries this number on the visit's day; nothing when none is known.
+  [[nodiscard]] std::optional<CowId> carrier(std::string_view number) const;
+
+  /// At most three known numbers a slip away, nearest first.
+  [[nodiscard]] std::vector<std::string> nearest(std::string_view number) const;
+
+  /// She was recorded: from now on she is known.
+  void now_known(CowId cow, const CowSaid& said);
+  /// She left the herd on the visit's day.
+  void now_gone(CowId cow, std::string_view words);
+
+ private:
+  struct Number {
+    std::string number;
+    CowId cow;
+    Day from;
+    std::optional<Day> to;
+  };
+
+  struct Known {
+    CowId cow;
+    Day last_seen;
+    std::optional<Day> left_on;
+    std::string left_words;
+  };
+
+  explicit CowFinder(const LookingAt& where) : where_(where) {}
+
+  [[nodiscard]] std::vector<Number> carrying(std::string_view plain) const;
+  [[nodiscard]] const Known* known(CowId cow) const;
+  [[nodiscard]] CowFound numbered(std::string_view plain) const;
+  [[nodiscard]] CowFound not_valid_now(std::string_view plain) const;
+  [[nodiscard]] CowId new_unnumbered(const CowSaid& said) const;
+  [[nodiscard]] bool seen_later(const Number& a, const Number& b) const;
+
+  LookingAt where_;
+  std::vector<Number> numbers_;
+  std::vector<Known> cows_;
+  std::set<CowId> taken_;
+};
+
+}  // namespace evenclaw

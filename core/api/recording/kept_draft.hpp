@@ -1,0 +1,42 @@
+// The half-entered turn as the store keeps it, so that a dead battery loses nothing.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/trade/warning.hpp"
+
+namespace evenclaw {
+
+/// Her lines are kept as said and read again: what was said is what is recorded.
+struct KeptDraft {
+  HerdId herd;
+  VisitId visit;
+  CowId cow;
+  PersonId caller;
+  PersonId writer;
+  std::vector<std::string> words;
+  std::vector<WarningShown> warnings;
+  bool done_said = false;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &KeptDraft::herd, "herd");
+    visit("visit", &KeptDraft::visit, "visit");
+    visit("cow", &KeptDraft::cow, "cow");
+    visit("caller", &KeptDraft::caller, "who calls");
+    visit("writer", &KeptDraft::writer, "who types");
+    visit("words", &KeptDraft::words, "the lines as said");
+    visit("warnings", &KeptDraft::warnings, "warnings shown so far");
+    visit("done_said", &KeptDraft::done_said, "she was to be let out");
+  }
+};
+
+std::string kept_text(const KeptDraft& draft);
+/// Fault "json-unreadable" when the text is no half-entered turn.
+Result<KeptDraft> kept_draft(std::string_view text);
+
+}  // namespace evenclaw

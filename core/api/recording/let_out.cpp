@@ -1,0 +1,146 @@
+// A cow is let out: her turn is settled, checked a last time, and becomes one entry.
+#include <algorithm>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/trade/follow_up.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool nothing_was_said(const Turn& turn) {
+  return turn.feet.empty() && turn.actions.empty() && !turn.rest_fine && !turn.walks_sound &&
+         turn.note.empty() && turn.end == TurnEnd::done;
+}
+
+std::string joined(const std::vector<std::string>& lines) {
+  std::string all;
+  for (const std::string& line : lines) all += (all.empty() ? "" : " / ") + line;
+  return all;
+}
+
+void add_reason(Turn& turn, const std::string& reason) {
+  if (turn.end == TurnEnd::done) turn.end = TurnEnd::unfinished;
+  turn.end_reason += (turn.end_reason.empty() ? "" : "; ") + reason;
+}
+
+std::vector<Warning> stops_of(const std::vector<Warning>& warnings) {
+  std::vector<Warning> stops;
+  std::copy_if(warnings.begin(), warnings.end(), std::back_inserter(stops),
+               [](const Warning& warning) { return warning.rank == Rank::stop; });
+  return stops;
+}
+
+bool concerns_her_in_the_crush(ReplyKind kind) {
+  switch (kind) {
+    case ReplyKind::stop:
+    case ReplyKind::ask:
+    case ReplyKind::note:
+    case ReplyKind::question:
+    case ReplyKind::mark:
+      return true;
+    case ReplyKind::saved:
+    case ReplyKind::there_already:
+    case ReplyKind::told:
+    case ReplyKind::refused:
+      return false;
+  }
+  return false;
+}
+
+}  // namespace
+
+void RecordingState::end_turn(LetOutBy why) {
+  Turn& turn = in_crush_->draft.turn;
+  const bool nothing_said = nothing_was_said(turn);
+  if (!in_crush_->not_understood.empty()) {
+    add_reason(turn, "not understood: " + joined(in_crush_->not_understood));
+  } else if (nothing_said) {
+    add_reason(turn, "nothing was said");
+  }
+  if (in_crush_->done_said || turn.end != TurnEnd::done) return;
+  switch (why) {
+    case LetOutBy::next_cow:
+    case LetOutBy::done:
+    case LetOutBy::end_of_visit:
+      return;
+    case LetOutBy::end_of_input:
+      return add_reason(turn, "the input ended");
+    case LetOutBy::other_visit:
+      return add_reason(turn, "another visit was gone on with");
+  }
+}
+
+/// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
+const RecordedTurn* RecordingState::there_already() {
+  const Turn& turn = in_crush_->draft.turn;
+  if (typed_ && turn.cow.known != CowKnown::numbered) return nullptr;
+  return before_.same(turn.cow, in_crush_->draft.words);
+}
+
+void RecordingState::forget_answers_about_her() {
+  const std::string cow = cow_in_crush();
+  const auto first = items_.begin() +
+                     static_cast<std::ptrdiff_t>(std::min(in_crush_->first_answer, items_.size()));
+  items_.erase(std::remove_if(first, items_.end(),
+                              [&](const ReplyItem& item) {
+                                return item.cow == cow && concerns_her_in_the_crush(item.kind);
+                              }),
+               items_.end());
+}
+
+TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry) const {
+  TurnRecorded body;
+  body.visit = visit_.visit;
+  body.cow = cow.cow;
+  body.words = cow.draft.words;
+  body.turn = as_settled(cow.draft.turn, cow.past);
+  body.warnings = cow.warnings.shown();
+  body.tasks = tasks_made(body.turn, cow.past, visit_.day, entry);
+  body.closes = tasks_closed(body.turn, cow.past, visit_.day);
+  return body;
+}
+
+Outcome RecordingState::let_out(LetOutBy why) {
+  if (const RecordedTurn* same = there_already()) {
+    forget_answers_about_her();
+    ReplyItem& item = answer(ReplyKind::there_already, "");
+    item.cow = cow_in_crush();
+    item.entry = same->entry;
+    last_turn_ = same->entry;
+    in_crush_.reset();
+    return Done{};
+  }
+  end_turn(why);
+  check_her(true, {});
+  if (typed_ && why == LetOutBy::next_cow) {
+    show(stops_of(in_crush_->warnings.unanswered()), in_crush_->draft.turn.cow);
+  }
+  const RecordedTurn* begun = before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
+  if (begun != nullptr) in_crush_->cow = begun->body.cow;
+  const EntryId entry = journal_.fresh_id();
+  TurnRecorded body = body_of(*in_crush_, entry);
+  in_crush_.reset();
+  return record(entry, std::move(body), begun);
+}
+
+Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded) {
+  EntryFacts facts{entry, {}, by_, {}};
+  if (superseded != nullptr) {
+    facts.supersedes = superseded->entry;
+    facts.subjects = {superseded->body.cow.value, superseded->body.visit.value};
+  }
+  const Outcome added = journal_.add(body, facts);
+  if (!added) return added;
+  finder_.now_known(body.cow, body.turn.cow);
+  last_turn_ = entry;
+  ReplyItem& item = answer(ReplyKind::saved, "");
+  item.cow = said_as(body.turn.cow);
+  item.entry = entry;
+  before_.add({entry, facts.supersedes, by_, std::move(body), false});
+  return Done{};
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,167 @@
+// What is told besides the cow in the crush: news since last time, today's feet, who calls and who
+// types.
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "core/api/people.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/follow_up.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string words_of_task(const CowPast& past, TaskId task) {
+  for (const TaskRow& row : past.rows.tasks) {
+    if (row.task == task) return row.words;
+  }
+  return "a task";
+}
+
+/// "wrap off left hind: wrap taken off".
+std::string effect_words(const std::vector<TaskClosed>& closes, const std::vector<TaskMade>& makes,
+                         const CowPast& past) {
+  std::string words;
+  for (const TaskClosed& closed : closes) {
+    if (!words.empty()) words += ", ";
+    words += words_of_task(past, closed.task) + ": " + closed.how;
+  }
+  for (const TaskMade& made : makes) {
+    if (!words.empty()) words += ", ";
+    words += "to do: " + made.words;
+  }
+  return words.empty() ? "noted, closes nothing" : words;
+}
+
+std::vector<TaskClosed> all_open(const CowPast& past, std::vector<TaskClosed> closes) {
+  for (const TaskRow& row : past.rows.tasks) {
+    const bool listed = std::any_of(closes.begin(), closes.end(), [&](const TaskClosed& closed) {
+      return closed.task == row.task;
+    });
+    if (row.open && !listed) closes.push_back({row.task, "gone"});
+  }
+  return closes;
+}
+
+}  // namespace
+
+void RecordingState::unknown_cow(const NewsSaid& news) {
+  ReplyItem& item =
+      answer(ReplyKind::refused, "No cow of this herd carries the number " + news.number + ".");
+  item.slug = "cow-not-found";
+  item.token = news.number;
+  const std::vector<std::string> near = finder_.nearest(news.number);
+  for (const std::string& number : near) {
+    item.remedy += (item.remedy.empty() ? "Did you mean " : " or ") + number;
+  }
+  if (!near.empty()) item.remedy += "?";
+}
+
+Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
+  const std::optional<CowId> cow = finder_.carrier(news.number);
+  if (!cow) {
+    unknown_cow(news);
+    return Done{};
+  }
+  if (before_.was_told(*cow, news.news, news.feet)) {
+    answer(ReplyKind::there_already, "told before").cow = plain_number(news.number);
+    return Done{};
+  }
+  return tell_of(*cow, news, text);
+}
+
+Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
+  auto past = past_of(cow);
+  if (!past) return past.faults();
+  const EntryId entry = journal_.fresh_id();
+  const NewsEffect effect = effect_of(news, *past, visit_.day, entry);
+  const std::string number = plain_number(news.number);
+  if (effect.unclear) {
+    answer(ReplyKind::question, *effect.unclear).cow = number;
+    return Done{};
+  }
+  // A cow that left names no visit of its own; she was told gone at this one.
+  const EntryFacts facts{entry, {visit_.visit.value}, by_, {}};
+  Outcome added = Done{};
+  std::vector<TaskClosed> closes = effect.closes;
+  if (news.news == News::gone) {
+    closes = all_open(*past, std::move(closes));
+    CowLeft body{cow, visit_.day, std::string(trimmed(text)), closes};
+    added = journal_.add(body, facts);
+    finder_.now_gone(cow, trimmed(text));
+  } else {
+    TaskClosedBody body;
+    body.cow = cow;
+    body.visit = visit_.visit;
+    body.day = visit_.day;
+    body.news = news.news;
+    body.feet = news.feet;
+    body.words = trimmed(text);
+    body.closes = closes;
+    body.tasks = effect.makes;
+    added = journal_.add(body, facts);
+  }
+  if (!added) return added;
+  before_.add_told(cow, news.news, news.feet);
+  answer(ReplyKind::told, effect_words(closes, effect.makes, *past)).cow = number;
+  if (!in_crush_ || in_crush_->cow != cow) return Done{};
+  auto now = past_of(cow);
+  if (!now) return now.faults();
+  in_crush_->past = *std::move(now);
+  return Done{};
+}
+
+Outcome RecordingState::todays_feet(const FootSet& feet) {
+  if (feet == visit_.todays_feet) return Done{};
+  VisitCorrected body;
+  body.visit = visit_.visit;
+  body.todays_feet = feet;
+  const Outcome added = journal_.add(body, {journal_.fresh_id(), {visit_.visit.value}, by_, {}});
+  if (!added) return added;
+  visit_.todays_feet = feet;
+  answer(ReplyKind::told, "today's feet: " + to_text(feet));
+  return Done{};
+}
+
+/// A name close to a known one is asked about; said a second time it is meant.
+Result<std::optional<PersonId>> RecordingState::person(std::string_view name) {
+  const std::string folded = fold_case(trimmed(name));
+  const bool sure = !asked_name_.empty() && asked_name_ == folded;
+  auto found = person_named(ports_, name, sure);
+  if (!found) return found.faults();
+  if (const auto* doubt = std::get_if<NameInDoubt>(&*found)) {
+    asked_name_ = folded;
+    ReplyItem& item =
+        answer(ReplyKind::question, "Is " + doubt->said + " the same as " + doubt->nearest +
+                                        "? Say the name again if "
+                                        "it is somebody else.");
+    item.token = doubt->said;
+    return std::optional<PersonId>();
+  }
+  return std::optional<PersonId>(std::get<PersonId>(*found));
+}
+
+Outcome RecordingState::caller(std::string_view name) {
+  const auto found = person(name);
+  if (!found) return found.faults();
+  if (!*found) return Done{};
+  by_.caller = **found;
+  visit_.caller = trimmed(name);
+  answer(ReplyKind::told, "caller " + visit_.caller);
+  return Done{};
+}
+
+Outcome RecordingState::writer(std::string_view name) {
+  const auto found = person(name);
+  if (!found) return found.faults();
+  if (!*found) return Done{};
+  by_.writer = **found;
+  visit_.writer = trimmed(name);
+  answer(ReplyKind::told, "writer " + visit_.writer);
+  return Done{};
+}
+
+}  // namespace evenclaw

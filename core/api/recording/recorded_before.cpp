@@ -1,0 +1,116 @@
+#include "core/api/recording/recorded_before.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/log/body.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool begins_with(const std::vector<std::string>& words, const std::vector<std::string>& beginning) {
+  return beginning.size() < words.size() &&
+         std::equal(beginning.begin(), beginning.end(), words.begin());
+}
+
+}  // namespace
+
+Result<RecordedBefore> RecordedBefore::open(Store& store, HerdId herd, VisitId visit) {
+  const auto identity = store.identity();
+  if (!identity) return identity.faults();
+  RecordedBefore before;
+  before.device_ = identity->device;
+  const std::vector<std::string> kinds = {
+      std::string(VisitOpened::kind), std::string(TurnRecorded::kind),
+      std::string(TaskClosedBody::kind), std::string(CowLeft::kind)};
+  const Outcome read =
+      store.read_entries({herd.value, visit.value, kinds}, [&](const Entry& entry) {
+        before.read(entry);
+        return true;
+      });
+  if (!read) return read.faults();
+  return before;
+}
+
+void RecordedBefore::read_said_by(const Envelope& envelope) {
+  const bool is_opening = envelope.kind == VisitOpened::kind;
+  if (!is_opening && envelope.device != device_) return;
+  if (envelope.caller) last_said_by_.caller = *envelope.caller;
+  if (envelope.writer) last_said_by_.writer = *envelope.writer;
+}
+
+void RecordedBefore::read(const Entry& entry) {
+  const Envelope& envelope = entry.envelope;
+  read_said_by(envelope);
+  if (auto turn = body_as<TurnRecorded>(entry)) {
+    RecordedTurn recorded;
+    recorded.entry = envelope.id;
+    recorded.supersedes = envelope.supersedes;
+    recorded.by = {envelope.caller.value_or(PersonId{}), envelope.writer.value_or(PersonId{})};
+    recorded.body = *std::move(turn);
+    keep(std::move(recorded));
+  }
+  if (const auto told = body_as<TaskClosedBody>(entry)) add_told(told->cow, told->news, told->feet);
+  if (const auto left = body_as<CowLeft>(entry)) add_told(left->cow, News::gone, {});
+}
+
+const RecordedTurn* RecordedBefore::add(RecordedTurn turn) {
+  // Said just now, so the next cow in the same words is another one.
+  matched_.insert(turn.entry);
+  return keep(std::move(turn));
+}
+
+const RecordedTurn* RecordedBefore::keep(RecordedTurn turn) {
+  if (turn.supersedes) {
+    for (RecordedTurn& earlier : turns_) {
+      if (earlier.entry == *turn.supersedes) earlier.superseded = true;
+    }
+  }
+  turns_.push_back(std::move(turn));
+  return &turns_.back();
+}
+
+const RecordedTurn* RecordedBefore::same(const CowSaid& cow,
+                                         const std::vector<std::string>& words) {
+  for (const RecordedTurn& turn : turns_) {
+    if (!same_said(turn.body.turn.cow, cow) || turn.body.words != words) continue;
+    if (cow.known == CowKnown::numbered) return &turn;
+    if (matched_.insert(turn.entry).second) return &turn;
+  }
+  return nullptr;
+}
+
+const RecordedTurn* RecordedBefore::begun(const CowSaid& cow,
+                                          const std::vector<std::string>& words) {
+  for (const RecordedTurn& turn : turns_) {
+    if (turn.superseded || !same_said(turn.body.turn.cow, cow)) continue;
+    if (!begins_with(words, turn.body.words)) continue;
+    if (cow.known == CowKnown::numbered || matched_.insert(turn.entry).second) return &turn;
+  }
+  return nullptr;
+}
+
+const RecordedTurn* RecordedBefore::correction(EntryId entry, const CowSaid& cow) const {
+  for (const RecordedTurn& turn : turns_) {
+    if (turn.supersedes == entry && same_said(turn.body.turn.cow, cow)) return &turn;
+  }
+  return nullptr;
+}
+
+const RecordedTurn* RecordedBefore::find(EntryId entry) const {
+  const auto at = std::find_if(turns_.begin(), turns_.end(),
+                               [&](const RecordedTurn& turn) { return turn.entry == entry; });
+  return at == turns_.end() ? nullptr : &*at;
+}
+
+bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet) const {
+  return told_.count({cow, news, to_text(feet)}) > 0;
+}
+
+void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet) {
+  told_.insert({cow, news, to_text(feet)});
+}
+
+}  // namespace evenclaw

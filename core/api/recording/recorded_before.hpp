@@ -1,0 +1,69 @@
+// What was recorded of this visit before, so that a file given twice is not recorded twice.
+#pragma once
+
+#include <deque>
+#include <optional>
+#include <set>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "core/api/journal.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/log/bodies.hpp"
+#include "core/ports/store.hpp"
+#include "core/trade/task.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// A turn of this visit as its entry holds it.
+struct RecordedTurn {
+  EntryId entry;
+  std::optional<EntryId> supersedes;
+  SaidBy by;
+  TurnRecorded body;
+  bool superseded = false;
+};
+
+class RecordedBefore {
+ public:
+  static Result<RecordedBefore> open(Store& store, HerdId herd, VisitId visit);
+
+  /// A turn of the same cow in the same words, also one that was corrected since; null when there
+  /// is none. A cow without a sure number matches each recorded turn once only, for the next one
+  /// said in the same words may be another cow.
+  const RecordedTurn* same(const CowSaid& cow, const std::vector<std::string>& words);
+
+  /// A turn of the same cow with fewer words that these begin with: recorded when the input broke
+  /// off; null when there is none.
+  const RecordedTurn* begun(const CowSaid& cow, const std::vector<std::string>& words);
+
+  /// The turn that corrects `entry` to that cow, when there is one already.
+  [[nodiscard]] const RecordedTurn* correction(EntryId entry, const CowSaid& cow) const;
+
+  [[nodiscard]] const RecordedTurn* find(EntryId entry) const;
+  /// A turn recorded just now.
+  const RecordedTurn* add(RecordedTurn turn);
+
+  /// The same news of the same cow was recorded for this visit.
+  [[nodiscard]] bool was_told(CowId cow, News news, const FootSet& feet) const;
+  void add_told(CowId cow, News news, const FootSet& feet);
+
+  /// Caller and writer as they were last on this device; nil when nothing tells.
+  [[nodiscard]] SaidBy last_said_by() const { return last_said_by_; }
+
+ private:
+  void read(const Entry& entry);
+  const RecordedTurn* keep(RecordedTurn turn);
+  void read_said_by(const Envelope& envelope);
+
+  std::deque<RecordedTurn> turns_;  // pointers into it stay good
+  std::set<EntryId> matched_;
+  std::set<std::tuple<CowId, News, std::string>> told_;
+  DeviceId device_;
+  SaidBy last_said_by_;
+};
+
+}  // namespace evenclaw

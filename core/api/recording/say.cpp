@@ -1,0 +1,238 @@
+// One line: read whole or refused whole, then clause by clause.
+#include <algorithm>
+#include <iterator>
+#include <utility>
+#include <variant>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+template <class... Cases>
+struct Overloaded : Cases... {
+  using Cases::operator()...;
+};
+template <class... Cases>
+Overloaded(Cases...) -> Overloaded<Cases...>;
+
+Fault no_cow_in_crush(int line_number) {
+  return {.slug = "call-impossible",
+          .message = "No cow is in the crush, so there is nobody this could be said of.",
+          .line = line_number,
+          .remedy = "Say her number first."};
+}
+
+Fault whose_foot(int line_number, int unsure_since) {
+  return {.slug = "call-impossible",
+          .message = "Whose foot is this? The cow of line " + std::to_string(unsure_since) +
+                     " was not understood.",
+          .line = line_number,
+          .remedy = "Say her number first."};
+}
+
+bool says_something_of_her(const Clause& clause) {
+  return std::holds_alternative<TurnClause>(clause) || std::holds_alternative<GoAheadSaid>(clause);
+}
+
+/// Near enough to be the same line with its slip mended.
+bool is_line_mended(std::string_view refused, std::string_view now) {
+  const std::string before = fold_case(refused);
+  const std::size_t few = std::max<std::size_t>(2, before.size() / 4);
+  return edit_distance(before, fold_case(now)) <= few;
+}
+
+}  // namespace
+
+Outcome RecordingState::take_line(std::string_view text) {
+  ++line_number_;
+  const auto line = read_line(text, context(), *language_);
+  if (!line) return refused_line(text, line.faults());
+  const Faults faults = not_applicable(*line);
+  if (!faults.empty()) return refused_line(text, faults);
+  for (const Clause& clause : line->clauses) {
+    const Outcome applied = apply(clause, text);
+    if (!applied) return applied;
+  }
+  if (!line->clauses.empty()) after_line(text);
+  return Done{};
+}
+
+/// Tries the line on a copy of the draft, so that it is taken whole or not at all.
+Faults RecordingState::not_applicable(const Line& line) const {
+  TurnDraft trial = in_crush_ ? in_crush_->draft : TurnDraft{};
+  bool cow_open = in_crush_.has_value();
+  bool sure = unsure_since_ == 0;
+  Faults faults;
+  for (const Clause& clause : line.clauses) {
+    if (const auto* named = std::get_if<CowNamed>(&clause)) {
+      if (!cow_open || !same_said(trial.turn.cow, named->cow)) trial = {};
+      trial.turn.cow = named->cow;
+      cow_open = sure = true;
+    }
+    if (std::holds_alternative<TurnEnded>(clause)) cow_open = false;
+    const auto* said = std::get_if<TurnClause>(&clause);
+    if (said == nullptr) continue;
+    if (!sure) {
+      faults.push_back(whose_foot(line_number_, unsure_since_));
+      break;
+    }
+    if (!cow_open && std::holds_alternative<CowCorrected>(*said) && last_turn_) continue;
+    if (!cow_open) {
+      faults.push_back(no_cow_in_crush(line_number_));
+      break;
+    }
+    const Outcome added = add_clause(trial, *said);
+    if (!added) faults.insert(faults.end(), added.faults().begin(), added.faults().end());
+  }
+  return faults;
+}
+
+void RecordingState::refuse(std::string_view text, const Faults& faults) {
+  for (const Fault& fault : faults) {
+    ReplyItem& item = answer(ReplyKind::refused, fault.message);
+    item.slug = fault.slug;
+    item.column = fault.column;
+    item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
+    item.remedy = fault.remedy;
+  }
+}
+
+/// A refused line may have named the next cow. Then what follows is hers, not that of the cow
+/// before; and when it is not sure that a cow was named, nobody's until one is.
+Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
+  refuse(text, faults);
+  const RefusedCow refused = cow_in_refused(text, context(), *language_);
+  if (refused.likely == CowLikely::perhaps) unsure_since_ = line_number_;
+  // A person who is typing has seen the refusal and says the line again; a file does not.
+  if (refused.likely == CowLikely::surely && typed_) unsure_since_ = line_number_;
+  if (typed_) return Done{};
+  if (refused.likely == CowLikely::surely) {
+    const Outcome named = name_cow(refused.cow);
+    if (!named) return named;
+  }
+  if (in_crush_) in_crush_->not_understood.emplace_back(trimmed(text));
+  return Done{};
+}
+
+Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
+  const Outcome applied =
+      std::visit(Overloaded{
+                     [&](const CowNamed& named) { return name_cow(named.cow); },
+                     [&](const TurnClause& said) { return say_of_her(said, text); },
+                     [&](const TurnEnded&) { return done_said(text); },
+                     [&](const TodaysFeetSaid& said) { return todays_feet(said.feet); },
+                     [&](const CallerSaid& said) { return caller(said.name); },
+                     [&](const WriterSaid& said) { return writer(said.name); },
+                     [&](const GoAheadSaid&) { return go_ahead(text); },
+                     [&](const NewsSaid& news) { return tell(news, text); },
+                 },
+                 clause);
+  if (applied && says_something_of_her(clause)) add_words(text);
+  if (applied && std::holds_alternative<CowNamed>(clause)) add_words(text);
+  return applied;
+}
+
+Outcome RecordingState::name_cow(const CowSaid& cow) {
+  unsure_since_ = 0;
+  if (in_crush_ && same_said(in_crush_->draft.turn.cow, cow)) {
+    in_crush_->done_said = false;
+    return Done{};
+  }
+  if (in_crush_) {
+    const Outcome out = let_out(LetOutBy::next_cow);
+    if (!out) return out;
+  }
+  return open_cow(cow);
+}
+
+Outcome RecordingState::open_cow(const CowSaid& cow) {
+  const CowFound found = finder_.find(cow);
+  auto past = past_of(found.cow);
+  if (!past) return past.faults();
+  InCrush next;
+  next.cow = found.cow;
+  next.past = *std::move(past);
+  next.draft.turn.cow = cow;
+  next.first_answer = items_.size();
+  in_crush_ = std::move(next);
+  if (!found.question.empty()) answer(ReplyKind::question, found.question).cow = said_as(cow);
+  return Done{};
+}
+
+Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
+  const auto* other_cow = std::get_if<CowCorrected>(&clause);
+  if (other_cow != nullptr && !in_crush_) return correct_last_cow(other_cow->cow, text);
+  const Outcome added = add_clause(in_crush_->draft, clause);
+  if (!added) return added;
+  in_crush_->done_said = false;
+  if (other_cow == nullptr) return Done{};
+  // The lines stay; the cow they are held against is another one now.
+  InCrush wrong = *std::move(in_crush_);
+  const Outcome opened = open_cow(wrong.draft.turn.cow);
+  if (!opened) return opened;
+  in_crush_->draft = std::move(wrong.draft);
+  in_crush_->warnings = std::move(wrong.warnings);
+  in_crush_->marks = std::move(wrong.marks);
+  in_crush_->not_understood = std::move(wrong.not_understood);
+  return Done{};
+}
+
+Outcome RecordingState::go_ahead(std::string_view text) {
+  if (!in_crush_) return answer_last_turn(text);
+  if (in_crush_->warnings.go_ahead() == 0) answer(ReplyKind::mark, "there is nothing to answer");
+  return Done{};
+}
+
+/// With a warning open she stays in: the one moment at which it can still be put right.
+Outcome RecordingState::done_said(std::string_view text) {
+  unsure_since_ = 0;
+  if (!in_crush_) {
+    answer(ReplyKind::mark, "no cow is in the crush");
+    return Done{};
+  }
+  if (in_crush_->done_said) return let_out(LetOutBy::done);
+  const std::vector<Warning> before = in_crush_->warnings.unanswered();
+  check_her(true, text);
+  const std::vector<Warning> open = in_crush_->warnings.unanswered();
+  if (open.empty()) return let_out(LetOutBy::done);
+  std::vector<Warning> again;
+  std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
+    return std::find(before.begin(), before.end(), warning) != before.end();
+  });
+  show(again, in_crush_->draft.turn.cow);
+  in_crush_->done_said = true;
+  return Done{};
+}
+
+void RecordingState::add_words(std::string_view text) {
+  if (!in_crush_) return;
+  std::vector<std::string>& words = in_crush_->draft.words;
+  // Several clauses of one line are one line as said.
+  const std::string said(trimmed(text));
+  if (last_words_line_ == line_number_ && !words.empty()) return;
+  last_words_line_ = line_number_;
+  words.push_back(said);
+}
+
+void RecordingState::given_again(std::string_view text) {
+  std::vector<std::string>& open = in_crush_->not_understood;
+  const auto mended = std::find_if(open.begin(), open.end(), [&](const std::string& refused) {
+    return is_line_mended(refused, trimmed(text));
+  });
+  if (mended != open.end()) open.erase(mended);
+}
+
+void RecordingState::after_line(std::string_view text) {
+  if (!in_crush_) return;
+  given_again(text);
+  show_marks();
+  if (!in_crush_->done_said) check_her(looks_finished(), text);
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,219 @@
+#include "core/api/recording/state.hpp"
+
+#include <memory>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+ReplyKind kind_of(Rank rank) {
+  switch (rank) {
+    case Rank::note:
+      return ReplyKind::note;
+    case Rank::ask:
+      return ReplyKind::ask;
+    case Rank::stop:
+      return ReplyKind::stop;
+  }
+  return ReplyKind::note;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string all;
+  for (const std::string& word : words) all += (all.empty() ? "" : " / ") + word;
+  return all;
+}
+
+Visit visit_of(const VisitRow& row) {
+  Visit visit;
+  visit.herd = row.herd;
+  visit.visit = row.visit;
+  visit.day = row.day;
+  visit.ordinal = row.ordinal;
+  visit.todays_feet = row.todays_feet;
+  visit.closed = row.closed;
+  return visit;
+}
+
+}  // namespace
+
+RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Language& language,
+                               Journal journal, CowFinder finder, RecordedBefore before)
+    : ports_(ports),
+      visit_(visit),
+      language_(&language),
+      journal_(std::move(journal)),
+      finder_(std::move(finder)),
+      before_(std::move(before)),
+      by_(before_.last_said_by()) {}
+
+Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports, const Visit& visit,
+                                                             const Language& language) {
+  auto journal = Journal::open(ports, visit.herd.value);
+  if (!journal) return journal.faults();
+  auto finder =
+      CowFinder::open(ports.store, {visit.herd, visit.visit, visit.day, journal->device()});
+  if (!finder) return finder.faults();
+  auto before = RecordedBefore::open(ports.store, visit.herd, visit.visit);
+  if (!before) return before.faults();
+  std::unique_ptr<RecordingState> state(new RecordingState(
+      ports, visit, language, *std::move(journal), *std::move(finder), *std::move(before)));
+  const Outcome taken_up = state->take_up_draft();
+  if (!taken_up) return taken_up.faults();
+  return state;
+}
+
+Outcome RecordingState::take_up_draft() {
+  const auto text = ports_.store.draft();
+  if (!text) return text.faults();
+  if (text->empty()) return Done{};
+  const auto kept = kept_draft(*text);
+  if (!kept) return kept.faults();
+  if (kept->visit != visit_.visit) return record_in_other_visit(*kept);
+  const Outcome taken_up = take_up(*kept);
+  if (!taken_up) return taken_up;
+  answer(ReplyKind::mark, "still in the crush: " + joined(in_crush_->draft.words)).cow =
+      cow_in_crush();
+  opening_.items = std::move(items_);
+  opening_.in_crush = cow_in_crush();
+  items_.clear();
+  return Done{};
+}
+
+Outcome RecordingState::take_up(const KeptDraft& kept) {
+  auto past = past_of(kept.cow);
+  if (!past) return past.faults();
+  InCrush cow;
+  cow.cow = kept.cow;
+  cow.past = *std::move(past);
+  cow.warnings = WarningLedger(kept.warnings);
+  cow.done_said = kept.done_said;
+  for (const std::string& line : kept.words) read_again(cow, line);
+  by_ = {kept.caller, kept.writer};
+  in_crush_ = std::move(cow);
+  draft_kept_ = true;
+  return Done{};
+}
+
+/// A line of a half-entered turn, as it was taken before the recording broke off.
+void RecordingState::read_again(InCrush& cow, const std::string& text) const {
+  const auto line = read_line(text, {visit_.day, !cow.draft.words.empty(), 0}, *language_);
+  cow.draft.words.push_back(text);
+  if (!line) {
+    // Another version of the program took it; the words stay and the turn is asked about.
+    cow.not_understood.push_back(text);
+    return;
+  }
+  for (const Clause& clause : line->clauses) {
+    if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;
+    const auto* said = std::get_if<TurnClause>(&clause);
+    if (said == nullptr) continue;
+    const Outcome added = add_clause(cow.draft, *said);
+    if (!added) cow.not_understood.push_back(text);
+  }
+}
+
+Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
+  const auto rows = select_as<VisitRow>(ports_.store, kept.herd,
+                                        {{"visit", Compare::equal, Cell(to_text(kept.visit))}});
+  if (!rows) return rows.faults();
+  // A visit the store no longer knows leaves its draft where it is: nothing is thrown away.
+  if (rows->empty()) return Done{};
+  auto other = open(ports_, visit_of(rows->front()), *language_);
+  if (!other) return other.faults();
+  auto reply = (*other)->end(LetOutBy::other_visit);
+  if (!reply) return reply.faults();
+  opening_.items = std::move(reply->items);
+  return Done{};
+}
+
+Result<CowPast> RecordingState::past_of(CowId cow) {
+  HerdLog log(ports_.store, visit_.herd);
+  log.also(journal_.unwritten());
+  return log.past_of(cow, visit_.visit);
+}
+
+LineContext RecordingState::context() const {
+  return {visit_.day, in_crush_.has_value(), line_number_};
+}
+
+std::string RecordingState::cow_in_crush() const {
+  return in_crush_ ? said_as(in_crush_->draft.turn.cow) : std::string();
+}
+
+ReplyItem& RecordingState::answer(ReplyKind kind, std::string words) {
+  ReplyItem item;
+  item.kind = kind;
+  item.line = line_number_;
+  item.words = std::move(words);
+  items_.push_back(std::move(item));
+  return items_.back();
+}
+
+void RecordingState::show(const std::vector<Warning>& warnings, const CowSaid& cow) {
+  for (const Warning& warning : warnings) {
+    ReplyItem& item = answer(kind_of(warning.rank), warning.words);
+    item.cow = said_as(cow);
+    item.slug = warning.rule;
+    item.answers = warning.answers;
+  }
+}
+
+std::string RecordingState::draft_text() const {
+  if (!in_crush_) return {};
+  KeptDraft kept;
+  kept.herd = visit_.herd;
+  kept.visit = visit_.visit;
+  kept.cow = in_crush_->cow;
+  kept.caller = by_.caller;
+  kept.writer = by_.writer;
+  kept.words = in_crush_->draft.words;
+  kept.warnings = in_crush_->warnings.shown();
+  kept.done_said = in_crush_->done_said;
+  return kept_text(kept);
+}
+
+Result<Reply> RecordingState::written(std::optional<std::string> draft) {
+  const bool keeps_draft = draft && !draft->empty();
+  if (draft && !keeps_draft && !draft_kept_) draft.reset();
+  if (draft || !journal_.unwritten().empty()) {
+    const auto kept = journal_.write(std::move(draft));
+    if (!kept) return kept.faults();
+    draft_kept_ = keeps_draft;
+  }
+  Reply reply;
+  reply.items = std::move(items_);
+  reply.in_crush = cow_in_crush();
+  items_.clear();
+  if (in_crush_) in_crush_->first_answer = 0;
+  return reply;
+}
+
+Result<Reply> RecordingState::say(std::string_view line) {
+  typed_ = true;
+  const Outcome taken = take_line(line);
+  if (!taken) return taken.faults();
+  return written(draft_text());
+}
+
+Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
+  typed_ = false;
+  for (const std::string& line : lines) {
+    const Outcome taken = take_line(line);
+    if (!taken) return taken.faults();
+  }
+  return written(std::string());
+}
+
+Result<Reply> RecordingState::end(LetOutBy why) {
+  if (in_crush_) {
+    const Outcome out = let_out(why);
+    if (!out) return out.faults();
+  }
+  return written(std::string());
+}
+
+}  // namespace evenclaw

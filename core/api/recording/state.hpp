@@ -1,0 +1,142 @@
+// The inside of a recording: the cow in the crush, what waits to be written, and how each thing
+// that is said changes them. The sources beside it follow what is said: lines, letting out, news,
+// corrections.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <set>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/api/herd_log.hpp"
+#include "core/api/journal.hpp"
+#include "core/api/ports.hpp"
+#include "core/api/recording/cow_finder.hpp"
+#include "core/api/recording/kept_draft.hpp"
+#include "core/api/recording/recorded_before.hpp"
+#include "core/api/recording/warning_ledger.hpp"
+#include "core/api/reply.hpp"
+#include "core/api/visits.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/check.hpp"
+
+namespace evenclaw {
+
+/// The cow in the crush.
+struct InCrush {
+  TurnDraft draft;
+  CowId cow;
+  CowPast past;
+  WarningLedger warnings;
+  std::set<std::string> marks;              // shown already
+  std::vector<std::string> not_understood;  // lines about her that nobody could read
+  bool done_said = false;                   // kept in only because a warning was open
+  std::size_t first_answer = 0;             // of the answers not given yet, the first about her
+};
+
+/// Why a cow is let out.
+enum class LetOutBy { next_cow, done, end_of_input, end_of_visit, other_visit };
+
+class RecordingState {
+ public:
+  static Result<std::unique_ptr<RecordingState>> open(const Ports& ports, const Visit& visit,
+                                                      const Language& language);
+
+  Result<Reply> say(std::string_view line);
+  Result<Reply> say_all(std::span<const std::string> lines);
+  Result<Reply> end(LetOutBy why);
+
+  [[nodiscard]] const Visit& visit() const { return visit_; }
+
+  [[nodiscard]] const Reply& opening() const { return opening_; }
+
+  [[nodiscard]] const std::optional<InCrush>& in_crush() const { return in_crush_; }
+
+  [[nodiscard]] const Language& language() const { return *language_; }
+
+  [[nodiscard]] LineContext context() const;
+
+ private:
+  RecordingState(const Ports& ports, const Visit& visit, const Language& language, Journal journal,
+                 CowFinder finder, RecordedBefore before);
+
+  // state.cpp
+  Outcome take_up_draft();
+  Outcome take_up(const KeptDraft& kept);
+  void read_again(InCrush& cow, const std::string& text) const;
+  Outcome record_in_other_visit(const KeptDraft& kept);
+  Result<Reply> written(std::optional<std::string> draft);
+  [[nodiscard]] std::string draft_text() const;
+  [[nodiscard]] std::string cow_in_crush() const;
+  ReplyItem& answer(ReplyKind kind, std::string words);
+  void show(const std::vector<Warning>& warnings, const CowSaid& cow);
+  Result<CowPast> past_of(CowId cow);
+
+  // say.cpp
+  Outcome take_line(std::string_view text);
+  [[nodiscard]] Faults not_applicable(const Line& line) const;
+  void refuse(std::string_view text, const Faults& faults);
+  Outcome refused_line(std::string_view text, const Faults& faults);
+  Outcome apply(const Clause& clause, std::string_view text);
+  Outcome name_cow(const CowSaid& cow);
+  Outcome open_cow(const CowSaid& cow);
+  Outcome say_of_her(const TurnClause& clause, std::string_view text);
+  Outcome go_ahead(std::string_view text);
+  Outcome done_said(std::string_view text);
+  void add_words(std::string_view text);
+  void given_again(std::string_view text);
+  void after_line(std::string_view text);
+
+  // checking.cpp
+  [[nodiscard]] Turn as_settled(const Turn& turn, const CowPast& past) const;
+  [[nodiscard]] bool looks_finished() const;
+  void check_her(bool finished, std::string_view text);
+  void show_marks();
+
+  // let_out.cpp
+  Outcome let_out(LetOutBy why);
+  void end_turn(LetOutBy why);
+  [[nodiscard]] const RecordedTurn* there_already();
+  void forget_answers_about_her();
+  [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry) const;
+  Outcome record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded);
+
+  // corrections.cpp
+  Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
+  Outcome answer_last_turn(std::string_view text);
+
+  // news.cpp
+  Outcome tell(const NewsSaid& news, std::string_view text);
+  Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
+  Outcome tell_gone(CowId cow, const std::vector<TaskClosed>& closes, std::string_view text);
+  void unknown_cow(const NewsSaid& news);
+  Outcome todays_feet(const FootSet& feet);
+  Result<std::optional<PersonId>> person(std::string_view name);
+  Outcome caller(std::string_view name);
+  Outcome writer(std::string_view name);
+
+  Ports ports_;
+  Visit visit_;
+  const Language* language_;
+  Journal journal_;
+  CowFinder finder_;
+  RecordedBefore before_;
+  SaidBy by_;
+
+  std::optional<InCrush> in_crush_;
+  std::optional<EntryId> last_turn_;  // the turn a correction after let-out belongs to
+  int unsure_since_ = 0;              // line of a cow nobody could read; 0: none
+  int line_number_ = 0;
+  int last_words_line_ = 0;  // whose words are in the draft already
+  bool typed_ = true;        // line by line, with a person watching
+  bool draft_kept_ = false;  // the store holds a half-entered turn
+  bool asked_for_feet_ = false;
+  std::string asked_name_;
+  std::vector<ReplyItem> items_;  // answers not given yet
+  Reply opening_;
+};
+
+}  // namespace evenclaw

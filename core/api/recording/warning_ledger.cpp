@@ -1,0 +1,81 @@
+#include "core/api/recording/warning_ledger.hpp"
+
+#include <algorithm>
+
+#include "core/base/text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view go_ahead_words = "go ahead";
+
+bool same_warning(const Warning& a, const Warning& b) {
+  return a.rule == b.rule && a.foot == b.foot && a.claw == b.claw;
+}
+
+bool is_among(const Warning& warning, const std::vector<Warning>& warnings) {
+  return std::any_of(warnings.begin(), warnings.end(),
+                     [&](const Warning& other) { return same_warning(other, warning); });
+}
+
+}  // namespace
+
+WarningLedger::WarningLedger(const std::vector<WarningShown>& shown) {
+  for (const WarningShown& one : shown) {
+    const bool firing = one.decision.empty() || one.decision == go_ahead_words;
+    rows_.push_back({one, firing});
+  }
+}
+
+std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
+                                           std::string_view words) {
+  std::vector<Warning> to_show;
+  for (Row& row : rows_) {
+    const bool fires = is_among(row.shown.warning, firing);
+    if (row.firing && !fires && row.shown.decision.empty()) row.shown.decision = trimmed(words);
+    if (!row.firing && fires) {
+      row.shown.decision.clear();
+      to_show.push_back(row.shown.warning);
+    }
+    row.firing = fires;
+  }
+  for (const Warning& warning : firing) {
+    const bool known = std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) {
+      return same_warning(row.shown.warning, warning);
+    });
+    if (known) continue;
+    rows_.push_back({{warning, {}}, true});
+    to_show.push_back(warning);
+  }
+  return to_show;
+}
+
+int WarningLedger::go_ahead() {
+  int answered = 0;
+  for (Row& row : rows_) {
+    if (!row.firing || !row.shown.decision.empty()) continue;
+    row.shown.decision = go_ahead_words;
+    ++answered;
+  }
+  return answered;
+}
+
+std::vector<Warning> WarningLedger::unanswered() const {
+  std::vector<Warning> open;
+  for (const Row& row : rows_) {
+    const Warning& warning = row.shown.warning;
+    if (row.firing && row.shown.decision.empty() && warning.rank != Rank::note) {
+      open.push_back(warning);
+    }
+  }
+  return open;
+}
+
+std::vector<WarningShown> WarningLedger::shown() const {
+  std::vector<WarningShown> all;
+  for (const Row& row : rows_) all.push_back(row.shown);
+  return all;
+}
+
+}  // namespace evenclaw

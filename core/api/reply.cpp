@@ -1,0 +1,32 @@
+#include "core/api/reply.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string answers_in_words(const std::vector<std::string>& answers) {
+  if (answers.empty()) return {};
+  std::string words = " (answer: ";
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    if (i > 0) words += " / ";
+    words += answers[i];
+  }
+  return words + ")";
+}
+
+}  // namespace
+
+std::string to_line(const ReplyItem& item) {
+  std::string line(item.kind == ReplyKind::there_already ? "there already" : word_of(item.kind));
+  if (!item.cow.empty()) line += ' ' + item.cow;
+  if (item.kind == ReplyKind::saved) {
+    return item.entry ? line + ' ' + to_text(*item.entry) : line;
+  }
+  if (item.words.empty()) return line;
+  line += item.cow.empty() && item.line == 0 ? " " : ": ";
+  line += item.words + answers_in_words(item.answers);
+  if (!item.remedy.empty()) line += ' ' + item.remedy;
+  return line;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,140 @@
+#include "core/api/sheet.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/base/text.hpp"
+#include "core/log/body.hpp"
+#include "core/sheets/visit_sheet.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<Filter> of_visit(VisitId visit) {
+  return {{"visit", Compare::equal, Cell(to_text(visit))}};
+}
+
+/// Fills one table of the rows; the first fault is kept.
+template <class RowType>
+void fill(std::vector<RowType>& into, Faults& faults, Store& store, HerdId herd,
+          std::vector<Filter> where) {
+  auto rows = select_as<RowType>(store, herd, std::move(where));
+  if (rows) {
+    into = *std::move(rows);
+  } else {
+    faults.insert(faults.end(), rows.faults().begin(), rows.faults().end());
+  }
+}
+
+Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
+  Rows rows;
+  Faults faults;
+  fill(rows.cows, faults, store, visit.herd, {});
+  fill(rows.turns, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.feet, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.findings, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.actions, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.doubts, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.cases, faults, store, visit.herd, {});
+  fill(rows.on_feet, faults, store, visit.herd, {});
+  fill(rows.tasks, faults, store, visit.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  if (!faults.empty()) return faults;
+  std::set<CowId> seen;
+  for (const TurnRow& turn : rows.turns) seen.insert(turn.cow);
+  const auto not_seen = [&](const auto& row) { return seen.count(row.cow) == 0; };
+  rows.cases.erase(std::remove_if(rows.cases.begin(), rows.cases.end(), not_seen),
+                   rows.cases.end());
+  rows.on_feet.erase(std::remove_if(rows.on_feet.begin(), rows.on_feet.end(), not_seen),
+                     rows.on_feet.end());
+  return rows;
+}
+
+/// What was shown and decided stands in the bodies of the turns that count.
+Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
+                                             const std::vector<TurnRow>& turns) {
+  std::set<EntryId> count;
+  for (const TurnRow& turn : turns) count.insert(turn.turn);
+  std::vector<TurnWarning> warnings;
+  const Outcome read =
+      store.read_entries({visit.herd.value, visit.visit.value, {std::string(TurnRecorded::kind)}},
+                         [&](const Entry& entry) {
+                           const auto body = body_as<TurnRecorded>(entry);
+                           if (!body || count.count(entry.envelope.id) == 0) return true;
+                           for (const WarningShown& shown : body->warnings) {
+                             warnings.push_back({entry.envelope.id, shown});
+                           }
+                           return true;
+                         });
+  if (!read) return read.faults();
+  return warnings;
+}
+
+Result<std::vector<NotSeenCow>> not_seen_of(Store& store, const Visit& visit) {
+  const auto state = closing_state(store, visit);
+  if (!state) return state.faults();
+  std::vector<NotSeenCow> not_seen;
+  for (const OpenPoint& point : state->open) {
+    const bool missing =
+        point.kind == OpenPointKind::due_not_seen || point.kind == OpenPointKind::still_on;
+    const bool listed = std::any_of(not_seen.begin(), not_seen.end(),
+                                    [&](const NotSeenCow& cow) { return cow.cow == point.cow; });
+    if (missing && !listed) not_seen.push_back({point.cow, point.cow_said, point.words});
+  }
+  return not_seen;
+}
+
+Result<VisitRow> row_of(Store& store, const Visit& visit) {
+  auto rows = select_as<VisitRow>(store, visit.herd, of_visit(visit.visit));
+  if (!rows) return rows.faults();
+  if (rows->empty()) {
+    return Fault{.slug = "visit-not-found", .message = "The visit is not in the store."};
+  }
+  return std::move(rows->front());
+}
+
+/// Letters and digits of the herd's name, the rest as single hyphens.
+std::string file_name(const Visit& visit) {
+  std::string name = to_text(visit.day) + "-";
+  for (const char c : fold_case(visit.herd_name)) {
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    if (plain) {
+      name += c;
+    } else if (name.back() != '-') {
+      name += '-';
+    }
+  }
+  while (name.back() == '-') name.pop_back();
+  if (visit.ordinal > 1) name += "-" + std::to_string(visit.ordinal);
+  return name + ".html";
+}
+
+}  // namespace
+
+Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
+                             const SheetLook& look) {
+  VisitSheetInput input;
+  input.herd_name = visit.herd_name;
+  input.caller = visit.caller;
+  input.writer = visit.writer;
+  input.printed = today;
+  input.version = look.version;
+  auto row = row_of(ports.store, visit);
+  if (!row) return row.faults();
+  input.visit = *std::move(row);
+  auto rows = rows_for_sheet(ports.store, visit);
+  if (!rows) return rows.faults();
+  input.rows = *std::move(rows);
+  auto warnings = warnings_of(ports.store, visit, input.rows.turns);
+  if (!warnings) return warnings.faults();
+  input.warnings = *std::move(warnings);
+  auto not_seen = not_seen_of(ports.store, visit);
+  if (!not_seen) return not_seen.faults();
+  input.not_seen = *std::move(not_seen);
+  return SheetMade{file_name(visit), to_html(visit_sheet(input), look.fonts)};
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,193 @@
+#include "core/api/transfer.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/api/pictures.hpp"
+#include "core/log/body.hpp"
+#include "core/log/picture.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t entries_a_write = 1000;
+constexpr std::size_t most_reasons = 100;
+
+/// Takes lines in and remembers which subjects have to be pictured anew.
+class TakingIn {
+ public:
+  TakingIn(const Ports& ports, BusinessId business) : ports_(ports), business_(business) {}
+
+  /// Targets of redactions the store holds already: their bodies must not come back.
+  Outcome know_redacted() {
+    return ports_.store.read_entries({std::nullopt, std::nullopt, {std::string(Redact::kind)}},
+                                     [&](const Entry& entry) {
+                                       note_redaction(entry);
+                                       return true;
+                                     });
+  }
+
+  Outcome take(std::string_view line) {
+    ++line_number_;
+    if (line.empty()) return Done{};
+    auto entry = entry_from_line(line);
+    if (!entry) return set_aside(entry.faults().front());
+    if (entry->envelope.business != business_ && !business_.is_nil()) {
+      return set_aside(
+          {.slug = "entry-set-aside", .message = "The entry belongs to another business."});
+    }
+    note_redaction(*entry);
+    if (redacted_.count(entry->envelope.id) > 0) entry->body.reset();
+    batch_.push_back(*std::move(entry));
+    return batch_.size() < entries_a_write ? Outcome(Done{}) : write_batch();
+  }
+
+  Result<TakenIn> finish() {
+    Outcome done = write_batch();
+    if (done) done = blank_redacted();
+    if (done) done = write_batch();
+    if (done) done = picture();
+    if (!done) return done.faults();
+    return taken_;
+  }
+
+ private:
+  void note_redaction(const Entry& entry) {
+    if (const auto redact = body_as<Redact>(entry)) redacted_.insert(redact->target);
+  }
+
+  Outcome set_aside(const Fault& fault) {
+    ++taken_.set_aside;
+    if (taken_.reasons.size() < most_reasons) {
+      taken_.reasons.push_back({line_number_, fault.slug, fault.message});
+    }
+    return Done{};
+  }
+
+  void count(Kept kept) {
+    switch (kept) {
+      case Kept::stored:
+        ++taken_.stored;
+        break;
+      case Kept::already:
+        ++taken_.already;
+        break;
+      case Kept::redacted_now:
+        ++taken_.redacted;
+        break;
+      case Kept::two_versions:
+        ++taken_.two_versions;
+        break;
+    }
+  }
+
+  Outcome write_batch() {
+    if (batch_.empty()) return Done{};
+    Write write;
+    write.entries = std::move(batch_);
+    batch_.clear();
+    const auto kept = ports_.store.write(write);
+    if (!kept) return kept.faults();
+    for (std::size_t i = 0; i < kept->size(); ++i) {
+      count((*kept)[i]);
+      if ((*kept)[i] == Kept::already) continue;
+      const Entry& entry = write.entries[i];
+      const Outcome touched =
+          add_touched(ports_.store, entry, subjects_[HerdId{entry.envelope.scope}]);
+      if (!touched) return touched;
+    }
+    return Done{};
+  }
+
+  /// Entries that were here in full before their redaction came in.
+  Outcome blank_redacted() {
+    for (const EntryId target : redacted_) {
+      auto found = ports_.store.find_entry(target);
+      if (!found) return found.faults();
+      if (!*found || !(*found)->body) continue;
+      Entry blank = **std::move(found);
+      blank.body.reset();
+      batch_.push_back(std::move(blank));
+    }
+    return Done{};
+  }
+
+  Outcome picture() {
+    for (const auto& [herd, subjects] : subjects_) {
+      const Outcome done = picture_anew(ports_.store, herd, subjects);
+      if (!done) return done;
+    }
+    return Done{};
+  }
+
+  Ports ports_;
+  BusinessId business_;
+  std::int64_t line_number_ = 0;
+  std::vector<Entry> batch_;
+  std::set<EntryId> redacted_;
+  std::map<HerdId, SubjectsToPicture> subjects_;
+  TakenIn taken_;
+};
+
+}  // namespace
+
+Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line) {
+  const auto identity = ports.store.identity();
+  if (!identity) return identity.faults();
+  TakingIn taking(ports, identity->business);
+  const Outcome known = taking.know_redacted();
+  if (!known) return known.faults();
+  for (;;) {
+    const auto line = next_line();
+    if (!line) return line.faults();
+    if (!*line) break;
+    const Outcome taken = taking.take(**line);
+    if (!taken) return taken.faults();
+  }
+  return taking.finish();
+}
+
+Outcome give_out(Store& store, const LineSink& sink) {
+  Outcome sunk = Done{};
+  const Outcome read = store.read_everything([&](const Entry& entry) {
+    sunk = sink(entry_line(entry));
+    return sunk.ok();
+  });
+  return sunk ? read : sunk;
+}
+
+Result<Rebuilt> rebuild_picture(
+    Store& store, const std::function<void(std::int64_t, std::int64_t)>& said_progress) {
+  Rebuilt rebuilt;
+  std::map<HerdId, SubjectsToPicture> subjects;
+  const Outcome read = store.read_entries({}, [&](const Entry& entry) {
+    ++rebuilt.entries;
+    const Touched touched = touched_by(entry);
+    SubjectsToPicture& of_herd = subjects[HerdId{entry.envelope.scope}];
+    of_herd.cows.insert(touched.cows.begin(), touched.cows.end());
+    of_herd.visits.insert(touched.visits.begin(), touched.visits.end());
+    return true;
+  });
+  if (!read) return read.faults();
+  const Outcome forgotten = store.forget_pictures();
+  if (!forgotten) return forgotten.faults();
+  std::int64_t done = 0;
+  std::int64_t to_do = 0;
+  for (const auto& [herd, of_herd] : subjects) {
+    to_do += static_cast<std::int64_t>(of_herd.cows.size() + of_herd.visits.size());
+  }
+  for (const auto& [herd, of_herd] : subjects) {
+    const Outcome pictured = picture_anew(store, herd, of_herd);
+    if (!pictured) return pictured.faults();
+    rebuilt.cows += static_cast<std::int64_t>(of_herd.cows.size());
+    rebuilt.visits += static_cast<std::int64_t>(of_herd.visits.size());
+    done += static_cast<std::int64_t>(of_herd.cows.size() + of_herd.visits.size());
+    if (said_progress) said_progress(done, to_do);
+  }
+  return rebuilt;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,242 @@
+#include "core/api/visits.hpp"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "core/api/herds.hpp"
+#include "core/api/journal.hpp"
+#include "core/api/people.hpp"
+#include "core/api/recording.hpp"
+#include "core/log/bodies.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+Result<std::vector<VisitRow>> visits_of(Store& store, std::optional<HerdId> herd) {
+  return select_as<VisitRow>(store, herd, {}, {"day", "ordinal"});
+}
+
+Day clock_day(const Ports& ports) {
+  return day_of(ports.clock.now());
+}
+
+Outcome check_day(const Ports& ports, Day day) {
+  const Day today = clock_day(ports);
+  if (day <= today) return Done{};
+  return Fault{.slug = "date-in-future",
+               .message = to_text(day) + " lies after today, " + to_text(today) + ".",
+               .token = to_text(day),
+               .remedy = "Check year and month, and the clock of this device."};
+}
+
+/// Who calls and who types stands in the envelope of the opening.
+Result<SaidBy> said_by_of(Store& store, HerdId herd, VisitId visit) {
+  SaidBy by;
+  const Outcome read = store.read_entries(
+      {herd.value, visit.value, {std::string(VisitOpened::kind)}}, [&](const Entry& entry) {
+        by.caller = entry.envelope.caller.value_or(PersonId{});
+        by.writer = entry.envelope.writer.value_or(PersonId{});
+        return false;
+      });
+  if (!read) return read.faults();
+  return by;
+}
+
+Result<Visit> visit_of(const Ports& ports, const VisitRow& row) {
+  Visit visit;
+  visit.herd = row.herd;
+  visit.visit = row.visit;
+  visit.day = row.day;
+  visit.ordinal = row.ordinal;
+  visit.todays_feet = row.todays_feet;
+  visit.closed = row.closed;
+  visit.goes_on = true;
+  const auto herd = herd_of(ports.store, row.herd);
+  if (herd) visit.herd_name = herd->name;
+  const auto by = said_by_of(ports.store, row.herd, row.visit);
+  if (!by) return by.faults();
+  const auto everybody = ports.directory.everybody();
+  if (!everybody) return everybody.faults();
+  visit.caller = name_of(*everybody, by->caller);
+  visit.writer = name_of(*everybody, by->writer);
+  return visit;
+}
+
+Result<PersonId> person_or_nil(const Ports& ports, const std::string& name, bool sure) {
+  if (name.empty()) return PersonId{};
+  return certain_person(ports, name, sure);
+}
+
+Fault open_on_another_day(const Visit& open) {
+  return {.slug = "two-visits-open",
+          .message =
+              "The visit to " + open.herd_name + " on " + to_text(open.day) + " was never ended.",
+          .token = to_text(open.day),
+          .remedy = "End it first."};
+}
+
+/// The visit to go on with, if there is one; a fault when another day's visit stands in the way.
+Result<std::optional<Visit>> visit_to_go_on(const Ports& ports, const VisitWanted& wanted,
+                                            const std::vector<VisitRow>& rows, Day day) {
+  const VisitRow* of_the_day = nullptr;
+  for (const VisitRow& row : rows) {
+    if (row.day == day) of_the_day = &row;
+    if (row.day == day || row.closed) continue;
+    const auto open = visit_of(ports, row);
+    if (!open) return open.faults();
+    return open_on_another_day(*open);
+  }
+  if (of_the_day == nullptr) return std::optional<Visit>();
+  // A second visit of the day begins only when the first one was ended.
+  if (wanted.second_that_day && of_the_day->closed) return std::optional<Visit>();
+  auto visit = visit_of(ports, *of_the_day);
+  if (!visit) return visit.faults();
+  return std::optional<Visit>(*std::move(visit));
+}
+
+/// One more than the ordinals given out for that day; a visit moved to another day keeps its own.
+int next_ordinal(const std::vector<VisitRow>& rows, HerdId herd, Day day) {
+  int ordinal = 1;
+  const auto is_taken = [&](const VisitRow& row) {
+    return row.visit == visit_id(herd, day, ordinal);
+  };
+  while (std::any_of(rows.begin(), rows.end(), is_taken)) ++ordinal;
+  return ordinal;
+}
+
+Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
+                       const std::vector<VisitRow>& rows, Day day) {
+  const auto caller = person_or_nil(ports, wanted.caller, wanted.names_sure);
+  if (!caller) return caller.faults();
+  const auto writer = person_or_nil(ports, wanted.writer, wanted.names_sure);
+  if (!writer) return writer.faults();
+  const auto herd = herd_of(ports.store, wanted.herd);
+  if (!herd) return herd.faults();
+  VisitOpened body;
+  body.day = day;
+  body.ordinal = next_ordinal(rows, wanted.herd, day);
+  body.visit = visit_id(wanted.herd, day, body.ordinal);
+  body.todays_feet = wanted.todays_feet;
+  const auto written = write_one(ports, wanted.herd.value, body, {{}, {}, {*caller, *writer}, {}});
+  if (!written) return written.faults();
+  Visit visit;
+  visit.herd = wanted.herd;
+  visit.herd_name = herd->name;
+  visit.visit = body.visit;
+  visit.day = day;
+  visit.ordinal = body.ordinal;
+  visit.todays_feet = body.todays_feet;
+  visit.caller = wanted.caller;
+  visit.writer = wanted.writer;
+  return visit;
+}
+
+std::string named(const Visit& visit) {
+  return visit.herd_name + " on " + to_text(visit.day);
+}
+
+Result<Visit> as_it_is_now(const Ports& ports, const Visit& visit) {
+  return find_visit(ports, visit.herd, visit.day, visit.ordinal);
+}
+
+}  // namespace
+
+Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted) {
+  const Day day = wanted.day.value_or(clock_day(ports));
+  const Outcome fit = check_day(ports, day);
+  if (!fit) return fit.faults();
+  const auto rows = visits_of(ports.store, wanted.herd);
+  if (!rows) return rows.faults();
+  auto known = visit_to_go_on(ports, wanted, *rows, day);
+  if (!known) return known.faults();
+  if (*known) return **std::move(known);
+  return open_new(ports, wanted, *rows, day);
+}
+
+Result<std::vector<Visit>> open_visits(const Ports& ports, std::optional<HerdId> herd) {
+  const auto rows = visits_of(ports.store, herd);
+  if (!rows) return rows.faults();
+  std::vector<Visit> open;
+  for (const VisitRow& row : *rows) {
+    if (row.closed) continue;
+    auto visit = visit_of(ports, row);
+    if (!visit) return visit.faults();
+    open.push_back(*std::move(visit));
+  }
+  return open;
+}
+
+Result<Visit> the_open_visit(const Ports& ports, std::optional<HerdId> herd) {
+  auto open = open_visits(ports, herd);
+  if (!open) return open.faults();
+  if (open->size() == 1) return std::move(open->front());
+  if (open->empty()) {
+    return Fault{
+        .slug = "no-visit-open", .message = "No visit is open.", .remedy = "Start a visit first."};
+  }
+  std::string names;
+  for (const Visit& visit : *open) names += (names.empty() ? "" : ", ") + named(visit);
+  return Fault{.slug = "two-visits-open",
+               .message = "More than one visit is open: " + names + ".",
+               .remedy = "Name the herd, or end the visit that is over."};
+}
+
+Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day,
+                         std::optional<int> ordinal) {
+  const auto rows = visits_of(ports.store, herd);
+  if (!rows) return rows.faults();
+  const VisitRow* found = nullptr;
+  for (const VisitRow& row : *rows) {
+    if ((!day || row.day == *day) && (!ordinal || row.ordinal == *ordinal)) found = &row;
+  }
+  if (found != nullptr) return visit_of(ports, *found);
+  Fault fault{.slug = "visit-not-found", .message = "There is no such visit of that herd."};
+  if (day) fault.message = "There is no visit of that herd on " + to_text(*day) + ".";
+  if (day) fault.token = to_text(*day);
+  if (!rows->empty()) fault.remedy = "The last one was on " + to_text(rows->back().day) + ".";
+  return fault;
+}
+
+Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day) {
+  const Outcome fit = check_day(ports, day);
+  if (!fit) return fit.faults();
+  VisitCorrected body;
+  body.visit = visit.visit;
+  body.day = day;
+  const auto written = write_one(ports, visit.herd.value, body, {});
+  if (!written) return written.faults();
+  return find_visit(ports, visit.herd, day, visit.ordinal);
+}
+
+Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit) {
+  auto recording = Recording::open(ports, visit, english());
+  if (!recording) return recording.faults();
+  auto reply = recording->end_of_visit();
+  if (!reply) return reply.faults();
+  VisitEnded ended;
+  ended.last_turn = std::move(reply->items);
+  const auto now = as_it_is_now(ports, visit);
+  if (!now) return now.faults();
+  ended.visit = *now;
+  ended.ended_before = now->closed;
+  const auto state = closing_state(ports.store, *now);
+  if (!state) return state.faults();
+  ended.open = state->open;
+  ended.cows = state->cows;
+  if (ended.ended_before && !state->changed_since_closing) return ended;
+  VisitClosed body;
+  body.visit = visit.visit;
+  for (const OpenPoint& point : ended.open) body.left_open.push_back(point.words);
+  const auto by = said_by_of(ports.store, visit.herd, visit.visit);
+  if (!by) return by.faults();
+  const auto written = write_one(ports, visit.herd.value, body, {{}, {}, *by, {}});
+  if (!written) return written.faults();
+  ended.visit.closed = true;
+  return ended;
+}
+
+}  // namespace evenclaw
