@@ -62,6 +62,30 @@ std::string told(const std::vector<TermKind>& kinds) {
   return text.empty() ? "the end of the line" : text;
 }
 
+// What to do with words that are known but stand where they cannot.
+struct Misplaced {
+  TermKind kind;
+  std::string_view remedy;
+};
+
+constexpr Misplaced misplaced_table[] = {
+    {TermKind::weekday,
+     "a day follows \"see again\" or, with \"off\", a wrap or block put on today"},
+    {TermKind::days_word, "a time follows \"see again\", or \"off\" behind a wrap or block"},
+    {TermKind::time_in, "a time follows \"see again\", or \"off\" behind a wrap or block"},
+    {TermKind::zone_word, "say the zone with its number, as z4"},
+    {TermKind::doubt, "a question mark stands behind the number of a cow"},
+    {TermKind::measure_tail, "a length comes first, such as 78 mm"},
+    {TermKind::news, "news comes behind the number of a cow: 77 gone"},
+};
+
+std::string remedy_for(TermKind kind) {
+  for (const Misplaced& row : misplaced_table) {
+    if (row.kind == kind) return std::string(row.remedy);
+  }
+  return {};
+}
+
 class Parser {
  public:
   Parser(LineSort sort, std::string_view text, const LineContext& context, const Language& language)
@@ -210,19 +234,23 @@ class Parser {
       return;
     }
     const std::vector<TermKind> kinds = kinds_after(spot_);
-    const std::size_t earliest = taken_ > 0 ? last_term_ : term.first_token;
-    Nearest near = nearest_phrase(tokens_, term.first_token, earliest, kinds, language_);
-    Term shown = term;
-    if (!near.words.empty()) {
-      shown.first_token = near.first_token;
-      shown.token_count = near.token_count;
+    if (term.kind != TermKind::unknown_word) {
+      add_fault(
+          {"call-not-understood", quoted(term) + " cannot stand here; expected " + told(kinds),
+           remedy_for(term.kind)},
+          term);
+      return;
     }
-    const bool is_known = term.kind != TermKind::unknown_word && term.kind != TermKind::stray;
-    const std::string problem =
-        quoted(shown) + (is_known ? " cannot stand here" : " is not understood");
+    const std::size_t earliest = taken_ > 0 ? last_term_ : term.first_token;
+    const Nearest near = nearest_phrase(tokens_, term.first_token, earliest, kinds, language_);
+    Term shown = term;
+    shown.first_token = near.first_token;
+    shown.token_count = near.token_count;
     const std::string remedy =
         near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
-    add_fault({"call-not-understood", problem + "; expected " + told(kinds), remedy}, shown);
+    add_fault({"call-not-understood", quoted(shown) + " is not understood; expected " + told(kinds),
+               remedy},
+              shown);
   }
 
   [[nodiscard]] bool is_glued_to_number(const Term& term) const {

@@ -28,10 +28,6 @@ std::string meaning_of(const Phrase& phrase) {
     const std::string_view name = facts_of(lesion).name;
     return std::string(name == phrase.words ? word_of(lesion) : name);
   }
-  if (phrase.kind == TermKind::place) {
-    const PlaceFacts& facts = facts_of(static_cast<Place>(phrase.value));
-    return facts.zone ? "zone " + std::to_string(*facts.zone) : "";
-  }
   return {};
 }
 
@@ -44,6 +40,19 @@ const Finding* last_finding(const Line& line) {
     if (const auto* said = std::get_if<FindingSaid>(clause)) finding = &said->finding;
   }
   return finding;
+}
+
+// The zone of the place that was said last: "heel" is zone 6, of a white line lesion zone 3.
+std::string zone_said_last(const Reading& reading) {
+  if (reading.spot != Spot::finding) return {};
+  const Finding* finding = last_finding(reading.line);
+  if (finding == nullptr || !finding->zone) return {};
+  return "zone " + std::to_string(*finding->zone);
+}
+
+bool names_a_place(TermKind kind) {
+  return kind == TermKind::place || kind == TermKind::white_line_place ||
+         kind == TermKind::white_line_side;
 }
 
 // A block goes on the partner of the claw that hurts.
@@ -89,7 +98,7 @@ class Suggester {
       const bool goes_on = language_.folded(i).compare(0, tail.size() + 1, tail + " ") == 0;
       if (!goes_on || !is_printed(phrase, language_)) continue;
       const std::vector<Token> parts = tokens_of(phrase.words);
-      offer(phrase.words.substr(parts[words].offset), meaning_of(phrase));
+      offer(phrase.words.substr(parts[words].offset), phrase.kind, meaning_of(phrase));
     }
   }
 
@@ -97,7 +106,7 @@ class Suggester {
     const SpotFacts& facts = facts_of(reading.spot);
     if (facts.text != TextExtent::none) return;
     if (const auto claw = good_claw(reading)) {
-      offer(language_.say(TermKind::claw, *claw), "the good claw");
+      offer(language_.say(TermKind::claw, *claw), TermKind::claw, "the good claw");
     }
     for (const TermKind kind : kinds_after(reading.spot)) offer_kind(kind, reading.spot);
   }
@@ -106,7 +115,7 @@ class Suggester {
     if (kind == TermKind::number && (spot == Spot::time || spot == Spot::see_again)) offer_times();
     for (const Phrase& phrase : language_.phrases()) {
       const bool fits = phrase.kind == kind && is_printed(phrase, language_);
-      if (fits) offer(phrase.words, meaning_in_time(phrase));
+      if (fits) offer(phrase.words, phrase.kind, meaning_in_time(phrase));
     }
   }
 
@@ -118,19 +127,44 @@ class Suggester {
   void offer_times() {
     for (const int days : offered_days) {
       const std::string_view unit = language_.say(TermKind::day_unit);
-      offer(std::to_string(days) + std::string(unit), to_text(context_.visit_day + days));
+      offer(std::to_string(days) + std::string(unit), TermKind::number,
+            to_text(context_.visit_day + days));
     }
   }
 
   // Words are offered only when the line reads with them; so what the tables allow but the facts
   // forbid (a stage on an ulcer) is never offered.
-  void offer(std::string_view words, std::string meaning) {
+  void offer(std::string_view words, TermKind kind, std::string meaning) {
     if (!offered_.insert(std::string(words)).second) return;
     const std::string line = std::string(half_) + " " + std::string(words);
+    for (const Reading& reading : possible_readings(line, context_, language_)) {
+      if (!reading.faults.empty() || !leads_somewhere(reading, line)) continue;
+      if (names_a_place(kind)) meaning = zone_said_last(reading);
+      out_.push_back({std::string(words), std::move(meaning)});
+      return;
+    }
+  }
+
+  // A detail held for a lesion to come is a dead end when no lesion, act or measure can follow it:
+  // a stage behind "outside".
+  [[nodiscard]] bool leads_somewhere(const Reading& reading, const std::string& line) const {
+    const bool is_held = reading.spot == Spot::loose || reading.spot == Spot::loose_place;
+    if (!is_held || !reading.missing) return true;
+    return std::any_of(language_.phrases().begin(), language_.phrases().end(),
+                       [this, &line](const Phrase& phrase) {
+                         return can_take_details(phrase.kind) && is_printed(phrase, language_) &&
+                                reads(line + " " + std::string(phrase.words));
+                       });
+  }
+
+  static bool can_take_details(TermKind kind) {
+    return kind == TermKind::lesion || kind == TermKind::block_act || kind == TermKind::measure;
+  }
+
+  [[nodiscard]] bool reads(const std::string& line) const {
     const std::vector<Reading> readings = possible_readings(line, context_, language_);
-    const bool reads = std::any_of(readings.begin(), readings.end(),
-                                   [](const Reading& reading) { return reading.faults.empty(); });
-    if (reads) out_.push_back({std::string(words), std::move(meaning)});
+    return std::any_of(readings.begin(), readings.end(),
+                       [](const Reading& reading) { return reading.faults.empty(); });
   }
 
   std::string_view half_;
