@@ -73,13 +73,18 @@ def memory_folder():
 
 
 def misformatted(paths):
+    """The first line of each file that clang-format would write otherwise."""
     if not paths:
         return []
     run = subprocess.run(["clang-format", "--dry-run", *map(str, paths)], capture_output=True,
                          text=True, cwd=ROOT)
-    places = re.findall(r"^(\S+?:\d+):\d+: warning: code should be clang-formatted", run.stderr,
-                        re.MULTILINE)
-    return sorted(set(places)) if not run.returncode else [run.stderr]
+    if run.returncode:
+        return [run.stderr]
+    first = {}
+    for path, line in re.findall(r"^(\S+?):(\d+):\d+: warning: code should be clang-formatted",
+                                 run.stderr, re.MULTILINE):
+        first.setdefault(path.removeprefix(f"{ROOT}/"), line)
+    return [f"{path}:{line}" for path, line in first.items()]
 
 
 def tidied(path, generated):
@@ -123,7 +128,7 @@ def main():
     sources = [path for path in paths if path.suffix == ".cpp"]
     read, wrong = tidy_all(sources, options.build.resolve() / "generated", options.jobs)
     print(f"clang-tidy: {len(sources)} sources, {read} read now, {wrong} with faults; "
-          f"clang-format: {len(unformatted)} places")
+          f"clang-format: {len(unformatted)} files to format")
     return 1 if unformatted or wrong else 0
 
 
