@@ -1,0 +1,135 @@
+// The worked lines of docs/format/call-line.md, read from that page and tried as they stand there.
+#include <doctest/doctest.h>
+
+#include <fstream>
+#include <string>
+#include <vector>
+
+#include "core/base/text.hpp"
+#include "tests/core/trade/call_line/saying.hpp"
+
+using namespace evenclaw;
+
+namespace {
+
+// Tests run from the root of the repository.
+constexpr const char* page = "docs/format/call-line.md";
+
+struct WorkedLine {
+  std::string number;
+  std::vector<std::string> before;
+  std::string line;
+  std::string outcome;
+};
+
+std::vector<std::string> parts_of(std::string_view text, std::string_view separator) {
+  std::vector<std::string> parts;
+  while (!text.empty()) {
+    const std::size_t end = text.find(separator);
+    parts.emplace_back(trimmed(text.substr(0, end)));
+    if (end == std::string_view::npos) break;
+    text.remove_prefix(end + separator.size());
+  }
+  return parts;
+}
+
+std::string without_ticks(std::string text) {
+  if (text.size() < 2 || text.front() != '`') return text;
+  return text.substr(1, text.size() - 2);
+}
+
+// The rows of the table whose head line ends with this title.
+std::vector<WorkedLine> rows_under(std::string_view title) {
+  std::ifstream file(page);
+  REQUIRE(file.is_open());
+  std::vector<WorkedLine> rows;
+  bool is_here = false;
+  for (std::string text; std::getline(file, text);) {
+    const std::vector<std::string> cells = parts_of(text, "|");
+    if (cells.size() < 5) {
+      is_here = false;
+    } else if (cells[1] == "no") {
+      is_here = cells[4] == title;
+    } else if (is_here && cells[1] != "---") {
+      rows.push_back({cells[1], parts_of(without_ticks(cells[2]), "//"), without_ticks(cells[3]),
+                      without_ticks(cells[4])});
+    }
+  }
+  return rows;
+}
+
+struct ToldClause {
+  std::string operator()(const CowNamed& said) const { return said.cow.number; }
+  std::string operator()(const TurnClause&) const { return "said of the cow"; }
+  std::string operator()(const TurnEnded&) const { return "done"; }
+  std::string operator()(const TodaysFeetSaid& said) const { return "today " + to_text(said.feet); }
+  std::string operator()(const CallerSaid& said) const { return "caller " + said.name; }
+  std::string operator()(const WriterSaid& said) const { return "writer " + said.name; }
+  std::string operator()(const GoAheadSaid&) const { return "go ahead"; }
+  std::string operator()(const NewsSaid& said) const {
+    const std::string feet = said.feet.empty() ? "" : " " + to_text(said.feet);
+    return "news " + said.number + " " + std::string(word_of(said.news)) + feet;
+  }
+};
+
+bool speaks_of_a_turn(const Line& line) {
+  for (const Clause& clause : line.clauses) {
+    if (std::holds_alternative<CowNamed>(clause)) return true;
+    if (std::holds_alternative<TurnClause>(clause)) return true;
+  }
+  return false;
+}
+
+std::string read_back(const WorkedLine& row) {
+  TurnDraft draft;
+  bool cow_open = false;
+  for (const std::string& line : row.before) {
+    CHECK(saying::say(draft, cow_open, line).empty());
+  }
+  const Result<Line> line = read_line(row.line, saying::in_crush(cow_open), english());
+  const Faults faults = saying::say(draft, cow_open, row.line);
+  if (!faults.empty()) return "refused: " + faults.front().message;
+  if (speaks_of_a_turn(line.value())) {
+    return saying::joined(print_turn(draft.turn, english()));
+  }
+  std::vector<std::string> told;
+  for (const Clause& clause : line.value().clauses) told.push_back(std::visit(ToldClause{}, clause));
+  return saying::joined(told);
+}
+
+std::string refused(const WorkedLine& row) {
+  std::vector<std::string> told;
+  for (const Fault& fault : saying::faults_of(row.line, !row.before.empty())) {
+    told.push_back(std::to_string(fault.column) + " " + fault.token + ": " + fault.slug);
+  }
+  return saying::joined(told);
+}
+
+}  // namespace
+
+TEST_CASE("the worked lines of the page read back as the page says") {
+  const std::vector<WorkedLine> rows = rows_under("read back");
+  CHECK(rows.size() == 25);
+  for (const WorkedLine& row : rows) {
+    INFO("line ", row.number, ": ", row.line);
+    CHECK(read_back(row) == row.outcome);
+  }
+}
+
+TEST_CASE("the refused lines of the page are refused where the page says") {
+  const std::vector<WorkedLine> rows = rows_under("refused");
+  CHECK(rows.size() == 12);
+  for (const WorkedLine& row : rows) {
+    INFO("line ", row.number, ": ", row.line);
+    CHECK(refused(row) == row.outcome);
+  }
+}
+
+TEST_CASE("the page lists every word that is understood") {
+  std::ifstream file(page);
+  const std::string text{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+  for (const Phrase& phrase : english().phrases()) {
+    CAPTURE(phrase.words);
+    CHECK(text.find("`" + std::string(phrase.words) + "`") != std::string::npos);
+  }
+}
