@@ -19,10 +19,10 @@ constexpr std::array rules = {
     CheckRule{"both-claws-blocked", Rank::stop,
               "A block rests the other claw; with one on both neither is rested.",
               "common practice, no source",
-              "412\nLH outside sole ulcer; block on inside\n---\n412\nLH outside white line "
-              "abscess; block on inside\nLH block on outside",
-              "412\nLH outside sole ulcer; block on inside\n---\n412\nLH outside sole ulcer; block "
-              "again inside"},
+              "412\nLH outside sole ulcer; block on inside\n---\n412\nLH inside white line "
+              "abscess; block on outside",
+              "412\nLH outside sole ulcer; block on inside\n---\n412\nLH outside sole ulcer; "
+              "block again inside"},
     CheckRule{"block-side-not-called", Rank::ask,
               "Nobody can check or take off a block whose side is not known.",
               "common practice, no source", "412\nLH outside sole ulcer; block on",

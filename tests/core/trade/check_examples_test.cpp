@@ -1,0 +1,93 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "core/base/text.hpp"
+#include "tests/core/trade/told_lines.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::told;
+
+namespace {
+
+bool holds(const std::vector<Warning>& warnings, const Warning& wanted) {
+  return std::any_of(warnings.begin(), warnings.end(), [&](const Warning& warning) {
+    return warning.rule == wanted.rule && warning.foot == wanted.foot &&
+           warning.claw == wanted.claw;
+  });
+}
+
+Names rules_in(const std::vector<Warning>& warnings) {
+  Names rules;
+  for (const Warning& warning : warnings) rules.push_back(warning.rule);
+  return rules;
+}
+
+// Days on which every rule fires in more than one way.
+constexpr std::string_view firing_days[] = {
+    "412\nLH outside sole ulcer, plain; block on outside",
+    "412\nRH inside white line abscess heel, bad; block on inside; see again 28d\nrest fine",
+    "412\nLH outside sole ulcer; inside sole ulcer; block on inside",
+    "412\nLH block on outside; block on inside",
+    "412\nLH outside sole ulcer; block on inside\n---\n412\nLH block on outside; rest fine",
+    "412\nLH outside sole ulcer; block on",
+    "412\nLH inside sole ulcer; block again",
+    "412\nLH block on inside; block on outside\n---\n412\nLH block off",
+    "412 lame LH\nLH nothing found",
+    "412 lame LH, RH; rest fine",
+    "412 lame; nothing found",
+    "412 lame LH\nRH DD raw behind",
+    "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
+    "412\nLH outside sole ulcer\n---\n412\nRH outside sole ulcer; rest fine",
+    "412\nLH outside white line lesion heel; block on inside\n---\n412\nLH block off outside",
+    "412\nLH outside sole ulcer\n---\n412\nLH block on outside",
+    "412\nLH outside sole ulcer\n---\n412\nRH block on inside; rest fine",
+    "412\nLH DD raw behind; wrap on\n---\n412\nRH wrap off; rest fine",
+    "412\nLH DD raw behind; wrap on\n---\n412\nrest fine",
+    "412\nboth hinds DD raw behind; wrap on\n---\n412\nLH wrap off; nothing found",
+    "412\nLH outside sole ulcer; block on inside\n---\n412\nLH outside sole ulcer",
+    "412\nLH block on inside; block on outside\n---\n412\nLH nothing found"};
+
+}  // namespace
+
+TEST_CASE("each check fires on its example and is silent on the other") {
+  for (const CheckRule& rule : all_checks()) {
+    CAPTURE(rule.slug);
+    const ToldDay firing = told_day(rule.fires_on);
+    CHECK(rules_in(firing.warnings()) == Names{std::string(rule.slug)});
+    const ToldDay silent = told_day(rule.silent_on);
+    CHECK(rules_in(silent.warnings()) == Names{});
+  }
+}
+
+TEST_CASE("every answer offered is a call line, and but for go ahead it settles the warning") {
+  for (const std::string_view text : firing_days) {
+    CAPTURE(text);
+    const ToldDay day = told_day(text);
+    CHECK_FALSE(day.warnings().empty());
+    for (const Warning& warning : day.warnings()) {
+      CAPTURE(warning.words);
+      CHECK(character_count(warning.words) <= 90);
+      for (const std::string& answer : warning.answers) {
+        CAPTURE(answer);
+        ToldDay answered = day;
+        call_out(answered.draft, answer, day.today);
+        CHECK(holds(answered.warnings(), warning) == (answer == "go ahead"));
+      }
+    }
+  }
+}
+
+TEST_CASE("the answer offered first raises no further warning") {
+  for (const std::string_view text : firing_days) {
+    CAPTURE(text);
+    const ToldDay day = told_day(text);
+    for (const Warning& warning : day.warnings()) {
+      const std::string& answer = warning.answers.front();
+      CAPTURE(answer);
+      ToldDay answered = day;
+      call_out(answered.draft, answer, day.today);
+      CHECK(answered.warnings().size() <= day.warnings().size());
+    }
+  }
+}

@@ -1,0 +1,73 @@
+// Turns as they are called out, for tests that speak the call line.
+#pragma once
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/turn_clause.hpp"
+#include "tests/core/trade/told_turns.hpp"
+
+namespace evenclaw::told {
+
+inline std::vector<std::string> split(std::string_view text, std::string_view at) {
+  std::vector<std::string> parts;
+  std::size_t from = 0;
+  for (std::size_t to = text.find(at); to != std::string_view::npos; to = text.find(at, from)) {
+    parts.emplace_back(text.substr(from, to - from));
+    from = to + at.size();
+  }
+  parts.emplace_back(text.substr(from));
+  return parts;
+}
+
+/// Adds what a line says; the line must be understood. "go ahead" and the like change nothing.
+inline void call_out(TurnDraft& draft, const std::string& line, Day day) {
+  CAPTURE(line);
+  LineContext context;
+  context.visit_day = day;
+  context.cow_open = !draft.turn.cow.number.empty();
+  const Result<Line> read = read_line(line, context, english());
+  REQUIRE(read.ok());
+  for (const Clause& clause : read->clauses) {
+    if (const auto* named = std::get_if<CowNamed>(&clause)) draft.turn.cow = named->cow;
+    if (const auto* said = std::get_if<TurnClause>(&clause)) {
+      const Outcome outcome = add_clause(draft, *said);
+      CHECK(outcome.ok());
+    }
+  }
+}
+
+/// Earlier visits three weeks apart and the turn that is going on, from lines in which "---" parts
+/// the visits. All four feet are today's.
+struct ToldDay {
+  Past past;
+  TurnDraft draft;
+  Day today = first_of_november;
+
+  [[nodiscard]] std::vector<Warning> warnings() const {
+    return check_turn(settled(draft.turn, four_feet), past.known, today, true);
+  }
+};
+
+inline ToldDay told_day(std::string_view text) {
+  ToldDay day;
+  const std::vector<std::string> visits = split(text, "\n---\n");
+  const int earlier = static_cast<int>(visits.size()) - 1;
+  for (int i = 0; i <= earlier; ++i) {
+    const Day when = day.today - 21 * (earlier - i);
+    day.draft = {};
+    for (const std::string& line : split(visits[static_cast<std::size_t>(i)], "\n")) {
+      call_out(day.draft, line, when);
+    }
+    if (i < earlier) day.past.then(settled(day.draft.turn, four_feet), when);
+  }
+  return day;
+}
+
+}  // namespace evenclaw::told
