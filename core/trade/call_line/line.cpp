@@ -28,9 +28,16 @@ bool is_control(char c) {
   return (byte < 0x20 && c != '\t') || byte == 0x7F;
 }
 
-std::size_t first_difference(std::string_view a, std::string_view b) {
+// The byte at which the text stops being UTF-8.
+std::size_t first_bad_byte(std::string_view text) {
+  constexpr std::size_t longest_character = 4;
   std::size_t at = 0;
-  while (at < a.size() && at < b.size() && a[at] == b[at]) ++at;
+  while (at < text.size()) {
+    std::size_t size = 1;
+    while (size <= longest_character && !is_utf8(text.substr(at, size))) ++size;
+    if (size > longest_character) return at;
+    at += size;
+  }
   return at;
 }
 
@@ -78,9 +85,8 @@ std::optional<Fault> not_a_line(std::string_view text, const LineContext& contex
                     0, context);
   }
   if (!is_utf8(text)) {
-    const std::size_t at = first_difference(text, valid_utf8(text));
-    return fault_at("call-not-understood", "this is not text (UTF-8)", column_at(text, at),
-                    context);
+    return fault_at("call-not-understood", "this is not text (UTF-8)",
+                    column_at(text, first_bad_byte(text)), context);
   }
   const auto control = std::find_if(text.begin(), text.end(), is_control);
   if (control != text.end()) {

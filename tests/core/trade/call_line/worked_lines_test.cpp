@@ -60,12 +60,19 @@ std::vector<WorkedLine> rows_under(std::string_view title) {
 
 struct ToldClause {
   std::string operator()(const CowNamed& said) const { return said.cow.number; }
+
   std::string operator()(const TurnClause&) const { return "said of the cow"; }
+
   std::string operator()(const TurnEnded&) const { return "done"; }
+
   std::string operator()(const TodaysFeetSaid& said) const { return "today " + to_text(said.feet); }
+
   std::string operator()(const CallerSaid& said) const { return "caller " + said.name; }
+
   std::string operator()(const WriterSaid& said) const { return "writer " + said.name; }
+
   std::string operator()(const GoAheadSaid&) const { return "go ahead"; }
+
   std::string operator()(const NewsSaid& said) const {
     const std::string feet = said.feet.empty() ? "" : " " + to_text(said.feet);
     return "news " + said.number + " " + std::string(word_of(said.news)) + feet;
@@ -93,7 +100,8 @@ std::string read_back(const WorkedLine& row) {
     return saying::joined(print_turn(draft.turn, english()));
   }
   std::vector<std::string> told;
-  for (const Clause& clause : line.value().clauses) told.push_back(std::visit(ToldClause{}, clause));
+  for (const Clause& clause : line.value().clauses)
+    told.push_back(std::visit(ToldClause{}, clause));
   return saying::joined(told);
 }
 
