@@ -24,8 +24,11 @@ class Directory {
   Directory& operator=(const Directory&) = delete;
   virtual ~Directory() = default;
 
-  /// A person by name, case folded; nothing when there is none.
+  /// A person by name, case folded; nothing when there is none. Of several with one name the one
+  /// with the smallest id.
   virtual Result<std::optional<Person>> find(std::string_view name) = 0;
+  /// A person whose id is known already stays as she is, except that one added as removed loses
+  /// her name.
   virtual Outcome add(const Person& person) = 0;
   /// Erases the name; the id stays and reads "person removed".
   virtual Outcome remove(PersonId id) = 0;

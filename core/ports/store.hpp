@@ -63,7 +63,11 @@ class Store {
   virtual Outcome set_identity(BusinessId business, DeviceId device) = 0;
 
   /// Durable when it returns without fault: only then may anyone say "saved". One answer per
-  /// entry, as EntrySet::add would give. On a fault nothing of the write is kept.
+  /// entry, as EntrySet::add would give; a redact entry takes the body of its target away in the
+  /// same act. On a fault nothing of the write is kept.
+  /// A new entry of this store's own device whose seq another entry of its scope already has means
+  /// that another program wrote since last_seq() was asked: fault "store-busy"; read again and
+  /// write anew. Entries of other devices that clash are kept, for they are facts (LogFlaw).
   virtual Result<std::vector<Kept>> write(const Write& write) = 0;
 
   /// Shown entries in the total order of each scope, one scope after another; stops when `each`
@@ -84,8 +88,13 @@ class Store {
 
   virtual Result<std::string> draft() = 0;
 
-  /// Empties every picture table, so that a rebuild starts from nothing.
+  /// Empties every picture table, so that a rebuild starts from nothing. A store with entries
+  /// needs_rebuild() from then on, also after a crash, until rebuilt() says that all is there.
   virtual Outcome forget_pictures() = 0;
+  /// True when rows are missing: a rebuild did not come to its end, or a program with other row
+  /// types threw them away.
+  virtual Result<bool> needs_rebuild() = 0;
+  virtual Outcome rebuilt() = 0;
 };
 
 /// Rows of a type from a store, through its fields().

@@ -1,0 +1,249 @@
+#include "store/memory/memory_store.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+namespace evenclaw {
+
+namespace {
+
+// The second column of each table says whose rows they are.
+constexpr std::string_view of_a_cow = "cow";
+constexpr std::string_view of_a_visit = "visit";
+
+std::string_view subject_column_of(std::string_view table) {
+  return find_table(table)->columns.at(1).name;
+}
+
+std::string text_in(const Cells& row, std::size_t column) {
+  const auto* text = std::get_if<std::string>(&row.at(column));
+  return text == nullptr ? std::string() : *text;
+}
+
+bool is_touched(const Entry& entry, const Uuid& subject) {
+  const auto& subjects = entry.envelope.subjects;
+  return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
+}
+
+bool is_selected(const Entry& entry, const EntrySelection& selection) {
+  const auto& kinds = selection.kinds;
+  if (!kinds.empty() && std::find(kinds.begin(), kinds.end(), entry.envelope.kind) == kinds.end()) {
+    return false;
+  }
+  return !selection.subject || is_touched(entry, *selection.subject);
+}
+
+// The subject a selection asks for by name, when it does; then its other rows need no look.
+std::optional<std::string> subject_wanted(const RowSelection& selection) {
+  const std::string_view column = subject_column_of(selection.table);
+  for (const Filter& filter : selection.where) {
+    if (filter.column != column || filter.compare != Compare::equal) continue;
+    if (const auto* text = std::get_if<std::string>(&filter.cell)) return *text;
+  }
+  return std::nullopt;
+}
+
+bool has_key_of(const std::vector<Cells>& rows, const Cells& row, std::ptrdiff_t key_columns) {
+  return std::any_of(rows.begin(), rows.end(), [&](const Cells& other) {
+    return std::equal(row.begin(), row.begin() + key_columns, other.begin());
+  });
+}
+
+}  // namespace
+
+Result<StoreIdentity> MemoryStore::identity() {
+  return identity_;
+}
+
+Outcome MemoryStore::set_identity(BusinessId business, DeviceId device) {
+  identity_ = {business, device, false};
+  return Done{};
+}
+
+bool MemoryStore::has_taken_seq(const std::vector<Entry>& entries) const {
+  std::map<std::pair<Uuid, std::int64_t>, EntryId> offered;
+  for (const Entry& entry : entries) {
+    const Envelope& envelope = entry.envelope;
+    if (envelope.device != identity_.device) continue;
+    const auto scope = scopes_.find(envelope.scope);
+    if (scope != scopes_.end()) {
+      if (scope->second.ids.count(envelope.id) > 0) continue;
+      if (scope->second.by_seq.count({envelope.device, envelope.seq}) > 0) return true;
+    }
+    const auto [at, is_first] = offered.try_emplace({envelope.scope, envelope.seq}, envelope.id);
+    if (!is_first && at->second != envelope.id) return true;
+  }
+  return false;
+}
+
+Kept MemoryStore::keep(const Entry& entry) {
+  const Envelope& envelope = entry.envelope;
+  Scope& scope = scopes_[envelope.scope];
+  scope.ids.insert(envelope.id);
+  scope.orders.insert(envelope.order);
+  scope.by_seq[{envelope.device, envelope.seq}].insert(envelope.id);
+  scope.shown.reset();
+  return scope.entries.add(entry);
+}
+
+Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
+  if (has_taken_seq(write.entries)) {
+    return Fault{.slug = "store-busy",
+                 .message = "Another program wrote meanwhile.",
+                 .remedy = "Read again what is held now, then write."};
+  }
+  std::vector<Kept> answers;
+  answers.reserve(write.entries.size());
+  for (const Entry& entry : write.entries) answers.push_back(keep(entry));
+  for (const PictureOfCow& cow : write.cows) {
+    for (const CowId id : cow.group) remove_rows(of_a_cow, to_text(cow.herd), to_text(id));
+    insert_rows(of_a_cow, cow.rows);
+  }
+  for (const PictureOfVisit& visit : write.visits) {
+    remove_rows(of_a_visit, to_text(visit.herd), to_text(visit.visit));
+    insert_rows(of_a_visit, visit.rows);
+  }
+  if (write.draft) draft_ = *write.draft;
+  return answers;
+}
+
+std::shared_ptr<const std::vector<Entry>> MemoryStore::shown_of(Scope& scope) {
+  if (!scope.shown) {
+    scope.shown = std::make_shared<const std::vector<Entry>>(scope.entries.shown());
+  }
+  return scope.shown;
+}
+
+Outcome MemoryStore::read_entries(const EntrySelection& selection,
+                                  const std::function<bool(const Entry&)>& each) {
+  // Taken down first: `each` may write, which makes scopes and drops what is shown.
+  std::vector<std::shared_ptr<const std::vector<Entry>>> shown;
+  for (auto& [id, scope] : scopes_) {
+    if (!selection.scope || *selection.scope == id) shown.push_back(shown_of(scope));
+  }
+  for (const auto& entries : shown) {
+    for (const Entry& entry : *entries) {
+      if (is_selected(entry, selection) && !each(entry)) return Done{};
+    }
+  }
+  return Done{};
+}
+
+Outcome MemoryStore::read_everything(const std::function<bool(const Entry&)>& each) {
+  std::vector<Entry> everything;
+  for (const auto& [id, scope] : scopes_) {
+    std::vector<Entry> entries = scope.entries.everything();
+    everything.insert(everything.end(), std::make_move_iterator(entries.begin()),
+                      std::make_move_iterator(entries.end()));
+  }
+  for (const Entry& entry : everything) {
+    if (!each(entry)) break;
+  }
+  return Done{};
+}
+
+Result<std::optional<Entry>> MemoryStore::find_entry(EntryId id) {
+  for (auto& [scope_id, scope] : scopes_) {
+    if (scope.ids.count(id) == 0) continue;
+    const auto shown = shown_of(scope);
+    const auto at = std::find_if(shown->begin(), shown->end(),
+                                 [&](const Entry& entry) { return entry.envelope.id == id; });
+    return std::optional<Entry>(*at);
+  }
+  return std::optional<Entry>();
+}
+
+Result<std::int64_t> MemoryStore::last_seq(DeviceId device, const Uuid& scope) {
+  const auto found = scopes_.find(scope);
+  if (found == scopes_.end()) return std::int64_t{0};
+  // The device's counts end where the next device's begin.
+  const auto& by_seq = found->second.by_seq;
+  std::int64_t last = 0;
+  for (auto at = by_seq.lower_bound({device, last}); at != by_seq.end(); ++at) {
+    if (at->first.first != device) break;
+    last = at->first.second;
+  }
+  return last;
+}
+
+Result<std::int64_t> MemoryStore::last_order(const Uuid& scope) {
+  std::int64_t believed = 0;
+  const auto found = scopes_.find(scope);
+  if (found == scopes_.end()) return believed;
+  for (const std::int64_t order : found->second.orders) {
+    if (order - believed > largest_order_jump) break;
+    believed = std::max(believed, order);
+  }
+  return believed;
+}
+
+void MemoryStore::remove_rows(std::string_view subject_column, const std::string& herd,
+                              const std::string& subject) {
+  for (auto& [name, table] : tables_) {
+    if (subject_column_of(name) == subject_column) table.erase({herd, subject});
+  }
+}
+
+void MemoryStore::insert_rows(std::string_view subject_column, const Rows& rows) {
+  for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
+    if (of_table.empty() || subject_column_of(Row::table) != subject_column) return;
+    Table& table = tables_[std::string(Row::table)];
+    for (const Row& row : of_table) {
+      Cells cells = to_cells(row);
+      std::vector<Cells>& there = table[{text_in(cells, 0), text_in(cells, 1)}];
+      // Two rows with one key would be a mistake of the picture: the first stays, as elsewhere.
+      if (!has_key_of(there, cells, Row::key_columns)) there.push_back(std::move(cells));
+    }
+  });
+}
+
+std::vector<Cells> MemoryStore::rows_wanted(const RowSelection& selection) const {
+  std::vector<Cells> rows;
+  const auto table = tables_.find(selection.table);
+  if (table == tables_.end()) return rows;
+  const std::string herd = selection.herd ? to_text(*selection.herd) : std::string();
+  const auto subject = subject_wanted(selection);
+  if (selection.herd && subject) {
+    const auto at = table->second.find({herd, *subject});
+    return at == table->second.end() ? rows : at->second;
+  }
+  for (auto at = table->second.lower_bound({herd, ""}); at != table->second.end(); ++at) {
+    if (selection.herd && at->first.first != herd) break;
+    if (subject && at->first.second != *subject) continue;
+    rows.insert(rows.end(), at->second.begin(), at->second.end());
+  }
+  return rows;
+}
+
+Result<std::vector<Cells>> MemoryStore::select(const RowSelection& selection) {
+  const Outcome possible = check_selection(selection);
+  if (!possible) return possible.faults();
+  return select_rows(selection, rows_wanted(selection));
+}
+
+Result<std::vector<Cells>> MemoryStore::count(const CountQuery& query) {
+  const Outcome possible = check_count(query);
+  if (!possible) return possible.faults();
+  return count_rows(query, rows_wanted({query.table, std::nullopt, {}, {}}));
+}
+
+Result<std::string> MemoryStore::draft() {
+  return draft_;
+}
+
+Outcome MemoryStore::forget_pictures() {
+  tables_.clear();
+  needs_rebuild_ = !scopes_.empty();
+  return Done{};
+}
+
+Result<bool> MemoryStore::needs_rebuild() {
+  return needs_rebuild_;
+}
+
+Outcome MemoryStore::rebuilt() {
+  needs_rebuild_ = false;
+  return Done{};
+}
+
+}  // namespace evenclaw

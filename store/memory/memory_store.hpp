@@ -1,0 +1,65 @@
+// The store in memory: for the tablet's working copy, for what is not kept, and for tests.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/ports/store.hpp"
+
+namespace evenclaw {
+
+/// Answers as every other store does (tests/conformance). Durable as long as it lives.
+class MemoryStore final : public Store {
+ public:
+  Result<StoreIdentity> identity() override;
+  Outcome set_identity(BusinessId business, DeviceId device) override;
+  Result<std::vector<Kept>> write(const Write& write) override;
+  Outcome read_entries(const EntrySelection& selection,
+                       const std::function<bool(const Entry&)>& each) override;
+  Outcome read_everything(const std::function<bool(const Entry&)>& each) override;
+  Result<std::optional<Entry>> find_entry(EntryId id) override;
+  Result<std::int64_t> last_seq(DeviceId device, const Uuid& scope) override;
+  Result<std::int64_t> last_order(const Uuid& scope) override;
+  Result<std::vector<Cells>> select(const RowSelection& selection) override;
+  Result<std::vector<Cells>> count(const CountQuery& query) override;
+  Result<std::string> draft() override;
+  Outcome forget_pictures() override;
+  Result<bool> needs_rebuild() override;
+  Outcome rebuilt() override;
+
+ private:
+  /// The entries of one scope. What is shown is sorted when it is asked for, not at every write.
+  struct Scope {
+    EntrySet entries;
+    std::set<EntryId> ids;
+    std::set<std::int64_t> orders;
+    std::map<std::pair<DeviceId, std::int64_t>, std::set<EntryId>> by_seq;
+    std::shared_ptr<const std::vector<Entry>> shown;
+  };
+
+  /// Rows by herd and by the cow or visit they belong to, in the order of their keys.
+  using Subject = std::pair<std::string, std::string>;
+  using Table = std::map<Subject, std::vector<Cells>>;
+
+  [[nodiscard]] bool has_taken_seq(const std::vector<Entry>& entries) const;
+  Kept keep(const Entry& entry);
+  static std::shared_ptr<const std::vector<Entry>> shown_of(Scope& scope);
+  void remove_rows(std::string_view subject_column, const std::string& herd,
+                   const std::string& subject);
+  void insert_rows(std::string_view subject_column, const Rows& rows);
+  [[nodiscard]] std::vector<Cells> rows_wanted(const RowSelection& selection) const;
+
+  StoreIdentity identity_;
+  std::map<Uuid, Scope> scopes_;
+  std::map<std::string, Table, std::less<>> tables_;
+  std::string draft_;
+  bool needs_rebuild_ = false;
+};
+
+}  // namespace evenclaw

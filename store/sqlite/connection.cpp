@@ -1,0 +1,264 @@
+#include "store/sqlite/connection.hpp"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <cassert>
+#include <utility>
+
+namespace evenclaw {
+
+namespace {
+
+constexpr int busy_wait_ms = 5000;
+
+int flags_of(Access access) {
+  // No mutex: a connection belongs to one thread at a time.
+  const int always = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_PRIVATECACHE;
+  switch (access) {
+    case Access::read:
+      return always | SQLITE_OPEN_READONLY;
+    case Access::write:
+      return always | SQLITE_OPEN_READWRITE;
+    case Access::create:
+      return always | SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+  }
+  return always;
+}
+
+// In a file: name, '?' starts parameters and '%' an escape.
+std::string escaped_name(const std::string& file) {
+  std::string escaped;
+  for (const char c : file) {
+    if (c == '?') {
+      escaped += "%3f";
+    } else if (c == '#') {
+      escaped += "%23";
+    } else if (c == '%') {
+      escaped += "%25";
+    } else {
+      escaped += c;
+    }
+  }
+  return escaped;
+}
+
+template <class Bytes>
+Bytes fixed_bytes(sqlite3_stmt* statement, int column) {
+  Bytes value;
+  const auto* data = static_cast<const std::uint8_t*>(sqlite3_column_blob(statement, column));
+  const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement, column));
+  if (size == value.bytes.size()) std::copy_n(data, size, value.bytes.begin());
+  return value;
+}
+
+}  // namespace
+
+Statement::Statement(sqlite3* db, std::string_view sql, std::string file)
+    : db_(db), file_(std::move(file)) {
+  check(sqlite3_prepare_v2(db_, sql.data(), static_cast<int>(sql.size()), &statement_, nullptr));
+}
+
+Statement::Statement(Statement&& other) noexcept
+    : db_(other.db_),
+      statement_(std::exchange(other.statement_, nullptr)),
+      file_(std::move(other.file_)),
+      next_(other.next_) {}
+
+Statement& Statement::operator=(Statement&& other) noexcept {
+  std::swap(db_, other.db_);
+  std::swap(statement_, other.statement_);
+  std::swap(file_, other.file_);
+  std::swap(next_, other.next_);
+  return *this;
+}
+
+Statement::~Statement() {
+  sqlite3_finalize(statement_);
+}
+
+void Statement::check(int code) {
+  if (code != SQLITE_OK) throw SqlFailure{fault_of_sqlite(db_, code, file_)};
+}
+
+Statement& Statement::integer(std::int64_t value) {
+  check(sqlite3_bind_int64(statement_, next_++, value));
+  return *this;
+}
+
+Statement& Statement::text(std::string_view value) {
+  // A null pointer would bind NULL; the empty text is a value of its own.
+  const char* data = value.empty() ? "" : value.data();
+  check(
+      sqlite3_bind_text64(statement_, next_++, data, value.size(), SQLITE_TRANSIENT, SQLITE_UTF8));
+  return *this;
+}
+
+Statement& Statement::bytes(std::span<const std::uint8_t> value) {
+  check(sqlite3_bind_blob64(statement_, next_++, value.data(), value.size(), SQLITE_TRANSIENT));
+  return *this;
+}
+
+Statement& Statement::nothing() {
+  check(sqlite3_bind_null(statement_, next_++));
+  return *this;
+}
+
+Statement& Statement::cell(const Cell& value) {
+  if (const auto* number = std::get_if<std::int64_t>(&value)) return integer(*number);
+  if (const auto* words = std::get_if<std::string>(&value)) return text(*words);
+  return nothing();
+}
+
+bool Statement::step() {
+  const int code = sqlite3_step(statement_);
+  if (code == SQLITE_ROW) return true;
+  if (code != SQLITE_DONE) {
+    Fault fault = fault_of_sqlite(db_, code, file_);
+    reset();
+    throw SqlFailure{std::move(fault)};
+  }
+  return false;
+}
+
+void Statement::run() {
+  while (step()) {
+  }
+  reset();
+}
+
+void Statement::reset() {
+  // What it answers is the failure of the last step, which was told already.
+  sqlite3_reset(statement_);
+  sqlite3_clear_bindings(statement_);
+  next_ = 1;
+}
+
+bool Statement::is_empty(int column) const {
+  return sqlite3_column_type(statement_, column) == SQLITE_NULL;
+}
+
+std::int64_t Statement::integer_at(int column) const {
+  return sqlite3_column_int64(statement_, column);
+}
+
+std::string_view Statement::text_at(int column) const {
+  const auto* data = reinterpret_cast<const char*>(sqlite3_column_text(statement_, column));
+  if (data == nullptr) return {};
+  return {data, static_cast<std::size_t>(sqlite3_column_bytes(statement_, column))};
+}
+
+Cell Statement::cell_at(int column) const {
+  switch (sqlite3_column_type(statement_, column)) {
+    case SQLITE_NULL:
+      return {};
+    case SQLITE_INTEGER:
+      return integer_at(column);
+    default:
+      return std::string(text_at(column));
+  }
+}
+
+Uuid Statement::id_at(int column) const {
+  return fixed_bytes<Uuid>(statement_, column);
+}
+
+Digest Statement::digest_at(int column) const {
+  return fixed_bytes<Digest>(statement_, column);
+}
+
+int Statement::column_count() const {
+  return sqlite3_column_count(statement_);
+}
+
+Connection::Connection(const std::string& name, int flags, const std::string& file) : file_(file) {
+  const int code = sqlite3_open_v2(name.c_str(), &db_, flags, nullptr);
+  if (code != SQLITE_OK) {
+    const Fault fault = fault_of_sqlite(db_, code, file_);
+    sqlite3_close(db_);
+    throw SqlFailure{fault};
+  }
+  sqlite3_busy_timeout(db_, busy_wait_ms);
+}
+
+Connection::Connection(const std::string& file, Access access)
+    : Connection(file, flags_of(access), file) {}
+
+Connection Connection::of_unchanging(const std::string& file) {
+  return {"file:" + escaped_name(file) + "?immutable=1", flags_of(Access::read) | SQLITE_OPEN_URI,
+          file};
+}
+
+Connection::Connection(Connection&& other) noexcept
+    : file_(std::move(other.file_)),
+      db_(std::exchange(other.db_, nullptr)),
+      idle_(std::move(other.idle_)) {}
+
+Connection::~Connection() {
+  idle_.clear();
+  [[maybe_unused]] const int code = sqlite3_close(db_);
+  assert(code == SQLITE_OK && "a statement outlived its connection");
+}
+
+Connection::Lent::Lent(Connection& lender, std::string sql)
+    : lender_(lender), sql_(std::move(sql)), statement_(lender.taken(sql_)) {}
+
+Connection::Lent::~Lent() {
+  lender_.give_back(sql_, std::move(statement_));
+}
+
+Statement Connection::taken(const std::string& sql) {
+  const auto found = idle_.find(sql);
+  if (found == idle_.end()) return {db_, sql, file_};
+  Statement statement = std::move(found->second);
+  idle_.erase(found);
+  return statement;
+}
+
+void Connection::give_back(const std::string& sql, Statement statement) noexcept {
+  statement.reset();
+  idle_.emplace(sql, std::move(statement));
+}
+
+void Connection::run(const std::string& sql) {
+  const int code = sqlite3_exec(db_, sql.c_str(), nullptr, nullptr, nullptr);
+  if (code != SQLITE_OK) throw SqlFailure{fault_of_sqlite(db_, code, file_)};
+}
+
+std::int64_t Connection::integer_of(std::string_view sql) {
+  Statement statement(db_, sql, file_);
+  return statement.step() ? statement.integer_at(0) : 0;
+}
+
+bool Connection::is_read_only() const {
+  return sqlite3_db_readonly(db_, "main") == 1;
+}
+
+std::int64_t Connection::changed() const {
+  return sqlite3_changes64(db_);
+}
+
+bool Connection::is_in_transaction() const {
+  return sqlite3_get_autocommit(db_) == 0;
+}
+
+void Connection::refuse(std::string slug, std::string_view what, std::string_view remedy) const {
+  throw SqlFailure{file_fault(file_, std::move(slug), what, remedy)};
+}
+
+Transaction::Transaction(Connection& connection) : connection_(connection) {
+  connection_.prepared("BEGIN IMMEDIATE")->run();
+}
+
+Transaction::~Transaction() {
+  // After a full disk SQLite may have rolled back by itself; what remains to be told was thrown.
+  if (connection_.is_in_transaction()) {
+    sqlite3_exec(connection_.raw(), "ROLLBACK", nullptr, nullptr, nullptr);
+  }
+}
+
+void Transaction::commit() {
+  connection_.prepared("COMMIT")->run();
+}
+
+}  // namespace evenclaw

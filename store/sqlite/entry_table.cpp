@@ -1,0 +1,253 @@
+#include "store/sqlite/entry_table.hpp"
+
+#include <string>
+#include <string_view>
+
+#include "core/log/bodies.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view columns = "e.envelope, e.body";
+constexpr std::string_view in_total_order = " ORDER BY e.order_, e.device, e.seq, e.id, e.digest";
+// Of several versions of an id the one with the lowest digest is shown.
+constexpr std::string_view is_shown =
+    " AND NOT EXISTS (SELECT 1 FROM entry AS o"
+    " WHERE o.scope = e.scope AND o.id = e.id AND o.digest < e.digest)";
+
+void bind_supersedes(Statement& statement, const Envelope& envelope) {
+  if (envelope.supersedes) {
+    statement.id(envelope.supersedes->value);
+  } else {
+    statement.nothing();
+  }
+}
+
+bool insert_row(Connection& connection, const Entry& entry, const Digest& digest,
+                const std::string& envelope_text) {
+  const Envelope& envelope = entry.envelope;
+  auto insert = connection.prepared(
+      "INSERT INTO entry (scope, id, digest, device, seq, order_, kind, supersedes, at, envelope,"
+      " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING RETURNING 1");
+  insert->id(envelope.scope).id(envelope.id.value).digest(digest);
+  insert->id(envelope.device.value).integer(envelope.seq).integer(envelope.order);
+  insert->text(envelope.kind);
+  bind_supersedes(*insert, envelope);
+  insert->text(to_text(envelope.at)).text(envelope_text);
+  if (entry.body) {
+    insert->text(*entry.body);
+  } else {
+    insert->nothing();
+  }
+  const bool is_new = insert->step();
+  if (is_new) insert->run();
+  return is_new;
+}
+
+void insert_subjects(Connection& connection, const Envelope& envelope, const Digest& digest) {
+  for (const Uuid& subject : envelope.subjects) {
+    connection
+        .prepared(
+            "INSERT INTO entry_subject (scope, subject, kind, id, digest) VALUES (?, ?, ?, ?, ?)"
+            " ON CONFLICT DO NOTHING")
+        ->id(envelope.scope)
+        .id(subject)
+        .text(envelope.kind)
+        .id(envelope.id.value)
+        .digest(digest)
+        .run();
+  }
+}
+
+bool is_redacted(Connection& connection, const Envelope& envelope) {
+  auto select = connection.prepared("SELECT 1 FROM redacted WHERE scope = ? AND target = ?");
+  return select->id(envelope.scope).id(envelope.id.value).step();
+}
+
+void take_body_away(Connection& connection, const Uuid& scope, EntryId target) {
+  connection.prepared("INSERT INTO redacted (scope, target) VALUES (?, ?) ON CONFLICT DO NOTHING")
+      ->id(scope)
+      .id(target.value)
+      .run();
+  connection
+      .prepared("UPDATE entry SET body = NULL WHERE scope = ? AND id = ? AND kind <> 'redact'")
+      ->id(scope)
+      .id(target.value)
+      .run();
+}
+
+bool has_other_version(Connection& connection, const Envelope& envelope, const Digest& digest) {
+  auto select =
+      connection.prepared("SELECT 1 FROM entry WHERE scope = ? AND id = ? AND digest <> ?");
+  return select->id(envelope.scope).id(envelope.id.value).digest(digest).step();
+}
+
+// The entry is there with the same digest; what may differ is whether the body is there. Redacted
+// beats full, but a redact entry keeps its body, or what it takes away could come back.
+Kept joined(Connection& connection, const Entry& entry, const Digest& digest) {
+  const Envelope& envelope = entry.envelope;
+  if (envelope.kind == Redact::kind) {
+    if (!entry.body) return Kept::already;
+    connection
+        .prepared(
+            "UPDATE entry SET body = ? WHERE scope = ? AND id = ? AND digest = ?"
+            " AND body IS NULL")
+        ->text(*entry.body)
+        .id(envelope.scope)
+        .id(envelope.id.value)
+        .digest(digest)
+        .run();
+    return Kept::already;
+  }
+  if (entry.body) return Kept::already;
+  connection
+      .prepared(
+          "UPDATE entry SET body = NULL WHERE scope = ? AND id = ? AND digest = ?"
+          " AND body IS NOT NULL")
+      ->id(envelope.scope)
+      .id(envelope.id.value)
+      .digest(digest)
+      .run();
+  return connection.changed() > 0 ? Kept::redacted_now : Kept::already;
+}
+
+Entry entry_at_row(const Connection& connection, const Statement& row) {
+  std::optional<std::string_view> body;
+  if (!row.is_empty(1)) body = row.text_at(1);
+  auto entry = entry_from_parts(row.text_at(0), body);
+  if (!entry) {
+    const Fault& why = entry.faults().front();
+    connection.refuse("file-damaged", "an entry cannot be read any more (" + why.message + ")",
+                      "Keep a copy of it, check it, then restore the latest backup.");
+  }
+  return *std::move(entry);
+}
+
+// False when `each` has had enough.
+bool give_out(const Connection& connection, Statement& rows, const EachEntry& each) {
+  while (rows.step()) {
+    if (!each(entry_at_row(connection, rows))) return false;
+  }
+  return true;
+}
+
+std::string kind_condition(std::string_view column, std::size_t count) {
+  if (count == 0) return {};
+  std::string sql = " AND " + std::string(column) + " IN (?";
+  for (std::size_t i = 1; i < count; ++i) sql += ", ?";
+  return sql + ")";
+}
+
+std::string sql_of(const EntrySelection& selection) {
+  std::string sql = "SELECT " + std::string(columns);
+  if (selection.subject) {
+    sql +=
+        " FROM entry_subject AS s CROSS JOIN entry AS e"
+        " ON e.scope = s.scope AND e.id = s.id AND e.digest = s.digest"
+        " WHERE s.scope = ? AND s.subject = ?";
+    sql += kind_condition("s.kind", selection.kinds.size());
+  } else if (selection.kinds.empty()) {
+    sql += " FROM entry AS e INDEXED BY entry_in_order WHERE e.scope = ?";
+  } else {
+    sql += " FROM entry AS e INDEXED BY entry_of_kind WHERE e.scope = ?";
+    sql += kind_condition("e.kind", selection.kinds.size());
+  }
+  return sql + std::string(is_shown) + std::string(in_total_order);
+}
+
+}  // namespace
+
+Kept keep_entry(Connection& connection, const Entry& entry) {
+  const std::string envelope_text = envelope_bytes(entry);
+  const Digest digest = sha256(envelope_text);
+  const Envelope& envelope = entry.envelope;
+  const auto target = redact_target(entry);
+  const bool is_redact = envelope.kind == Redact::kind;
+  Entry kept = entry;
+  if (kept.body && !is_redact && is_redacted(connection, envelope)) kept.body.reset();
+  const bool is_new = insert_row(connection, kept, digest, envelope_text);
+  if (is_new) insert_subjects(connection, envelope, digest);
+  if (target) take_body_away(connection, envelope.scope, *target);
+  if (!is_new) return joined(connection, kept, digest);
+  return has_other_version(connection, envelope, digest) ? Kept::two_versions : Kept::stored;
+}
+
+bool is_seq_taken(Connection& connection, const Envelope& envelope) {
+  auto select = connection.prepared(
+      "SELECT 1 FROM entry INDEXED BY entry_of_device WHERE scope = ?1 AND device = ?2"
+      " AND seq = ?3 AND id <> ?4"
+      " AND NOT EXISTS (SELECT 1 FROM entry WHERE scope = ?1 AND id = ?4)");
+  select->id(envelope.scope).id(envelope.device.value).integer(envelope.seq);
+  return select->id(envelope.id.value).step();
+}
+
+void read_shown(Connection& connection, const EntrySelection& selection, const EachEntry& each) {
+  const std::vector<Uuid> scopes =
+      selection.scope ? std::vector<Uuid>{*selection.scope} : scopes_of(connection);
+  const std::string sql = sql_of(selection);
+  for (const Uuid& scope : scopes) {
+    auto rows = connection.prepared(sql);
+    rows->id(scope);
+    if (selection.subject) rows->id(*selection.subject);
+    for (const std::string& kind : selection.kinds) rows->text(kind);
+    if (!give_out(connection, *rows, each)) return;
+  }
+}
+
+void read_all_versions(Connection& connection, const EachEntry& each) {
+  const std::string sql = "SELECT " + std::string(columns) +
+                          " FROM entry AS e INDEXED BY entry_in_order WHERE e.scope = ?" +
+                          std::string(in_total_order);
+  for (const Uuid& scope : scopes_of(connection)) {
+    auto rows = connection.prepared(sql);
+    rows->id(scope);
+    if (!give_out(connection, *rows, each)) return;
+  }
+}
+
+std::optional<Entry> shown_entry(Connection& connection, EntryId id) {
+  for (const Uuid& scope : scopes_of(connection)) {
+    auto row = connection.prepared(
+        "SELECT envelope, body FROM entry WHERE scope = ? AND id = ? ORDER BY digest LIMIT 1");
+    if (row->id(scope).id(id.value).step()) return entry_at_row(connection, *row);
+  }
+  return std::nullopt;
+}
+
+std::vector<Uuid> scopes_of(Connection& connection) {
+  std::vector<Uuid> scopes;
+  // From one scope straight to the next: a scan of the index would visit every entry.
+  auto next = connection.prepared("SELECT min(scope) FROM entry WHERE scope > ?");
+  // The empty bytes sort before every id.
+  next->bytes({});
+  while (next->step() && !next->is_empty(0)) {
+    scopes.push_back(next->id_at(0));
+    next->reset();
+    next->id(scopes.back());
+  }
+  return scopes;
+}
+
+std::int64_t last_seq_of(Connection& connection, DeviceId device, const Uuid& scope) {
+  auto select = connection.prepared("SELECT max(seq) FROM entry WHERE scope = ? AND device = ?");
+  return select->id(scope).id(device.value).step() ? select->integer_at(0) : 0;
+}
+
+std::int64_t believed_order_of(Connection& connection, const Uuid& scope) {
+  std::int64_t believed = 0;
+  // Whatever lies within one believed step of what is believed is believed too.
+  while (true) {
+    auto select = connection.prepared(
+        "SELECT max(order_) FROM entry WHERE scope = ? AND order_ > ? AND order_ <= ?");
+    select->id(scope).integer(believed).integer(believed + largest_order_jump);
+    if (!select->step() || select->is_empty(0)) return believed;
+    believed = select->integer_at(0);
+  }
+}
+
+bool has_entries(Connection& connection) {
+  return connection.prepared("SELECT 1 FROM entry LIMIT 1")->step();
+}
+
+}  // namespace evenclaw

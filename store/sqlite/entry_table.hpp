@@ -1,0 +1,41 @@
+// The log in SQLite: keeping entries as a union, and reading them in their total order.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/log/entry.hpp"
+#include "core/log/merge.hpp"
+#include "core/ports/store.hpp"
+#include "store/sqlite/connection.hpp"
+
+namespace evenclaw {
+
+// All of these throw SqlFailure.
+
+/// As EntrySet::add() would answer and keep.
+Kept keep_entry(Connection& connection, const Entry& entry);
+
+/// True when another entry has the device's seq in this scope and this entry is not kept yet.
+bool is_seq_taken(Connection& connection, const Envelope& envelope);
+
+using EachEntry = std::function<bool(const Entry&)>;
+
+/// Shown versions only, one scope after another, each in its total order.
+void read_shown(Connection& connection, const EntrySelection& selection, const EachEntry& each);
+/// Every version kept, in the same order.
+void read_all_versions(Connection& connection, const EachEntry& each);
+std::optional<Entry> shown_entry(Connection& connection, EntryId id);
+
+/// The scopes that have entries, sorted.
+std::vector<Uuid> scopes_of(Connection& connection);
+
+std::int64_t last_seq_of(Connection& connection, DeviceId device, const Uuid& scope);
+std::int64_t believed_order_of(Connection& connection, const Uuid& scope);
+
+bool has_entries(Connection& connection);
+
+}  // namespace evenclaw

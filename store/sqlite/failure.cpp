@@ -1,0 +1,90 @@
+#include "store/sqlite/failure.hpp"
+
+#include <sqlite3.h>
+
+#include <cerrno>
+#include <string_view>
+
+namespace evenclaw {
+
+namespace {
+
+struct Telling {
+  std::string_view slug;
+  std::string_view what;
+  std::string_view remedy;
+};
+
+constexpr Telling disk_full{
+    "disk-full", "there is no room left on its disk",
+    "Free some room and try again; all that was reported as saved is safe."};
+constexpr Telling disk_failed{"disk-failed", "its disk refused to read or write",
+                              "Copy the file to another disk, then check it."};
+constexpr Telling damaged{"file-damaged", "part of it cannot be read any more",
+                          "Keep a copy of it, then restore the latest backup."};
+constexpr Telling read_only{"file-read-only", "it may be read but not written",
+                            "Allow writing to the file and to the folder it lies in."};
+constexpr Telling unreadable{"file-unreadable", "it cannot be opened",
+                             "Check who may read it and whether its disk is connected."};
+constexpr Telling busy{"store-busy", "another program is writing to it",
+                       "Wait until the other one has finished and try again."};
+constexpr Telling not_ours{"not-our-file",
+                           "it was not written by this program, or its beginning is destroyed",
+                           "Check the name; if it is the right file, restore the latest backup."};
+constexpr Telling too_large{"file-too-large", "a single value is larger than it can hold",
+                            "Check what was to be written into it."};
+
+bool says_no_room(int system_error) {
+  return system_error == ENOSPC || system_error == EFBIG || system_error == EDQUOT;
+}
+
+Telling telling_of(int code, int system_error) {
+  // Extended codes that say more than the family they belong to.
+  if (code == SQLITE_IOERR_SHMSIZE || code == SQLITE_IOERR_TRUNCATE) return disk_full;
+  switch (code & 0xff) {
+    case SQLITE_FULL:
+      return disk_full;
+    case SQLITE_IOERR:
+      return says_no_room(system_error) ? disk_full : disk_failed;
+    case SQLITE_READONLY:
+      return read_only;
+    case SQLITE_CANTOPEN:
+      if (says_no_room(system_error)) return disk_full;
+      return system_error == EROFS ? read_only : unreadable;
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+      return unreadable;
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+    case SQLITE_PROTOCOL:
+      return busy;
+    case SQLITE_NOTADB:
+      return not_ours;
+    case SQLITE_TOOBIG:
+      return too_large;
+    default:
+      // Our statements are fixed: one that does not fit the file means that the file is not as
+      // this program left it.
+      return damaged;
+  }
+}
+
+}  // namespace
+
+Fault file_fault(const std::string& file, std::string slug, std::string_view what,
+                 std::string_view remedy) {
+  return Fault{.slug = std::move(slug),
+               .message = file + ": " + std::string(what) + ".",
+               .token = file,
+               .remedy = std::string(remedy)};
+}
+
+Fault fault_of_sqlite(sqlite3* db, int code, const std::string& file) {
+  const int system_error = db == nullptr ? 0 : sqlite3_system_errno(db);
+  const Telling telling = telling_of(code, system_error);
+  const char* said = db == nullptr ? sqlite3_errstr(code) : sqlite3_errmsg(db);
+  return file_fault(file, std::string(telling.slug), std::string(telling.what) + " (" + said + ")",
+                    telling.remedy);
+}
+
+}  // namespace evenclaw

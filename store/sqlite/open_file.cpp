@@ -1,0 +1,146 @@
+#include "store/sqlite/open_file.hpp"
+
+#include <unistd.h>
+
+#include <filesystem>
+#include <system_error>
+
+#include "store/sqlite/file_identity.hpp"
+#include "store/sqlite/meta.hpp"
+#include "store/sqlite/migration.hpp"
+#include "store/sqlite/picture_tables.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// Checking every page at every opening costs about a millisecond per megabyte; larger files are
+// checked when a person asks.
+constexpr std::int64_t checked_at_opening_bytes = 4'000'000;
+
+[[noreturn]] void refuse(const std::string& file, std::string slug, std::string_view what,
+                         std::string_view remedy) {
+  throw SqlFailure{file_fault(file, std::move(slug), what, remedy)};
+}
+
+void refuse_missing(const std::string& file, OpenMode mode) {
+  std::error_code failed;
+  const fs::file_status status = fs::status(file, failed);
+  if (status.type() == fs::file_type::directory) {
+    refuse(file, "file-unreadable", "it is a folder", "Name a file in it.");
+  }
+  if (status.type() == fs::file_type::regular || status.type() == fs::file_type::unknown) return;
+  if (status.type() != fs::file_type::not_found) {
+    refuse(file, "file-unreadable", "it is no plain file", "Name a plain file.");
+  }
+  if (mode != OpenMode::create) {
+    refuse(file, "file-not-found", "there is no file of that name",
+           "Check the name and the folder.");
+  }
+  if (!fs::is_directory(fs::path(file).parent_path(), failed)) {
+    refuse(file, "file-not-found", "the folder it would lie in does not exist",
+           "Make the folder first, or name another.");
+  }
+}
+
+bool may_write_beside(const std::string& file) {
+  return ::access(fs::path(file).parent_path().c_str(), W_OK) == 0;
+}
+
+// The write-ahead log needs its two companions beside the file. Where they cannot be made and are
+// not there, nobody can be writing either.
+Connection connection_for_reading(const std::string& file) {
+  if (!may_write_beside(file) && ::access((file + "-wal").c_str(), F_OK) != 0) {
+    return Connection::of_unchanging(file);
+  }
+  return {file, Access::read};
+}
+
+void refuse_unless_writable(Connection& connection) {
+  if (!connection.is_read_only() && may_write_beside(connection.file())) return;
+  connection.refuse("file-read-only", "the file or its folder may be read but not written",
+                    "Allow writing to the file and to its folder, or use a file elsewhere.");
+}
+
+void set_up_reading(Connection& connection) {
+  connection.run("PRAGMA trusted_schema = OFF");
+  connection.run("PRAGMA cell_size_check = ON");
+}
+
+void set_up_writing(Connection& connection) {
+  connection.run("PRAGMA synchronous = FULL");
+  // What was redacted must not be read out of freed pages.
+  connection.run("PRAGMA secure_delete = ON");
+}
+
+void check_quickly(Connection& connection) {
+  std::error_code failed;
+  const auto size = fs::file_size(connection.file(), failed);
+  if (failed || size > checked_at_opening_bytes) return;
+  auto check = connection.prepared("PRAGMA quick_check(1)");
+  if (check->step() && check->text_at(0) != "ok") {
+    connection.refuse("file-damaged",
+                      "part of it cannot be read any more (" + std::string(check->text_at(0)) + ")",
+                      "Keep a copy of it, then restore the latest backup.");
+  }
+}
+
+void take_possession(Connection& connection, bool new_file) {
+  connection.run("PRAGMA journal_mode = WAL");
+  Transaction transaction(connection);
+  make_picture_tables(connection);
+  if (new_file) remember_file(connection);
+  transaction.commit();
+}
+
+Connection opened_for_writing(const std::string& file, OpenMode mode) {
+  Connection connection(file, mode == OpenMode::create ? Access::create : Access::write);
+  set_up_reading(connection);
+  const bool new_file = is_blank(connection);
+  if (new_file && mode != OpenMode::create) {
+    connection.refuse("not-our-file", "it is empty", "Check the name.");
+  }
+  refuse_unless_writable(connection);
+  set_up_writing(connection);
+  migrate(connection, all_migrations());
+  if (!new_file) check_quickly(connection);
+  take_possession(connection, new_file);
+  return connection;
+}
+
+Connection opened_for_reading(const std::string& file) {
+  Connection connection = connection_for_reading(file);
+  set_up_reading(connection);
+  if (is_blank(connection)) connection.refuse("not-our-file", "it is empty", "Check the name.");
+  migrate(connection, all_migrations());
+  check_quickly(connection);
+  if (!has_own_shape(connection)) {
+    connection.refuse(
+        "file-read-only",
+        "its rows were made by another version of this program and have to be made anew",
+        "Open it once where it may be written, or work on a copy.");
+  }
+  return connection;
+}
+
+}  // namespace
+
+Connection opened(const std::string& file, OpenMode mode) {
+  const std::string name = absolute_name(file);
+  refuse_missing(name, mode);
+  return mode == OpenMode::read_only ? opened_for_reading(name) : opened_for_writing(name, mode);
+}
+
+Connection opened_as_it_is(const std::string& file) {
+  const std::string name = absolute_name(file);
+  refuse_missing(name, OpenMode::read_only);
+  Connection connection = connection_for_reading(name);
+  set_up_reading(connection);
+  if (is_blank(connection)) connection.refuse("not-our-file", "it is empty", "Check the name.");
+  refuse_unless_ours(connection, all_migrations());
+  return connection;
+}
+
+}  // namespace evenclaw
