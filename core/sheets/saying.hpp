@@ -1,12 +1,12 @@
 // Every sentence and label of the sheets by name; a language gives each its words.
 #pragma once
 
-#include <array>
 #include <cstddef>
 
 namespace evenclaw {
 
-// In a text, {name} is filled in; "one|many" chooses by the fill named n.
+// In a text, {name} is filled in; "one|many" chooses by the fill named n. What each takes stands
+// beside it.
 enum class Saying {
   // joining and naming
   and_joined,  // {head} {last}
@@ -35,19 +35,20 @@ enum class Saying {
   called_by,
   written_by,
   todays_feet,
-  made_on,
   sheet_foot,  // {herd} {day} {printed} {version}
   visit_open,
   // the farmer's page
   vet_today_title,
   vet_title,
   vet_ring_today,
-  vet_by,  // {date}
-  vet_whole_cow,
+  vet_late,      // {date}
+  vet_by,        // {date}
+  vet_asked_on,  // {date}
+  vet_reason_not_called,
+  lame_nothing_found,  // {reason}
   vet_decides,
   no_vet,
   withdrawal_title,
-  withdrawal_used,  // {cows}
   withdrawal_ask,
   to_do,
   task_count,  // {n}
@@ -58,7 +59,7 @@ enum class Saying {
   for_farmer,
   for_trimmer,
   for_vet,
-  other_owner,  // {owner}
+  other_owner,  // {owner} {words}
   done_on,
   from_day,    // {date}
   late_since,  // {date}
@@ -68,21 +69,25 @@ enum class Saying {
   was_unfinished,
   with_reason,      // {what} {why}
   foot_not_lifted,  // {feet}
+  feet_unsaid,      // {feet}
   was_not_seen,
   number_in_doubt,
   has_no_number,
   the_day,
-  looked_at,     // {n} {of}
-  found_on,      // {n} {of} {percent}
-  most_often,    // {list}
-  lesion_share,  // {lesion} {n} {of}
-  percent,       // {n}
-  came_lame,     // {n} {of}
-  cause_found,   // {n} {of}
+  looked_at,  // {n} {of}
+  looked_at_nobody,
+  found_on,       // {n} {of} {percent}
+  found_nothing,  // {of}
+  most_often,     // {list}
+  lesion_share,   // {lesion} {n} {of}
+  percent,        // {n}
+  came_lame,      // {n} {of}
+  cause_found,    // {n} {of}
   ring_title,
   ring_block,
   ring_wrap,
   ring_found,
+  ring_anything,
   ring_vet,
   cautions_title,
   caution_wrap,
@@ -93,45 +98,43 @@ enum class Saying {
   status_block,
   status_lame,
   status_law,
-  status_vet,
   // cow by cow
   cow_by_cow,
   how_to_read,
   found_or_done,
   nothing_found_title,
-  nothing_found_count,  // {n} {of}
+  of_cows,  // {n} {of}
   column_cow,
   column_reason,
-  column_nothing_found,
-  column_other_feet,
-  called_lame,
+  column_feet,
+  lifted_not_said,
   called_twice,
   trimmed,
   not_trimmed,
-  before,        // {what} {date}
-  before_times,  // {what} {n} {date}
-  block_since,   // {claw} {date}
-  wrap_since,    // {date}
+  before,           // {date} {what}
+  no_longer_found,  // {what} {date}
+  block_since,      // {date} {claw}
+  wrap_since,       // {date}
   the_cow,
   note,
   asked,
   stopped,
   noted,
-  decided,            // {what} {decision}
-  not_answered,       // {what}
-  go_ahead,           // the decision as recorded, for people
-  not_finished_head,  // {why}
-  not_done_head,      // {why}
+  decided,       // {what} {decision}
+  not_answered,  // {what}
+  go_ahead,
   still_asked,
   // her feet drawn
   track_of,          // {cow}
   track_found,       // {where}
-  track_skin,        // {where}
+  track_skin,        // {foot}
+  track_claw_open,   // {foot}
   track_wrap,        // {foot}
   track_block,       // {foot} {claw}
   track_earlier,     // {foot} {n}
   track_not_lifted,  // {feet}
   track_unsaid,      // {feet}
+  track_nothing,
   key_label,
   key_found,
   key_claw_open,
@@ -140,14 +143,15 @@ enum class Saying {
   key_block,
   key_earlier,
   key_not_lifted,
+  key_unsaid,
   mark_label,
   // what is due
-  due_title,  // {herd} {date}
   due_late,
   due_now,
   due_coming,
   nothing_due,
-  count_ends  // how many there are; keep it last
+  due_foot,   // {herd} {date} {version}
+  count_ends  // how many there are; stays the last
 };
 
 inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);

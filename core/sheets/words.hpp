@@ -1,6 +1,7 @@
 // The words shown to people, as one table per language: a later language needs no code.
 #pragma once
 
+#include <cstddef>
 #include <initializer_list>
 #include <span>
 #include <string>
@@ -60,7 +61,7 @@ class Wording {
   /// "both hind feet", "left hind and right front".
   [[nodiscard]] std::string feet(const FootSet& feet) const;
 
-  /// "outside claw", "both claws"; "" where no claw makes sense; "which claw was not called".
+  /// "outside claw", "both claws", "claw not called"; "" where no claw makes sense.
   [[nodiscard]] std::string claw(Claw claw) const;
 
   /// "white line abscess, heel, bad (WLA)": what was called and nothing else.
@@ -94,7 +95,7 @@ class Wording {
   [[nodiscard]] std::string say(Saying saying, std::initializer_list<Fill> fills = {}) const;
 
   /// The saying with {n} filled in, in its form for one or for many.
-  [[nodiscard]] std::string count(Saying saying, int n) const;
+  [[nodiscard]] std::string count(Saying saying, std::size_t n) const;
 
  private:
   [[nodiscard]] std::string place(Place place, Lesion lesion) const;
@@ -108,5 +109,8 @@ const Wording& english_wording();
 
 /// The first letter as a capital (ASCII and Latin-1), for the start of a line.
 std::string capitalised(std::string text);
+
+/// The same as a sentence: a capital first and a full stop last, unless it ends in a mark already.
+std::string as_sentence(std::string text);
 
 }  // namespace evenclaw

@@ -1,0 +1,225 @@
+#include "core/paper/html.hpp"
+
+#include <algorithm>
+#include <variant>
+
+#include "core/base/text.hpp"
+#include "core/paper/font_face.hpp"
+#include "core/paper/html_style.hpp"
+#include "core/paper/markup.hpp"
+#include "core/paper/svg.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+// A label of more characters than this is set smaller, so that it keeps to its column.
+constexpr std::size_t longest_large_label = 6;
+
+std::string element(std::string_view tag, std::string_view content, std::string_view kind = {}) {
+  std::string html = '<' + std::string(tag);
+  if (!kind.empty()) html += " class=\"" + std::string(kind) + '"';
+  return html + '>' + std::string(content) + "</" + std::string(tag) + '>';
+}
+
+std::string html_of(const Run& run) {
+  switch (run.emphasis) {
+    case Emphasis::plain:
+      return escaped(run.text);
+    case Emphasis::strong:
+      return element("strong", escaped(run.text));
+    case Emphasis::quiet:
+      return element("span", escaped(run.text), "quiet");
+  }
+  return {};
+}
+
+std::string html_of(const Runs& runs) {
+  std::string html;
+  for (const Run& run : runs) html += html_of(run);
+  return html;
+}
+
+std::string paragraphs_of(const std::vector<Runs>& lines) {
+  std::string html;
+  for (const Runs& line : lines) html += element("p", html_of(line));
+  return html;
+}
+
+std::string figure_of(const Figure& figure, std::string_view kind) {
+  std::string content = to_svg(figure.drawing, figure.label);
+  if (!figure.caption.empty()) content += element("figcaption", escaped(figure.caption));
+  return element("figure", content, kind);
+}
+
+/// Renders the blocks one after another and keeps what a later block has to know.
+class HtmlBody {
+ public:
+  std::string operator()(const Heading& heading) {
+    level_ = std::clamp(heading.level, 2, 5);
+    std::string content = escaped(heading.text);
+    if (!heading.aside.empty()) {
+      content += ' ' + element("span", escaped(heading.aside), "aside");
+    }
+    return element('h' + std::to_string(level_), content, after_break());
+  }
+
+  std::string operator()(const Paragraph& paragraph) {
+    return element("p", html_of(paragraph.runs), after_break());
+  }
+
+  std::string operator()(const Bullets& bullets) {
+    std::string items;
+    for (const Runs& item : bullets.items) items += element("li", html_of(item)) + '\n';
+    return element("ul", '\n' + items, "bullets");
+  }
+
+  std::string operator()(const BoxedNotice& notice) {
+    level_ = 2;
+    std::string items;
+    for (const NoticeItem& item : notice.items) items += notice_item(item) + '\n';
+    std::string content = element("h2", escaped(notice.title)) + '\n';
+    if (!items.empty()) content += element("ul", '\n' + items) + '\n';
+    if (!notice.foot.empty()) content += element("p", html_of(notice.foot), "foot") + '\n';
+    return element("section", '\n' + content, "notice");
+  }
+
+  std::string operator()(const TaskList& list) {
+    std::string html;
+    if (!list.owner.empty()) html += element("p", escaped(list.owner), "owner") + '\n';
+    std::string items;
+    for (const TaskItem& item : list.items) items += task_item(item, list.done_on) + '\n';
+    return html + element("ul", '\n' + items, "tasks");
+  }
+
+  std::string operator()(const Table& table) {
+    std::string head;
+    for (const TableColumn& column : table.columns) {
+      head +=
+          "<th scope=\"col\"" + std::string(align(column)) + '>' + escaped(column.head) + "</th>";
+    }
+    std::string body;
+    for (const auto& row : table.rows) body += table_row(table, row) + '\n';
+    std::string content;
+    if (!table.caption.empty()) content += element("caption", escaped(table.caption)) + '\n';
+    content += element("thead", element("tr", head)) + '\n';
+    return element("table", '\n' + content + element("tbody", '\n' + body) + '\n');
+  }
+
+  std::string operator()(const Figure& figure) { return figure_of(figure, "plain"); }
+
+  std::string operator()(const Card& card) const {
+    const bool is_long = character_count(card.label) > longest_large_label;
+    std::string content = element('h' + std::to_string(level_ + 1), escaped(card.label),
+                                  is_long ? "label long" : "label") +
+                          '\n';
+    std::string middle;
+    if (!card.head.empty()) middle += element("p", html_of(card.head), "head") + '\n';
+    std::string lines;
+    for (const TermLine& line : card.lines) lines += term_line(line) + '\n';
+    if (!lines.empty()) middle += element("dl", '\n' + lines) + '\n';
+    content += element("div", middle) + '\n';
+    if (card.figure) content += figure_of(*card.figure, "") + '\n';
+    return element("article", '\n' + content, card.figure ? "card" : "card bare");
+  }
+
+  std::string operator()(const Note& note) { return element("p", html_of(note.runs), "note"); }
+
+  std::string operator()(const PageBreak&) {
+    breaks_ = true;
+    return {};
+  }
+
+ private:
+  std::string_view after_break() {
+    const bool was = breaks_;
+    breaks_ = false;
+    return was ? "page" : "";
+  }
+
+  static std::string notice_item(const NoticeItem& item) {
+    const std::string lines = paragraphs_of(item.lines);
+    if (item.label.empty()) return element("li", element("div", lines, "only"));
+    return element("li", element("span", escaped(item.label), "label") + element("div", lines));
+  }
+
+  static std::string task_item(const TaskItem& item, const std::string& done_on) {
+    std::string content = "<span class=\"box\" aria-hidden=\"true\"></span>" +
+                          element("span", escaped(item.label), "label") +
+                          element("div", paragraphs_of(item.lines));
+    if (!done_on.empty()) content += element("span", escaped(done_on) + "<i></i>", "done");
+    return element("li", content);
+  }
+
+  static std::string_view align(const TableColumn& column) {
+    return column.align == Align::end ? " class=\"end\"" : "";
+  }
+
+  static std::string table_row(const Table& table, const std::vector<Runs>& row) {
+    std::string cells;
+    for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
+      const std::string kind(align(table.columns[i]));
+      cells += i == 0 ? "<th scope=\"row\"" + kind + '>' + html_of(row[i]) + "</th>"
+                      : "<td" + kind + '>' + html_of(row[i]) + "</td>";
+    }
+    return element("tr", cells);
+  }
+
+  static std::string term_line(const TermLine& line) {
+    if (line.term.empty()) {
+      return "<div><dt hidden></dt>" + element("dd", html_of(line.runs), "only") + "</div>";
+    }
+    return element("div", element("dt", escaped(line.term)) + element("dd", html_of(line.runs)));
+  }
+
+  int level_ = 1;
+  bool breaks_ = false;
+};
+
+std::string header_of(const Document& document) {
+  std::string content;
+  if (!document.kind.empty()) content += element("p", escaped(document.kind), "kind") + '\n';
+  content += element("h1", escaped(document.title)) + '\n';
+  std::string facts;
+  for (const Fact& fact : document.facts) {
+    facts += element("div", element("dt", escaped(fact.term)) + element("dd", escaped(fact.value)));
+  }
+  if (!facts.empty()) content += element("dl", facts) + '\n';
+  if (document.mark) content += figure_of(*document.mark, "") + '\n';
+  return element("header", '\n' + content);
+}
+
+std::string page_rule(const Document& document) {
+  return "@page{size:A4;margin:14mm 12mm 16mm;@bottom-left{content:" + css_string(document.foot) +
+         ";font:8pt B612,Arial,sans-serif}@bottom-right{content:counter(page)\" / \"counter(pages)"
+         ";font:8pt B612,Arial,sans-serif}}\n";
+}
+
+std::string head_of(const Document& document, const std::vector<FontFile>& fonts) {
+  std::string faces;
+  for (const FontFile& font : fonts) faces += font_face(font);
+  return "<head>\n<meta charset=\"utf-8\">\n"
+         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+         "style-src 'unsafe-inline'; font-src data:\">\n"
+         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+         "<meta name=\"color-scheme\" content=\"light\">\n" +
+         element("title", escaped(document.title)) + "\n<style>\n" + faces + page_rule(document) +
+         std::string(html_style()) + "</style>\n</head>\n";
+}
+
+}  // namespace
+
+std::string to_html(const Document& document, const std::vector<FontFile>& fonts) {
+  std::string html = "<!DOCTYPE html>\n<html lang=\"" + escaped(document.language) + "\">\n" +
+                     head_of(document, fonts) + "<body>\n" + header_of(document) + "\n<main>\n";
+  HtmlBody body;
+  for (const Block& block : document.blocks) {
+    const std::string one = std::visit(body, block);
+    if (!one.empty()) html += one + '\n';
+  }
+  html += "</main>\n";
+  if (!document.foot.empty()) html += element("footer", escaped(document.foot)) + '\n';
+  return html + "</body>\n</html>\n";
+}
+
+}  // namespace evenclaw

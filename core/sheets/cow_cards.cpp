@@ -1,0 +1,184 @@
+#include "core/sheets/cow_cards.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/sheets/cow_track.hpp"
+#include "core/sheets/foot_lines.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// Nothing but "nothing found" on every one of today's feet, and nothing else to tell.
+bool is_all_well(const CowSeen& cow, const VisitView& view) {
+  const bool something = !cow.findings.empty() || !cow.actions.empty() || !cow.doubts.empty() ||
+                         !cow.on_feet.empty() || !cow.warnings.empty() || cow.came_lame ||
+                         cow.turns.size() != 1;
+  if (something || cow.turns[0]->end != TurnEnd::done || !cow.turns[0]->note.empty()) return false;
+  if (cow.feet.empty() || !unsaid_feet(cow, view.input.visit.todays_feet).empty()) return false;
+  const bool feet_well = std::all_of(cow.feet.begin(), cow.feet.end(), [&](const FootRow* row) {
+    return row->state == FootState::nothing_found && row->note.empty() &&
+           row->trimmed == cow.feet[0]->trimmed;
+  });
+  const bool gone_today = std::any_of(cow.cases.begin(), cow.cases.end(), [&](const CaseRow* row) {
+    return row->not_found_on == view.input.visit.day;
+  });
+  return feet_well && !gone_today;
+}
+
+std::string turn_end_words(const TurnRow& turn, const Wording& wording) {
+  if (turn.end == TurnEnd::done) return {};
+  const std::string words =
+      wording.say(turn.end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished);
+  if (turn.end_reason.empty()) return words;
+  return wording.say(Saying::with_reason, {{"what", words}, {"why", turn.end_reason}});
+}
+
+/// "Lame on left hind. Not finished: kicked."
+Runs head_of(const CowSeen& cow, const VisitView& view) {
+  const Wording& wording = view.wording;
+  Runs head;
+  const auto add = [&](const std::string& words, Emphasis emphasis) {
+    if (words.empty()) return;
+    head.push_back({(head.empty() ? "" : " ") + as_sentence(words), emphasis});
+  };
+  add(view.names.looks(cow.cow), Emphasis::strong);
+  for (const TurnRow* turn : cow.turns) {
+    add(wording.reason(turn->reason, turn->lame), Emphasis::plain);
+    if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
+    add(turn_end_words(*turn, wording), Emphasis::strong);
+  }
+  return head;
+}
+
+std::string warning_words(const WarningShown& shown, const Wording& wording) {
+  const std::string& what = shown.warning.words;
+  if (shown.warning.rank == Rank::note) return what;
+  if (shown.decision.empty()) return wording.say(Saying::not_answered, {{"what", what}});
+  // The one decision that is a key and no words of the call line.
+  const std::string decision =
+      shown.decision == "go ahead" ? wording.say(Saying::go_ahead) : shown.decision;
+  return wording.say(Saying::decided, {{"what", what}, {"decision", decision}});
+}
+
+Saying rank_saying(Rank rank) {
+  switch (rank) {
+    case Rank::note:
+      return Saying::noted;
+    case Rank::ask:
+      return Saying::asked;
+    case Rank::stop:
+      return Saying::stopped;
+  }
+  return Saying::noted;
+}
+
+/// Doubts that nothing else on the card shows.
+bool is_still_asked(const DoubtRow& doubt, const CowSeen& cow) {
+  switch (doubt.kind) {
+    case DoubtKind::doubtful_number:
+    case DoubtKind::unnumbered:
+    case DoubtKind::number_given_twice:
+    case DoubtKind::two_versions:
+      return true;
+    case DoubtKind::unanswered:
+      return cow.warnings.empty();
+    case DoubtKind::unfinished:
+    case DoubtKind::not_done:
+    case DoubtKind::called_twice:
+    case DoubtKind::lifted_not_called:
+    case DoubtKind::place_not_called:
+    case DoubtKind::degree_not_called:
+    case DoubtKind::stage_not_called:
+      return false;
+  }
+  return false;
+}
+
+void add_whole_cow(std::vector<TermLine>& lines, const CowSeen& cow, const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> acts;
+  for (const ActionRow* row : cow.actions) {
+    if (!row->foot) acts.push_back(wording.act(*row, view.input.visit.day));
+  }
+  if (!acts.empty()) {
+    lines.push_back({wording.say(Saying::the_cow), {plain(as_sentence(wording.list(acts)))}});
+  }
+  for (const TurnRow* turn : cow.turns) {
+    if (!turn->note.empty()) lines.push_back({wording.say(Saying::note), {plain(turn->note)}});
+  }
+  for (const WarningShown* shown : cow.warnings) {
+    lines.push_back(
+        {wording.say(rank_saying(shown->warning.rank)), {plain(warning_words(*shown, wording))}});
+  }
+  for (const DoubtRow* doubt : cow.doubts) {
+    if (!is_still_asked(*doubt, cow)) continue;
+    lines.push_back({wording.say(Saying::still_asked), {plain(doubt->words)}});
+  }
+}
+
+Card card_of(const CowSeen& cow, const VisitView& view) {
+  const FootSet& todays_feet = view.input.visit.todays_feet;
+  Card card{view.names.label(cow.cow), head_of(cow, view), {}, std::nullopt};
+  if (cow.in_crush || !cow.feet.empty()) {
+    for (const Foot foot : feet_to_tell(cow, todays_feet)) {
+      card.lines.push_back(foot_line(cow, foot, view));
+    }
+    card.figure = track_figure(track_of(cow, view.input.visit.day, todays_feet),
+                               view.names.in_text(cow.cow), view.wording);
+  }
+  add_whole_cow(card.lines, cow, view);
+  return card;
+}
+
+std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const TurnRow& turn = *cow.turns[0];
+  std::string reason = wording.reason(turn.reason, turn.lame);
+  if (turn.walks_sound) reason += ", " + wording.say(Saying::walks_sound);
+  FootSet feet;
+  for (const FootRow* row : cow.feet) feet.add(row->foot);
+  std::string where = wording.feet(feet);
+  if (cow.feet[0]->trimmed == Trimmed::yes) where += ", " + wording.say(Saying::trimmed);
+  if (cow.feet[0]->trimmed == Trimmed::no) where += ", " + wording.say(Saying::not_trimmed);
+  return {{plain(view.names.label(cow.cow))}, {plain(reason)}, {plain(where)}};
+}
+
+}  // namespace
+
+std::vector<Block> cow_by_cow(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<Block> cards;
+  Table well{"",
+             {{wording.say(Saying::column_cow)},
+              {wording.say(Saying::column_reason)},
+              {wording.say(Saying::column_feet)}},
+             {}};
+  for (const CowSeen& cow : view.cows) {
+    if (is_all_well(cow, view)) {
+      well.rows.push_back(well_row(cow, view));
+    } else {
+      cards.emplace_back(card_of(cow, view));
+    }
+  }
+  const auto of_all = [&](std::size_t n) {
+    return wording.say(Saying::of_cows,
+                       {{"n", std::to_string(n)}, {"of", std::to_string(view.cows.size())}});
+  };
+  std::vector<Block> blocks = {PageBreak{}, Heading{2, wording.say(Saying::cow_by_cow)}};
+  if (!cards.empty()) {
+    blocks.emplace_back(Note{{plain(wording.say(Saying::how_to_read))}});
+    blocks.emplace_back(track_key(wording));
+    blocks.emplace_back(Heading{3, wording.say(Saying::found_or_done), of_all(cards.size())});
+    std::move(cards.begin(), cards.end(), std::back_inserter(blocks));
+  }
+  if (!well.rows.empty()) {
+    blocks.emplace_back(
+        Heading{3, wording.say(Saying::nothing_found_title), of_all(well.rows.size())});
+    blocks.emplace_back(std::move(well));
+  }
+  return blocks;
+}
+
+}  // namespace evenclaw

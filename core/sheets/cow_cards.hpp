@@ -1,0 +1,15 @@
+// The list cow by cow: a card with her feet in words and drawn, or a line when nothing was found.
+#pragma once
+
+#include <vector>
+
+#include "core/paper/document.hpp"
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+/// Cards of the cows of whom there is more to say than that nothing was found on today's feet,
+/// then a table of the others, both by number.
+std::vector<Block> cow_by_cow(const VisitView& view);
+
+}  // namespace evenclaw

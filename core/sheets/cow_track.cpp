@@ -1,0 +1,78 @@
+#include "core/sheets/cow_track.hpp"
+
+#include "core/trade/lesion.hpp"
+#include "core/trade/place.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool is_on_skin(Lesion lesion, Claw claw, Place place) {
+  if (place != Place::not_called) return !facts_of(place).needs_claw;
+  return claw == Claw::none ||
+         (claw == Claw::not_called && facts_of(lesion).kept_on != KeptOn::claw);
+}
+
+void add_skin(FootMark& mark, Place place) {
+  if (place == Place::between) {
+    mark.skin_between = true;
+  } else if (place == Place::in_front) {
+    mark.skin_in_front = true;
+  } else {
+    mark.skin_behind = true;
+  }
+}
+
+void add_finding(FootMark& mark, const FindingRow& row) {
+  if (is_on_skin(row.lesion, row.claw, row.place)) {
+    add_skin(mark, row.place);
+    return;
+  }
+  if (row.claw == Claw::outside || row.claw == Claw::both) mark.outside.found = true;
+  if (row.claw == Claw::inside || row.claw == Claw::both) mark.inside.found = true;
+  if (row.claw == Claw::not_called || row.claw == Claw::none) {
+    mark.outside.may_be_here = true;
+    mark.inside.may_be_here = true;
+  }
+}
+
+void add_earlier(FootMark& mark, const CaseRow& row) {
+  if (is_on_skin(row.lesion, row.claw, row.place)) {
+    ++mark.skin_earlier;
+    return;
+  }
+  if (row.claw == Claw::outside || row.claw == Claw::both) ++mark.outside.earlier;
+  if (row.claw == Claw::inside || row.claw == Claw::both) ++mark.inside.earlier;
+  if (row.claw == Claw::not_called || row.claw == Claw::none) ++mark.skin_earlier;
+}
+
+void add_fixture(FootMark& mark, const OnFootRow& row) {
+  switch (row.fixture) {
+    case Fixture::wrap:
+      mark.wrap = true;
+      break;
+    case Fixture::block:
+      if (row.claw == Claw::outside || row.claw == Claw::both) mark.outside.block = true;
+      if (row.claw == Claw::inside || row.claw == Claw::both) mark.inside.block = true;
+      break;
+  }
+}
+
+}  // namespace
+
+Track track_of(const CowSeen& cow, Day visit_day, const FootSet& todays_feet) {
+  Track track;
+  for (const Foot foot : all_feet) {
+    FootMark& mark = mark_of(track, foot);
+    mark.state = state_of(cow, foot);
+    mark.todays = todays_feet.has(foot) || is_spoken_of(cow, foot);
+  }
+  for (const FindingRow* row : cow.findings) add_finding(mark_of(track, row->foot), *row);
+  for (const CaseRow* row : cow.cases) {
+    if (row->first_day < visit_day) add_earlier(mark_of(track, row->foot), *row);
+  }
+  for (const OnFootRow* row : cow.on_feet) add_fixture(mark_of(track, row->foot), *row);
+  return track;
+}
+
+}  // namespace evenclaw

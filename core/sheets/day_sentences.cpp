@@ -1,0 +1,108 @@
+#include "core/sheets/day_sentences.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t fewest_for_percent = 10;
+constexpr std::size_t most_lesions_named = 2;
+
+struct Share {
+  std::size_t n = 0;
+  std::size_t of = 0;
+};
+
+std::string said(Saying saying, Share share, const Wording& wording) {
+  return wording.say(saying, {{"n", std::to_string(share.n)}, {"of", std::to_string(share.of)}});
+}
+
+std::string percent_words(Share share, const Wording& wording) {
+  if (share.of < fewest_for_percent) return {};
+  const std::size_t percent = (200 * share.n + share.of) / (2 * share.of);
+  return wording.say(Saying::percent, {{"n", std::to_string(percent)}});
+}
+
+bool was_looked_at(const CowSeen& cow) {
+  return !cow.lifted.empty();
+}
+
+Share looked_at(const VisitView& view) {
+  const auto n = std::count_if(view.cows.begin(), view.cows.end(), was_looked_at);
+  return {static_cast<std::size_t>(n), view.cows.size() + view.not_seen.size()};
+}
+
+std::string looked_at_sentence(const VisitView& view) {
+  const Share share = looked_at(view);
+  if (share.of == 0) return view.wording.say(Saying::looked_at_nobody);
+  return said(Saying::looked_at, share, view.wording);
+}
+
+/// The lesions found on most cows, with the number of cows.
+std::vector<std::pair<Lesion, std::size_t>> most_found(const VisitView& view) {
+  std::map<Lesion, std::set<CowId>> cows;
+  for (const CowSeen& cow : view.cows) {
+    for (const FindingRow* row : cow.findings) cows[row->lesion].insert(cow.cow);
+  }
+  std::vector<std::pair<Lesion, std::size_t>> counts;
+  counts.reserve(cows.size());
+  for (const auto& [lesion, found_on] : cows) counts.emplace_back(lesion, found_on.size());
+  std::stable_sort(counts.begin(), counts.end(),
+                   [](const auto& a, const auto& b) { return a.second > b.second; });
+  if (counts.size() > most_lesions_named) counts.resize(most_lesions_named);
+  return counts;
+}
+
+std::string found_sentence(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Share share{0, looked_at(view).n};
+  for (const CowSeen& cow : view.cows) share.n += cow.findings.empty() ? 0 : 1;
+  if (share.n == 0) return said(Saying::found_nothing, share, wording);
+  std::vector<std::string> lesions;
+  for (const auto& [lesion, n] : most_found(view)) {
+    lesions.push_back(wording.say(Saying::lesion_share, {{"lesion", wording.lesion(lesion)},
+                                                         {"n", std::to_string(n)},
+                                                         {"of", std::to_string(share.of)}}));
+  }
+  return wording.say(Saying::found_on, {{"n", std::to_string(share.n)},
+                                        {"of", std::to_string(share.of)},
+                                        {"percent", percent_words(share, wording)}}) +
+         wording.say(Saying::most_often, {{"list", wording.list(lesions)}}) + '.';
+}
+
+bool shows_on_lame_leg(const CowSeen& cow) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+    return cow.lame.empty() || cow.lame.has(row->foot);
+  });
+}
+
+std::string lame_sentence(const VisitView& view) {
+  Share lame;
+  Share shown;
+  for (const CowSeen& cow : view.cows) {
+    if (!cow.in_crush) continue;
+    ++lame.of;
+    if (!cow.came_lame) continue;
+    ++lame.n;
+    shown.n += shows_on_lame_leg(cow) ? 1 : 0;
+  }
+  shown.of = lame.n;
+  std::string words = said(Saying::came_lame, lame, view.wording);
+  if (lame.n > 0) words += said(Saying::cause_found, shown, view.wording);
+  return words + '.';
+}
+
+}  // namespace
+
+std::vector<std::string> day_sentences(const VisitView& view) {
+  std::vector<std::string> sentences = {looked_at_sentence(view)};
+  if (looked_at(view).n == 0) return sentences;
+  sentences.push_back(found_sentence(view));
+  sentences.push_back(lame_sentence(view));
+  return sentences;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,17 @@
+// A visit in three plain sentences, each number with what it is out of.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+/// How many cows were looked at of those expected; on how many something was found, and what most
+/// often; how many came lame and on how many of those a lame leg showed something. A percentage
+/// stands only behind its count, and only out of 10 cows or more. When nobody was looked at, the
+/// first sentence stands alone.
+std::vector<std::string> day_sentences(const VisitView& view);
+
+}  // namespace evenclaw

@@ -1,0 +1,238 @@
+#include "core/sheets/words.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+using S = Saying;
+
+constexpr Worded<Foot> feet[] = {{Foot::lf, "left front"},
+                                 {Foot::rf, "right front"},
+                                 {Foot::lh, "left hind"},
+                                 {Foot::rh, "right hind"}};
+
+constexpr Worded<Claw> claws[] = {
+    {Claw::outside, "outside"}, {Claw::inside, "inside"}, {Claw::both, "both"}};
+
+constexpr Worded<Place> places_beside_white_line[] = {{Place::white_line_toe, "toe"},
+                                                      {Place::white_line_side, "side"},
+                                                      {Place::white_line_heel, "heel"}};
+
+constexpr Worded<Degree> degrees[] = {
+    {Degree::slight, "slight"}, {Degree::plain, "plain"}, {Degree::bad, "bad"}};
+
+constexpr Worded<DdStage> stages[] = {
+    {DdStage::m0, "M0"},   {DdStage::m1, "M1"},     {DdStage::m2, "M2"},
+    {DdStage::m3, "M3"},   {DdStage::m4, "M4"},     {DdStage::m4_1, "M4.1"},
+    {DdStage::raw, "raw"}, {DdStage::scab, "scab"}, {DdStage::chronic, "chronic"}};
+
+constexpr Worded<FootState> states[] = {{FootState::unsaid, "nobody said whether lifted"},
+                                        {FootState::not_lifted, "not lifted"},
+                                        {FootState::nothing_found, "nothing found"}};
+
+constexpr Worded<Reason> reasons[] = {{Reason::not_called, "reason not called"},
+                                      {Reason::routine, "routine"},
+                                      {Reason::lame, "lame"},
+                                      {Reason::recheck, "recheck"},
+                                      {Reason::dry_off, "dry-off"},
+                                      {Reason::heifer, "heifer"},
+                                      {Reason::fresh, "fresh"},
+                                      {Reason::other, "another reason"}};
+
+constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
+                                       {ActionKind::block_on, "block on"},
+                                       {ActionKind::block_stacked, "second block stacked"},
+                                       {ActionKind::block_refitted, "old block lost, new one on"},
+                                       {ActionKind::block_again, "blocked again, not healed"},
+                                       {ActionKind::block_off, "block taken off"},
+                                       {ActionKind::block_came_off, "block had come off by itself"},
+                                       {ActionKind::block_still_on, "block still on, left on"},
+                                       {ActionKind::block_unknown, "nobody knows about the block"},
+                                       {ActionKind::wrap_on, "wrap on"},
+                                       {ActionKind::wrap_off, "wrap taken off"},
+                                       {ActionKind::wrap_came_off, "wrap had come off by itself"},
+                                       {ActionKind::wrap_still_on, "wrap still on, left on"},
+                                       {ActionKind::wrap_unknown, "nobody knows about the wrap"},
+                                       {ActionKind::spray, "spray"},
+                                       {ActionKind::paste, "paste"},
+                                       {ActionKind::see_again, "see again"},
+                                       {ActionKind::vet, "vet asked for"},
+                                       {ActionKind::told_farmer, "farmer told"}};
+
+constexpr Worded<Weekday> weekdays[] = {{Weekday::monday, "Mon"},    {Weekday::tuesday, "Tue"},
+                                        {Weekday::wednesday, "Wed"}, {Weekday::thursday, "Thu"},
+                                        {Weekday::friday, "Fri"},    {Weekday::saturday, "Sat"},
+                                        {Weekday::sunday, "Sun"}};
+
+constexpr std::string_view months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                       "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+
+constexpr Worded<Saying> sayings[] = {
+    {S::and_joined, "{head} and {last}"},
+    {S::claw_named, "{claw} claw"},
+    {S::claw_not_called, "claw not called"},
+    {S::both_claws, "both claws"},
+    {S::at_claw, "{what}, {claw}"},
+    {S::beside_code, "{words} ({code})"},
+    {S::zone_named, "zone {n}"},
+    {S::with_product, "{what} ({product})"},
+    {S::off_by, "{what}, off by {date}"},
+    {S::by_date, "{what} by {date}"},
+    {S::in_doubt_number, "{number}?"},
+    {S::no_number, "no number"},
+    {S::lame_on, "lame on {feet}"},
+    {S::lame_leg_not_called, "lame, leg not called"},
+    {S::walks_sound, "walks sound"},
+    {S::four_feet, "all four feet"},
+    {S::hind_feet, "both hind feet"},
+    {S::front_feet, "both front feet"},
+    {S::no_feet, "none named"},
+
+    {S::visit_kind, "Claw trimming visit"},
+    {S::due_kind, "What is due"},
+    {S::title, "{herd}, {date}"},
+    {S::called_by, "Called by"},
+    {S::written_by, "Written by"},
+    {S::todays_feet, "Today's feet"},
+    {S::sheet_foot, "{herd}, visit of {day}. Sheet made {printed} with Evenclaw {version}."},
+    {S::visit_open, "The visit is not closed yet: this sheet may still change."},
+
+    {S::vet_today_title, "VET TODAY"},
+    {S::vet_title, "VET"},
+    {S::vet_ring_today, "ring today"},
+    {S::vet_late, "late since {date}, ring today"},
+    {S::vet_by, "ring by {date}"},
+    {S::vet_asked_on, "asked for on {date}"},
+    {S::vet_reason_not_called, "reason not called"},
+    {S::lame_nothing_found, "{reason}, nothing found"},
+    {S::vet_decides,
+     "The farm rings the vet. Diagnosis, medicines, pain relief and surgery are the vet's."},
+    {S::no_vet, "No vet was asked for at this visit, and none is still due from earlier."},
+    {S::withdrawal_title, "MILK AND MEAT"},
+    {S::withdrawal_ask,
+     "No withdrawal time was recorded. The label and the vet say how long; make sure before milk "
+     "or meat is sold."},
+    {S::to_do, "To do, by date"},
+    {S::task_count, "{n} task|{n} tasks"},
+    {S::on_cows, "{tasks} on {n} cow|{tasks} on {n} cows"},
+    {S::nothing_to_do, "Nothing is left to do."},
+    {S::by_day, "by {date}"},
+    {S::today, "today"},
+    {S::for_farmer, "For the farm"},
+    {S::for_trimmer, "For the trimmer"},
+    {S::for_vet, "For the vet"},
+    {S::other_owner, "{owner}: {words}"},
+    {S::done_on, "done on"},
+    {S::from_day, "not before {date}"},
+    {S::late_since, "late since {date}"},
+    {S::not_done_title, "Not done, and why"},
+    {S::everything_done,
+     "Every cow that came was done, and every foot meant for today was lifted."},
+    {S::was_not_done, "not done"},
+    {S::was_unfinished, "not finished"},
+    {S::with_reason, "{what}: {why}"},
+    {S::foot_not_lifted, "{feet} not lifted"},
+    {S::feet_unsaid, "nobody said whether lifted: {feet}"},
+    {S::was_not_seen, "not seen"},
+    {S::number_in_doubt, "her number is in doubt"},
+    {S::has_no_number, "she has no number yet"},
+    {S::the_day, "The day in three sentences"},
+    {S::looked_at, "{n} of {of} cows had their feet looked at."},
+    {S::looked_at_nobody, "No cow was called at this visit."},
+    {S::found_on, "Something was found on {n} of {of}{percent}"},
+    {S::found_nothing, "Nothing was found on the feet that were lifted: 0 of {of} cows."},
+    {S::most_often, ", most often {list}"},
+    {S::lesion_share, "{lesion} ({n} of {of})"},
+    {S::percent, " ({n} %)"},
+    {S::came_lame, "{n} of {of} cows in the crush came lame"},
+    {S::cause_found, "; something was found on a lame leg of {n} of {of}"},
+    {S::ring_title, "Ring the trimmer when"},
+    {S::ring_block, "a cow with a block walks worse than today, or has lost it early;"},
+    {S::ring_wrap, "a wrap has slipped, cuts in, or cannot be taken off on its day;"},
+    {S::ring_found, "a cow with something found does not walk better within a week."},
+    {S::ring_anything, "a cow goes lame before the next visit."},
+    {S::ring_vet,
+     "Ring the vet the same day when a cow will not put the foot down, has fever, or a foot is "
+     "swollen above the claws or smells."},
+    {S::cautions_title, "Take care"},
+    {S::caution_wrap,
+     "Take every wrap off by its day, also when it looks good: a forgotten wrap cuts in."},
+    {S::caution_block,
+     "Leave a block on until its check, unless she walks worse; one left on too long tips her "
+     "back on the heel."},
+    {S::caution_lame, "Have a lame cow seen within days: waiting makes her harder to cure."},
+    {S::caution_medicine,
+     "Medicines, pain relief, numbing and surgery: the vet decides. Who may do what on a foot is "
+     "set by local law."},
+    {S::status_practice, "Common practice, no source."},
+    {S::status_block, "Check at about 4 weeks and too long as an error: AHDB."},
+    {S::status_lame, "Thomas 2016, Vet Rec 178:116."},
+    {S::status_law, "Local law."},
+
+    {S::cow_by_cow, "Cow by cow"},
+    {S::how_to_read,
+     "Where no degree (slight, plain, bad) or place stands, none was called. The letters in "
+     "brackets are the ICAR codes; \"other\" has none."},
+    {S::found_or_done, "Found or done"},
+    {S::nothing_found_title, "Nothing found"},
+    {S::of_cows, "{n} of {of} cows"},
+    {S::column_cow, "Cow"},
+    {S::column_reason, "Came for"},
+    {S::column_feet, "Feet"},
+    {S::lifted_not_said, "lifted, nobody said whether anything was found"},
+    {S::called_twice, "called twice, both kept"},
+    {S::trimmed, "trimmed"},
+    {S::not_trimmed, "not trimmed"},
+    {S::before, "since {date}: {what}"},
+    {S::no_longer_found, "not found any more: {what} of {date}"},
+    {S::block_since, "block on since {date}, {claw}"},
+    {S::wrap_since, "wrap on since {date}"},
+    {S::the_cow, "The cow"},
+    {S::note, "Note"},
+    {S::asked, "Asked"},
+    {S::stopped, "Stop"},
+    {S::noted, "Noted"},
+    {S::decided, "{what} Decided: {decision}."},
+    {S::not_answered, "{what} Not answered."},
+    {S::go_ahead, "go ahead anyway"},
+    {S::still_asked, "Still asked"},
+
+    {S::track_of, "Feet of {cow}, seen from above, she walks away:"},
+    {S::track_found, "{where} filled, found today;"},
+    {S::track_skin, "{foot} dot on the skin, found today;"},
+    {S::track_claw_open, "{foot} grey, claw not called;"},
+    {S::track_wrap, "{foot} ring, wrap on;"},
+    {S::track_block, "{foot} bar under the {claw}, block on;"},
+    {S::track_earlier, "{foot} {n} dot, found there before;|{foot} {n} dots, found there before;"},
+    {S::track_not_lifted, "{feet} thin, not lifted;"},
+    {S::track_unsaid, "{feet} dashed, nobody said whether lifted;"},
+    {S::track_nothing, "nothing found;"},
+    {S::key_label, "How to read the drawings of her feet"},
+    {S::key_found, "found today"},
+    {S::key_claw_open, "claw not called"},
+    {S::key_skin, "on the skin"},
+    {S::key_wrap, "wrap on"},
+    {S::key_block, "block on"},
+    {S::key_earlier, "there before"},
+    {S::key_not_lifted, "not lifted"},
+    {S::key_unsaid, "not said"},
+    {S::mark_label, "Evenclaw"},
+    {S::due_late, "Late"},
+    {S::due_now, "To be done now"},
+    {S::due_coming, "Coming"},
+    {S::nothing_due, "Nothing is due."},
+    {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
+
+constexpr WordingTables tables = {"en",    feet,   claws,  {},      {},   places_beside_white_line,
+                                  degrees, stages, states, reasons, acts, weekdays,
+                                  months,  sayings};
+
+constexpr Wording wording(tables);
+
+}  // namespace
+
+const Wording& english_wording() {
+  return wording;
+}
+
+}  // namespace evenclaw

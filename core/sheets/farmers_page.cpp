@@ -1,0 +1,202 @@
+#include "core/sheets/farmers_page.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <utility>
+
+#include "core/sheets/advice.hpp"
+#include "core/sheets/day_sentences.hpp"
+#include "core/sheets/task_blocks.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+void append(std::vector<Block>& blocks, std::vector<Block> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(blocks));
+}
+
+/// What was found where the vet is to look, or else what she came with.
+std::string why_vet(const VisitView& view, const TaskRow& task) {
+  const Wording& wording = view.wording;
+  const CowSeen* cow = find_cow(view, task.cow);
+  if (task.visit != view.input.visit.visit || cow == nullptr) {
+    return wording.say(Saying::vet_asked_on,
+                       {{"date", wording.date(task.made_on, view.input.printed)}});
+  }
+  std::vector<std::string> found;
+  for (const FindingRow* row : cow->findings) {
+    if (task.foot && row->foot != *task.foot) continue;
+    const std::string words = wording.finding_at_claw(*row);
+    found.push_back(task.foot ? words : wording.foot(row->foot) + ", " + words);
+  }
+  if (!found.empty()) return wording.list(found);
+  if (!cow->came_lame) return wording.say(Saying::vet_reason_not_called);
+  return wording.say(Saying::lame_nothing_found,
+                     {{"reason", wording.reason(Reason::lame, cow->lame)}});
+}
+
+std::string when_vet(const TaskRow& task, Day today, const Wording& wording) {
+  if (task.overdue <= today) {
+    return wording.say(Saying::vet_late, {{"date", wording.date(task.overdue, today)}});
+  }
+  if (task.due <= today) return wording.say(Saying::vet_ring_today);
+  return wording.say(Saying::vet_by, {{"date", wording.date(task.due, today)}});
+}
+
+NoticeItem vet_item(const VisitView& view, const TaskRow& task) {
+  const Wording& wording = view.wording;
+  const std::string where = task.foot ? wording.foot(*task.foot) : wording.say(Saying::the_cow);
+  NoticeItem item{view.names.label(task.cow), {}};
+  item.lines.push_back({strong(capitalised(where)), plain(": " + why_vet(view, task))});
+  const std::string looks = view.names.looks(task.cow);
+  if (!looks.empty()) item.lines.push_back({strong(looks)});
+  item.lines.push_back({plain(as_sentence(when_vet(task, view.input.printed, wording)))});
+  return item;
+}
+
+std::vector<Block> vet_box(const VisitView& view) {
+  const Wording& wording = view.wording;
+  BoxedNotice box{wording.say(Saying::vet_title), {}, {}};
+  for (const TaskRow* task : view.tasks) {
+    if (!is_for_vet(*task)) continue;
+    if (task->due <= view.input.printed) box.title = wording.say(Saying::vet_today_title);
+    box.items.push_back(vet_item(view, *task));
+  }
+  if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
+  box.foot = {plain(wording.say(Saying::vet_decides))};
+  return {std::move(box)};
+}
+
+std::vector<Block> withdrawal_box(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::map<std::string, std::vector<std::string>> cows_by_product;
+  for (const CowSeen& cow : view.cows) {
+    for (const ActionRow* row : cow.actions) {
+      if (row->action != ActionKind::spray && row->action != ActionKind::paste) continue;
+      ActionRow product = *row;
+      product.claw = Claw::none;
+      product.said_for = std::nullopt;
+      auto& cows = cows_by_product[wording.act(product, row->day)];
+      const std::string name = view.names.in_text(cow.cow);
+      if (cows.empty() || cows.back() != name) cows.push_back(name);
+    }
+  }
+  if (cows_by_product.empty()) return {};
+  BoxedNotice box{wording.say(Saying::withdrawal_title), {}, {}};
+  for (const auto& [product, cows] : cows_by_product) {
+    box.items.push_back(
+        {"", {{plain(capitalised(product) + ": "), strong(wording.list(cows)), plain(".")}}});
+  }
+  box.foot = {plain(wording.say(Saying::withdrawal_ask))};
+  return {std::move(box)};
+}
+
+std::vector<Block> to_do(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<const TaskRow*> tasks;
+  std::copy_if(view.tasks.begin(), view.tasks.end(), std::back_inserter(tasks),
+               [](const TaskRow* task) { return !is_for_vet(*task); });
+  Heading heading{2, wording.say(Saying::to_do)};
+  if (tasks.empty()) {
+    return {std::move(heading), Paragraph{{plain(wording.say(Saying::nothing_to_do))}}};
+  }
+  heading.aside = task_count_words(tasks, wording);
+  std::vector<Block> blocks = {std::move(heading)};
+  append(blocks, task_blocks(tasks, view.names, 3, view.input.printed, wording));
+  return blocks;
+}
+
+std::string with_reason(Saying what, const std::string& why, const Wording& wording) {
+  const std::string words = wording.say(what);
+  return why.empty() ? words : wording.say(Saying::with_reason, {{"what", words}, {"why", why}});
+}
+
+std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> parts;
+  bool ended_early = false;
+  for (const TurnRow* turn : cow.turns) {
+    if (turn->end == TurnEnd::done) continue;
+    ended_early = true;
+    parts.push_back(
+        with_reason(turn->end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished,
+                    turn->end_reason, wording));
+  }
+  FootSet not_lifted;
+  for (const Foot foot : all_feet) {
+    const bool not_lifted_said =
+        is_spoken_of(cow, foot) && state_of(cow, foot) == FootState::not_lifted;
+    if (not_lifted_said) not_lifted.add(foot);
+  }
+  if (!not_lifted.empty()) {
+    parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
+  }
+  const FootSet unsaid = unsaid_feet(cow, view.input.visit.todays_feet);
+  if (!unsaid.empty() && !ended_early) {
+    parts.push_back(wording.say(Saying::feet_unsaid, {{"feet", wording.feet(unsaid)}}));
+  }
+  return parts;
+}
+
+std::vector<std::string> who_she_is(const CowSeen& cow, const Wording& wording) {
+  std::vector<std::string> parts;
+  for (const DoubtRow* doubt : cow.doubts) {
+    if (doubt->kind == DoubtKind::doubtful_number) {
+      parts.push_back(wording.say(Saying::number_in_doubt));
+    }
+    if (doubt->kind == DoubtKind::unnumbered) parts.push_back(wording.say(Saying::has_no_number));
+  }
+  return parts;
+}
+
+Runs cow_bullet(const std::string& cow, const std::vector<std::string>& parts) {
+  std::string words;
+  for (const std::string& part : parts) words += (words.empty() ? "" : "; ") + part;
+  return {strong(cow), plain(" " + words + '.')};
+}
+
+std::vector<Block> not_done(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Bullets bullets;
+  for (const CowSeen& cow : view.cows) {
+    std::vector<std::string> parts = left_undone(cow, view);
+    for (std::string& part : who_she_is(cow, wording)) parts.push_back(std::move(part));
+    if (!parts.empty()) bullets.items.push_back(cow_bullet(view.names.in_text(cow.cow), parts));
+  }
+  for (const NotSeenCow* cow : view.not_seen) {
+    const std::string name = cow->number.empty() ? view.names.in_text(cow->cow) : cow->number;
+    bullets.items.push_back(
+        cow_bullet(name, {with_reason(Saying::was_not_seen, cow->why, wording)}));
+  }
+  Heading heading{2, wording.say(Saying::not_done_title)};
+  if (bullets.items.empty()) {
+    const Saying all_well = view.cows.empty() ? Saying::looked_at_nobody : Saying::everything_done;
+    return {std::move(heading), Paragraph{{plain(wording.say(all_well))}}};
+  }
+  return {std::move(heading), std::move(bullets)};
+}
+
+std::vector<Block> the_day(const VisitView& view) {
+  Bullets sentences;
+  for (std::string& sentence : day_sentences(view)) {
+    sentences.items.push_back({plain(std::move(sentence))});
+  }
+  return {Heading{2, view.wording.say(Saying::the_day)}, std::move(sentences)};
+}
+
+}  // namespace
+
+std::vector<Block> farmers_page(const VisitView& view) {
+  std::vector<Block> blocks = vet_box(view);
+  append(blocks, withdrawal_box(view));
+  append(blocks, to_do(view));
+  append(blocks, not_done(view));
+  append(blocks, the_day(view));
+  append(blocks, when_to_ring(view));
+  append(blocks, cautions(view));
+  return blocks;
+}
+
+}  // namespace evenclaw

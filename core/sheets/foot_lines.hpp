@@ -1,0 +1,19 @@
+// What is said of one foot on a cow's card.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/paper/document.hpp"
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+/// Today's feet and every other foot that was spoken of, in the order LF RF LH RH.
+std::vector<Foot> feet_to_tell(const CowSeen& cow, const FootSet& todays_feet);
+
+/// Its state, what was found and done in the order called, then, quietly, what is on it since
+/// earlier and what was there before.
+TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view);
+
+}  // namespace evenclaw

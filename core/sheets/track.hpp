@@ -1,0 +1,56 @@
+// The track: her feet as the cloven prints she leaves walking away, left lane and right lane,
+// front ahead of hind, seen from above.
+#pragma once
+
+#include <array>
+#include <string>
+
+#include "core/paper/document.hpp"
+#include "core/sheets/words.hpp"
+#include "core/trade/foot.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// What is shown of one claw.
+struct ClawMark {
+  bool found = false;        // filled: something found today
+  bool may_be_here = false;  // grey: found today, but nobody said on which claw
+  bool block = false;        // a bar under it
+  int earlier = 0;           // a dot with this count beside it: lesions there before
+};
+
+/// What is shown of one foot.
+struct FootMark {
+  FootState state = FootState::unsaid;
+  bool todays = true;  // unsaid feet that were not meant for today are drawn as not lifted
+  ClawMark outside;
+  ClawMark inside;
+  bool skin_between = false;  // a diamond: found today on the skin between the claws
+  bool skin_behind = false;   // behind, above the bulbs, or on the foot as a whole
+  bool skin_in_front = false;
+  bool wrap = false;  // a ring round the print
+  int skin_earlier = 0;
+};
+
+/// Indexed by Foot.
+using Track = std::array<FootMark, 4>;
+
+inline FootMark& mark_of(Track& track, Foot foot) {
+  return track[static_cast<std::size_t>(foot)];
+}
+
+inline const FootMark& mark_of(const Track& track, Foot foot) {
+  return track[static_cast<std::size_t>(foot)];
+}
+
+/// Her four feet, 26 by 29 mm; the label says the same in words. `cow` as she is named there.
+Figure track_figure(const Track& track, const std::string& cow, const Wording& wording);
+
+/// One row that shows what each sign means, as wide as a page.
+Figure track_key(const Wording& wording);
+
+/// Three prints: the mark of the product.
+Figure product_mark(const Wording& wording);
+
+}  // namespace evenclaw

@@ -1,0 +1,50 @@
+#include "core/sheets/visit_sheet.hpp"
+
+#include <iterator>
+#include <utility>
+
+#include "core/sheets/cow_cards.hpp"
+#include "core/sheets/farmers_page.hpp"
+#include "core/sheets/track.hpp"
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<Fact> facts_of_visit(const VisitSheetInput& input, const Wording& wording) {
+  std::vector<Fact> facts;
+  if (!input.caller.empty()) facts.push_back({wording.say(Saying::called_by), input.caller});
+  if (!input.writer.empty()) facts.push_back({wording.say(Saying::written_by), input.writer});
+  facts.push_back({wording.say(Saying::todays_feet), wording.feet(input.visit.todays_feet)});
+  return facts;
+}
+
+}  // namespace
+
+Document visit_sheet(const VisitSheetInput& input, const Wording& wording) {
+  const VisitView view = view_of(input, wording);
+  const std::string day = wording.full_date(input.visit.day);
+  Document document;
+  document.language = std::string(wording.tables().language);
+  document.kind = wording.say(Saying::visit_kind);
+  document.title = wording.say(Saying::title, {{"herd", input.herd_name}, {"date", day}});
+  document.facts = facts_of_visit(input, wording);
+  document.mark = product_mark(wording);
+  document.foot =
+      wording.say(Saying::sheet_foot, {{"herd", input.herd_name},
+                                       {"day", day},
+                                       {"printed", wording.date(input.printed, input.visit.day)},
+                                       {"version", input.version}});
+  document.blocks = farmers_page(view);
+  if (!input.visit.closed) {
+    document.blocks.emplace_back(Note{{plain(wording.say(Saying::visit_open))}});
+  }
+  if (!view.cows.empty()) {
+    std::vector<Block> list = cow_by_cow(view);
+    std::move(list.begin(), list.end(), std::back_inserter(document.blocks));
+  }
+  return document;
+}
+
+}  // namespace evenclaw

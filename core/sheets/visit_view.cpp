@@ -1,0 +1,194 @@
+#include "core/sheets/visit_view.hpp"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace evenclaw {
+
+namespace {
+
+int rank_of(FootState state) {
+  switch (state) {
+    case FootState::not_lifted:
+      return 0;
+    case FootState::unsaid:
+      return 1;
+    case FootState::nothing_found:
+      return 2;
+    case FootState::finding:
+      return 3;
+  }
+  return 0;
+}
+
+using CowsById = std::map<CowId, CowSeen>;
+
+void add_turns(CowsById& cows, const VisitSheetInput& input) {
+  for (const TurnRow& row : input.rows.turns) {
+    if (row.visit != input.visit.visit) continue;
+    CowSeen& cow = cows[row.cow];
+    cow.cow = row.cow;
+    cow.turns.push_back(&row);
+    for (const Foot foot : all_feet) {
+      if (row.lame.has(foot)) cow.lame.add(foot);
+      if (row.lifted.has(foot)) cow.lifted.add(foot);
+    }
+    if (row.reason == Reason::lame || !row.lame.empty()) cow.came_lame = true;
+    if (row.end != TurnEnd::not_done) cow.in_crush = true;
+  }
+}
+
+/// Rows of cows without a turn at this visit are passed over.
+template <class Row, class Pick>
+void add_rows(CowsById& cows, const std::vector<Row>& rows, const Pick& pick) {
+  for (const Row& row : rows) {
+    const auto found = cows.find(row.cow);
+    if (found != cows.end()) pick(found->second, row);
+  }
+}
+
+void add_visit_rows(CowsById& cows, const VisitSheetInput& input) {
+  const VisitId visit = input.visit.visit;
+  add_rows(cows, input.rows.feet, [&](CowSeen& cow, const FootRow& row) {
+    if (row.visit != visit) return;
+    cow.feet.push_back(&row);
+    if (row.state == FootState::finding || row.state == FootState::nothing_found) {
+      cow.lifted.add(row.foot);
+    }
+  });
+  add_rows(cows, input.rows.findings, [&](CowSeen& cow, const FindingRow& row) {
+    if (row.visit == visit) cow.findings.push_back(&row);
+  });
+  add_rows(cows, input.rows.actions, [&](CowSeen& cow, const ActionRow& row) {
+    if (row.visit == visit) cow.actions.push_back(&row);
+  });
+  add_rows(cows, input.rows.doubts, [&](CowSeen& cow, const DoubtRow& row) {
+    if (row.visit == visit) cow.doubts.push_back(&row);
+  });
+}
+
+void add_history(CowsById& cows, const VisitSheetInput& input) {
+  const Day day = input.visit.day;
+  add_rows(cows, input.rows.cases, [&](CowSeen& cow, const CaseRow& row) {
+    if (row.first_day <= day) cow.cases.push_back(&row);
+  });
+  add_rows(cows, input.rows.on_feet, [&](CowSeen& cow, const OnFootRow& row) {
+    const bool on = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
+                    (row.ended_on && *row.ended_on > day);
+    if (on && row.since <= day) cow.on_feet.push_back(&row);
+  });
+}
+
+void add_warnings(CowsById& cows, const VisitSheetInput& input) {
+  std::map<EntryId, CowSeen*> by_turn;
+  for (auto& [id, cow] : cows) {
+    for (const TurnRow* turn : cow.turns) by_turn[turn->turn] = &cow;
+  }
+  for (const TurnWarning& warning : input.warnings) {
+    const auto found = by_turn.find(warning.turn);
+    if (found != by_turn.end()) found->second->warnings.push_back(&warning.shown);
+  }
+}
+
+void put_in_order(CowSeen& cow) {
+  const auto by_position = [](const auto* a, const auto* b) {
+    return std::tie(a->turn, a->position) < std::tie(b->turn, b->position);
+  };
+  std::sort(cow.findings.begin(), cow.findings.end(), by_position);
+  std::sort(cow.actions.begin(), cow.actions.end(), by_position);
+  std::sort(cow.doubts.begin(), cow.doubts.end(), by_position);
+  std::sort(cow.turns.begin(), cow.turns.end(),
+            [](const TurnRow* a, const TurnRow* b) { return a->turn < b->turn; });
+  std::sort(cow.feet.begin(), cow.feet.end(), [](const FootRow* a, const FootRow* b) {
+    return std::tie(a->turn, a->foot) < std::tie(b->turn, b->foot);
+  });
+  std::sort(cow.cases.begin(), cow.cases.end(), [](const CaseRow* a, const CaseRow* b) {
+    return std::tie(a->first_day, a->case_id) < std::tie(b->first_day, b->case_id);
+  });
+  std::sort(cow.on_feet.begin(), cow.on_feet.end(), [](const OnFootRow* a, const OnFootRow* b) {
+    return std::tie(a->since, a->turn, a->position) < std::tie(b->since, b->turn, b->position);
+  });
+}
+
+std::vector<const NotSeenCow*> not_seen_of(const VisitSheetInput& input, const CowsById& cows,
+                                           const CowNames& names) {
+  std::vector<const NotSeenCow*> missing;
+  for (const NotSeenCow& cow : input.not_seen) {
+    if (cows.find(cow.cow) == cows.end()) missing.push_back(&cow);
+  }
+  std::stable_sort(missing.begin(), missing.end(), [&](const NotSeenCow* a, const NotSeenCow* b) {
+    return names.before(a->cow, b->cow);
+  });
+  return missing;
+}
+
+}  // namespace
+
+std::vector<const TaskRow*> open_tasks_in_order(const std::vector<TaskRow>& tasks,
+                                                const CowNames& names) {
+  std::vector<const TaskRow*> open;
+  for (const TaskRow& task : tasks) {
+    if (task.open) open.push_back(&task);
+  }
+  std::sort(open.begin(), open.end(), [&](const TaskRow* a, const TaskRow* b) {
+    if (a->due != b->due) return a->due < b->due;
+    if (a->owner != b->owner) return a->owner < b->owner;
+    if (a->cow != b->cow) return names.before(a->cow, b->cow);
+    return std::tie(a->foot, a->kind, a->task) < std::tie(b->foot, b->kind, b->task);
+  });
+  return open;
+}
+
+VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
+  CowsById cows;
+  add_turns(cows, input);
+  add_visit_rows(cows, input);
+  add_history(cows, input);
+  add_warnings(cows, input);
+  CowNames names(input.rows.cows, wording);
+  auto missing = not_seen_of(input, cows, names);
+  auto tasks = open_tasks_in_order(input.rows.tasks, names);
+  std::vector<CowSeen> in_order;
+  in_order.reserve(cows.size());
+  for (auto& [id, cow] : cows) {
+    put_in_order(cow);
+    in_order.push_back(std::move(cow));
+  }
+  std::sort(in_order.begin(), in_order.end(),
+            [&](const CowSeen& a, const CowSeen& b) { return names.before(a.cow, b.cow); });
+  return {input,           wording, std::move(names), std::move(in_order), std::move(missing),
+          std::move(tasks)};
+}
+
+const CowSeen* find_cow(const VisitView& view, CowId cow) {
+  for (const CowSeen& seen : view.cows) {
+    if (seen.cow == cow) return &seen;
+  }
+  return nullptr;
+}
+
+bool is_spoken_of(const CowSeen& cow, Foot foot) {
+  return std::any_of(cow.feet.begin(), cow.feet.end(),
+                     [&](const FootRow* row) { return row->foot == foot; });
+}
+
+FootState state_of(const CowSeen& cow, Foot foot) {
+  std::optional<FootState> most;
+  for (const FootRow* row : cow.feet) {
+    if (row->foot != foot) continue;
+    if (!most || rank_of(row->state) > rank_of(*most)) most = row->state;
+  }
+  return most.value_or(FootState::unsaid);
+}
+
+FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet) {
+  FootSet unsaid;
+  for (const Foot foot : all_feet) {
+    if (!todays_feet.has(foot) || cow.lifted.has(foot)) continue;
+    if (state_of(cow, foot) == FootState::unsaid) unsaid.add(foot);
+  }
+  return unsaid;
+}
+
+}  // namespace evenclaw

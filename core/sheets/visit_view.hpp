@@ -1,0 +1,56 @@
+// What a visit sheet is told from: the rows of one visit, gathered cow by cow.
+#pragma once
+
+#include <vector>
+
+#include "core/sheets/cow_names.hpp"
+#include "core/sheets/visit_sheet.hpp"
+
+namespace evenclaw {
+
+/// One cow of the visit with all that was said of her there; rows in the order of their positions.
+/// The pointers live as long as the input.
+struct CowSeen {
+  CowId cow;
+  std::vector<const TurnRow*> turns;
+  std::vector<const FootRow*> feet;
+  std::vector<const FindingRow*> findings;
+  std::vector<const ActionRow*> actions;
+  std::vector<const DoubtRow*> doubts;
+  std::vector<const CaseRow*> cases;      // known on the day of the visit
+  std::vector<const OnFootRow*> on_feet;  // on her when she left the crush
+  std::vector<const WarningShown*> warnings;
+  FootSet lame;            // legs she came lame on
+  bool came_lame = false;  // also when the leg was not called
+  bool in_crush = false;   // some turn of hers was at least begun
+  FootSet lifted;
+};
+
+struct VisitView {
+  const VisitSheetInput& input;
+  const Wording& wording;
+  CowNames names;
+  std::vector<CowSeen> cows;                // by number
+  std::vector<const NotSeenCow*> not_seen;  // by number; without those that did come
+  std::vector<const TaskRow*> tasks;        // open ones, by due day, owner, cow and foot
+};
+
+VisitView view_of(const VisitSheetInput& input, const Wording& wording);
+
+/// Nothing when she was not there.
+const CowSeen* find_cow(const VisitView& view, CowId cow);
+
+/// How one foot stands after all turns of hers: the most that was said of it.
+FootState state_of(const CowSeen& cow, Foot foot);
+
+/// Whether a row says anything of this foot.
+bool is_spoken_of(const CowSeen& cow, Foot foot);
+
+/// Those of today's feet of which nobody said whether they were lifted.
+FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet);
+
+/// Open tasks in the order of a sheet: by due day, owner, cow, foot, kind and id.
+std::vector<const TaskRow*> open_tasks_in_order(const std::vector<TaskRow>& tasks,
+                                                const CowNames& names);
+
+}  // namespace evenclaw

@@ -1,0 +1,222 @@
+#include "core/sheets/words.hpp"
+
+#include <cassert>
+#include <optional>
+#include <utility>
+
+#include "core/trade/lesion.hpp"
+#include "core/trade/place.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+template <class E>
+std::optional<std::string_view> row_of(std::span<const Worded<E>> table, E value) {
+  for (const Worded<E>& row : table) {
+    if (row.value == value) return row.words;
+  }
+  return std::nullopt;
+}
+
+template <class E>
+std::string words_of(std::span<const Worded<E>> table, E value) {
+  const auto words = row_of(table, value);
+  assert(words.has_value());
+  return std::string(words.value_or(std::string_view{}));
+}
+
+/// The texts are ours, so a place without a fill is our mistake.
+std::string filled(std::string_view text, std::initializer_list<Fill> fills) {
+  std::string out;
+  while (true) {
+    const std::size_t open = text.find('{');
+    const std::size_t close = open == text.npos ? text.npos : text.find('}', open);
+    out += text.substr(0, open);
+    if (close == text.npos) return out;
+    const std::string_view name = text.substr(open + 1, close - open - 1);
+    bool found = false;
+    for (const Fill& fill : fills) {
+      if (fill.name != name) continue;
+      out += fill.words;
+      found = true;
+    }
+    assert(found);
+    static_cast<void>(found);
+    text = text.substr(close + 1);
+  }
+}
+
+bool is_one(std::initializer_list<Fill> fills) {
+  for (const Fill& fill : fills) {
+    if (fill.name == "n") return fill.words == "1";
+  }
+  return false;
+}
+
+/// A heel ulcer needs no heel: its name says the only place it can be at.
+bool says_its_place(Lesion lesion, Place place) {
+  const LesionFacts& facts = facts_of(lesion);
+  return facts.nowhere_else && facts.usual_places.size() == 1 && facts.usual_places[0] == place;
+}
+
+void append(std::string& list, std::string_view part) {
+  if (part.empty()) return;
+  if (!list.empty()) list += ", ";
+  list += part;
+}
+
+}  // namespace
+
+std::string Wording::foot(Foot foot) const {
+  return words_of(tables_.feet, foot);
+}
+
+std::string Wording::feet(const FootSet& feet) const {
+  if (feet == four_feet) return say(Saying::four_feet);
+  if (feet == hind_feet) return say(Saying::hind_feet);
+  if (feet == front_feet) return say(Saying::front_feet);
+  std::vector<std::string> names;
+  for (const Foot one : all_feet) {
+    if (feet.has(one)) names.push_back(foot(one));
+  }
+  return names.empty() ? say(Saying::no_feet) : list(names);
+}
+
+std::string Wording::claw(Claw claw) const {
+  switch (claw) {
+    case Claw::none:
+      return {};
+    case Claw::not_called:
+      return say(Saying::claw_not_called);
+    case Claw::both:
+      return say(Saying::both_claws);
+    case Claw::outside:
+    case Claw::inside:
+      return say(Saying::claw_named, {{"claw", words_of(tables_.claws, claw)}});
+  }
+  return {};
+}
+
+std::string Wording::lesion(Lesion lesion, std::string_view words) const {
+  if (lesion == Lesion::other && !words.empty()) return std::string(words);
+  return std::string(row_of(tables_.lesions, lesion).value_or(facts_of(lesion).name));
+}
+
+std::string Wording::state(FootState state) const {
+  return state == FootState::finding ? std::string() : words_of(tables_.states, state);
+}
+
+std::string Wording::place(Place place, Lesion lesion) const {
+  if (place == Place::not_called || says_its_place(lesion, place)) return {};
+  if (facts_of(lesion).family == Lesion::wl) {
+    const auto shorter = row_of(tables_.places_beside_white_line, place);
+    if (shorter) return std::string(*shorter);
+  }
+  return std::string(row_of(tables_.places, place).value_or(facts_of(place).said));
+}
+
+std::string Wording::code(const FindingRow& row) const {
+  std::string inside;
+  if (row.lesion != Lesion::other) inside = word_of(row.lesion);
+  // A number stands only where the words do not tell it already.
+  if (row.zone && facts_of(row.place).zone != *row.zone) {
+    append(inside, say(Saying::zone_named, {{"n", std::to_string(*row.zone)}}));
+  }
+  return inside;
+}
+
+std::string Wording::finding(const FindingRow& row) const {
+  std::string words = lesion(row.lesion, row.words);
+  if (row.stage != DdStage::not_called) append(words, words_of(tables_.stages, row.stage));
+  append(words, place(row.place, row.lesion));
+  if (row.degree != Degree::not_called) append(words, words_of(tables_.degrees, row.degree));
+  if (row.lesion != Lesion::other) append(words, row.words);
+  const std::string inside = code(row);
+  return inside.empty() ? words : say(Saying::beside_code, {{"words", words}, {"code", inside}});
+}
+
+std::string Wording::finding_at_claw(const FindingRow& row) const {
+  const std::string where = claw(row.claw);
+  return where.empty() ? finding(row) : where + ": " + finding(row);
+}
+
+std::string Wording::act(const ActionRow& row, Day near) const {
+  std::string words = words_of(tables_.acts, row.action);
+  const std::string where = claw(row.claw);
+  if (!where.empty()) words = say(Saying::at_claw, {{"what", words}, {"claw", where}});
+  if (!row.product.empty()) {
+    words = say(Saying::with_product, {{"what", words}, {"product", row.product}});
+  }
+  if (!row.said_for) return words;
+  const bool comes_off = row.action == ActionKind::wrap_on || row.action == ActionKind::block_on ||
+                         row.action == ActionKind::block_stacked ||
+                         row.action == ActionKind::block_refitted ||
+                         row.action == ActionKind::block_again;
+  return say(comes_off ? Saying::off_by : Saying::by_date,
+             {{"what", words}, {"date", date(*row.said_for, near)}});
+}
+
+std::string Wording::reason(Reason reason, const FootSet& lame) const {
+  const std::string words = words_of(tables_.reasons, reason);
+  if (lame.empty()) {
+    return reason == Reason::lame ? say(Saying::lame_leg_not_called) : words;
+  }
+  const std::string leg = say(Saying::lame_on, {{"feet", feet(lame)}});
+  const bool tells_more = reason != Reason::lame && reason != Reason::not_called;
+  return tells_more ? words + ", " + leg : leg;
+}
+
+std::string Wording::date(Day day, Day near) const {
+  const CivilDate date = civil_of(day);
+  std::string words = words_of(tables_.weekdays, weekday_of(day)) + ' ' + std::to_string(date.day) +
+                      ' ' + std::string(tables_.months[static_cast<std::size_t>(date.month - 1)]);
+  if (date.year != civil_of(near).year) words += ' ' + std::to_string(date.year);
+  return words;
+}
+
+std::string Wording::full_date(Day day) const {
+  return date(day, day) + ' ' + std::to_string(civil_of(day).year);
+}
+
+std::string Wording::list(const std::vector<std::string>& parts) const {
+  if (parts.size() < 2) return parts.empty() ? std::string() : parts[0];
+  std::string head;
+  for (std::size_t i = 0; i + 1 < parts.size(); ++i) append(head, parts[i]);
+  return say(Saying::and_joined, {{"head", head}, {"last", parts.back()}});
+}
+
+std::string Wording::say(Saying saying, std::initializer_list<Fill> fills) const {
+  std::string_view text = row_of(tables_.sayings, saying).value_or(std::string_view{});
+  assert(!text.empty());
+  const std::size_t bar = text.find('|');
+  if (bar != text.npos) text = is_one(fills) ? text.substr(0, bar) : text.substr(bar + 1);
+  return filled(text, fills);
+}
+
+std::string Wording::count(Saying saying, std::size_t n) const {
+  return say(saying, {{"n", std::to_string(n)}});
+}
+
+std::string capitalised(std::string text) {
+  if (text.empty()) return text;
+  const auto first = static_cast<unsigned char>(text[0]);
+  if (first >= 'a' && first <= 'z') {
+    text[0] = static_cast<char>(first - 'a' + 'A');
+  } else if (first == 0xC3 && text.size() > 1) {
+    // The small letters U+00E0 to U+00FE stand 0x20 after their capitals, but for the sign U+00F7.
+    const auto second = static_cast<unsigned char>(text[1]);
+    const bool small = second >= 0xA0 && second <= 0xBE && second != 0xB7;
+    if (small) text[1] = static_cast<char>(second - 0x20);
+  }
+  return text;
+}
+
+std::string as_sentence(std::string text) {
+  text = capitalised(std::move(text));
+  const bool has_end =
+      text.empty() || std::string_view(".?!:;").find(text.back()) != std::string_view::npos;
+  return has_end ? text : text + '.';
+}
+
+}  // namespace evenclaw
