@@ -22,6 +22,7 @@ struct HerdRegistered {
   static constexpr std::string_view kind = "herd_registered";
   static constexpr std::int32_t version = 1;
   std::string name;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("name", &HerdRegistered::name, "name of the herd");
@@ -35,6 +36,7 @@ struct VisitOpened {
   Day day;
   std::int32_t ordinal = 1;
   FootSet todays_feet;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("visit", &VisitOpened::visit, "derived from herd, day and ordinal");
@@ -49,6 +51,7 @@ struct VisitClosed {
   static constexpr std::int32_t version = 1;
   VisitId visit;
   std::vector<std::string> left_open;  // what was asked and stayed open, as shown
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("visit", &VisitClosed::visit, "visit");
@@ -63,6 +66,7 @@ struct VisitCorrected {
   VisitId visit;
   std::optional<Day> day;
   std::optional<FootSet> todays_feet;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("visit", &VisitCorrected::visit, "visit");
@@ -81,6 +85,7 @@ struct TurnRecorded {
   std::vector<WarningShown> warnings;
   std::vector<TaskMade> tasks;
   std::vector<TaskClosed> closes;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("visit", &TurnRecorded::visit, "visit");
@@ -105,6 +110,7 @@ struct TaskClosedBody {
   std::string words;
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> tasks;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &TaskClosedBody::cow, "cow");
@@ -126,6 +132,7 @@ struct TaskMoved {
   Day due;
   Day overdue;
   std::string words;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &TaskMoved::cow, "cow");
@@ -142,6 +149,7 @@ struct CowRegistered {
   CowId cow;
   std::string number;
   Day valid_from;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &CowRegistered::cow, "cow");
@@ -157,6 +165,7 @@ struct NumberGiven {
   CowId cow;
   std::string number;
   Day valid_from;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &NumberGiven::cow, "cow");
@@ -172,6 +181,7 @@ struct CowLeft {
   Day day;
   std::string words;
   std::vector<TaskClosed> closes;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &CowLeft::cow, "cow");
@@ -186,6 +196,7 @@ struct SameCow {
   static constexpr std::int32_t version = 1;
   CowId first;
   CowId second;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("first", &SameCow::first, "one cow");
@@ -197,6 +208,7 @@ struct SameCowTakenBack {
   static constexpr std::string_view kind = "same_cow_taken_back";
   static constexpr std::int32_t version = 1;
   EntryId same_cow;  // the entry that united them
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("same_cow", &SameCowTakenBack::same_cow, "the entry that united them");
@@ -208,6 +220,7 @@ struct Setting {
   static constexpr std::int32_t version = 1;
   std::string name;
   std::string value;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("name", &Setting::name, "which setting");
@@ -221,6 +234,7 @@ struct Redact {
   static constexpr std::int32_t version = 1;
   EntryId target;
   std::string words;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("target", &Redact::target, "the entry whose body is taken away");
@@ -234,6 +248,7 @@ struct DeviceNamed {
   DeviceId device;
   std::string name;
   std::optional<DeviceId> copied_from;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("device", &DeviceNamed::device, "device");
@@ -248,6 +263,7 @@ struct PersonAllowed {
   PersonId person;
   DeviceId device;
   bool allowed = true;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("person", &PersonAllowed::person, "person, whose name stands in the directory only");

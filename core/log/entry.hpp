@@ -32,6 +32,7 @@ struct Envelope {
   std::string signature;  // reserved, empty
 
   friend bool operator==(const Envelope&, const Envelope&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("business", &Envelope::business, "the trimming business");
@@ -58,6 +59,9 @@ struct Entry {
 
   friend bool operator==(const Entry&, const Entry&) = default;
 };
+
+/// Sorted by their bytes, each once, as the canonical form demands.
+std::vector<Uuid> sorted_subjects(std::vector<Uuid> subjects);
 
 /// Makes an entry from an envelope and canonical body bytes; sorts the subjects.
 Entry make_entry(Envelope envelope, std::string body);

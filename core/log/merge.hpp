@@ -3,6 +3,8 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
+#include <set>
 #include <span>
 #include <utility>
 #include <vector>
@@ -21,8 +23,14 @@ enum class Kept {
   two_versions   // the same id with other bytes: both are kept, the lowest digest is shown
 };
 
+/// The entry whose body a redact entry takes away; nothing for any other kind. What it names is
+/// gone for good, before and after: a redact entry is never redacted itself (of its two forms the
+/// full one is kept), and correcting it brings nothing back.
+std::optional<EntryId> redact_target(const Entry& entry);
+
 /// A set of entries under union. Adding is commutative, associative and idempotent in its outcome
-/// (shown(), everything()); the order of arrival changes nothing.
+/// (shown(), everything()); the order of arrival changes nothing. Bodies named by a redact entry of
+/// the set are dropped, whichever comes first.
 class EntrySet {
  public:
   Kept add(Entry entry);
@@ -34,6 +42,7 @@ class EntrySet {
   [[nodiscard]] std::vector<Entry> everything() const;
   /// Ids of which more than one version is kept, sorted.
   [[nodiscard]] std::vector<EntryId> in_two_versions() const;
+
   [[nodiscard]] std::size_t size() const { return entries_.size(); }
 
   friend bool operator==(const EntrySet&, const EntrySet&) = default;
@@ -45,7 +54,11 @@ class EntrySet {
     Digest digest;
     friend auto operator<=>(const Key&, const Key&) = default;
   };
+
+  void drop_bodies(const Uuid& scope, EntryId target);
+
   std::map<Key, Entry> entries_;
+  std::set<std::pair<Uuid, EntryId>> redacted_;
 };
 
 /// A hole in a device's count, or a counter that jumped further than is believed.
@@ -56,13 +69,19 @@ struct LogFlaw {
   DeviceId device;
   std::int64_t seq = 0;  // where
   EntryId entry;         // nil for a gap
+
   friend bool operator==(const LogFlaw&, const LogFlaw&) = default;
 };
+
+/// All flaws, sorted by scope, device and seq. A hole of any width is one gap, named by its first
+/// missing seq; `entries` may hold every version.
 std::vector<LogFlaw> flaws_of(std::span<const Entry> entries);
 
-/// The entries that count: in the total order, without those superseded (within scope and kind;
-/// cycles ignored) and without those whose body a redact entry takes away. When two entries
-/// supersede the same one, the later in the total order counts.
+/// The entries that count, in the total order of each scope: without those superseded, without
+/// those whose body is redacted. Entries that correct one another, directly or in a chain, are a
+/// family of which one counts: the last in the total order among those nothing supersedes. A
+/// correction counts only within scope and kind; in a ring of corrections none of them does.
+/// A redacted correction still supersedes: taking words away brings no older ones back.
 std::vector<Entry> effective(std::vector<Entry> entries);
 
 }  // namespace evenclaw

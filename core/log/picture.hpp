@@ -40,6 +40,7 @@ struct Touched {
   std::vector<CowId> cows;
   std::vector<VisitId> visits;
 };
+
 Touched touched_by(const Entry& entry);
 
 }  // namespace evenclaw

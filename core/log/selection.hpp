@@ -15,7 +15,9 @@ namespace evenclaw {
 
 enum class Compare { equal, not_equal, at_most, at_least, is_empty, not_empty };
 
-/// A condition on one bare column; conditions are joined by "and". An empty cell never equals.
+/// A condition on one bare column; conditions are joined by "and". As in SQL an empty cell fulfils
+/// none but is_empty: it neither equals nor differs, and lies on no side. is_empty and not_empty
+/// compare with an empty cell, the others with one of the column's kind.
 struct Filter {
   std::string column;
   Compare compare = Compare::equal;
@@ -23,7 +25,7 @@ struct Filter {
 };
 
 /// Rows of one table of one herd (or of all herds when none is given), sorted by the named
-/// columns and then by the key.
+/// columns and then by the key: empty cells first, then numbers, then texts by their bytes.
 struct RowSelection {
   std::string table;
   std::optional<HerdId> herd;
@@ -33,13 +35,14 @@ struct RowSelection {
 
 /// Counts of rows of one table by bare columns; herd is always the first group, no joins, no
 /// expressions, so that any store, sharded or not, can answer it. Each result row holds the herd,
-/// the group columns, the count, then the sums, sorted by the groups.
+/// the group columns, the count, then the sums, sorted by the groups as rows are. Empty cells are
+/// left out of a sum; the sum of nothing but empty cells is empty.
 struct CountQuery {
   std::string name;
   std::string table;
   std::vector<std::string> group_by;  // without herd, which is always there
   std::vector<Filter> where;
-  std::vector<std::string> sums;      // integer columns
+  std::vector<std::string> sums;  // integer columns
 };
 
 /// The named counts of this version, about ten.
@@ -52,6 +55,7 @@ struct TableShape {
   int key_columns;  // the first so many columns are the key, herd first
   std::vector<Column> columns;
 };
+
 std::span<const TableShape> all_tables();
 const TableShape* find_table(std::string_view name);
 
@@ -60,7 +64,8 @@ const TableShape* find_table(std::string_view name);
 Outcome check_selection(const RowSelection& selection);
 Outcome check_count(const CountQuery& query);
 
-/// Both answered over rows in memory, in the order the contract demands.
+/// Both answered over rows in memory, in the order the contract demands. Every row is one of the
+/// named table; what the checks above refuse is our mistake here.
 std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Cells> rows);
 std::vector<Cells> count_rows(const CountQuery& query, std::span<const Cells> rows);
 

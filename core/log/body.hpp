@@ -1,0 +1,114 @@
+// From a typed body to an entry and back again.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/log/bodies.hpp"
+#include "core/log/entry.hpp"
+#include "core/log/upcast.hpp"
+#include "core/wire/value_json.hpp"
+
+namespace evenclaw {
+
+using AllBodies =
+    std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
+               TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
+               SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed>;
+
+/// Every kind this program writes and reads.
+std::vector<std::string_view> all_kinds();
+
+/// The version in which this program writes a kind; nothing for a kind it does not know.
+std::optional<std::int32_t> current_version(std::string_view kind);
+
+/// Whether this program can picture an entry. Whatever the answer, the entry is kept and relayed.
+enum class Readable { yes, redacted, unknown_kind, newer_version, body_not_understood };
+
+template <>
+struct EnumWords<Readable> {
+  static constexpr EnumWord<Readable> table[] = {
+      {Readable::yes, "yes"},
+      {Readable::redacted, "redacted"},
+      {Readable::unknown_kind, "unknown_kind"},
+      {Readable::newer_version, "newer_version"},
+      {Readable::body_not_understood, "body_not_understood"}};
+};
+
+Readable readable(const Entry& entry);
+
+/// The body in the form this version writes; nothing when the entry is of another kind, redacted,
+/// newer, or holds what this version does not understand.
+template <class Body>
+std::optional<Body> body_as(const Entry& entry);
+
+/// The canonical bytes of a body.
+template <class Body>
+std::string body_bytes(const Body& body) {
+  return canonical_json(to_json(body));
+}
+
+/// The cows and visits a body names itself, sorted, each once. What an entry refers to by another
+/// entry's id (a redaction, the taking back of a union, a correction) has to be added by its maker:
+/// such an entry names every subject of the entry it refers to.
+template <class Body>
+std::vector<Uuid> subjects_named(const Body& body);
+
+/// An entry of that body: sets kind and version, and adds the scope and the subjects the body names
+/// to those of the envelope.
+template <class Body>
+Entry entry_of(Envelope envelope, const Body& body);
+
+namespace body_detail {
+
+/// The body at the version this program writes; nothing as for body_as().
+std::optional<Json> current_body(const Entry& entry);
+
+template <class Member>
+void add_subjects(const Member& member, std::vector<Uuid>& subjects) {
+  if constexpr (is_optional<Member>) {
+    if (member) add_subjects(*member, subjects);
+  } else if constexpr (std::is_same_v<Member, CowId> || std::is_same_v<Member, VisitId>) {
+    subjects.push_back(member.value);
+  }
+}
+
+}  // namespace body_detail
+
+template <class Body>
+std::optional<Body> body_as(const Entry& entry) {
+  if (entry.envelope.kind != Body::kind) return std::nullopt;
+  const std::optional<Json> json = body_detail::current_body(entry);
+  if (!json) return std::nullopt;
+  auto body = from_json<Body>(*json);
+  if (!body) return std::nullopt;
+  return *std::move(body);
+}
+
+template <class Body>
+std::vector<Uuid> subjects_named(const Body& body) {
+  std::vector<Uuid> subjects;
+  for_each_field(body, [&](std::string_view, const auto& member, std::string_view) {
+    body_detail::add_subjects(member, subjects);
+  });
+  return sorted_subjects(std::move(subjects));
+}
+
+template <class Body>
+Entry entry_of(Envelope envelope, const Body& body) {
+  envelope.kind = Body::kind;
+  envelope.version = Body::version;
+  const std::vector<Uuid> named = subjects_named(body);
+  envelope.subjects.insert(envelope.subjects.end(), named.begin(), named.end());
+  envelope.subjects.push_back(envelope.scope);
+  return make_entry(std::move(envelope), body_bytes(body));
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,95 @@
+#include "core/log/cow_identity.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "core/log/task_history.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool any_turn_is(const CowStory& story, CowKnown known) {
+  return std::any_of(story.turns.begin(), story.turns.end(), [&](const Told<TurnRecorded>& turn) {
+    return turn.body.turn.cow.known == known;
+  });
+}
+
+CowKnown known_as(const CowStory& story) {
+  const bool recognised = std::any_of(story.numbers.begin(), story.numbers.end(),
+                                      [](const NumberTold& told) { return told.recognised; });
+  if (recognised || any_turn_is(story, CowKnown::numbered)) return CowKnown::numbered;
+  if (any_turn_is(story, CowKnown::doubtful)) return CowKnown::doubtful;
+  return story.turns.empty() && !story.numbers.empty() ? CowKnown::numbered : CowKnown::unnumbered;
+}
+
+// As it was first said, leading zeros and all.
+std::string said_for(const CowStory& story, const std::string& plain) {
+  for (const NumberTold& told : story.numbers) {
+    if (plain_number(told.number) == plain) return told.number;
+  }
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    if (plain_number(turn.body.turn.cow.number) == plain) return turn.body.turn.cow.number;
+  }
+  return {};
+}
+
+std::vector<Day> days_seen(const CowStory& story) {
+  std::vector<Day> days;
+  for (const auto& turn : story.turns) {
+    if (was_there(turn)) days.push_back(turn.moment.day);
+  }
+  if (!days.empty()) return days;
+  for (const auto& turn : story.turns) days.push_back(turn.moment.day);
+  for (const auto& told : story.news) days.push_back(told.moment.day);
+  for (const auto& told : story.left) days.push_back(told.moment.day);
+  for (const NumberTold& told : story.numbers) days.push_back(told.valid_from);
+  for (const auto& told : story.moved) days.push_back(day_of(told.entry->envelope.at));
+  return days;
+}
+
+}  // namespace
+
+std::vector<CowNumberRow> numbers_of(const CowStory& story) {
+  std::vector<NumberTold> told = story.numbers;
+  std::sort(told.begin(), told.end(), [](const NumberTold& a, const NumberTold& b) {
+    return std::tie(a.valid_from, a.nth) < std::tie(b.valid_from, b.nth);
+  });
+  std::vector<CowNumberRow> rows;
+  for (const NumberTold& given : told) {
+    const std::string number = plain_number(given.number);
+    if (!rows.empty() && rows.back().valid_from == given.valid_from) rows.pop_back();
+    if (!rows.empty() && rows.back().number == number) {
+      rows.back().valid_to.reset();
+      continue;
+    }
+    if (!rows.empty()) rows.back().valid_to = given.valid_from - 1;
+    rows.push_back({story.herd, story.cow, number, given.valid_from, std::nullopt});
+  }
+  return rows;
+}
+
+CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& numbers) {
+  CowRow row;
+  row.herd = story.herd;
+  row.cow = story.cow;
+  row.known = known_as(story);
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    const CowSaid& said = turn.body.turn.cow;
+    if (said.known == CowKnown::numbered) row.number = plain_number(said.number);
+    if (!said.looks.empty()) row.looks = said.looks;
+  }
+  if (!numbers.empty()) row.number = numbers.back().number;
+  if (!row.number.empty()) row.number_said = said_for(story, row.number);
+  const std::vector<Day> days = days_seen(story);
+  row.first_seen = *std::min_element(days.begin(), days.end());
+  row.last_seen = *std::max_element(days.begin(), days.end());
+  if (const Told<CowLeft>* left = left_for_good(story)) {
+    row.left_on = left->moment.day;
+    row.left_words = left->body.words;
+  }
+  return row;
+}
+
+}  // namespace evenclaw

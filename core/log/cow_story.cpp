@@ -1,0 +1,158 @@
+#include "core/log/cow_story.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/log/body.hpp"
+#include "core/log/standing.hpp"
+#include "core/log/visit_facts.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+template <class T>
+void append(std::vector<T>& to, std::vector<T> from) {
+  to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end()));
+}
+
+// Rows are keyed by turn and foot; a log from elsewhere may name a foot twice in one turn.
+Turn with_each_foot_once(Turn turn) {
+  std::vector<FootCall> feet;
+  for (FootCall& call : turn.feet) {
+    const auto same = std::find_if(feet.begin(), feet.end(),
+                                   [&](const FootCall& other) { return other.foot == call.foot; });
+    if (same == feet.end()) {
+      feet.push_back(std::move(call));
+      continue;
+    }
+    append(same->findings, std::move(call.findings));
+    append(same->actions, std::move(call.actions));
+    append(same->measures, std::move(call.measures));
+    if (same->state == FootState::unsaid) same->state = call.state;
+    if (same->trimmed == Trimmed::not_called) same->trimmed = call.trimmed;
+    if (same->note.empty()) same->note = std::move(call.note);
+  }
+  for (FootCall& call : feet) {
+    if (!call.findings.empty()) call.state = FootState::finding;
+  }
+  turn.feet = std::move(feet);
+  return turn;
+}
+
+class StoryReader {
+ public:
+  StoryReader(std::span<const CowId> group, CowStory& story) : group_(group), story_(story) {}
+
+  void read(const Entry& entry, std::size_t nth) {
+    const std::string& kind = entry.envelope.kind;
+    if (kind == TurnRecorded::kind) read_turn(entry, nth);
+    if (kind == TaskClosedBody::kind) read_dated(entry, nth, story_.news);
+    if (kind == CowLeft::kind) read_dated(entry, nth, story_.left);
+    if (kind == TaskMoved::kind) {
+      if (auto body = hers<TaskMoved>(entry)) {
+        story_.moved.push_back({&entry, *std::move(body), {Day{}, nth}});
+      }
+    }
+    if (kind == CowRegistered::kind) read_number<CowRegistered>(entry, nth);
+    if (kind == NumberGiven::kind) read_number<NumberGiven>(entry, nth);
+  }
+
+ private:
+  template <class Body>
+  std::optional<Body> hers(const Entry& entry) const {
+    const std::vector<Uuid>& subjects = entry.envelope.subjects;
+    const bool named = std::any_of(group_.begin(), group_.end(), [&](CowId cow) {
+      return std::binary_search(subjects.begin(), subjects.end(), cow.value);
+    });
+    if (!named) return std::nullopt;
+    std::optional<Body> body = body_as<Body>(entry);
+    if (!body || std::find(group_.begin(), group_.end(), body->cow) == group_.end()) {
+      return std::nullopt;
+    }
+    return body;
+  }
+
+  void read_turn(const Entry& entry, std::size_t nth) {
+    auto body = hers<TurnRecorded>(entry);
+    if (!body) return;
+    body->turn = with_each_foot_once(std::move(body->turn));
+    story_.turns.push_back({&entry, *std::move(body), {day_of(entry.envelope.at), nth}});
+  }
+
+  template <class Body>
+  void read_dated(const Entry& entry, std::size_t nth, std::vector<Told<Body>>& told) {
+    auto body = hers<Body>(entry);
+    if (!body) return;
+    const Day day = body->day;
+    told.push_back({&entry, *std::move(body), {day, nth}});
+  }
+
+  template <class Body>
+  void read_number(const Entry& entry, std::size_t nth) {
+    auto body = hers<Body>(entry);
+    if (!body) return;
+    story_.numbers.push_back(
+        {std::move(body->number), body->valid_from, nth, std::is_same_v<Body, NumberGiven>});
+  }
+
+  std::span<const CowId> group_;
+  CowStory& story_;
+};
+
+template <class Body>
+void sort_by_moment(std::vector<Told<Body>>& told) {
+  std::sort(told.begin(), told.end(),
+            [](const Told<Body>& a, const Told<Body>& b) { return a.moment < b.moment; });
+}
+
+void date_turns(std::span<const Entry* const> counting, std::vector<Told<TurnRecorded>>& turns) {
+  std::set<VisitId> visits;
+  for (const auto& turn : turns) visits.insert(turn.body.visit);
+  const std::map<VisitId, VisitFacts> facts = facts_of_visits(counting, visits);
+  for (auto& turn : turns) {
+    const auto visit = facts.find(turn.body.visit);
+    if (visit == facts.end()) continue;
+    if (const std::optional<Day> day = visit->second.day()) turn.moment.day = *day;
+  }
+}
+
+}  // namespace
+
+CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries) {
+  CowStory story;
+  story.herd = herd;
+  story.cow = *std::min_element(group.begin(), group.end());
+  Standing standing = standing_among(entries);
+  std::vector<const Entry*> counting;
+  for (const Entry* entry : standing.entries) {
+    if (entry->envelope.scope == herd.value) counting.push_back(entry);
+  }
+  StoryReader reader(group, story);
+  for (std::size_t nth = 0; nth < counting.size(); ++nth) reader.read(*counting[nth], nth);
+  date_turns(counting, story.turns);
+  sort_by_moment(story.turns);
+  sort_by_moment(story.news);
+  sort_by_moment(story.left);
+  story.in_two_versions = std::move(standing.in_two_versions);
+  return story;
+}
+
+bool was_there(const Told<TurnRecorded>& turn) {
+  return turn.body.turn.end != TurnEnd::not_done;
+}
+
+std::vector<std::vector<const Told<TurnRecorded>*>> by_visit(const CowStory& story) {
+  std::vector<std::vector<const Told<TurnRecorded>*>> visits;
+  std::map<VisitId, std::size_t> place;
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    const auto [at, is_new] = place.emplace(turn.body.visit, visits.size());
+    if (is_new) visits.emplace_back();
+    visits[at->second].push_back(&turn);
+  }
+  return visits;
+}
+
+}  // namespace evenclaw

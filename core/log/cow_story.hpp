@@ -1,0 +1,64 @@
+// What the entries that count tell of one cow, read once and put in the order of her days.
+#pragma once
+
+#include <compare>
+#include <cstddef>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/log/bodies.hpp"
+#include "core/log/entry.hpp"
+
+namespace evenclaw {
+
+/// When something was, as far as it matters for what came after what: the day it counts for, and
+/// its place in the total order. The clock of the device plays no part.
+struct Moment {
+  Day day;
+  std::size_t nth = 0;
+  friend auto operator<=>(const Moment&, const Moment&) = default;
+};
+
+template <class Body>
+struct Told {
+  const Entry* entry = nullptr;
+  Body body;
+  Moment moment;
+};
+
+struct NumberTold {
+  std::string number;  // as given
+  Day valid_from;
+  std::size_t nth = 0;
+  bool recognised = false;  // given to a cow that was known already
+};
+
+struct CowStory {
+  HerdId herd;
+  CowId cow;                               // the smallest id of her group
+  std::vector<Told<TurnRecorded>> turns;   // by moment; each foot at most once in a turn
+  std::vector<Told<TaskClosedBody>> news;  // by moment
+  std::vector<Told<CowLeft>> left;         // by moment
+  std::vector<Told<TaskMoved>> moved;      // in the total order
+  std::vector<NumberTold> numbers;         // in the total order
+  std::vector<EntryId> in_two_versions;
+
+  /// Nothing that counts was told of her.
+  [[nodiscard]] bool empty() const {
+    return turns.empty() && news.empty() && left.empty() && moved.empty() && numbers.empty();
+  }
+};
+
+/// `group` holds at least one cow.
+CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries);
+
+/// She was led into the crush: any turn but one that was not done.
+bool was_there(const Told<TurnRecorded>& turn);
+
+/// The turns of each visit together, visits by the moment of their first turn.
+std::vector<std::vector<const Told<TurnRecorded>*>> by_visit(const CowStory& story);
+
+}  // namespace evenclaw

@@ -1,0 +1,202 @@
+#include "core/log/fixtures.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <utility>
+
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+// What was said of blocks or wraps that were on before.
+struct Mark {
+  FootSet feet;
+  Fixture fixture;
+  Claw claw;
+  FixtureEnd end;
+  Day day;
+};
+
+bool is_not_known_off(const OnFootRow& row) {
+  return row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown;
+}
+
+bool means_claw(const OnFootRow& row, Claw claw) {
+  return row.fixture == Fixture::wrap || !is_called(claw) || !is_called(row.claw) ||
+         row.claw == claw || row.claw == Claw::both || claw == Claw::both;
+}
+
+std::optional<FixtureEnd> end_after(FixtureStep step) {
+  switch (step) {
+    case FixtureStep::taken_off:
+      return FixtureEnd::taken_off;
+    case FixtureStep::came_off:
+      return FixtureEnd::came_off;
+    case FixtureStep::left_on:
+      return FixtureEnd::still_on;
+    case FixtureStep::not_known:
+      return FixtureEnd::unknown;
+    case FixtureStep::put_on:
+    case FixtureStep::stacked:
+    case FixtureStep::renewed:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+struct NewsOfFixture {
+  Fixture fixture;
+  FixtureEnd end;
+};
+
+std::optional<NewsOfFixture> fixture_news(News news) {
+  switch (news) {
+    case News::wrap_off:
+      return NewsOfFixture{Fixture::wrap, FixtureEnd::taken_off};
+    case News::wrap_came_off:
+      return NewsOfFixture{Fixture::wrap, FixtureEnd::came_off};
+    case News::wrap_still_on:
+      return NewsOfFixture{Fixture::wrap, FixtureEnd::still_on};
+    case News::block_off:
+      return NewsOfFixture{Fixture::block, FixtureEnd::taken_off};
+    case News::block_came_off:
+      return NewsOfFixture{Fixture::block, FixtureEnd::came_off};
+    case News::block_still_on:
+      return NewsOfFixture{Fixture::block, FixtureEnd::still_on};
+    case News::looked_at:
+    case News::vet_came:
+    case News::still_lame:
+    case News::walks_sound:
+    case News::gone:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+class FixtureBook {
+ public:
+  explicit FixtureBook(const CowStory& story) : story_(story) {}
+
+  void take(const Told<TurnRecorded>& turn) {
+    before_turn_ = rows_;
+    for (const FootCall& call : turn.body.turn.feet) {
+      for (const Action& action : call.actions) mark_by(action, FootSet{call.foot}, turn);
+    }
+    for (const Action& action : turn.body.turn.actions) mark_by(action, four_feet, turn);
+    std::int32_t position = 0;
+    for (const FootCall& call : turn.body.turn.feet) {
+      for (const Action& action : call.actions) put_by(action, call.foot, ++position, turn);
+    }
+  }
+
+  void take(const Told<TaskClosedBody>& told) {
+    const std::optional<NewsOfFixture> news = fixture_news(told.body.news);
+    if (!news) return;
+    const FootSet feet = told.body.feet.empty() ? four_feet : told.body.feet;
+    apply({feet, news->fixture, Claw::not_called, news->end, told.moment.day});
+  }
+
+  std::vector<OnFootRow> take_rows() && { return std::move(rows_); }
+
+ private:
+  void mark_by(const Action& action, FootSet feet, const Told<TurnRecorded>& turn) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    if (!said) return;
+    const std::optional<FixtureEnd> end = end_after(said->step);
+    if (end) apply({feet, said->fixture, action.claw, *end, turn.moment.day});
+  }
+
+  void apply(const Mark& mark) {
+    for (OnFootRow& row : rows_) {
+      if (!is_not_known_off(row) || row.fixture != mark.fixture || !mark.feet.has(row.foot)) {
+        continue;
+      }
+      if (!means_claw(row, mark.claw)) continue;
+      const bool leaves_partner = row.claw == Claw::both && is_called(mark.claw) &&
+                                  mark.claw != Claw::both && mark.end != FixtureEnd::still_on;
+      if (leaves_partner) {
+        row.claw = partner(mark.claw);
+      } else {
+        end(row, mark.end, mark.day);
+      }
+    }
+  }
+
+  static void end(OnFootRow& row, FixtureEnd how, Day day) {
+    row.ended = how;
+    row.ended_on.reset();
+    if (how != FixtureEnd::still_on) row.ended_on = day;
+  }
+
+  void put_by(const Action& action, Foot foot, std::int32_t position,
+              const Told<TurnRecorded>& turn) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    if (!said || end_after(said->step)) return;
+    OnFootRow row;
+    row.herd = story_.herd;
+    row.cow = story_.cow;
+    row.turn = turn.entry->envelope.id;
+    row.position = position;
+    row.foot = foot;
+    row.fixture = said->fixture;
+    row.since = turn.moment.day;
+    row.visit = turn.body.visit;
+    if (row.fixture == Fixture::block) row.claw = claw_for(action, row);
+    if (replaces_or_joins(row, action.kind, said->step)) rows_.push_back(row);
+  }
+
+  // A block act on one that was there before, and whose claw nobody called, means the only one.
+  [[nodiscard]] Claw claw_for(const Action& action, const OnFootRow& fresh) const {
+    if (is_called(action.claw)) return action.claw;
+    if (action.kind == ActionKind::block_on) return Claw::not_called;
+    ClawPair known;
+    const auto add = [&](const OnFootRow& row) {
+      const bool is_there = is_not_known_off(row) && row.foot == fresh.foot;
+      if (is_there && row.fixture == Fixture::block) known.add(row.claw);
+    };
+    for (const OnFootRow& row : before_turn_) add(row);
+    for (const OnFootRow& row : rows_) {
+      if (row.turn == fresh.turn) add(row);
+    }
+    return known.both() ? Claw::not_called : known.claw();
+  }
+
+  /// Ends what the new one stands in for; false when it only adds to what is there.
+  bool replaces_or_joins(const OnFootRow& fresh, ActionKind kind, FixtureStep step) {
+    for (OnFootRow& row : rows_) {
+      const bool same_spot = is_not_known_off(row) && row.foot == fresh.foot &&
+                             row.fixture == fresh.fixture && row.claw == fresh.claw;
+      if (!same_spot) continue;
+      if (step == FixtureStep::stacked || row.turn == fresh.turn) {
+        end(row, FixtureEnd::still_on, fresh.since);
+        return false;
+      }
+      const bool was_lost = kind == ActionKind::block_refitted;
+      end(row, was_lost ? FixtureEnd::came_off : FixtureEnd::taken_off, fresh.since);
+    }
+    return true;
+  }
+
+  const CowStory& story_;
+  std::vector<OnFootRow> rows_;
+  std::vector<OnFootRow> before_turn_;
+};
+
+}  // namespace
+
+std::vector<OnFootRow> fixtures_of(const CowStory& story) {
+  FixtureBook book(story);
+  std::size_t next_news = 0;
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    while (next_news < story.news.size() && story.news[next_news].moment < turn.moment) {
+      book.take(story.news[next_news++]);
+    }
+    book.take(turn);
+  }
+  while (next_news < story.news.size()) book.take(story.news[next_news++]);
+  return std::move(book).take_rows();
+}
+
+}  // namespace evenclaw

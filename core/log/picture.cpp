@@ -1,0 +1,188 @@
+#include "core/log/picture.hpp"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "core/log/cow_identity.hpp"
+#include "core/log/cow_story.hpp"
+#include "core/log/doubts.hpp"
+#include "core/log/fixtures.hpp"
+#include "core/log/foot_cases.hpp"
+#include "core/log/row_order.hpp"
+#include "core/log/standing.hpp"
+#include "core/log/task_history.hpp"
+#include "core/log/visit_facts.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+using TurnTold = Told<TurnRecorded>;
+
+/// What every row of a turn begins with.
+template <class Row>
+Row row_of_turn(const CowStory& story, const TurnTold& turn) {
+  Row row;
+  row.herd = story.herd;
+  row.cow = story.cow;
+  row.turn = turn.entry->envelope.id;
+  row.visit = turn.body.visit;
+  row.day = turn.moment.day;
+  return row;
+}
+
+std::string joined(const std::vector<std::string>& lines) {
+  std::string text;
+  for (const std::string& line : lines) {
+    if (!text.empty()) text += " / ";
+    text += line;
+  }
+  return text;
+}
+
+TurnRow turn_row(const CowStory& story, const TurnTold& told) {
+  const Turn& turn = told.body.turn;
+  TurnRow row = row_of_turn<TurnRow>(story, told);
+  row.number_said = turn.cow.number;
+  row.reason = turn.reason;
+  row.lame = turn.lame;
+  row.end = turn.end;
+  row.end_reason = turn.end_reason;
+  for (const FootCall& call : turn.feet) {
+    if (was_lifted(call)) row.lifted.add(call.foot);
+  }
+  row.walks_sound = turn.walks_sound;
+  for (const WarningShown& shown : told.body.warnings) {
+    if (shown.warning.rank == Rank::note) continue;
+    ++(shown.warning.rank == Rank::stop ? row.stops : row.asks);
+    if (shown.decision.empty()) ++row.unanswered;
+  }
+  row.caller = told.entry->envelope.caller.value_or(PersonId{});
+  row.writer = told.entry->envelope.writer.value_or(PersonId{});
+  row.words = joined(told.body.words);
+  row.note = turn.note;
+  return row;
+}
+
+void add_feet(const CowStory& story, const TurnTold& told, Rows& rows) {
+  for (const FootCall& call : told.body.turn.feet) {
+    FootRow row = row_of_turn<FootRow>(story, told);
+    row.foot = call.foot;
+    row.state = call.state;
+    row.trimmed = call.trimmed;
+    row.called_lame = told.body.turn.lame.has(call.foot);
+    row.note = call.note;
+    rows.feet.push_back(std::move(row));
+  }
+}
+
+void mark_called_twice(const CowStory& story, std::vector<FootRow>& feet) {
+  for (const CalledTwice& called : called_twice(story)) {
+    for (FootRow& row : feet) {
+      const bool by_one_of_them =
+          std::find(called.turns.begin(), called.turns.end(), row.turn) != called.turns.end();
+      if (row.foot == called.foot && by_one_of_them) row.called_twice = true;
+    }
+  }
+}
+
+void add_findings(const CowStory& story, const TurnTold& told, Rows& rows) {
+  std::int32_t position = 0;
+  for (const FootCall& call : told.body.turn.feet) {
+    for (const Finding& finding : call.findings) {
+      const LesionFacts& facts = facts_of(finding.lesion);
+      FindingRow row = row_of_turn<FindingRow>(story, told);
+      row.position = ++position;
+      row.foot = call.foot;
+      row.claw = finding.claw;
+      row.lesion = finding.lesion;
+      row.family = facts.family;
+      row.group = facts.group;
+      row.words = finding.words;
+      row.place = finding.place;
+      row.zone = finding.zone;
+      row.degree = finding.degree;
+      row.stage = finding.stage;
+      rows.findings.push_back(std::move(row));
+    }
+  }
+}
+
+// A number of days beyond any that is said would leave the calendar.
+std::optional<Day> day_said(const TimeSaid& when, Day visit_day) {
+  constexpr std::int32_t longest_days = 10'000;
+  if (when.days && (*when.days < 0 || *when.days > longest_days)) return std::nullopt;
+  return day_meant(when, visit_day);
+}
+
+void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
+  std::int32_t position = 0;
+  const auto add = [&](const Action& action, std::optional<Foot> foot) {
+    ActionRow row = row_of_turn<ActionRow>(story, told);
+    row.position = ++position;
+    row.foot = foot;
+    row.claw = action.claw;
+    row.action = action.kind;
+    row.product = action.product;
+    row.said_for = day_said(action.when, told.moment.day);
+    rows.actions.push_back(std::move(row));
+  };
+  for (const FootCall& call : told.body.turn.feet) {
+    for (const Action& action : call.actions) add(action, call.foot);
+  }
+  for (const Action& action : told.body.turn.actions) add(action, std::nullopt);
+}
+
+}  // namespace
+
+Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries) {
+  Rows rows;
+  if (group.empty()) return rows;
+  const CowStory story = story_of(herd, group, entries);
+  if (story.empty()) return rows;
+
+  rows.cow_numbers = numbers_of(story);
+  rows.cows.push_back(cow_row_of(story, rows.cow_numbers));
+  for (const TurnTold& turn : story.turns) {
+    rows.turns.push_back(turn_row(story, turn));
+    add_feet(story, turn, rows);
+    add_findings(story, turn, rows);
+    add_actions(story, turn, rows);
+  }
+  mark_called_twice(story, rows.feet);
+  rows.cases = link_cases(story, rows.findings);
+  rows.on_feet = fixtures_of(story);
+  rows.tasks = tasks_of(story);
+  rows.doubts = doubts_of(story, rows.cows.front());
+  sort_by_key(rows);
+  return rows;
+}
+
+Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries) {
+  Rows rows;
+  const Standing standing = standing_among(entries);
+  std::vector<const Entry*> counting;
+  for (const Entry* entry : standing.entries) {
+    if (entry->envelope.scope == herd.value) counting.push_back(entry);
+  }
+  const std::map<VisitId, VisitFacts> all = facts_of_visits(counting, {visit});
+  const auto found = all.find(visit);
+  if (found == all.end() || found->second.opening == nullptr) return rows;
+  const VisitFacts& facts = found->second;
+
+  VisitRow row;
+  row.herd = herd;
+  row.visit = visit;
+  row.day = facts.day().value_or(facts.opened.day);
+  row.ordinal = facts.opened.ordinal;
+  row.todays_feet = facts.corrected_feet.value_or(facts.opened.todays_feet);
+  row.closed = facts.closed;
+  row.opened_twice = facts.opened_twice;
+  row.caller = facts.opening->envelope.caller.value_or(PersonId{});
+  row.opened_at = to_text(facts.opening->envelope.at);
+  rows.visits.push_back(std::move(row));
+  return rows;
+}
+
+}  // namespace evenclaw
