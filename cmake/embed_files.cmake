@@ -43,13 +43,16 @@ std::span<const EmbeddedFile> ${NAME}();
 
 }  // namespace evenclaw
 ")
+list(LENGTH FILES count)
 file(WRITE ${FOLDER}/${NAME}.cpp
 "#include \"embedded/${NAME}.hpp\"
 
+#include <array>
+
 namespace evenclaw {
 namespace {
-constexpr EmbeddedFile files[] = {
-${rows}};
+constexpr std::array<EmbeddedFile, ${count}> files = {{
+${rows}}};
 }  // namespace
 
 std::span<const EmbeddedFile> ${NAME}() { return files; }

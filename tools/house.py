@@ -54,6 +54,8 @@ def main():
     else:
         results = [report(name, check.violations(options.root))
                    for name, check in SOURCE_CHECKS.items()]
+        tested, sources = mirror.with_test_of_their_name(options.root)
+        print(f"  {tested} of {sources} sources of core and store have a test of their name")
         good, bad = own_tests()
     good += sum(results)
     bad += len(results) - sum(results)
