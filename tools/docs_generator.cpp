@@ -5,10 +5,11 @@
 #include <iterator>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 #include "core/base/errors.hpp"
-#include "core/log/bodies.hpp"
+#include "core/log/body.hpp"
 #include "core/log/entry.hpp"
 #include "core/trade/rows.hpp"
 #include "core/wire/field_docs.hpp"
@@ -71,7 +72,7 @@ std::string kind_section() {
 }
 
 template <class... Bodies>
-std::string kind_sections() {
+std::string kind_sections(const std::tuple<Bodies...>*) {
   return (kind_section<Bodies>() + ...);
 }
 
@@ -94,10 +95,8 @@ std::string dictionary_page() {
          "list, a dot a\nmember of a member.\n\n"
          "## The envelope of every entry\n" +
          field_table<Envelope>() + "\n## The body of each kind of entry\n" +
-         kind_sections<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
-                       TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
-                       SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed>() +
-         "\n## The rows of the picture\n" + row_sections();
+         kind_sections(static_cast<const AllBodies*>(nullptr)) + "\n## The rows of the picture\n" +
+         row_sections();
 }
 
 std::string read_file(const std::filesystem::path& path) {

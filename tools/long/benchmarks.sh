@@ -1,0 +1,22 @@
+#!/usr/bin/env bash
+# What the release build does per second, on this machine, today.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+. tools/long/result.sh
+
+entries=${EVENCLAW_BENCH_ENTRIES:-1000000}
+prepared bench
+folder=$(mktemp -d)
+trap 'rm -rf "$folder"' EXIT
+result_page benchmarks "Benchmarks of the release build"
+{
+  echo "Median and spread of the repeats named; one thread."
+  echo
+  echo "| what | median | spread | conditions |"
+  echo "|---|---|---|---|"
+  build/bench/bench/call_line_bench
+  python3 bench/scenarios.py build/bench/cli/evenclaw
+} >>"$page"
+build/bench/bench/picture_bench "$folder/log.db" "$entries" write
+build/bench/bench/picture_bench "$folder/log.db" "$entries" rebuild >>"$page"
+tail -8 "$page"
