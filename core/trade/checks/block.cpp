@@ -28,6 +28,19 @@ bool puts_block_on(const Action& action) {
   return step && is_on_after(*step) && *step != FixtureStep::left_on;
 }
 
+/// The claws on which the act leaves a block though something hurts there.
+std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
+                                      const Action& action) {
+  const std::optional<FixtureStep> step = block_step(action);
+  if (!step || !is_on_after(*step)) return {};
+  const Claw meant = claw_meant(past, call, action);
+  std::vector<Claw> claws;
+  for (const Claw claw : single_claws) {
+    if (includes(meant, claw) && painful_finding(call, claw) != nullptr) claws.push_back(claw);
+  }
+  return claws;
+}
+
 void with_go_ahead(Warning& warning, std::vector<std::string> others) {
   warning.answers = std::move(others);
   warning.answers.emplace_back("go ahead");
@@ -50,6 +63,13 @@ Firing on_painful(const Turn& turn, const FootCall& call, const Action& action, 
   firing.warning.words = what + ' ' + sentence(good) + " meant?";
   with_go_ahead(firing.warning, claw_correction(turn, call, action, partner(claw)));
   return firing;
+}
+
+void add_painful(std::vector<Firing>& firings, const Situation& situation, const FootCall& call,
+                 const Action& action) {
+  for (const Claw claw : painful_claws_under(situation.past.rows, call, action)) {
+    firings.push_back(on_painful(situation.turn, call, action, claw));
+  }
 }
 
 std::optional<Day> blocked_since(const Rows& past, Foot foot, Claw claw) {
@@ -162,15 +182,7 @@ Firing side_asked(const FootCall& call, const Action& action) {
 std::vector<Firing> block_on_painful_claw(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
-    for (const Action& action : call.actions) {
-      const std::optional<FixtureStep> step = block_step(action);
-      if (!step || !is_on_after(*step)) continue;
-      const Claw meant = claw_meant(situation.past.rows, call, action);
-      for (const Claw claw : single_claws) {
-        if (!includes(meant, claw) || painful_finding(call, claw) == nullptr) continue;
-        firings.push_back(on_painful(situation.turn, call, action, claw));
-      }
-    }
+    for (const Action& action : call.actions) add_painful(firings, situation, call, action);
   }
   return firings;
 }
@@ -196,9 +208,8 @@ std::vector<Firing> block_side_not_called(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
     for (const Action& action : call.actions) {
-      if (lacks_side(situation.past.rows, call, action)) {
-        firings.push_back(side_asked(call, action));
-      }
+      if (!lacks_side(situation.past.rows, call, action)) continue;
+      firings.push_back(side_asked(call, action));
     }
   }
   return firings;

@@ -51,20 +51,25 @@ Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situat
   return firing;
 }
 
+void ask_about(std::vector<Firing>& firings, const Situation& situation, Foot foot,
+               Fixture fixture) {
+  if (is_mentioned(situation, foot, fixture)) return;
+  const Rows& past = situation.past.rows;
+  const bool one_each_claw = fixture == Fixture::block && blocked_before(past, foot).both();
+  for (const OnFootRow& row : fixtures_left(past, foot, fixture)) {
+    const bool name_claw = one_each_claw && is_called(row.claw);
+    firings.push_back(asked_about(row, name_claw, situation));
+  }
+}
+
 }  // namespace
 
 std::vector<Firing> still_on_not_mentioned(const Situation& situation) {
   std::vector<Firing> firings;
   if (!situation.finished || situation.turn.end == TurnEnd::not_done) return firings;
   for (const Foot foot : all_feet) {
-    for (const Fixture fixture : {Fixture::wrap, Fixture::block}) {
-      if (is_mentioned(situation, foot, fixture)) continue;
-      const std::vector<OnFootRow> left = fixtures_left(situation.past.rows, foot, fixture);
-      const bool name_claw = left.size() > 1 && blocked_before(situation.past.rows, foot).both();
-      for (const OnFootRow& row : left) {
-        firings.push_back(asked_about(row, name_claw && is_called(row.claw), situation));
-      }
-    }
+    ask_about(firings, situation, foot, Fixture::wrap);
+    ask_about(firings, situation, foot, Fixture::block);
   }
   return firings;
 }
