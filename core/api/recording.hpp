@@ -12,6 +12,7 @@
 #include "core/api/reply.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 
 namespace evenclaw {

@@ -1,0 +1,107 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/identities.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"ACT", "number, same, parted or left"},
+                                {"COW", "her number, or the words she was called by"},
+                                {"OTHER", "the new number, or the other cow", false}};
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
+                              {"--from", "DAY", "the number is hers from that day"},
+                              {"--why", "WORDS", "why she left"},
+                              {"--sure", "", "although it looks doubtful"}};
+constexpr Example examples[] = {
+    {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
+    {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
+    {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
+    {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
+
+struct Asked {
+  Records& records;
+  HerdId herd;
+  CowId cow;
+  Day day;
+  const Invocation& invocation;
+
+  [[nodiscard]] Result<CowId> other() const {
+    return find_cow(records.store(), herd, invocation.operands[2], day);
+  }
+
+  [[nodiscard]] bool sure() const { return invocation.has("--sure"); }
+};
+
+Result<EntryId> numbered(const Asked& asked) {
+  auto from = day_option(asked.invocation, "--from");
+  if (!from) return from.faults();
+  return give_number(asked.records.ports(), asked.herd, asked.cow, asked.invocation.operands[2],
+                     from->value_or(asked.day), asked.sure());
+}
+
+Result<EntryId> united(const Asked& asked) {
+  auto other = asked.other();
+  if (!other) return other.faults();
+  return unite_cows(asked.records.ports(), asked.herd, asked.cow, *other, asked.sure());
+}
+
+Result<EntryId> parted(const Asked& asked) {
+  auto other = asked.other();
+  if (!other) return other.faults();
+  return part_cows(asked.records.ports(), asked.herd, asked.cow, *other);
+}
+
+Result<EntryId> gone(const Asked& asked) {
+  const std::string why = asked.invocation.value("--why");
+  return cow_left(asked.records.ports(), asked.herd, asked.cow, asked.day,
+                  why.empty() ? "gone" : why);
+}
+
+struct Act {
+  std::string_view word;
+  std::size_t operands;
+  Result<EntryId> (*run)(const Asked&);
+};
+
+constexpr Act acts[] = {
+    {"number", 3, numbered}, {"same", 3, united}, {"parted", 3, parted}, {"left", 2, gone}};
+
+const Act* act_of(const Invocation& invocation) {
+  for (const Act& act : acts) {
+    if (act.word == invocation.operands.front() && act.operands == invocation.operands.size()) {
+      return &act;
+    }
+  }
+  return nullptr;
+}
+
+Result<EntryId> carried_out(Records& records, const Act& act, const Invocation& invocation) {
+  auto herd = records.herd_meant(invocation);
+  if (!herd) return herd.faults();
+  auto cow = find_cow(records.store(), herd->herd, invocation.operands[1], records.today());
+  if (!cow) return cow.faults();
+  return act.run({records, herd->herd, *cow, records.today(), invocation});
+}
+
+Exit run(const Invocation& invocation) {
+  const Act* act = act_of(invocation);
+  if (act == nullptr) {
+    return tell_faults({{"usage", "a cow gets a number, is the same as another, is parted, or left",
+                         invocation.operands.front(), 0, 0, "See: evenclaw help cow"}},
+                       invocation);
+  }
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto entry = carried_out(**records, *act, invocation);
+  if (!entry) return tell_faults(entry.faults(), invocation);
+  std::cout << "recorded " << to_text(*entry) << '\n';
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command cow_command = {
+    "cow", "who she is: numbers, same cow, left the herd", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

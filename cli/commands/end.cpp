@@ -1,0 +1,54 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "cli/reply_printer.hpp"
+#include "core/api/visits.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when more than one visit is open"},
+                              {"--day", "DAY", "end the visit of that day"}};
+constexpr Example examples[] = {
+    {"evenclaw end", "lists what is still in doubt and closes the visit"},
+    {"evenclaw end --herd home --day 2026-11-24", "one of several open visits"}};
+
+void print(const VisitEnded& ended) {
+  ReplyPrinter printer(false);
+  for (const ReplyItem& item : ended.last_turn) printer.print(item);
+  if (ended.open.empty()) {
+    std::cout << "Nothing is left in doubt.\n";
+  } else {
+    std::cout << "Still to be asked (" << ended.open.size() << "):\n";
+    for (const OpenPoint& point : ended.open) {
+      std::cout << "  " << (point.cow_said.empty() ? "-" : point.cow_said) << ": " << point.words
+                << '\n';
+    }
+  }
+  std::cout << "Visit to " << ended.visit.herd_name << ", " << to_text(ended.visit.day)
+            << (ended.ended_before ? " had been ended before; " : " ended; ") << ended.cows
+            << (ended.cows == 1 ? " cow" : " cows") << ".\n"
+            << "Now: evenclaw sheet, evenclaw due\n";
+}
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto visit = (*records)->visit_meant(invocation, VisitState::open);
+  if (!visit) return tell_faults(visit.faults(), invocation);
+  auto ended = end_visit((*records)->ports(), *visit);
+  if (!ended) return tell_faults(ended.faults(), invocation);
+  if (invocation.json) {
+    print_json(*ended);
+  } else {
+    print(*ended);
+  }
+  return ended->open.empty() ? Exit::fine : Exit::asked;
+}
+
+}  // namespace
+
+extern const Command end_command = {
+    "end", "ask about what is in doubt and close the visit", {}, options, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,55 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/people.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"ACT", "list or remove"}, {"NAME", "who is removed", false}};
+constexpr Example examples[] = {
+    {"evenclaw person list", "the people callers and writers are known by"},
+    {"evenclaw person remove Ben", "erases the name; records read \"person removed\""}};
+
+Exit list(Records& records, const Invocation& invocation) {
+  auto everybody = records.ports().directory.everybody();
+  if (!everybody) return tell_faults(everybody.faults(), invocation);
+  JsonArray names;
+  for (const Person& person : *everybody) {
+    const std::string name = shown_name(*everybody, person.id);
+    if (invocation.json) {
+      names.emplace_back(name);
+    } else {
+      std::cout << name << '\n';
+    }
+  }
+  if (invocation.json) std::cout << pretty_json(Json(std::move(names))) << '\n';
+  return Exit::fine;
+}
+
+Exit remove(Records& records, const Invocation& invocation) {
+  auto removed = remove_person(records.ports(), invocation.operands[1]);
+  if (!removed) return tell_faults(removed.faults(), invocation);
+  std::cout << "The name is erased.\n";
+  return Exit::fine;
+}
+
+Exit run(const Invocation& invocation) {
+  const bool lists = invocation.operands.front() == "list" && invocation.operands.size() == 1;
+  const bool removes = invocation.operands.front() == "remove" && invocation.operands.size() == 2;
+  if (!lists && !removes) {
+    return tell_faults({{"usage", "people are listed, or one is removed", "", 0, 0,
+                         "For example: evenclaw person remove Ben"}},
+                       invocation);
+  }
+  auto records = Records::open(invocation, removes ? Opening::existing : Opening::look);
+  if (!records) return tell_faults(records.faults(), invocation);
+  return lists ? list(**records, invocation) : remove(**records, invocation);
+}
+
+}  // namespace
+
+extern const Command person_command = {
+    "person", "the people who call and write", operands, {}, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,30 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/transfer.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Example examples[] = {{"evenclaw rebuild", "makes all rows anew from the log"}};
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto rebuilt = rebuild_picture((*records)->store(), {});
+  if (!rebuilt) return tell_faults(rebuilt.faults(), invocation);
+  if (invocation.json) {
+    print_json(*rebuilt);
+  } else {
+    std::cout << rebuilt->cows << " cows and " << rebuilt->visits << " visits made anew from "
+              << rebuilt->entries << " entries\n";
+  }
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command rebuild_command = {
+    "rebuild", "make all rows anew from the log", {}, {}, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,35 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/identities.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"ENTRY", "id of the entry, as \"saved\" printed it"}};
+constexpr Option options[] = {{"--why", "WORDS", "why its contents are taken away"}};
+constexpr Example examples[] = {
+    {"evenclaw redact 019ab1f2-6a00-7000-8000-3f1c2d4e5a6b --why \"names a visitor\"",
+     "takes the contents away for good; that it was there still shows"}};
+
+Exit run(const Invocation& invocation) {
+  const auto id = uuid_from_text(invocation.operands.front());
+  if (!id) {
+    return tell_faults({{"usage", "that is no entry id", invocation.operands.front(), 0, 0,
+                         "Give the id that stands after \"saved\"."}},
+                       invocation);
+  }
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto entry = redact_entry((*records)->ports(), EntryId{*id}, invocation.value("--why"));
+  if (!entry) return tell_faults(entry.faults(), invocation);
+  std::cout << "recorded " << to_text(*entry) << '\n';
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command redact_command = {
+    "redact", "take the contents of an entry away", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,31 @@
+#include <filesystem>
+
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "store/sqlite/backup.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"FILE", "the backup"}};
+constexpr Example examples[] = {
+    {"evenclaw restore /media/stick/evenclaw-2026-11-24.db --file ~/restored.db",
+     "makes the records anew from a backup; never over a file that is there"}};
+
+Exit run(const Invocation& invocation) {
+  std::error_code ignored;
+  const auto folder = std::filesystem::path(invocation.file).parent_path();
+  if (!folder.empty()) std::filesystem::create_directories(folder, ignored);
+  auto restored = restore(invocation.operands.front(), invocation.file);
+  if (!restored) return tell_faults(restored.faults(), invocation);
+  std::cout << "restored to " << invocation.file
+            << "; it counts as a device of its own from now on\n";
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command restore_command = {
+    "restore", "make the records anew from a backup", operands, {}, examples, run};
+
+}  // namespace evenclaw::cli

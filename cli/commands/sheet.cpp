@@ -1,0 +1,56 @@
+#include "core/api/sheet.hpp"
+
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/output_file.hpp"
+#include "cli/records.hpp"
+#include "cli/shipped.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
+                              {"--day", "DAY", "the visit of that day, else the open or last one"},
+                              {"--out", "FILE", "where the page goes"}};
+constexpr Example examples[] = {
+    {"evenclaw sheet", "makes the page of the open or last visit and says where it lies"},
+    {"evenclaw sheet --herd home --day 2026-11-24 --out home.html", "one visit, into a file"}};
+
+/// The first bytes of every page of ours: such a file may be replaced.
+constexpr std::string_view beginning_of_a_page = "<!doctype html>\n";
+
+Result<std::string> made(Records& records, const Invocation& invocation, std::string& path) {
+  auto visit = records.visit_meant(invocation, VisitState::any);
+  if (!visit) return visit.faults();
+  auto sheet =
+      make_sheet(records.ports(), *visit, records.today(), {std::string(version), fonts()});
+  if (!sheet) return sheet.faults();
+  path = invocation.value("--out");
+  if (path.empty()) path = beside(records.file(), sheet->suggested_name);
+  return sheet->html;
+}
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::look);
+  if (!records) return tell_faults(records.faults(), invocation);
+  std::string path;
+  auto html = made(**records, invocation, path);
+  if (!html) return tell_faults(html.faults(), invocation);
+  auto written = write_file(path, *html, beginning_of_a_page);
+  if (!written) return tell_faults(written.faults(), invocation);
+  if (invocation.json) {
+    JsonObject object;
+    object["file"] = Json(path);
+    std::cout << pretty_json(Json(std::move(object))) << '\n';
+  } else {
+    std::cout << "The sheet lies at " << path << '\n';
+  }
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command sheet_command = {
+    "sheet", "the page that stays on the farm", {}, options, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,62 @@
+#include "core/api/show.hpp"
+
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "cli/show_text.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"WHAT", "cow or herd"},
+                                {"COW", "her number, or the words she was called by", false}};
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"}};
+constexpr Example examples[] = {
+    {"evenclaw show cow 412", "her feet through time, what is on them, what is open"},
+    {"evenclaw show herd --herd home", "cows, visits and counts of a herd"}};
+
+Exit show_one(Records& records, const Herd& herd, const Invocation& invocation) {
+  if (invocation.operands.size() != 2) {
+    return tell_faults({{"usage", "which cow?", "", 0, 0, "For example: evenclaw show cow 412"}},
+                       invocation);
+  }
+  auto cow = show_cow(records.store(), herd.herd, invocation.operands[1], records.today());
+  if (!cow) return tell_faults(cow.faults(), invocation);
+  if (invocation.json) {
+    print_json(*cow);
+  } else {
+    std::cout << cow_text(*cow);
+  }
+  return Exit::fine;
+}
+
+Exit show_all(Records& records, const Herd& herd, const Invocation& invocation) {
+  auto shown = show_herd(records.store(), herd.herd);
+  if (!shown) return tell_faults(shown.faults(), invocation);
+  if (invocation.json) {
+    print_json(*shown);
+  } else {
+    std::cout << herd_text(*shown);
+  }
+  return Exit::fine;
+}
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::look);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto herd = (*records)->herd_meant(invocation);
+  if (!herd) return tell_faults(herd.faults(), invocation);
+  const std::string& what = invocation.operands.front();
+  if (what == "cow") return show_one(**records, *herd, invocation);
+  if (what == "herd") return show_all(**records, *herd, invocation);
+  return tell_faults({{"usage", "show what? \"" + what + "\" is neither cow nor herd", what, 0, 0,
+                       "For example: evenclaw show cow 412"}},
+                     invocation);
+}
+
+}  // namespace
+
+extern const Command show_command = {
+    "show", "a cow's feet through time, or a herd", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,77 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/herds.hpp"
+#include "core/api/visits.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"HERD", "name of the herd, or its beginning"}};
+constexpr Option options[] = {
+    {"--feet", "FEET", "today's feet: all, hinds, fronts, or such as \"LH RH\""},
+    {"--caller", "NAME", "who trims and calls out"},
+    {"--writer", "NAME", "who writes down"},
+    {"--day", "DAY", "the day of the visit when it is not today, as 2026-11-24"},
+    {"--new-herd", "", "the herd is new here"},
+    {"--second", "", "a second visit to that herd on the same day"},
+    {"--sure", "", "a name that looks misspelt is meant so"}};
+constexpr Example examples[] = {
+    {"evenclaw start \"Home Farm\" --feet all --caller Anna --writer Ben",
+     "starts today's visit, or goes on with it"},
+    {"evenclaw start \"Hill Farm\" --new-herd --feet hinds", "a herd that was never visited"},
+    {"evenclaw start home --day 2026-11-24", "enters a day from paper, later"}};
+
+Result<Herd> herd_for(Records& records, const Invocation& invocation) {
+  const std::string& name = invocation.operands.front();
+  if (!invocation.has("--new-herd")) return find_herd(records.store(), name);
+  return register_herd(records.ports(), name, invocation.has("--sure"));
+}
+
+Result<Visit> started(Records& records, const Invocation& invocation) {
+  auto day = day_option(invocation, "--day");
+  if (!day) return day.faults();
+  auto feet = feet_option(invocation, "--feet");
+  if (!feet) return feet.faults();
+  auto herd = herd_for(records, invocation);
+  if (!herd) return herd.faults();
+  VisitWanted wanted;
+  wanted.herd = herd->herd;
+  wanted.day = day->has_value() ? *day : std::optional<Day>(records.today());
+  wanted.todays_feet = *feet;
+  wanted.caller = invocation.value("--caller");
+  wanted.writer = invocation.value("--writer");
+  wanted.second_that_day = invocation.has("--second");
+  wanted.names_sure = invocation.has("--sure");
+  return start_visit(records.ports(), wanted);
+}
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::create);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto visit = started(**records, invocation);
+  if (!visit) return tell_faults(visit.faults(), invocation);
+  if (invocation.json) {
+    print_json(*visit);
+    return Exit::fine;
+  }
+  std::cout << (visit->goes_on ? "Going on with the visit to " : "Visit started: ")
+            << visit->herd_name << ", " << to_text(visit->day);
+  if (visit->ordinal > 1) std::cout << " (visit " << visit->ordinal << " of that day)";
+  std::cout << '\n';
+  if (visit->todays_feet.empty()) {
+    std::cout << "Today's feet were not said: say \"today all four\" or \"today hinds\" before "
+                 "\"rest fine\".\n";
+  } else {
+    std::cout << "Today's feet: " << to_text(visit->todays_feet) << '\n';
+  }
+  std::cout << "Now: evenclaw record\n";
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command start_command = {
+    "start", "start a visit to a herd", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

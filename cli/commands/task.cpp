@@ -1,0 +1,82 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/due_text.hpp"
+#include "cli/records.hpp"
+#include "core/api/tasks.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"COW", "her number"},
+                                {"WHICH", "the number in the list this command prints", false}};
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
+                              {"--done", "WORDS", "close it, in the words of who did it"},
+                              {"--move", "DAY", "do it on that day instead"},
+                              {"--why", "WORDS", "why it is moved"}};
+constexpr Example examples[] = {
+    {"evenclaw task 412", "her open tasks, numbered"},
+    {"evenclaw task 412 1 --done \"wrap off, looks dry\"", "closes the first"},
+    {"evenclaw task 412 2 --move 2026-12-03 --why \"vet comes Thursday\"", "moves the second"}};
+
+Exit usage(const Invocation& invocation, std::string message) {
+  return tell_faults({{"usage", std::move(message), "", 0, 0, "See: evenclaw help task"}},
+                     invocation);
+}
+
+Exit list(const std::vector<DueTask>& tasks, const Invocation& invocation) {
+  if (invocation.json) {
+    print_json(tasks);
+    return Exit::fine;
+  }
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    std::cout << "  " << i + 1 << "  " << task_text(tasks[i]) << '\n';
+  }
+  if (tasks.empty()) std::cout << "Nothing of hers is open.\n";
+  return Exit::fine;
+}
+
+const DueTask* chosen(const std::vector<DueTask>& tasks, const Invocation& invocation) {
+  if (invocation.operands.size() < 2) return tasks.size() == 1 ? &tasks.front() : nullptr;
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    if (invocation.operands[1] == std::to_string(i + 1)) return &tasks[i];
+  }
+  return nullptr;
+}
+
+Result<EntryId> settled(Records& records, const DueTask& task, const Invocation& invocation) {
+  if (invocation.has("--done")) {
+    return close_task(records.ports(), task.herd, task.task, invocation.value("--done"));
+  }
+  auto day = day_option(invocation, "--move");
+  if (!day) return day.faults();
+  return move_task(records.ports(), task.herd, task.task, **day, invocation.value("--why"));
+}
+
+Exit run(const Invocation& invocation) {
+  const bool writes = invocation.has("--done") || invocation.has("--move");
+  if (invocation.has("--done") && invocation.has("--move")) {
+    return usage(invocation, "a task is either done or moved");
+  }
+  auto records = Records::open(invocation, writes ? Opening::existing : Opening::look);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto herd = (*records)->herd_meant(invocation);
+  if (!herd) return tell_faults(herd.faults(), invocation);
+  auto tasks = open_tasks_of((*records)->store(), herd->herd, invocation.operands.front(),
+                             (*records)->today());
+  if (!tasks) return tell_faults(tasks.faults(), invocation);
+  if (!writes) return list(*tasks, invocation);
+  const DueTask* task = chosen(*tasks, invocation);
+  if (task == nullptr) return usage(invocation, "which of her tasks? Name its number in the list");
+  auto entry = settled(**records, *task, invocation);
+  if (!entry) return tell_faults(entry.faults(), invocation);
+  std::cout << (invocation.has("--done") ? "closed " : "moved ") << task->cow_said << ": "
+            << task->words << '\n';
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command task_command = {
+    "task", "close or move a task of a cow", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,35 @@
+#include "core/api/told.hpp"
+
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "cli/reply_printer.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line"}};
+constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"}};
+constexpr Example examples[] = {
+    {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
+     "settles what became of last time's work, between visits too"}};
+
+Exit run(const Invocation& invocation) {
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  auto herd = (*records)->herd_meant(invocation);
+  if (!herd) return tell_faults(herd.faults(), invocation);
+  auto reply = take_news((*records)->ports(), *herd, (*records)->today(),
+                         invocation.operands.front(), english());
+  if (!reply) return tell_faults(reply.faults(), invocation);
+  ReplyPrinter printer(invocation.json);
+  printer.print(*reply);
+  return printer.exit();
+}
+
+}  // namespace
+
+extern const Command told_command = {
+    "told", "what became of wraps, blocks and lame cows", operands, options, examples, run};
+
+}  // namespace evenclaw::cli

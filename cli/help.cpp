@@ -1,0 +1,108 @@
+#include "cli/help.hpp"
+
+#include <algorithm>
+
+namespace evenclaw::cli {
+namespace {
+
+std::string padded(std::string_view text, std::size_t width) {
+  std::string out(text);
+  out.resize(std::max(width, out.size() + 1), ' ');
+  return out;
+}
+
+std::string usage_line(const Command& command) {
+  std::string line = "evenclaw " + std::string(command.verb);
+  for (const Operand& operand : command.operands) {
+    const std::string name = std::string(operand.name) + (operand.many ? " ..." : "");
+    line += operand.required ? " " + name : " [" + name + "]";
+  }
+  return line;
+}
+
+std::string option_form(const Option& option) {
+  return std::string(option.name) + (option.value.empty() ? "" : " " + std::string(option.value));
+}
+
+struct ExitLine {
+  Exit exit;
+  std::string_view meaning;
+};
+
+constexpr ExitLine exits[] = {
+    {Exit::fine, "all was done"},
+    {Exit::asked, "something was refused or has to be answered; the rest was done"},
+    {Exit::usage, "the command's own words are off; nothing was done"},
+    {Exit::world, "file, disk or database failed; what was said to be saved is saved"},
+    {Exit::damaged, "the records are damaged or made by a newer version; nothing was changed"}};
+
+constexpr Option global_options[] = {
+    {"--file", "FILE", "the records to use (else EVENCLAW_FILE, else the usual place)"},
+    {"--today", "DAY", "take this day for today, as 2026-11-24"},
+    {"--json", "", "print values as JSON"}};
+
+}  // namespace
+
+std::string help_of_all() {
+  std::string out =
+      "Evenclaw keeps what a claw trimmer calls out: every foot, every block and wrap,\n"
+      "until it is off.\n\n";
+  for (const Command* command : all_commands()) {
+    out += "  " + padded(command->verb, 10) + std::string(command->summary) + "\n";
+  }
+  out += "\nevenclaw help VERB shows examples. With every command:\n";
+  for (const Option& option : global_options) {
+    out += "  " + padded(option_form(option), 14) + std::string(option.help) + "\n";
+  }
+  return out;
+}
+
+std::string help_of(const Command& command) {
+  std::string out = std::string(command.summary) + "\n\n  " + usage_line(command) + "\n\n";
+  for (const Operand& operand : command.operands) {
+    out += "  " + padded(operand.name, 18) + std::string(operand.help) + "\n";
+  }
+  for (const Option& option : command.options) {
+    out += "  " + padded(option_form(option), 18) + std::string(option.help) + "\n";
+  }
+  out += "\nExamples\n";
+  for (const Example& example : command.examples) {
+    out += "  " + std::string(example.line) + "\n      " + std::string(example.says) + "\n";
+  }
+  return out;
+}
+
+std::string command_reference() {
+  std::string out =
+      "# Commands\n\nMade from the program's own table (`evenclaw help`); do not edit.\n\n"
+      "With every command:\n\n| option | what it does |\n|---|---|\n";
+  for (const Option& option : global_options) {
+    out += "| `" + option_form(option) + "` | " + std::string(option.help) + " |\n";
+  }
+  out += "\nWhat a command answers to the shell:\n\n| code | meaning |\n|---|---|\n";
+  for (const ExitLine& line : exits) {
+    out += "| " + std::to_string(static_cast<int>(line.exit)) + " | " + std::string(line.meaning) +
+           " |\n";
+  }
+  for (const Command* command : all_commands()) {
+    out += "\n## " + std::string(command->verb) + "\n\n" + std::string(command->summary) + "\n\n`" +
+           usage_line(*command) + "`\n\n";
+    if (!command->operands.empty() || !command->options.empty()) {
+      out += "| word | what it means |\n|---|---|\n";
+    }
+    for (const Operand& operand : command->operands) {
+      out += "| `" + std::string(operand.name) + "` | " + std::string(operand.help) + " |\n";
+    }
+    for (const Option& option : command->options) {
+      out += "| `" + option_form(option) + "` | " + std::string(option.help) + " |\n";
+    }
+    out += "\n```\n";
+    for (const Example& example : command->examples) {
+      out += std::string(example.line) + "\n    # " + std::string(example.says) + "\n";
+    }
+    out += "```\n";
+  }
+  return out;
+}
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,124 @@
+#include "core/api/told.hpp"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/api/herd_log.hpp"
+#include "core/api/identities.hpp"
+#include "core/api/journal.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/follow_up.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+namespace {
+
+struct Telling {
+  Ports ports;
+  HerdId herd;
+  Day day;
+  std::string words;
+  Journal journal;
+  Reply reply;
+
+  ReplyItem& answer(ReplyKind kind, const NewsSaid& news, std::string text) {
+    ReplyItem item;
+    item.kind = kind;
+    item.cow = plain_number(news.number);
+    item.words = std::move(text);
+    reply.items.push_back(std::move(item));
+    return reply.items.back();
+  }
+};
+
+std::string effect_words(const NewsEffect& effect) {
+  std::string words;
+  for (const TaskClosed& closed : effect.closes) {
+    words += (words.empty() ? "" : ", ") + ("closed: " + closed.how);
+  }
+  for (const TaskMade& made : effect.makes) {
+    words += (words.empty() ? "" : ", ") + ("to do: " + made.words);
+  }
+  return words.empty() ? "noted, closes nothing" : words;
+}
+
+Outcome record(Telling& telling, CowId cow, const NewsSaid& news, const NewsEffect& effect,
+               EntryId entry) {
+  if (news.news == News::gone) {
+    return telling.journal.add(CowLeft{cow, telling.day, telling.words, effect.closes}, {entry});
+  }
+  TaskClosedBody body;
+  body.cow = cow;
+  body.day = telling.day;
+  body.news = news.news;
+  body.feet = news.feet;
+  body.words = telling.words;
+  body.closes = effect.closes;
+  body.tasks = effect.makes;
+  return telling.journal.add(body, {entry});
+}
+
+Outcome tell(Telling& telling, const NewsSaid& news) {
+  const auto cow = find_cow(telling.ports.store, telling.herd, news.number, telling.day);
+  if (!cow) {
+    const Fault& fault = cow.faults().front();
+    if (fault.slug != "cow-not-found") return cow.faults();
+    ReplyItem& item = telling.answer(ReplyKind::refused, news, fault.message);
+    item.slug = fault.slug;
+    item.token = news.number;
+    item.remedy = fault.remedy;
+    return Done{};
+  }
+  HerdLog log(telling.ports.store, telling.herd);
+  log.also(telling.journal.unwritten());
+  const auto past = log.past_of(*cow, VisitId{});
+  if (!past) return past.faults();
+  const EntryId entry = telling.journal.fresh_id();
+  const NewsEffect effect = effect_of(news, *past, telling.day, entry);
+  if (effect.unclear) {
+    telling.answer(ReplyKind::question, news, *effect.unclear);
+    return Done{};
+  }
+  const Outcome recorded = record(telling, *cow, news, effect, entry);
+  if (!recorded) return recorded;
+  telling.answer(ReplyKind::told, news, effect_words(effect));
+  return Done{};
+}
+
+}  // namespace
+
+Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::string_view line,
+                        const Language& language) {
+  LineContext context;
+  context.visit_day = day;
+  const auto read = read_line(line, context, language);
+  if (!read) return read.faults();
+  const bool news_only =
+      std::all_of(read->clauses.begin(), read->clauses.end(),
+                  [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
+  if (!news_only || read->clauses.empty()) {
+    return Fault{"call-not-understood",
+                 "this is not news of cows: it belongs to a visit",
+                 std::string(trimmed(line)),
+                 0,
+                 0,
+                 "Say such as \"412, 513 wraps off; 77 gone; 620 still lame\"."};
+  }
+  auto journal = Journal::open(ports, herd.herd.value);
+  if (!journal) return journal.faults();
+  Telling telling{ports, herd.herd, day, std::string(trimmed(line)), *std::move(journal), {}};
+  for (const Clause& clause : read->clauses) {
+    const Outcome told = tell(telling, std::get<NewsSaid>(clause));
+    if (!told) return told.faults();
+  }
+  if (telling.journal.unwritten().empty()) return telling.reply;
+  const auto written = telling.journal.write();
+  if (!written) return written.faults();
+  return telling.reply;
+}
+
+}  // namespace evenclaw
