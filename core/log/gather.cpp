@@ -1,0 +1,201 @@
+#include "core/log/gather.hpp"
+
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/log/body.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<std::string> visit_kinds() {
+  return {std::string(VisitOpened::kind), std::string(VisitClosed::kind),
+          std::string(VisitCorrected::kind), std::string(Redact::kind)};
+}
+
+/// Adds what belongs to the entries gathered so far, each entry once.
+class Gathering {
+ public:
+  explicit Gathering(const EntryLookup& lookup) : lookup_(lookup) {}
+
+  Outcome add_touching(const Uuid& subject, const std::vector<std::string>& kinds) {
+    const auto found = lookup_.touching(subject, kinds);
+    if (!found) return found.faults();
+    for (const Entry& entry : *found) add(entry);
+    return Done{};
+  }
+
+  /// What the gathered entries correct, and what else corrects that.
+  Outcome add_families() {
+    while (!corrections_.empty()) {
+      const Entry correction = std::move(corrections_.back());
+      corrections_.pop_back();
+      const EntryId target_id = *correction.envelope.supersedes;
+      if (by_id_.count(target_id) > 0) continue;
+      const auto target = lookup_.by_id(target_id);
+      if (!target) return target.faults();
+      if (!*target) continue;
+      add(**target);
+      // A correction names every subject of what it corrects, so the others are found there too.
+      for (const Uuid& subject : (*target)->envelope.subjects) {
+        if (subject == correction.envelope.scope) continue;
+        const Outcome added = add_touching(subject, {correction.envelope.kind});
+        if (!added) return added;
+      }
+    }
+    return Done{};
+  }
+
+  /// Openings, corrections and closings of every visit named. Which subjects are visits stands in
+  /// the bodies; asking for those of any subject comes to the same and reads no body.
+  Outcome add_visits(std::span<const CowId> group) {
+    std::set<Uuid> asked;
+    for (const CowId cow : group) asked.insert(cow.value);
+    std::vector<Uuid> subjects;
+    for (const auto& [id, entry] : by_id_) {
+      asked.insert(entry.envelope.scope);
+      for (const Uuid& subject : entry.envelope.subjects) subjects.push_back(subject);
+    }
+    for (const Uuid& subject : subjects) {
+      if (!asked.insert(subject).second) continue;
+      const Outcome added = add_touching(subject, visit_kinds());
+      if (!added) return added;
+    }
+    return Done{};
+  }
+
+  std::vector<Entry> take() && {
+    std::vector<Entry> entries;
+    entries.reserve(by_id_.size());
+    for (auto& [id, entry] : by_id_) entries.push_back(std::move(entry));
+    return entries;
+  }
+
+ private:
+  void add(const Entry& entry) {
+    const bool is_new = by_id_.emplace(entry.envelope.id, entry).second;
+    if (is_new && entry.envelope.supersedes) corrections_.push_back(entry);
+  }
+
+  const EntryLookup& lookup_;
+  std::map<EntryId, Entry> by_id_;
+  std::vector<Entry> corrections_;
+};
+
+bool moves_cows(const Entry& entry) {
+  const std::string& kind = entry.envelope.kind;
+  return kind == VisitOpened::kind || kind == VisitCorrected::kind || kind == Redact::kind;
+}
+
+/// The entry an entry speaks of: the one it corrects, redacts or takes back.
+std::vector<EntryId> spoken_of(const Entry& entry) {
+  std::vector<EntryId> ids;
+  if (entry.envelope.supersedes) ids.push_back(*entry.envelope.supersedes);
+  if (const auto redact = body_as<Redact>(entry)) ids.push_back(redact->target);
+  if (const auto back = body_as<SameCowTakenBack>(entry)) ids.push_back(back->same_cow);
+  return ids;
+}
+
+class Arrival {
+ public:
+  explicit Arrival(const EntryLookup& lookup) : lookup_(lookup) {}
+
+  Outcome add(const Entry& entry) {
+    std::vector<Entry> waiting = {entry};
+    while (!waiting.empty()) {
+      const Entry next = std::move(waiting.back());
+      waiting.pop_back();
+      if (!seen_.insert(next.envelope.id).second) continue;
+      const Outcome added = add_one(next, waiting);
+      if (!added) return added;
+    }
+    return Done{};
+  }
+
+  Touched take() && { return {{cows_.begin(), cows_.end()}, {visits_.begin(), visits_.end()}}; }
+
+ private:
+  Outcome add_one(const Entry& entry, std::vector<Entry>& waiting) {
+    const Touched touched = touched_by(entry);
+    cows_.insert(touched.cows.begin(), touched.cows.end());
+    visits_.insert(touched.visits.begin(), touched.visits.end());
+    for (const EntryId id : spoken_of(entry)) {
+      const auto found = lookup_.by_id(id);
+      if (!found) return found.faults();
+      if (*found) waiting.push_back(**found);
+    }
+    for (const CowId cow : touched.cows) {
+      const Outcome added = add_corrections_of(entry, cow.value, waiting);
+      if (!added) return added;
+    }
+    for (const VisitId visit : touched.visits) {
+      Outcome added = add_corrections_of(entry, visit.value, waiting);
+      if (added && moves_cows(entry)) added = add_cows_of(visit);
+      if (!added) return added;
+    }
+    return Done{};
+  }
+
+  Outcome add_corrections_of(const Entry& entry, const Uuid& subject, std::vector<Entry>& waiting) {
+    const auto found = lookup_.touching(subject, {entry.envelope.kind});
+    if (!found) return found.faults();
+    for (const Entry& other : *found) {
+      if (other.envelope.supersedes == entry.envelope.id) waiting.push_back(other);
+    }
+    return Done{};
+  }
+
+  Outcome add_cows_of(VisitId visit) {
+    if (!visits_asked_.insert(visit).second) return Done{};
+    const auto found = lookup_.touching(visit.value, {std::string(TurnRecorded::kind)});
+    if (!found) return found.faults();
+    for (const Entry& entry : *found) {
+      const Touched touched = touched_by(entry);
+      cows_.insert(touched.cows.begin(), touched.cows.end());
+    }
+    return Done{};
+  }
+
+  const EntryLookup& lookup_;
+  std::set<EntryId> seen_;
+  std::set<VisitId> visits_asked_;
+  std::set<CowId> cows_;
+  std::set<VisitId> visits_;
+};
+
+}  // namespace
+
+Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup,
+                                           std::span<const CowId> group) {
+  Gathering gathering(lookup);
+  for (const CowId cow : group) {
+    const Outcome added = gathering.add_touching(cow.value, {});
+    if (!added) return added.faults();
+  }
+  Outcome added = gathering.add_families();
+  if (added) added = gathering.add_visits(group);
+  if (added) added = gathering.add_families();
+  if (!added) return added.faults();
+  return std::move(gathering).take();
+}
+
+Result<std::vector<Entry>> entries_for_visit(const EntryLookup& lookup, VisitId visit) {
+  Gathering gathering(lookup);
+  Outcome added = gathering.add_touching(visit.value, visit_kinds());
+  if (added) added = gathering.add_families();
+  if (!added) return added.faults();
+  return std::move(gathering).take();
+}
+
+Result<Touched> touched_by_arrival(const EntryLookup& lookup, std::span<const Entry> arrived) {
+  Arrival arrival(lookup);
+  for (const Entry& entry : arrived) {
+    const Outcome added = arrival.add(entry);
+    if (!added) return added.faults();
+  }
+  return std::move(arrival).take();
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,43 @@
+// Which entries a picture needs and which pictures an arriving entry changes, found by looking up
+// single subjects: nothing ever needs the whole log in memory.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/log/entry.hpp"
+#include "core/log/picture.hpp"
+
+namespace evenclaw {
+
+/// How the shown entries of one scope are looked up, as a store can; any order.
+struct EntryLookup {
+  /// Those that name the subject; of these kinds only, when any is given.
+  std::function<Result<std::vector<Entry>>(const Uuid& subject,
+                                           const std::vector<std::string>& kinds)>
+      touching;
+  std::function<Result<std::optional<Entry>>(EntryId id)> by_id;
+};
+
+/// What picture_of_cow() needs for a group: all that touches its cows, the openings, corrections
+/// and closings of the visits they name, and what corrects the same entries elsewhere. (A turn that
+/// one tablet gave to another cow than a second tablet did touches two cows; which of the two
+/// corrections counts is seen only by looking at both.)
+Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup, std::span<const CowId> group);
+
+/// What picture_of_visit() needs.
+Result<std::vector<Entry>> entries_for_visit(const EntryLookup& lookup, VisitId visit);
+
+/// Every cow and visit whose picture may have changed when `arrived` joined the log (they count as
+/// being in `lookup`): what they touch themselves, what the entries they correct, redact or take
+/// back touch, what corrects the same entries, and the cows seen in a visit that was opened or
+/// corrected. Of an entry that is kept in two versions the version that was shown before is not in
+/// the lookup: then all pictures of the scope have to be made anew.
+Result<Touched> touched_by_arrival(const EntryLookup& lookup, std::span<const Entry> arrived);
+
+}  // namespace evenclaw
