@@ -87,20 +87,6 @@ Turn any_turn(RandomStream& random) {
 
 }  // namespace
 
-TEST_CASE("each rule has a name of its own, a source, and days in order") {
-  std::set<std::string_view> slugs;
-  for (const FollowUpRule& rule : all_follow_up_rules()) {
-    CAPTURE(rule.slug);
-    slugs.insert(rule.slug);
-    CHECK(rule.version >= 1);
-    CHECK_FALSE(rule.source.empty());
-    CHECK(rule.earliest_days >= 0);
-    CHECK(rule.earliest_days <= rule.due_days);
-    CHECK(rule.due_days < rule.overdue_days);
-  }
-  CHECK(slugs.size() == all_follow_up_rules().size());
-}
-
 TEST_CASE("a wrap comes off after three to seven days, by the farmer") {
   const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::wrap_on)));
   REQUIRE(tasks.size() == 1);
