@@ -19,6 +19,7 @@ constexpr Step step_table[] = {
     {S::first_without_cow, K::number, S::cow, &B::name_cow},
     {S::first_without_cow, K::no_number, S::looks, &B::name_unnumbered},
 
+    {S::first_with_cow, K::foot, S::feet, &B::name_feet},
     {S::first_with_cow, K::number, S::cow, &B::name_cow},
     {S::first_with_cow, K::no_number, S::looks, &B::name_unnumbered},
 

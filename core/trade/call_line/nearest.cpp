@@ -55,16 +55,17 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
                        std::span<const TermKind> kinds, const Language& language) {
   Nearest best;
   best.first_token = unknown;
-  std::size_t best_distance = far_away;
   const std::vector<Window> windows = windows_around(tokens, unknown, earliest);
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
     const Phrase& phrase = language.phrases()[i];
     if (std::find(kinds.begin(), kinds.end(), phrase.kind) == kinds.end()) continue;
     for (const Window& window : windows) {
       const std::size_t distance = distance_if_near(window.text, language.folded(i));
-      if (distance >= best_distance) continue;
-      best_distance = distance;
-      best = {phrase.words, window.first, window.count};
+      // Of two equally near ones the longer explains more of what was typed.
+      const bool is_nearer = distance < best.distance ||
+                             (distance == best.distance && window.count > best.token_count);
+      if (distance == far_away || !is_nearer) continue;
+      best = {phrase.words, window.first, window.count, distance};
     }
   }
   return best;

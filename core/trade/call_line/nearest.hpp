@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <limits>
 #include <span>
 #include <string>
 #include <string_view>
@@ -16,6 +17,7 @@ struct Nearest {
   std::string_view words;  // as printed; "" when nothing is near
   std::size_t first_token = 0;
   std::size_t token_count = 1;
+  std::size_t distance = std::numeric_limits<std::size_t>::max();
 };
 
 /// The phrase of one of these kinds that differs least from the words at `unknown`, alone or

@@ -94,7 +94,8 @@ class Parser {
         context_(context),
         language_(language),
         tokens_(tokens_of(text)),
-        spot_(first_spot(sort, context)) {}
+        spot_(first_spot(sort, context)),
+        spot_before_(spot_) {}
 
   Reading read() {
     while (at_ < tokens_.size()) {
@@ -183,6 +184,7 @@ class Parser {
       if (const Act leave = facts_of(spot).leave) (builder_.*leave)(term);
     }
     if (step.act != nullptr) (builder_.*step.act)(term);
+    spot_before_ = spot_;
     spot_ = step.to;
     last_term_ = term.first_token;
     at_ += term.token_count;
@@ -241,16 +243,22 @@ class Parser {
           term);
       return;
     }
-    const std::size_t earliest = taken_ > 0 ? last_term_ : term.first_token;
-    const Nearest near = nearest_phrase(tokens_, term.first_token, earliest, kinds, language_);
+    // The word may belong to what was taken just before: "sole ulsr" began as "sole".
+    Nearest near = nearest_phrase(tokens_, at_, at_, kinds, language_);
+    std::vector<TermKind> kinds_before = kinds_after(spot_before_);
+    const Nearest together = nearest_phrase(tokens_, at_, last_term_, kinds_before, language_);
+    const bool is_together = together.first_token < at_ && together.distance <= near.distance;
+    if (is_together) near = together;
     Term shown = term;
     shown.first_token = near.first_token;
     shown.token_count = near.token_count;
     const std::string remedy =
         near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
-    add_fault({"call-not-understood", quoted(shown) + " is not understood; expected " + told(kinds),
-               remedy},
-              shown);
+    add_fault(
+        {"call-not-understood",
+         quoted(shown) + " is not understood; expected " + told(is_together ? kinds_before : kinds),
+         remedy},
+        shown);
   }
 
   [[nodiscard]] bool is_glued_to_number(const Term& term) const {
@@ -379,6 +387,7 @@ class Parser {
   LineBuilder builder_;
   Faults faults_;
   Spot spot_;
+  Spot spot_before_;  // before the last term was taken
   std::size_t at_ = 0;
   std::size_t taken_ = 0;
   std::size_t last_term_ = 0;

@@ -81,13 +81,13 @@ TEST_CASE("random bytes are read or refused, never more") {
 
 TEST_CASE("known words in any order are read or refused, and no accepted line loses a token") {
   std::size_t accepted = 0;
-  for (std::uint64_t stream = 0; stream < 20000; ++stream) {
+  for (std::uint64_t stream = 0; stream < 6000; ++stream) {
     RandomStream draw(seed + 2, stream);
     const std::string line = random_turn::token_soup(draw, english());
     check_line(line, true);
     accepted += saying::faults_of(line).empty() ? 1 : 0;
   }
-  CHECK(accepted > 500);  // the soup is not all refused, so the property is tried
+  CHECK(accepted > 200);  // the soup is not all refused, so the property is tried
 }
 
 TEST_CASE("a printed line without one of its phrases says something else or is refused") {

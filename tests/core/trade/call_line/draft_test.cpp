@@ -1,0 +1,223 @@
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "tests/core/trade/call_line/saying.hpp"
+
+using namespace evenclaw;
+using saying::printed;
+using saying::refusal_of;
+using saying::turn_of;
+
+namespace {
+
+using Lines = std::vector<std::string>;
+
+struct Said {
+  const char* name;
+  Lines lines;
+  const char* printed;
+};
+
+void check_each(const std::vector<Said>& rows) {
+  for (const Said& row : rows) {
+    INFO(row.name);
+    CHECK(printed(row.lines) == row.printed);
+  }
+}
+
+struct Refused {
+  Lines lines;
+  const char* slug;
+};
+
+}  // namespace
+
+TEST_CASE("what is said goes to the feet named last, until others are named") {
+  check_each({
+      {"one foot", {"412 LH SU", "block on inside"}, "412 // LH sole ulcer; block on inside"},
+      {"several feet", {"412 hinds SH"}, "412 // LH bruise // RH bruise"},
+      {"the next foot", {"412 LH SU", "RH", "DD"}, "412 // LH sole ulcer // RH DD"},
+      {"back again", {"412 LH SU; RH DD; LH opened"}, "412 // LH sole ulcer; opened // RH DD"},
+      {"the whole cow", {"412 LH SU; whole cow; vet"}, "412 vet // LH sole ulcer"},
+      {"rest fine changes no foot",
+       {"412 LH SU; rest fine; vet"},
+       "412 rest fine // LH sole ulcer; vet"},
+  });
+}
+
+TEST_CASE("acts before any foot concern the whole cow when they can") {
+  CHECK(printed({"412 vet; see again 28d; told the farmer"}) ==
+        "412 vet; see again 28d; told the farmer");
+  CHECK(refusal_of({"412", "wrap on"}).front().slug == "call-impossible");
+}
+
+TEST_CASE("nothing found before any foot means the rest of today's feet") {
+  CHECK(turn_of({"412 nothing found"}).rest_fine);
+  CHECK(turn_of({"412", "nothing found"}).rest_fine);
+  const Turn turn = turn_of({"412 LH nothing found"});
+  CHECK_FALSE(turn.rest_fine);
+  CHECK(find_foot(turn, Foot::lh)->state == FootState::nothing_found);
+}
+
+TEST_CASE("a foot named and left at that is kept as unsaid") {
+  const Turn turn = turn_of({"412 LH"});
+  REQUIRE(find_foot(turn, Foot::lh) != nullptr);
+  CHECK(find_foot(turn, Foot::lh)->state == FootState::unsaid);
+}
+
+TEST_CASE("the same finding said again completes the first, or is kept once") {
+  check_each({
+      {"alike", {"412 LH SU", "SU"}, "412 // LH sole ulcer"},
+      {"more detail",
+       {"412 LH SU", "outside SU z4 bad"},
+       "412 // LH outside sole ulcer middle of the sole, bad"},
+      {"less detail", {"412 LH outside SH toe", "SH"}, "412 // LH outside bruise toe"},
+      {"another place", {"412 LH SH toe", "SH heel"}, "412 // LH bruise toe; bruise heel"},
+      {"the other claw",
+       {"412 LH outside SH; inside SH"},
+       "412 // LH outside bruise; inside bruise"},
+      {"another degree", {"412 LH SH slight", "SH bad"}, "412 // LH bruise, slight; bruise, bad"},
+      {"on another foot", {"412 LH SH", "RH SH"}, "412 // LH bruise // RH bruise"},
+  });
+}
+
+TEST_CASE("the same act said again completes the first, or is kept once") {
+  check_each({
+      {"alike", {"412 LH wrap on", "wrap on"}, "412 // LH wrap on"},
+      {"with a time", {"412 LH wrap on", "wrap on, off Thu"}, "412 // LH wrap on, off Thu"},
+      {"with a claw", {"412 LH block on", "block on inside"}, "412 // LH block on inside"},
+      {"another product",
+       {"412 LH spray with aaa; spray with bbb"},
+       "412 // LH spray with aaa; spray with bbb"},
+      {"off and on", {"412 LH wrap taken off; wrap on"}, "412 // LH wrap taken off; wrap on"},
+      {"measured alike", {"412 LH length 78mm; length 78mm"}, "412 // LH length 78 mm"},
+      {"measured anew",
+       {"412 LH length 78mm; length 75mm"},
+       "412 // LH length 78 mm; length 75 mm"},
+  });
+}
+
+TEST_CASE("when it could be either of two, nothing is guessed") {
+  const Faults faults = refusal_of({"412 LH outside SH; inside SH", "SH bad"});
+  REQUIRE(faults.size() == 1);
+  CHECK(faults.front().slug == "call-impossible");
+  CHECK(faults.front().message.find("either of two") != std::string::npos);
+}
+
+TEST_CASE("no, right hind moves all that was said since the foot was named") {
+  check_each({
+      {"a finding and an act",
+       {"412 LH outside SU; block on inside", "no, RH"},
+       "412 // RH outside sole ulcer; block on inside"},
+      {"not what was said before",
+       {"412 LH SU", "RH", "DD raw", "no, LH"},
+       "412 // LH sole ulcer; DD raw"},
+      {"what was there stays",
+       {"412 RH SH", "LH SU", "no, RH", "SU bad"},
+       "412 // RH bruise; sole ulcer, bad"},
+      {"only one of two", {"412 hinds SH slight", "no, only LH"}, "412 // LH bruise, slight"},
+      {"of two to a third", {"412 hinds SH", "no, LF"}, "412 // LF bruise"},
+      {"the foot alone", {"412 LH", "no, RH", "SU"}, "412 // RH sole ulcer"},
+      {"twice", {"412 LH SU", "no, RH", "no, LF"}, "412 // LF sole ulcer"},
+      {"the lame leg", {"412 lame LH", "no, RH"}, "412 lame RH"},
+      {"with a note", {"412 LH SU", "note deep", "no RH"}, "412 // RH sole ulcer; note: deep"},
+      {"the farmer stays told",
+       {"412 LH SU; told the farmer; no, RH"},
+       "412 told the farmer // RH sole ulcer"},
+  });
+}
+
+TEST_CASE("no, inside mends the claw said last") {
+  check_each({
+      {"of a finding", {"412 LH outside SU", "no, inside"}, "412 // LH inside sole ulcer"},
+      {"of a block",
+       {"412 LH outside SU; block on outside", "no, inside"},
+       "412 // LH outside sole ulcer; block on inside"},
+      {"past what has no claw",
+       {"412 LH outside SU; wrap on; spray", "no, inside"},
+       "412 // LH inside sole ulcer; wrap on; spray"},
+      {"of a measure",
+       {"412 LH outside length 78mm", "no inside"},
+       "412 // LH inside length 78 mm"},
+      {"not called before", {"412 LH SU", "no, outside"}, "412 // LH outside sole ulcer"},
+      {"on both feet",
+       {"412 hinds outside SH", "no, inside"},
+       "412 // LH inside bruise // RH inside bruise"},
+  });
+}
+
+TEST_CASE("no, 421 mends the number") {
+  check_each({
+      {"the number", {"412 lame LH", "no, 421"}, "421 lame LH"},
+      {"now doubtful", {"412", "no, 421 or 422"}, "421 or 422"},
+      {"now known", {"no number, brown", "no, 421"}, "421"},
+  });
+}
+
+TEST_CASE("what cannot be, or has nothing to go to, is refused and changes nothing") {
+  const std::vector<Refused> rows = {
+      {{"412", "SU"}, "call-impossible"},
+      {{"412", "not lifted"}, "call-impossible"},
+      {{"412", "trimmed"}, "call-impossible"},
+      {{"412", "length 78mm"}, "call-impossible"},
+      {{"412 LH SU", "nothing found"}, "call-impossible"},
+      {{"412 LH SU", "not lifted"}, "call-impossible"},
+      {{"412 LH block on", "not lifted"}, "call-impossible"},
+      {{"412 LH not lifted", "SU"}, "call-impossible"},
+      {{"412 LH not lifted", "nothing found"}, "call-impossible"},
+      {{"412 LH not lifted", "trimmed"}, "call-impossible"},
+      {{"412 LH not lifted", "length 78mm"}, "call-impossible"},
+      {{"412 LH not lifted", "spray"}, "call-impossible"},
+      {{"412 LH trimmed", "not trimmed"}, "call-impossible"},
+      {{"412 heifer", "lame LH"}, "call-impossible"},
+      {{"412 LH SU", "not done, no time"}, "call-impossible"},
+      {{"412 unfinished, down", "not done"}, "call-impossible"},
+      {{"412", "no, LH"}, "call-impossible"},
+      {{"412 LH SU", "no, LH"}, "call-impossible"},
+      {{"412", "no, inside"}, "call-impossible"},
+      {{"412 LH DD", "no, inside"}, "call-impossible"},
+      {{"412 LH inside SU", "no, inside"}, "call-impossible"},
+      {{"412", "no, 412"}, "call-impossible"},
+      {{"412 RH not lifted", "LH SU", "no, RH"}, "call-impossible"},
+  };
+  for (const Refused& row : rows) {
+    INFO("last line: ", row.lines.back());
+    const Faults faults = refusal_of(row.lines);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().slug == row.slug);
+
+    TurnDraft draft;
+    bool cow_open = false;
+    for (std::size_t i = 0; i + 1 < row.lines.size(); ++i) {
+      saying::say(draft, cow_open, row.lines[i]);
+    }
+    const Turn before = draft.turn;
+    saying::say(draft, cow_open, row.lines.back());
+    CHECK(draft.turn == before);
+  }
+}
+
+TEST_CASE("a wrap seen on a foot that stays on the ground is told") {
+  CHECK(printed({"412 LH not lifted; wrap still on"}) == "412 // LH not lifted; wrap still on");
+}
+
+TEST_CASE("a finding after nothing found makes the foot one with a finding") {
+  const Turn turn = turn_of({"412 LH nothing found", "SH slight"});
+  CHECK(find_foot(turn, Foot::lh)->state == FootState::finding);
+}
+
+TEST_CASE("legs she is lame on add up, notes are joined") {
+  CHECK(printed({"412 lame LH", "lame RF"}) == "412 lame RF and LH");
+  CHECK(printed({"412 note one", "note two"}) == "412 note: one; two");
+}
+
+TEST_CASE("a tapped finding that cannot be is refused like a spoken one") {
+  TurnDraft draft;
+  CHECK(add_clause(draft, FeetNamed{FootSet{Foot::lh}}).ok());
+  FindingSaid said{};
+  said.finding.lesion = Lesion::su;
+  said.finding.place = Place::between;
+  CHECK_FALSE(add_clause(draft, said).ok());
+}

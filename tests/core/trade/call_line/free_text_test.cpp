@@ -1,0 +1,44 @@
+#include "core/trade/call_line/free_text.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace evenclaw;
+
+TEST_CASE("words that describe are printed bare, others in quotes") {
+  struct Row {
+    const char* words;
+    TextExtent extent;
+    const char* printed;
+  };
+
+  constexpr Row rows[] = {
+      {"brown heifer, white star", TextExtent::to_strong, "brown heifer, white star"},
+      {"brown; white", TextExtent::to_strong, "\"brown; white\""},
+      {"brown, lame LH", TextExtent::to_strong, "\"brown, lame LH\""},
+      {"lame on the road", TextExtent::to_strong, "lame on the road"},
+      {"says \"moo\"", TextExtent::to_strong, "\"says \"\"moo\"\"\""},
+      {" brown", TextExtent::to_strong, "\" brown\""},
+      {", brown", TextExtent::to_strong, "\", brown\""},
+      {"bluemix", TextExtent::to_separator, "bluemix"},
+      {"blue, green", TextExtent::to_separator, "\"blue, green\""},
+      {"blue wrap", TextExtent::to_separator, "\"blue wrap\""},
+      {"12 blue", TextExtent::to_separator, "12 blue"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.words);
+    CHECK(printed_text(row.words, row.extent, english()) == row.printed);
+  }
+}
+
+TEST_CASE("free words end at the first separator, a strong one, or the end of the line") {
+  const std::vector<Token> tokens = tokens_of("brown, white; LH");
+  CHECK(text_token_count(tokens, 0, TextExtent::to_separator) == 1);
+  CHECK(text_token_count(tokens, 0, TextExtent::to_strong) == 3);
+  CHECK(text_token_count(tokens, 0, TextExtent::to_line_end) == 5);
+}
+
+TEST_CASE("a note may hold any words") {
+  CHECK_FALSE(could_be_calls(tokens_of("LH SU"), TextExtent::to_line_end, english()));
+  CHECK(could_be_calls(tokens_of("LH SU"), TextExtent::to_strong, english()));
+  CHECK_FALSE(could_be_calls(tokens_of("brown heifer"), TextExtent::to_strong, english()));
+}

@@ -1,0 +1,114 @@
+#include "core/trade/call_line/language.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/core/trade/call_line/saying.hpp"
+
+using namespace evenclaw;
+
+namespace {
+
+using K = TermKind;
+
+// An invented language, to show that a language is a table and no code.
+constexpr Phrase moonish_phrases[] = {
+    says("bim", K::foot, Foot::lh),
+    says("bam", K::foot, Foot::rh),
+    says("ola", K::claw, Claw::outside),
+    says("ula", K::claw, Claw::inside),
+    says("krik lun", K::lesion, Lesion::wla),
+    says("krik", K::lesion, Lesion::wl),
+    says("mor", K::lesion, Lesion::dd),
+    says("tak", K::place, Place::heel),
+    says("achi", K::place, Place::behind),
+    says("furcht", K::degree, Degree::bad),
+    says("roh", K::stage, DdStage::raw),
+    says("klotz", K::block_act, ActionKind::block_on),
+    says("wik\xC3\xB6l", K::wrap_act, ActionKind::wrap_on),
+    says("wik\xC3\xB6l pum", K::wrap_act, ActionKind::wrap_off),
+    says("okulo", K::see_again, ActionKind::see_again),
+    {"ab", K::off},
+    says("dod", K::weekday, Weekday::thursday),
+    {"tago", K::day_unit},
+    {"hum", K::lame},
+    {"resto bona", K::rest_fine},
+    {"kaj", K::conjunction},
+    {"noto", K::note},
+    says("for", K::news, News::gone),
+};
+
+const Language& moonish() {
+  static const Language language("moonish", moonish_phrases);
+  return language;
+}
+
+std::string match_in(const Language& language, std::string_view line) {
+  const std::vector<Token> tokens = tokens_of(line);
+  const Language::Match match = language.longest_match(tokens, 0);
+  return match.phrase == nullptr ? "" : std::string(match.phrase->words);
+}
+
+}  // namespace
+
+TEST_CASE("the longest phrase is taken") {
+  CHECK(match_in(english(), "white line abscess heel") == "white line abscess");
+  CHECK(match_in(english(), "white line heel") == "white line");
+  CHECK(match_in(english(), "white heel").empty());
+  CHECK(match_in(english(), "412").empty());
+}
+
+TEST_CASE("a zone is the sign of the zone and a number in one word") {
+  CHECK(english().zone_in("z4") == 4);
+  CHECK(english().zone_in("zone12") == 12);
+  CHECK_FALSE(english().zone_in("z").has_value());
+  CHECK_FALSE(english().zone_in("zx").has_value());
+  CHECK_FALSE(english().zone_in("z99999").has_value());
+  CHECK_FALSE(english().zone_in("heel").has_value());
+}
+
+TEST_CASE("the first words of a meaning are printed") {
+  CHECK(english().say(K::foot, Foot::lh) == "LH");
+  CHECK(english().say(K::wrap_act, ActionKind::wrap_off) == "wrap taken off");
+  CHECK(moonish().say(K::foot, Foot::lf).empty());
+}
+
+TEST_CASE("a second language needs no code: lines are read with its words") {
+  const Turn said =
+      saying::turn_of({"412 hum bim", "BIM ola krik-lun tak, furcht; klotz ula; okulo 28 tago",
+                       "bam mor roh achi; wik\xC3\x96l, ab dod", "resto bona"},
+                      moonish());
+  const Turn meant = saying::turn_of(
+      {"412 lame LH", "LH outside white line abscess heel, bad; block on inside; see again 28d",
+       "RH DD raw behind; wrap on, off Thu", "rest fine"});
+  CHECK(said == meant);
+}
+
+TEST_CASE("a second language needs no code: turns are printed and read back with its words") {
+  const Turn turn = saying::turn_of(
+      {"412 lame LH", "LH outside white line abscess heel, bad; block on inside; see again 28d"});
+  const std::vector<std::string> lines = print_turn(turn, moonish());
+  REQUIRE(lines.size() == 2);
+  CHECK(lines[0] == "412 hum bim");
+  CHECK(lines[1] == "bim ola krik lun tak, furcht; klotz ula; okulo 28 tago");
+  CHECK(saying::turn_of(lines, moonish()) == turn);
+}
+
+TEST_CASE("a second language needs no code: news, faults and offers come in its words") {
+  const Result<Line> news = read_line("77 for", saying::in_crush(false), moonish());
+  REQUIRE(news.ok());
+  CHECK(std::get<NewsSaid>(news.value().clauses.front()).news == News::gone);
+
+  const Faults faults = saying::faults_of("bim ola krik lum", true, moonish());
+  REQUIRE(faults.size() == 1);
+  CHECK(faults.front().token == "krik lum");
+  CHECK(faults.front().remedy.find("krik lun") != std::string::npos);
+
+  const auto offered = what_may_follow("412 bim ola krik", saying::in_crush(false), moonish());
+  REQUIRE_FALSE(offered.empty());
+  CHECK(offered.front().words == "lun");
+}
+
+TEST_CASE("words of one language mean nothing in another") {
+  CHECK_FALSE(saying::faults_of("LH outside SU", true, moonish()).empty());
+  CHECK_FALSE(saying::faults_of("bim ola krik", true).empty());
+}

@@ -1,0 +1,97 @@
+#include "core/trade/call_line/lexer.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using namespace evenclaw;
+
+namespace {
+
+// "412? LH" -> "n? w": one letter or sign per token.
+std::string kinds_of(std::string_view line) {
+  std::string text;
+  for (const Token& token : tokens_of(line)) {
+    constexpr std::string_view signs = "wnq,:;&?x";
+    text += signs[static_cast<std::size_t>(token.kind)];
+  }
+  return text;
+}
+
+std::string words_of(std::string_view line) {
+  std::string text;
+  for (const Token& token : tokens_of(line)) {
+    if (token.kind == TokenKind::word) text += (text.empty() ? "" : "|") + token.folded;
+  }
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("a line is cut into words, numbers and marks") {
+  struct Row {
+    std::string_view line;
+    std::string_view kinds;
+  };
+
+  constexpr Row rows[] = {
+      {"", ""},
+      {"   \t ", ""},
+      {"412 lame LH", "nww"},
+      {"412? 7.5cm 28d", "n?nwnw"},
+      {"a, b; c. d: e", "w,w;w;w:w"},
+      {"LH & RH + LF / RF", "w&w&w&w"},
+      {"a \xC2\xB7 b", "w;w"},
+      {"a - b \xE2\x80\x93 c", "w,w,w"},
+      {"white-line", "ww"},
+      {"\"two words\" x", "qw"},
+      {"\"say \"\"so\"\" now\" x", "qw"},
+      {"\xE2\x80\x9Ctwo words\xE2\x80\x9D x", "qw"},
+      {"12\" long", "nxw"},
+      {"@ # \xE2\x82\xAC", "xxw"},
+      {"412.", "n;"},
+      {"412.LH", "n;w"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.line);
+    CHECK(kinds_of(row.line) == row.kinds);
+  }
+}
+
+TEST_CASE("words lose capitals, apostrophes and hyphens") {
+  CHECK(words_of("White-Line ABSCESS") == "white|line|abscess");
+  CHECK(words_of("don't don\xE2\x80\x99t") == "dont|dont");
+  CHECK(words_of("Gr\xC3\x9CN") == "gr\xC3\xBCn");
+}
+
+TEST_CASE("the stage M4.1 is one word and a full stop behind a word is none of it") {
+  CHECK(words_of("M4.1") == "m4.1");
+  CHECK(kinds_of("RH. LH") == "w;w");
+  CHECK(words_of("z4.") == "z4");
+}
+
+TEST_CASE("tokens know their place in bytes and columns count characters") {
+  const std::string line = "gr\xC3\xBCn LH";
+  const std::vector<Token> tokens = tokens_of(line);
+  REQUIRE(tokens.size() == 2);
+  CHECK(tokens[1].offset == 6);
+  CHECK(tokens[1].length == 2);
+  CHECK(column_at(line, tokens[1].offset) == 6);
+  CHECK(column_at(line, 0) == 1);
+}
+
+TEST_CASE("between the tokens of a line lie only spaces and hyphens") {
+  const std::string line = " 412,lame-on \"x;y\" don't;  z4?";
+  std::string rest = line;
+  for (const Token& token : tokens_of(line)) {
+    rest.replace(token.offset, token.length, token.length, ' ');
+  }
+  CHECK(rest.find_first_not_of(" -") == std::string::npos);
+}
+
+TEST_CASE("quotes come off and doubled quotes become one") {
+  CHECK(unquoted("\"two words\"") == "two words");
+  CHECK(unquoted("\"say \"\"so\"\"\"") == "say \"so\"");
+  CHECK(unquoted("\xE2\x80\x9Cso\xE2\x80\x9D") == "so");
+  CHECK(unquoted("\"\"").empty());
+}
