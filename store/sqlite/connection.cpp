@@ -95,7 +95,9 @@ Statement& Statement::text(std::string_view value) {
 }
 
 Statement& Statement::bytes(std::span<const std::uint8_t> value) {
-  check(sqlite3_bind_blob64(statement_, next_++, value.data(), value.size(), SQLITE_TRANSIENT));
+  // As for texts: no bytes are a value of their own.
+  const void* data = value.empty() ? "" : static_cast<const void*>(value.data());
+  check(sqlite3_bind_blob64(statement_, next_++, data, value.size(), SQLITE_TRANSIENT));
   return *this;
 }
 
