@@ -1,28 +1,185 @@
 #include "cli/arguments.hpp"
 
-#include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cstdlib>
 #include <iostream>
-#include <memory>
+#include <optional>
 
+#include "cli/answer.hpp"
+#include "cli/global_options.hpp"
 #include "cli/help.hpp"
+#include "cli/shipped.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-/// What CLI11 writes into while it parses one subcommand.
-struct Bound {
-  const Command* command;
-  CLI::App* app;
-  std::vector<std::unique_ptr<std::vector<std::string>>> operands;
-  std::map<std::string, std::string, std::less<>> values;
-  std::map<std::string, bool, std::less<>> flags;
+Fault complaint(std::string message, std::string_view token, std::string remedy) {
+  return {"usage", std::move(message), std::string(token), 0, 0, std::move(remedy)};
+}
+
+std::string quoted(std::string_view word) {
+  return "\"" + std::string(word) + "\"";
+}
+
+/// The nearest of the known words, when it is near enough to be what was meant.
+class Nearest {
+ public:
+  explicit Nearest(std::string_view typed) : typed_(fold_case(typed)) {}
+
+  void consider(std::string_view known) {
+    const std::size_t distance = edit_distance(typed_, known);
+    const bool is_beginning = typed_.size() > 1 && known.substr(0, typed_.size()) == typed_;
+    const std::size_t score = is_beginning ? 0 : distance;
+    if (score > std::max<std::size_t>(1, known.size() / 3) || score >= best_) return;
+    best_ = score;
+    word_ = known;
+  }
+
+  [[nodiscard]] std::string_view word() const { return word_; }
+
+ private:
+  std::string typed_;
+  std::size_t best_ = std::string::npos;
+  std::string_view word_;
 };
 
-struct Globals {
-  std::string file;
-  std::string today;
-  bool json = false;
+std::string see_help(const Command& command) {
+  return "See: evenclaw help " + std::string(command.verb);
+}
+
+Fault unknown_verb(std::string_view typed) {
+  Nearest nearest(typed);
+  for (const Command* command : all_commands()) nearest.consider(command->verb);
+  std::string remedy = nearest.word().empty()
+                           ? "The commands are listed by: evenclaw help"
+                           : "Did you mean: evenclaw " + std::string(nearest.word());
+  return complaint("there is no command " + quoted(typed), typed, std::move(remedy));
+}
+
+Fault unknown_option(std::string_view typed, const Command& command) {
+  Nearest nearest(typed);
+  for (const Option& option : command.options) nearest.consider(option.name);
+  for (const Option& option : global_options()) nearest.consider(option.name);
+  std::string remedy = nearest.word().empty() ? see_help(command)
+                                              : "Did you mean " + std::string(nearest.word()) + "?";
+  return complaint(std::string(command.verb) + " has no option " + std::string(typed), typed,
+                   std::move(remedy));
+}
+
+Fault missing_operand(const Command& command, const Operand& operand) {
+  return complaint(std::string(command.verb) + " needs " + std::string(operand.name) + ": " +
+                       std::string(operand.help),
+                   "", "For example: " + std::string(command.examples.front().line));
+}
+
+Fault word_too_many(const Command& command, std::string_view word) {
+  if (command.operands.empty()) {
+    return complaint(std::string(command.verb) + " takes no " + quoted(word), word,
+                     see_help(command));
+  }
+  return complaint(quoted(word) + " is a word too many", word,
+                   "What has several words stands in quotes, as \"Home Farm\".");
+}
+
+const Option* option_of(const Command& command, std::string_view name) {
+  const auto named = [&](const Option& option) { return option.name == name; };
+  const auto own = std::find_if(command.options.begin(), command.options.end(), named);
+  if (own != command.options.end()) return &*own;
+  const auto global = global_options();
+  const auto shared = std::find_if(global.begin(), global.end(), named);
+  return shared == global.end() ? nullptr : &*shared;
+}
+
+bool is_option(std::string_view word) {
+  return word.size() > 1 && word.front() == '-';
+}
+
+/// The verb is the first word that is neither an option of every command nor its value.
+std::optional<std::size_t> place_of_verb(std::span<const std::string> words) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (!is_option(words[i])) return i;
+    const auto global = global_options();
+    const bool takes_next = std::any_of(global.begin(), global.end(), [&](const Option& option) {
+      return option.name == words[i] && !option.value.empty();
+    });
+    if (takes_next) ++i;
+  }
+  return std::nullopt;
+}
+
+/// Reads the words behind and before the verb.
+class Reading {
+ public:
+  Reading(std::span<const std::string> words, const Command& command, std::size_t verb)
+      : words_(words), command_(command), verb_(verb) {}
+
+  Faults read() {
+    for (at_ = 0; at_ < words_.size(); ++at_) {
+      if (at_ == verb_) continue;
+      if (!only_operands_ && words_[at_] == "--") {
+        only_operands_ = true;
+      } else if (!only_operands_ && is_option(words_[at_])) {
+        take_option(words_[at_]);
+      } else {
+        given.operands.push_back(words_[at_]);
+      }
+    }
+    count_operands();
+    return std::move(faults_);
+  }
+
+  Invocation given;
+
+ private:
+  void take_option(std::string_view word) {
+    const std::size_t equals = word.find('=');
+    const std::string_view name = word.substr(0, equals);
+    const Option* option = option_of(command_, name);
+    if (option == nullptr) {
+      faults_.push_back(unknown_option(name, command_));
+      return;
+    }
+    if (given.has(name)) {
+      faults_.push_back(complaint(std::string(name) + " is given twice", name, "Say it once."));
+    }
+    std::string& value = given.options[std::string(name)];
+    if (equals != std::string_view::npos && option->value.empty()) {
+      faults_.push_back(complaint(std::string(name) + " takes no value", word, "Leave it out."));
+    } else if (equals != std::string_view::npos) {
+      value = word.substr(equals + 1);
+    } else if (!option->value.empty()) {
+      value = next_word(*option);
+    }
+  }
+
+  std::string next_word(const Option& option) {
+    const bool is_there = at_ + 1 < words_.size() && at_ + 1 != verb_ &&
+                          option_of(command_, words_[at_ + 1]) == nullptr;
+    if (is_there) return words_[++at_];
+    faults_.push_back(complaint(std::string(option.name) + " needs " + std::string(option.value),
+                                option.name, std::string(option.help)));
+    return {};
+  }
+
+  void count_operands() {
+    const auto& wanted = command_.operands;
+    for (std::size_t i = given.operands.size(); i < wanted.size(); ++i) {
+      if (wanted[i].required) faults_.push_back(missing_operand(command_, wanted[i]));
+    }
+    const bool takes_all = !wanted.empty() && wanted.back().many;
+    if (given.operands.size() > wanted.size() && !takes_all) {
+      faults_.push_back(word_too_many(command_, given.operands[wanted.size()]));
+    }
+  }
+
+  std::span<const std::string> words_;
+  const Command& command_;
+  std::size_t verb_;
+  std::size_t at_ = 0;
+  bool only_operands_ = false;
+  Faults faults_;
 };
 
 std::string environment(const char* name) {
@@ -30,72 +187,25 @@ std::string environment(const char* name) {
   return value == nullptr ? std::string() : std::string(value);
 }
 
-void add_globals(CLI::App& app, Globals& globals) {
-  app.add_option("--file", globals.file, "the records to use (else EVENCLAW_FILE, else the usual)");
-  app.add_option("--today", globals.today, "take this day for today, as 2026-11-24");
-  app.add_flag("--json", globals.json, "print values as JSON");
-}
-
-std::unique_ptr<Bound> bind(CLI::App& top, const Command& command, Globals& globals) {
-  auto bound = std::make_unique<Bound>();
-  bound->command = &command;
-  bound->app = top.add_subcommand(std::string(command.verb), std::string(command.summary));
-  bound->app->set_help_flag("--help", "say how it is used");
-  for (const Operand& operand : command.operands) {
-    auto& into = bound->operands.emplace_back(std::make_unique<std::vector<std::string>>());
-    CLI::Option* option =
-        bound->app->add_option(std::string(operand.name), *into, std::string(operand.help));
-    if (operand.many) {
-      option->expected(operand.required ? 1 : 0, -1);
-    } else {
-      option->expected(1);
-    }
-    option->required(operand.required);
-  }
-  for (const Option& option : command.options) {
-    const std::string name(option.name);
-    if (option.value.empty()) {
-      bound->app->add_flag(name, bound->flags[name], std::string(option.help));
-    } else {
-      bound->app->add_option(name, bound->values[name], std::string(option.help));
-    }
-  }
-  add_globals(*bound->app, globals);
-  return bound;
-}
-
-Invocation invocation_of(const Bound& bound, const Globals& globals) {
-  Invocation invocation;
-  for (const auto& operand : bound.operands) {
-    invocation.operands.insert(invocation.operands.end(), operand->begin(), operand->end());
-  }
-  for (const auto& [name, value] : bound.values) {
-    if (bound.app->count(name) > 0) invocation.options[name] = value;
-  }
-  for (const auto& [name, set] : bound.flags) {
-    if (set) invocation.options[name] = "";
-  }
-  invocation.file = globals.file;
+void settle_file(Invocation& invocation) {
   if (invocation.file.empty()) invocation.file = environment("EVENCLAW_FILE");
   invocation.file_named = !invocation.file.empty();
   if (!invocation.file_named) invocation.file = usual_file();
-  if (!globals.today.empty()) invocation.today = globals.today;
-  invocation.json = globals.json;
-  return invocation;
 }
 
-Exit complain(const CLI::ParseError& error, const std::string& verb) {
-  std::cerr << "evenclaw: " << error.what() << "\n";
-  std::cerr << "See: evenclaw help" << (verb.empty() ? "" : " " + verb) << "\n";
-  return Exit::usage;
+bool asks(std::span<const std::string> words, std::string_view option) {
+  const auto end = std::find(words.begin(), words.end(), "--");
+  return std::find(words.begin(), end, option) != end;
 }
 
-/// The verb that was typed, also when the rest could not be understood.
-const Command* typed_verb(int argc, char** argv) {
-  for (int i = 1; i < argc; ++i) {
-    if (const Command* command = find_command(argv[i])) return command;
-  }
-  return nullptr;
+/// What is answered without a command: help and the version.
+std::optional<std::string> answered_at_once(std::span<const std::string> words) {
+  if (words.empty()) return help_of_all();
+  if (words.front() == "--version") return "evenclaw " + std::string(version) + "\n";
+  if (!asks(words, "--help") && !asks(words, "-h")) return std::nullopt;
+  const auto verb = place_of_verb(words);
+  const Command* command = verb ? find_command(words[*verb]) : nullptr;
+  return command == nullptr ? help_of_all() : help_of(*command);
 }
 
 }  // namespace
@@ -106,28 +216,35 @@ std::string usual_file() {
   return data + "/evenclaw/evenclaw.db";
 }
 
-std::variant<Parsed, Exit> parse_arguments(int argc, char** argv) {
-  CLI::App app("Evenclaw keeps what a claw trimmer calls out.", "evenclaw");
-  app.set_help_flag("--help", "say how it is used");
-  Globals globals;
-  add_globals(app, globals);
-  std::vector<std::unique_ptr<Bound>> all;
-  for (const Command* command : all_commands()) all.push_back(bind(app, *command, globals));
+Result<Parsed> parse(std::span<const std::string> words) {
+  const auto verb = place_of_verb(words);
+  if (!verb) return complaint("there is no command", "", "See: evenclaw help");
+  const Command* command = find_command(words[*verb]);
+  if (command == nullptr) return unknown_verb(words[*verb]);
+  Reading reading(words, *command, *verb);
+  const Faults faults = reading.read();
+  if (!faults.empty()) return faults;
+  Invocation& given = reading.given;
+  given.file = given.value("--file");
+  if (given.has("--today")) given.today = given.value("--today");
+  given.json = given.has("--json");
+  return Parsed{command, std::move(given)};
+}
 
-  const Command* typed = typed_verb(argc, argv);
-  try {
-    app.parse(argc, argv);
-  } catch (const CLI::CallForHelp&) {
-    std::cout << (typed != nullptr ? help_of(*typed) : help_of_all());
+std::variant<Parsed, Exit> parse_arguments(int argc, char** argv) {
+  const std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
+  if (const auto text = answered_at_once(words)) {
+    std::cout << *text;
     return Exit::fine;
-  } catch (const CLI::ParseError& error) {
-    return complain(error, typed == nullptr ? std::string() : std::string(typed->verb));
   }
-  for (const auto& bound : all) {
-    if (bound->app->parsed()) return Parsed{bound->command, invocation_of(*bound, globals)};
+  auto parsed = parse(words);
+  if (!parsed) {
+    Invocation told;
+    told.json = asks(words, "--json");
+    return tell_faults(parsed.faults(), told);
   }
-  std::cout << help_of_all();
-  return argc > 1 ? Exit::usage : Exit::fine;
+  settle_file(parsed->invocation);
+  return *std::move(parsed);
 }
 
 }  // namespace evenclaw::cli

@@ -2,6 +2,7 @@
 // Help, argument parsing and docs/user/commands.md all come from this one description.
 #pragma once
 
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <span>
@@ -52,6 +53,14 @@ struct Invocation {
   [[nodiscard]] std::string value(std::string_view option) const {
     const auto found = options.find(option);
     return found == options.end() ? std::string() : found->second;
+  }
+
+  /// The operands from `first` on as one text: a name need not stand in quotes.
+  [[nodiscard]] std::string words_from(std::size_t first) const {
+    std::string all;
+    for (std::size_t i = first; i < operands.size(); ++i)
+      all += (i > first ? " " : "") + operands[i];
+    return all;
   }
 };
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "cli/global_options.hpp"
+
 namespace evenclaw::cli {
 namespace {
 
@@ -36,11 +38,6 @@ constexpr ExitLine exits[] = {
     {Exit::world, "file, disk or database failed; what was said to be saved is saved"},
     {Exit::damaged, "the records are damaged or made by a newer version; nothing was changed"}};
 
-constexpr Option global_options[] = {
-    {"--file", "FILE", "the records to use (else EVENCLAW_FILE, else the usual place)"},
-    {"--today", "DAY", "take this day for today, as 2026-11-24"},
-    {"--json", "", "print values as JSON"}};
-
 }  // namespace
 
 std::string help_of_all() {
@@ -51,7 +48,7 @@ std::string help_of_all() {
     out += "  " + padded(command->verb, 10) + std::string(command->summary) + "\n";
   }
   out += "\nevenclaw help VERB shows examples. With every command:\n";
-  for (const Option& option : global_options) {
+  for (const Option& option : global_options()) {
     out += "  " + padded(option_form(option), 14) + std::string(option.help) + "\n";
   }
   return out;
@@ -76,7 +73,7 @@ std::string command_reference() {
   std::string out =
       "# Commands\n\nMade from the program's own table (`evenclaw help`); do not edit.\n\n"
       "With every command:\n\n| option | what it does |\n|---|---|\n";
-  for (const Option& option : global_options) {
+  for (const Option& option : global_options()) {
     out += "| `" + option_form(option) + "` | " + std::string(option.help) + " |\n";
   }
   out += "\nWhat a command answers to the shell:\n\n| code | meaning |\n|---|---|\n";

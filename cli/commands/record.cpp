@@ -1,5 +1,8 @@
 #include <unistd.h>
 
+#include <algorithm>
+#include <span>
+
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/line_source.hpp"
@@ -20,63 +23,103 @@ constexpr Example examples[] = {
     {"printf '412 lame LH\\nLH sole ulcer outside\\ndone\\n' | evenclaw record -",
      "records what another program gives"}};
 
-/// Lines of a file: read whole first, so that junk is refused before anything is recorded.
-Exit record_file(Recording& recording, const std::string& path, ReplyPrinter& printer,
-                 const Invocation& invocation) {
-  auto lines = lines_of_file(path);
-  if (!lines) return tell_faults(lines.faults(), invocation);
-  if (lines->empty()) {
-    return tell_faults({{"nothing-to-do", path + " holds no line", path, 0, 0, ""}}, invocation);
+/// A day is one batch or two; more at once would only grow without end.
+constexpr std::size_t lines_a_batch = 2000;
+
+/// Takes lines as they come and remembers how it ended.
+class Desk {
+ public:
+  Desk(Recording& recording, const Invocation& invocation)
+      : recording_(recording), printer_(invocation.json), invocation_(invocation) {
+    printer_.print(recording.opening());
   }
-  auto reply = recording.say_all(*lines);
-  if (!reply) return tell_faults(reply.faults(), invocation);
-  printer.print(*reply);
-  auto last = recording.end_of_input();
-  if (!last) return tell_faults(last.faults(), invocation);
-  printer.print(*last);
-  return printer.exit();
-}
 
-/// What may follow, when a line ends in a question mark.
-bool asked_what_follows(const std::string& line) {
-  return line == "?" || (line.size() > 1 && line.compare(line.size() - 2, 2, " ?") == 0);
-}
-
-void print_suggestions(const Recording& recording, const std::string& line) {
-  const std::string half = line.size() > 1 ? line.substr(0, line.size() - 2) : std::string();
-  for (const Suggestion& suggestion : recording.may_follow(half)) {
-    std::cout << "  " << suggestion.words;
-    if (!suggestion.meaning.empty()) std::cout << "  (" << suggestion.meaning << ')';
-    std::cout << '\n';
-  }
-}
-
-Exit say_line_by_line(Recording& recording, std::istream& stream, ReplyPrinter& printer,
-                      const Invocation& invocation) {
-  const bool typed = isatty(STDIN_FILENO) == 1 && !invocation.json;
-  printer.print(recording.opening());
-  for (int number = 1;; ++number) {
-    if (typed) std::cout << recording.in_crush() << "> " << std::flush;
-    auto line = next_line(stream, number);
-    if (!line) {
-      printer.note_exit(tell_faults(line.faults(), invocation));
-      continue;
+  /// Read whole first, so that junk is refused before anything is recorded.
+  Exit take_file(const std::string& path) {
+    auto lines = lines_of_file(path);
+    if (!lines) return tell_faults(lines.faults(), invocation_);
+    if (lines->empty()) {
+      return tell_faults({{"nothing-to-do", path + " holds no line", path}}, invocation_);
     }
-    if (!line->has_value()) break;
-    if (asked_what_follows(**line)) {
-      print_suggestions(recording, **line);
-      continue;
+    std::span<const std::string> left(*lines);
+    while (!left.empty()) {
+      const std::size_t now = std::min(left.size(), lines_a_batch);
+      if (!take_together(left.first(now))) return failed_;
+      left = left.subspan(now);
     }
-    auto reply = recording.say(**line);
-    if (!reply) return tell_faults(reply.faults(), invocation);
-    printer.print(*reply);
+    return end();
   }
-  if (typed) std::cout << '\n';
-  auto last = recording.end_of_input();
-  if (!last) return tell_faults(last.faults(), invocation);
-  printer.print(*last);
-  return printer.exit();
-}
+
+  /// What a pipe holds already is recorded and acknowledged together, so that a fast writer is not
+  /// slowed down and one who waits for the answer gets it.
+  Exit take_pipe() {
+    LineReader reader(STDIN_FILENO, longest_called_line);
+    while (true) {
+      auto lines = reader.next(lines_a_batch);
+      if (!lines) return tell_faults(lines.faults(), invocation_);
+      if (lines->empty()) return end();
+      if (!take_together(*lines)) return failed_;
+    }
+  }
+
+  /// A person sees the answer to every line before the next one.
+  Exit take_keyboard() {
+    LineReader reader(STDIN_FILENO, longest_called_line);
+    while (true) {
+      if (!invocation_.json) std::cout << prompt() << std::flush;
+      auto lines = reader.next(1);
+      if (!lines) return tell_faults(lines.faults(), invocation_);
+      if (lines->empty()) break;
+      if (asks_what_follows(lines->front())) {
+        print_suggestions(lines->front());
+      } else if (!answered(recording_.say(lines->front()))) {
+        return failed_;
+      }
+    }
+    if (!invocation_.json) std::cout << '\n';
+    return end();
+  }
+
+ private:
+  [[nodiscard]] std::string prompt() const {
+    const std::string cow = recording_.in_crush();
+    return cow.empty() ? "next cow> " : cow + "> ";
+  }
+
+  /// A line that ends in a question mark asks what may follow it.
+  static bool asks_what_follows(const std::string& line) {
+    return line == "?" || (line.size() > 1 && line.compare(line.size() - 2, 2, " ?") == 0);
+  }
+
+  void print_suggestions(const std::string& line) const {
+    const std::string half = line.size() > 1 ? line.substr(0, line.size() - 2) : std::string();
+    for (const Suggestion& suggestion : recording_.may_follow(half)) {
+      std::cout << "  " << suggestion.words;
+      if (!suggestion.meaning.empty()) std::cout << "  (" << suggestion.meaning << ')';
+      std::cout << '\n';
+    }
+  }
+
+  bool take_together(std::span<const std::string> lines) {
+    return answered(recording_.say_all(lines));
+  }
+
+  bool answered(const Result<Reply>& reply) {
+    if (reply) {
+      printer_.print(*reply);
+      return true;
+    }
+    failed_ = tell_faults(reply.faults(), invocation_);
+    return false;
+  }
+
+  Exit end() { return answered(recording_.end_of_input()) ? printer_.exit() : failed_; }
+
+  Recording& recording_;
+  ReplyPrinter printer_;
+  const Invocation& invocation_;
+  Exit failed_ = Exit::world;
+};
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::existing);
@@ -85,12 +128,10 @@ Exit run(const Invocation& invocation) {
   if (!visit) return tell_faults(visit.faults(), invocation);
   auto recording = Recording::open((*records)->ports(), *visit, english());
   if (!recording) return tell_faults(recording.faults(), invocation);
-  ReplyPrinter printer(invocation.json);
-  if (invocation.operands.empty() || invocation.operands.front() == "-") {
-    return say_line_by_line(*recording, std::cin, printer, invocation);
-  }
-  printer.print(recording->opening());
-  return record_file(*recording, invocation.operands.front(), printer, invocation);
+  Desk desk(*recording, invocation);
+  const bool from_file = !invocation.operands.empty() && invocation.operands.front() != "-";
+  if (from_file) return desk.take_file(invocation.operands.front());
+  return isatty(STDIN_FILENO) == 1 ? desk.take_keyboard() : desk.take_pipe();
 }
 
 }  // namespace

@@ -1,7 +1,6 @@
-#include <fstream>
-
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
+#include "cli/line_source.hpp"
 #include "cli/records.hpp"
 #include "core/api/transfer.hpp"
 
@@ -12,17 +11,14 @@ constexpr Operand operands[] = {{"FILE", "a log that another device gave out"}};
 constexpr Example examples[] = {
     {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"}};
 
-constexpr std::size_t longest_entry = 4U * 1024U * 1024U;
+constexpr std::size_t longest_entry = 4U * 1024U * 1024U;  // a longer one is set aside unread
 
-LineSource lines_from(std::ifstream& stream) {
-  return [&stream]() -> Result<std::optional<std::string>> {
-    std::string line;
-    if (!std::getline(stream, line)) {
-      if (stream.bad()) return Fault{"disk-failed", "the log could not be read to its end"};
-      return std::optional<std::string>();
-    }
-    if (line.size() > longest_entry) line.resize(longest_entry);  // set aside as unreadable
-    return std::optional<std::string>(std::move(line));
+LineSource lines_from(LineReader& reader) {
+  return [&reader]() -> Result<std::optional<std::string>> {
+    auto line = reader.next(1);
+    if (!line) return line.faults();
+    if (line->empty()) return std::optional<std::string>();
+    return std::optional<std::string>(std::move(line->front()));
   };
 }
 
@@ -37,15 +33,11 @@ void print(const TakenIn& taken) {
 }
 
 Exit run(const Invocation& invocation) {
-  std::ifstream stream(invocation.operands.front(), std::ios::binary);
-  if (!stream) {
-    return tell_faults({{"file-not-found", "there is no file " + invocation.operands.front(),
-                         invocation.operands.front(), 0, 0, ""}},
-                       invocation);
-  }
+  auto reader = LineReader::of_file(invocation.operands.front(), longest_entry);
+  if (!reader) return tell_faults(reader.faults(), invocation);
   auto records = Records::open(invocation, Opening::create);
   if (!records) return tell_faults(records.faults(), invocation);
-  auto taken = take_in((*records)->ports(), lines_from(stream));
+  auto taken = take_in((*records)->ports(), lines_from(**reader));
   if (!taken) return tell_faults(taken.faults(), invocation);
   if (invocation.json) {
     print_json(*taken);
