@@ -68,9 +68,11 @@ struct BoxedNotice {
   Runs foot = {};
 };
 
-/// Lines to be ticked off, each with a box and a place to write when it was done.
+/// Lines to be ticked off, each with a box and a place to write when it was done, under one label
+/// (a cow number), which is set large. `about` is said before the lines and has no box.
 struct TaskItem {
-  std::string label;  // the cow number, set large
+  std::string label;
+  Runs about;  // may be empty
   std::vector<Runs> lines;
 };
 

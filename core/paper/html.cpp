@@ -144,11 +144,15 @@ class HtmlBody {
   }
 
   static std::string task_item(const TaskItem& item, const std::string& done_on) {
-    std::string content = "<span class=\"box\" aria-hidden=\"true\"></span>" +
-                          element("span", escaped(item.label), "label") +
-                          element("div", paragraphs_of(item.lines));
-    if (!done_on.empty()) content += element("span", escaped(done_on) + "<i></i>", "done");
-    return element("li", content);
+    const std::string done =
+        done_on.empty() ? std::string() : element("span", escaped(done_on) + "<i></i>", "done");
+    std::string lines;
+    if (!item.about.empty()) lines += element("p", html_of(item.about), "about");
+    for (const Runs& line : item.lines) {
+      lines += element("div", "<span class=\"box\" aria-hidden=\"true\"></span>" +
+                                  element("p", html_of(line)) + done);
+    }
+    return element("li", element("span", escaped(item.label), "label") + element("div", lines));
   }
 
   static std::string_view align(const TableColumn& column) {
@@ -192,7 +196,7 @@ std::string header_of(const Document& document) {
 std::string page_rule(const Document& document) {
   return "@page{size:A4;margin:14mm 12mm 16mm;@bottom-left{content:" + css_string(document.foot) +
          ";font:8pt B612,Arial,sans-serif}@bottom-right{content:counter(page)\" / \"counter(pages)"
-         ";font:8pt B612,Arial,sans-serif}}\n";
+         ";white-space:nowrap;font:8pt B612,Arial,sans-serif}}\n";
 }
 
 std::string head_of(const Document& document, const std::vector<FontFile>& fonts) {

@@ -39,11 +39,14 @@ padding:1.5mm 0;border-top:.3mm solid #000;font-size:13pt}
 .notice p{margin:0}
 .notice .foot{border-top:.3mm solid #000;padding-top:1.5mm;margin-top:1mm}
 .owner{font-weight:bold;margin:2mm 0 0}
-.tasks li{display:grid;grid-template-columns:6mm auto 1fr 46mm;gap:0 4mm;align-items:start;
-padding:1.6mm 0;border-bottom:.3mm solid #999;font-size:16pt;line-height:1.2}
-.tasks .box{width:6mm;height:6mm;border:.5mm solid #000}
-.tasks .label{font-weight:bold;min-width:16mm;max-width:50mm}
+.tasks li{display:grid;grid-template-columns:auto 1fr;gap:0 3mm;padding:1.2mm 0;
+border-bottom:.3mm solid #999;font-size:16pt;line-height:1.2}
+.tasks .label{font-weight:bold;min-width:17mm;max-width:50mm;padding:.5mm 0}
 .tasks p{margin:0}
+.tasks div div{display:grid;grid-template-columns:6mm 1fr 42mm;gap:0 4mm;align-items:start;
+padding:.5mm 0}
+.tasks .box{width:6mm;height:6mm;border:.5mm solid #000}
+.tasks .about{font-size:13pt}
 .tasks .quiet{font-size:11pt}
 .done{display:flex;align-items:flex-end;gap:1.5mm;height:6.5mm;font-size:9pt;color:#666}
 .done i{flex:1;border-bottom:.3mm solid #000}
@@ -73,8 +76,8 @@ footer{margin-top:8mm;border-top:.3mm solid #999;padding-top:1.5mm;font-size:9pt
 @media screen and (max-width:600px){
 body{padding:4mm}
 h1{font-size:20pt}
-.tasks li{grid-template-columns:6mm auto 1fr}
-.done{grid-column:2/4}
+.tasks div div{grid-template-columns:6mm 1fr}
+.done{grid-column:2}
 .card,.card.bare{grid-template-columns:1fr}
 .card dl,.notice li{grid-template-columns:1fr}
 .card dd.only,.notice .only{grid-column:1}

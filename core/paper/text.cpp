@@ -37,15 +37,15 @@ class TextPage {
  public:
   explicit TextPage(std::size_t width) : width_(width) {}
 
-  /// Wraps `text`; the first line starts with `first`, the others with as many spaces. A `first`
-  /// that would leave little room stands on a line of its own.
-  void add(std::string_view first, std::string_view text) {
+  /// Wraps `text`; the first line starts with `first`, the others with as many spaces, the first of
+  /// which may be an `edge`. A `first` that would leave little room stands on a line of its own.
+  void add(std::string_view first, std::string_view text, std::string_view edge = {}) {
     std::size_t indent = character_count(first);
     std::string line(first);
     if (indent > width_ / 2) {
       put(std::move(line));
       indent = 4;
-      line = spaces(indent);
+      line = indented(indent, edge);
     }
     std::size_t used = indent;
     bool at_start = true;
@@ -53,7 +53,7 @@ class TextPage {
       const std::size_t length = character_count(word);
       if (!at_start && used + 1 + length > width_) {
         put(std::move(line));
-        line = spaces(indent);
+        line = indented(indent, edge);
         used = indent;
         at_start = true;
       }
@@ -78,6 +78,10 @@ class TextPage {
   void put(std::string line) {
     while (!line.empty() && line.back() == ' ') line.pop_back();
     text_ += line + '\n';
+  }
+
+  static std::string indented(std::size_t indent, std::string_view edge) {
+    return std::string(edge) + spaces(indent - std::min(indent, edge.size()));
   }
 
   std::string take() { return std::move(text_); }
@@ -123,15 +127,15 @@ void render(TextPage& page, const Bullets& bullets) {
 void render(TextPage& page, const BoxedNotice& notice) {
   page.blank();
   page.rule('#', page.width());
-  page.add("# ", printable(notice.title));
+  page.add("# ", printable(notice.title), "#");
   for (const NoticeItem& item : notice.items) {
     std::string first = item.label.empty() ? "# " : "# " + printable(item.label) + "  ";
     for (const Runs& line : item.lines) {
-      page.add(first, joined(line));
+      page.add(first, joined(line), "#");
       first = "# " + spaces(character_count(first) - 2);
     }
   }
-  if (!notice.foot.empty()) page.add("# ", joined(notice.foot));
+  if (!notice.foot.empty()) page.add("# ", joined(notice.foot), "#");
   page.rule('#', page.width());
 }
 
@@ -139,10 +143,15 @@ void render(TextPage& page, const TaskList& list) {
   if (!list.owner.empty()) page.add("", printable(list.owner));
   const std::size_t label_width = widest_label(list.items);
   for (const TaskItem& item : list.items) {
-    std::string first = "[ ] " + padded(printable(item.label), label_width) + "  ";
+    std::string first = padded(printable(item.label), label_width) + "  ";
+    const std::string next = spaces(character_count(first));
+    if (!item.about.empty()) {
+      page.add(first, joined(item.about));
+      first = next;
+    }
     for (const Runs& line : item.lines) {
-      page.add(first, joined(line));
-      first = spaces(character_count(first));
+      page.add(first + "[ ] ", joined(line));
+      first = next;
     }
   }
 }
@@ -187,7 +196,7 @@ void render(TextPage& page, const Table& table) {
 }
 
 void render(TextPage& page, const Figure& figure) {
-  page.add("  ", printable(figure.caption.empty() ? figure.label : figure.caption));
+  if (!figure.caption.empty()) page.add("  ", printable(figure.caption));
 }
 
 void render(TextPage& page, const Card& card) {

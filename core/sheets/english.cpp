@@ -14,6 +14,8 @@ constexpr Worded<Foot> feet[] = {{Foot::lf, "left front"},
 constexpr Worded<Claw> claws[] = {
     {Claw::outside, "outside"}, {Claw::inside, "inside"}, {Claw::both, "both"}};
 
+constexpr Worded<Lesion> lesions[] = {{Lesion::other, "something else"}};
+
 constexpr Worded<Place> places_beside_white_line[] = {{Place::white_line_toe, "toe"},
                                                       {Place::white_line_side, "side"},
                                                       {Place::white_line_heel, "heel"}};
@@ -124,7 +126,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::other_owner, "{owner}: {words}"},
     {S::done_on, "done on"},
     {S::from_day, "not before {date}"},
-    {S::late_since, "late since {date}"},
+    {S::late, "late"},
     {S::not_done_title, "Not done, and why"},
     {S::everything_done,
      "Every cow that came was done, and every foot meant for today was lifted."},
@@ -139,13 +141,13 @@ constexpr Worded<Saying> sayings[] = {
     {S::the_day, "The day in three sentences"},
     {S::looked_at, "{n} of {of} cows had their feet looked at."},
     {S::looked_at_nobody, "No cow was called at this visit."},
-    {S::found_on, "Something was found on {n} of {of}{percent}"},
+    {S::found_on, "Something was found on {n} of {of} cows{percent}"},
     {S::found_nothing, "Nothing was found on the feet that were lifted: 0 of {of} cows."},
     {S::most_often, ", most often {list}"},
     {S::lesion_share, "{lesion} ({n} of {of})"},
     {S::percent, " ({n} %)"},
     {S::came_lame, "{n} of {of} cows in the crush came lame"},
-    {S::cause_found, "; something was found on a lame leg of {n} of {of}"},
+    {S::cause_found, "; for {n} of {of} something was found on a lame leg"},
     {S::ring_title, "Ring the trimmer when"},
     {S::ring_block, "a cow with a block walks worse than today, or has lost it early;"},
     {S::ring_wrap, "a wrap has slipped, cuts in, or cannot be taken off on its day;"},
@@ -162,18 +164,17 @@ constexpr Worded<Saying> sayings[] = {
      "back on the heel."},
     {S::caution_lame, "Have a lame cow seen within days: waiting makes her harder to cure."},
     {S::caution_medicine,
-     "Medicines, pain relief, numbing and surgery: the vet decides. Who may do what on a foot is "
-     "set by local law."},
+     "Medicines, pain relief, numbing and surgery are not for the trimmer or the farm to choose."},
     {S::status_practice, "Common practice, no source."},
     {S::status_block, "Check at about 4 weeks and too long as an error: AHDB."},
     {S::status_lame, "Thomas 2016, Vet Rec 178:116."},
-    {S::status_law, "Local law."},
+    {S::status_law, "The vet decides; local law says who may do what."},
 
     {S::cow_by_cow, "Cow by cow"},
     {S::how_to_read,
      "Where no degree (slight, plain, bad) or place stands, none was called. The letters in "
      "brackets are the ICAR codes; \"other\" has none."},
-    {S::found_or_done, "Found or done"},
+    {S::found_or_done, "Found, done or still open"},
     {S::nothing_found_title, "Nothing found"},
     {S::of_cows, "{n} of {of} cows"},
     {S::column_cow, "Cow"},
@@ -199,7 +200,7 @@ constexpr Worded<Saying> sayings[] = {
 
     {S::track_of, "Feet of {cow}, seen from above, she walks away:"},
     {S::track_found, "{where} filled, found today;"},
-    {S::track_skin, "{foot} dot on the skin, found today;"},
+    {S::track_skin, "{foot} diamond on the skin, found today;"},
     {S::track_claw_open, "{foot} grey, claw not called;"},
     {S::track_wrap, "{foot} ring, wrap on;"},
     {S::track_block, "{foot} bar under the {claw}, block on;"},
@@ -223,7 +224,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::nothing_due, "Nothing is due."},
     {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
 
-constexpr WordingTables tables = {"en",    feet,   claws,  {},      {},   places_beside_white_line,
+constexpr WordingTables tables = {"en",    feet,   claws,  lesions, {},   places_beside_white_line,
                                   degrees, stages, states, reasons, acts, weekdays,
                                   months,  sayings};
 

@@ -49,7 +49,7 @@ NoticeItem vet_item(const VisitView& view, const TaskRow& task) {
   const Wording& wording = view.wording;
   const std::string where = task.foot ? wording.foot(*task.foot) : wording.say(Saying::the_cow);
   NoticeItem item{view.names.label(task.cow), {}};
-  item.lines.push_back({strong(capitalised(where)), plain(": " + why_vet(view, task))});
+  item.lines.push_back({strong(capitalised(where)), plain(", " + why_vet(view, task))});
   const std::string looks = view.names.looks(task.cow);
   if (!looks.empty()) item.lines.push_back({strong(looks)});
   item.lines.push_back({plain(as_sentence(when_vet(task, view.input.printed, wording)))});

@@ -61,8 +61,8 @@ enum class Saying {
   for_vet,
   other_owner,  // {owner} {words}
   done_on,
-  from_day,    // {date}
-  late_since,  // {date}
+  from_day,  // {date}
+  late,
   not_done_title,
   everything_done,
   was_not_done,

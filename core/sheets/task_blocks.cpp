@@ -52,11 +52,10 @@ Runs task_line(const TaskRow& task, Owner listed_under, Day today, const Wording
                         {{"owner", owner_words(task.owner, wording)}, {"words", task.words}});
   Runs line = {plain(words)};
   if (task.overdue <= today) {
-    const std::string since = wording.date(task.overdue, today);
-    line.push_back(quiet("  " + wording.say(Saying::late_since, {{"date", since}})));
+    line.push_back(strong(' ' + wording.say(Saying::late)));
   } else if (task.owner == Owner::farmer && task.earliest > today && task.earliest < task.due) {
     const std::string from = wording.date(task.earliest, today);
-    line.push_back(quiet("  " + wording.say(Saying::from_day, {{"date", from}})));
+    line.push_back(quiet(' ' + wording.say(Saying::from_day, {{"date", from}})));
   }
   return line;
 }
@@ -65,7 +64,7 @@ TaskItem item_of(const CowOnDay& cow, const CowNames& names, Day today, const Wo
   TaskItem item;
   item.label = names.label(cow.cow);
   const std::string looks = names.looks(cow.cow);
-  if (!looks.empty()) item.lines.push_back({strong(looks)});
+  if (!looks.empty()) item.about = {strong(looks)};
   for (const TaskRow* task : cow.tasks) {
     item.lines.push_back(task_line(*task, cow.listed_under, today, wording));
   }
@@ -73,7 +72,8 @@ TaskItem item_of(const CowOnDay& cow, const CowNames& names, Day today, const Wo
 }
 
 Heading day_heading(Day due, int level, Day today, const Wording& wording) {
-  Heading heading{level, wording.say(Saying::by_day, {{"date", wording.date(due, today)}})};
+  Heading heading{level,
+                  capitalised(wording.say(Saying::by_day, {{"date", wording.date(due, today)}}))};
   if (due == today) heading.aside = wording.say(Saying::today);
   return heading;
 }

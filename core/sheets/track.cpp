@@ -11,12 +11,12 @@ namespace {
 // A print in its own frame: toes up, the cleft on the line x = 0, about 8 by 11 mm before it is
 // scaled. `right` is the claw to the right of the cleft, the left one is its mirror image.
 std::vector<PathStep> right_claw() {
-  return {move_to({0.55, 4.5}),
-          curve_to({0.6, 5.3}, {1.4, 5.5}, {2.1, 5.25}),
-          curve_to({3.5, 4.7}, {4.15, 2.3}, {3.95, -0.3}),
-          curve_to({3.75, -2.9}, {2.7, -5.0}, {1.75, -5.25}),
-          curve_to({0.95, -5.4}, {0.65, -4.2}, {0.6, -2.7}),
-          curve_to({0.5, -0.3}, {0.5, 2.2}, {0.55, 4.5}),
+  return {move_to({0.75, 3.6}),
+          curve_to({0.7, 5.0}, {1.5, 5.5}, {2.35, 5.35}),
+          curve_to({3.7, 5.1}, {4.35, 3.2}, {4.2, 1.0}),
+          curve_to({4.0, -1.9}, {2.9, -4.4}, {1.25, -5.7}),
+          curve_to({0.95, -5.9}, {0.75, -5.6}, {0.8, -5.2}),
+          curve_to({1.05, -2.6}, {0.95, 0.6}, {0.75, 3.6}),
           close_path()};
 }
 
@@ -24,11 +24,11 @@ constexpr Stroke thick{Ink::black, 0.45, Dash::solid};
 constexpr Stroke thin{Ink::black, 0.18, Dash::solid};
 constexpr Stroke thin_dashed{Ink::black, 0.22, Dash::dashed};
 constexpr Stroke no_stroke{Ink::none, 0, Dash::solid};
-constexpr double print_scale = 0.78;
+constexpr double print_scale = 0.85;
 // The feet point a little outwards: 5 degrees.
 constexpr double outward_cosine = 0.99619;
 constexpr double outward_sine = 0.08716;
-constexpr double small_letters = 2.5;  // mm
+constexpr double small_letters = 2.6;  // mm
 
 /// Where one print stands in the drawing.
 struct PrintAt {
@@ -76,12 +76,13 @@ void add_claw(Drawing& drawing, const PrintAt& at, bool left_of_cleft, const Foo
                                     Ink::black, no_stroke});
   }
   if (mark.earlier > 0) {
-    const Point dot = placed({5.3, -1.5}, placement);
+    const Point dot = placed({4.3, -4.9}, placement);
+    const double outward = left_of_cleft ? -0.9 : 0.9;
     drawing.marks.emplace_back(ellipse(dot, 0.55, 0.55, Ink::black, no_stroke));
-    drawing.marks.emplace_back(Label{{dot.x, dot.y + 3.0},
+    drawing.marks.emplace_back(Label{{dot.x + outward, dot.y + 0.9},
                                      std::to_string(mark.earlier),
                                      small_letters,
-                                     Anchor::middle,
+                                     left_of_cleft ? Anchor::end : Anchor::start,
                                      false,
                                      Ink::black});
   }
@@ -121,10 +122,10 @@ void add_print(Drawing& drawing, const PrintAt& at, const FootMark& mark) {
 }
 
 void add_way(Drawing& drawing, Point front, Point hind) {
-  const double swing = front.x < 13 ? -1.4 : 1.4;
+  const double swing = front.x < 15 ? -1.4 : 1.4;
   drawing.marks.emplace_back(
       Path{{move_to({front.x, 0.6}),
-            curve_to({front.x + swing, 8}, {front.x - swing, 20}, {hind.x, 28.4})},
+            curve_to({front.x + swing, 9}, {front.x - swing, 22}, {hind.x, 33.4})},
            Ink::none,
            Stroke{Ink::grey, 0.35, Dash::dotted}});
 }
@@ -132,20 +133,20 @@ void add_way(Drawing& drawing, Point front, Point hind) {
 constexpr PrintAt print_at(Foot foot) {
   switch (foot) {
     case Foot::lf:
-      return {{8.2, 6.1}, true};
+      return {{9.4, 7.2}, true};
     case Foot::rf:
-      return {{17.8, 8.6}, false};
+      return {{20.6, 10.0}, false};
     case Foot::lh:
-      return {{8.2, 19.6}, true};
+      return {{9.4, 22.2}, true};
     case Foot::rh:
-      return {{17.8, 22.1}, false};
+      return {{20.6, 25.0}, false};
   }
   return {};
 }
 
 Label foot_letters(Foot foot) {
   const PrintAt at = print_at(foot);
-  const double x = at.is_left ? 0.2 : 25.8;
+  const double x = at.is_left ? 0.2 : 29.8;
   return {{x, at.centre.y - 2.6},
           std::string(word_of(foot)),
           small_letters,
@@ -236,7 +237,7 @@ std::vector<KeyItem> key_items() {
 }  // namespace
 
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording) {
-  Drawing drawing{26, 29, {}};
+  Drawing drawing{30, 34, {}};
   add_way(drawing, print_at(Foot::lf).centre, print_at(Foot::lh).centre);
   add_way(drawing, print_at(Foot::rf).centre, print_at(Foot::rh).centre);
   TrackWords words(wording);

@@ -95,7 +95,7 @@ VisitSheetInput day_with_doubts() {
   left.end_reason = "went down in the crush";
   day.found({Foot::rh, Claw::not_called, Lesion::su});
   day.doubt(DoubtKind::unfinished, "Is she to be finished?");
-  day.warned(Rank::stop, "Came lame, nothing found: look at all four, look higher, or vet.", "");
+  day.warned(Rank::ask, "Not finished; was the wrap on right hind seen?", "");
 
   TurnRow& missed = day.turn("620", Reason::not_called);
   missed.end = TurnEnd::not_done;

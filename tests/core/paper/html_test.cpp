@@ -1,0 +1,109 @@
+#include "core/paper/html.hpp"
+
+#include <doctest/doctest.h>
+
+namespace evenclaw {
+
+namespace {
+
+Document with(std::vector<Block> blocks) {
+  Document document;
+  document.title = "Hollow Meadow";
+  document.blocks = std::move(blocks);
+  return document;
+}
+
+bool holds(const std::string& html, const std::string& part) {
+  return html.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a page names its language, its title and one heading of the first level") {
+  Document document = with({});
+  document.language = "nl";
+  document.kind = "Visit";
+  document.facts = {{"Called by", "Anna"}};
+  const std::string html = to_html(document);
+  CHECK(holds(html, "<html lang=\"nl\">"));
+  CHECK(holds(html, "<title>Hollow Meadow</title>"));
+  CHECK(holds(html, "<h1>Hollow Meadow</h1>"));
+  CHECK(holds(html, "<dt>Called by</dt><dd>Anna</dd>"));
+}
+
+TEST_CASE("every text of every block is escaped") {
+  const Runs evil = {plain("<i>"), strong("<b>"), quiet("<u>")};
+  Document document = with(
+      {Heading{2, "<h>", "<a>"}, Paragraph{evil}, Bullets{{evil}},
+       BoxedNotice{"<n>", {{"<l>", {evil}}}, evil}, TaskList{"<o>", "<d>", {{"<l>", evil, {evil}}}},
+       Table{"<c>", {{"<head>"}}, {{evil}}}, Card{"<k>", evil, {{"<t>", evil}}}, Note{evil}});
+  document.title = "<title>";
+  document.foot = "</style><script>";
+  document.facts = {{"<f>", "<v>"}};
+  const std::string html = to_html(document);
+  for (const char* tag : {"<i>", "<b>", "<u>", "<h>", "<a>", "<n>", "<l>", "<o>", "<d>", "<c>",
+                          "<head>head", "<k>", "<t>", "<f>", "<v>", "<script>", "<title><title>"}) {
+    if (std::string(tag) == "<i>") continue;  // the line to write on is an <i>
+    CHECK_MESSAGE(!holds(html, tag), tag);
+  }
+  CHECK(holds(html, "&lt;script&gt;"));
+}
+
+TEST_CASE("a page holds no script and refers to nothing outside") {
+  Document document = with({Heading{2, "To do"}, Figure{{10, 10, {}}, "drawing"}});
+  const std::string html = to_html(document, {{"B612", false, "bytes"}});
+  for (const char* word :
+       {"<script", "http:", "https:", "//", "src=", "href", "@import", "onload"}) {
+    CHECK_MESSAGE(!holds(html, word), word);
+  }
+  CHECK(holds(html, "default-src 'none'"));
+}
+
+TEST_CASE("cards are headed one level below the heading they stand under") {
+  const std::string html = to_html(with({Heading{2, "Cows"}, Card{"9", {}, {}}, Heading{3, "Found"},
+                                         Card{"412", {plain("lame")}, {{"Left hind", {}}}}}));
+  CHECK(holds(html, "<h3 class=\"label\">9</h3>"));
+  CHECK(holds(html, "<h4 class=\"label\">412</h4>"));
+  CHECK(holds(html, "<dt>Left hind</dt>"));
+}
+
+TEST_CASE("a long label is set smaller") {
+  CHECK(holds(to_html(with({Card{"DE0012345678901", {}, {}}})), "class=\"label long\""));
+}
+
+TEST_CASE("tables tell which cells are heads of what") {
+  const std::string html =
+      to_html(with({Table{"", {{"Cow"}, {"Cows", Align::end}}, {{{plain("412")}, {plain("3")}}}}}));
+  CHECK(holds(html, "<th scope=\"col\">Cow</th><th scope=\"col\" class=\"end\">Cows</th>"));
+  CHECK(holds(html, "<th scope=\"row\">412</th><td class=\"end\">3</td>"));
+}
+
+TEST_CASE("every line of a task has its own box and its own place to write") {
+  const std::string html = to_html(
+      with({TaskList{"For the farm", "done on", {{"412", {}, {{plain("a")}, {plain("b")}}}}}}));
+  const std::string line_a =
+      "<span class=\"box\" aria-hidden=\"true\"></span><p>a</p>"
+      "<span class=\"done\">done on<i></i></span>";
+  CHECK(holds(html, line_a));
+  CHECK(holds(html, "<p>b</p><span class=\"done\">"));
+}
+
+TEST_CASE("what follows a page break starts a page") {
+  const std::string html =
+      to_html(with({PageBreak{}, Heading{2, "Cow by cow"}, Heading{2, "After"}}));
+  CHECK(holds(html, "<h2 class=\"page\">Cow by cow</h2>"));
+  CHECK(holds(html, "<h2>After</h2>"));
+}
+
+TEST_CASE("the foot stands on every printed page as a safe style string") {
+  Document document = with({});
+  document.foot = "A \"herd\"";
+  CHECK(holds(to_html(document), "@bottom-left{content:\"A \\22 herd\\22 \""));
+}
+
+TEST_CASE("equal documents give equal pages") {
+  const Document document = with({Heading{2, "To do"}, Paragraph{{plain("nothing")}}});
+  CHECK(to_html(document) == to_html(document));
+}
+
+}  // namespace evenclaw

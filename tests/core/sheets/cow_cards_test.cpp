@@ -1,0 +1,92 @@
+#include "core/sheets/cow_cards.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/paper/text.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string text_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = cow_by_cow(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a cow with nothing found on today's feet is one line of a table") {
+  InventedDay day("Hollow Meadow");
+  day.turn("77", Reason::dry_off);
+  day.foot(Foot::lh, FootState::nothing_found).trimmed = Trimmed::yes;
+  day.foot(Foot::rh, FootState::nothing_found).trimmed = Trimmed::yes;
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "Nothing found (1 of 1 cows)"));
+  CHECK(holds(text, "77   dry-off   both hind feet, trimmed"));
+}
+
+TEST_CASE("whatever else there is to say of a cow gives her a card") {
+  using Change = void (*)(InventedDay&);
+  const Change changes[] = {
+      [](InventedDay& day) { day.last_turn().note = "kicks"; },
+      [](InventedDay& day) { day.last_turn().end = TurnEnd::unfinished; },
+      [](InventedDay& day) { day.last_turn().reason = Reason::lame; },
+      [](InventedDay& day) { day.did({ActionKind::told_farmer}); },
+      [](InventedDay& day) { day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9); },
+      [](InventedDay& day) { day.warned(Rank::ask, "Still on?", ""); },
+      [](InventedDay& day) { day.foot(Foot::lh, FootState::nothing_found).note = "long toe"; },
+      [](InventedDay& day) { day.doubt(DoubtKind::doubtful_number, "513 or 531?"); },
+      [](InventedDay& day) {
+        day.rows().feet.pop_back();
+        day.last_turn().lifted = {Foot::lh};
+      },
+      [](InventedDay& day) { day.input().visit.todays_feet = four_feet; }};
+  for (const Change change : changes) {
+    InventedDay day("Hollow Meadow");
+    day.turn("77");
+    day.rest_fine();
+    CHECK(holds(text_of(day.input()), "Nothing found (1 of 1 cows)"));
+    change(day);
+    CHECK(holds(text_of(day.input()), "Found, done or still open (1 of 1 cows)"));
+  }
+}
+
+TEST_CASE("warnings are shown with what was decided, also when nobody decided") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.warned(Rank::stop, "Left hind: a block on both claws.", "go ahead");
+  day.warned(Rank::ask, "Wrap on left hind: still on?", "");
+  day.warned(Rank::ask, "Inside meant?", "no, outside");
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "Stop: Left hind: a block on both claws. Decided: go ahead anyway."));
+  CHECK(holds(text, "Asked: Wrap on left hind: still on? Not answered."));
+  CHECK(holds(text, "Asked: Inside meant? Decided: no, outside."));
+}
+
+TEST_CASE("a cow that was not done has a card without feet") {
+  const std::string text = text_of(day_with_doubts());
+  CHECK(holds(text, "620  Reason not called. Not done: not to be found in the yard.\n\n"));
+}
+
+TEST_CASE("acts that concern the whole cow stand under the cow") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::vet});
+  day.did({ActionKind::told_farmer});
+  CHECK(holds(text_of(day.input()), "The cow: Vet asked for and farmer told."));
+}
+
+TEST_CASE("only cows that were handled have their feet drawn") {
+  for (const Block& block : cow_by_cow(view_of(day_with_doubts(), english_wording()))) {
+    const Card* card = std::get_if<Card>(&block);
+    if (card != nullptr) CHECK(card->figure.has_value() == (card->label != "620"));
+  }
+}
+
+}  // namespace evenclaw

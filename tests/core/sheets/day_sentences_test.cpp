@@ -1,0 +1,122 @@
+#include "core/sheets/day_sentences.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/base/random.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<std::string> sentences_of(const VisitSheetInput& input) {
+  return day_sentences(view_of(input, english_wording()));
+}
+
+/// Every number with the word before and the word behind it.
+struct Number {
+  std::string before;
+  int value = 0;
+  std::string behind;
+};
+
+std::vector<Number> numbers_in(const std::string& sentence) {
+  std::vector<std::string> words(1);
+  for (const char letter : sentence) {
+    const bool glued =
+        letter == '(' || letter == ')' || letter == ',' || letter == ';' || letter == '.';
+    if (letter == ' ') {
+      words.emplace_back();
+    } else if (!glued) {
+      words.back() += letter;
+    }
+  }
+  std::vector<Number> numbers;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (words[i].empty() || words[i].find_first_not_of("0123456789") != std::string::npos) continue;
+    numbers.push_back(
+        {i > 0 ? words[i - 1] : "", std::stoi(words[i]), i + 1 < words.size() ? words[i + 1] : ""});
+  }
+  return numbers;
+}
+
+VisitSheetInput random_day(RandomStream& random) {
+  InventedDay day("Hollow Meadow");
+  const auto cows = static_cast<int>(random.below(30));
+  for (int i = 0; i < cows; ++i) {
+    const bool lame = random.below(4) == 0;
+    TurnRow& turn = day.turn(std::to_string(100 + i), lame ? Reason::lame : Reason::routine);
+    if (random.below(8) == 0) {
+      turn.end = TurnEnd::not_done;
+      continue;
+    }
+    day.rest_fine();
+    if (random.below(3) == 0) {
+      day.found({Foot::lh, Claw::outside, random.below(2) == 0 ? Lesion::su : Lesion::wla});
+    }
+  }
+  return day.input();
+}
+
+}  // namespace
+
+TEST_CASE("the day is told with what each count is out of") {
+  CHECK(sentences_of(three_cow_day()) ==
+        std::vector<std::string>{
+            "3 of 3 cows had their feet looked at.",
+            "Something was found on 2 of 3 cows, most often digital dermatitis (1 of 3) and white "
+            "line abscess (1 of 3).",
+            "1 of 3 cows in the crush came lame; for 1 of 1 something was found on a lame leg."});
+}
+
+TEST_CASE("below ten cows there is no percentage, from ten on it stands behind its count") {
+  for (const int cows : {9, 10}) {
+    InventedDay day("Hollow Meadow");
+    for (int i = 0; i < cows; ++i) {
+      day.turn(std::to_string(100 + i));
+      day.rest_fine();
+      if (i < 3) day.found({Foot::lh, Claw::outside, Lesion::su});
+    }
+    const std::string sentence = sentences_of(day.input()).at(1);
+    CHECK((sentence.find("3 of 10 cows (30 %)") != std::string::npos) == (cows == 10));
+    CHECK((sentence.find('%') != std::string::npos) == (cows == 10));
+  }
+}
+
+TEST_CASE("cows not seen and not done count among those expected") {
+  CHECK(sentences_of(day_with_doubts()).at(0) == "3 of 5 cows had their feet looked at.");
+}
+
+TEST_CASE("a day without cows says so and nothing else") {
+  InventedDay day("Hollow Meadow");
+  CHECK(sentences_of(day.input()) == std::vector<std::string>{"No cow was called at this visit."});
+}
+
+TEST_CASE("nothing found is said with how many were looked at") {
+  CHECK(sentences_of(day_with_nothing_found()).at(1) ==
+        "Nothing was found on the feet that were lifted: 0 of 12 cows.");
+}
+
+TEST_CASE("a lame cow with something on another leg has no cause shown") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::lame, {Foot::lh});
+  day.found({Foot::rh, Claw::outside, Lesion::su});
+  CHECK(sentences_of(day.input()).at(2).find("for 0 of 1 something was found on a lame leg") !=
+        std::string::npos);
+}
+
+TEST_CASE("every number of any day stands with its denominator") {
+  RandomStream random(20261124, 1);
+  for (int i = 0; i < 200; ++i) {
+    for (const std::string& sentence : sentences_of(random_day(random))) {
+      for (const Number& number : numbers_in(sentence)) {
+        const bool is_count = number.behind == "of";
+        const bool is_base = number.before == "of";
+        const bool is_percent = number.behind == "%";
+        CHECK_MESSAGE(is_count + is_base + is_percent == 1, sentence);
+      }
+    }
+  }
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,93 @@
+#include "core/sheets/foot_lines.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string line_of(InventedDay& day, Foot foot) {
+  const VisitView view = view_of(day.input(), english_wording());
+  const TermLine line = foot_line(view.cows.at(0), foot, view);
+  std::string text = line.term + ':';
+  for (const Run& run : line.runs) text += (text.back() == ':' ? " " : "") + run.text;
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("a foot tells what was found and what was done in the order called") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::wla, Place::white_line_heel, Degree::bad});
+  day.did({ActionKind::opened, Foot::lh, Claw::outside});
+  day.did({ActionKind::block_on, Foot::lh, Claw::inside});
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Outside claw: white line abscess, heel, bad (WLA). Opened, outside claw. "
+        "Block on, inside claw.");
+}
+
+TEST_CASE("a foot nobody spoke of is not called fine") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  CHECK(line_of(day, Foot::rh) == "Right hind: Nobody said whether lifted.");
+}
+
+TEST_CASE("a foot that was handled but not judged says so") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::rh, FootState::unsaid);
+  day.did({ActionKind::wrap_off, Foot::rh});
+  CHECK(line_of(day, Foot::rh) ==
+        "Right hind: Lifted, nobody said whether anything was found. Wrap taken off.");
+}
+
+TEST_CASE("trimmed or not is told apart from what was found, and only when called") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found).trimmed = Trimmed::no;
+  day.foot(Foot::rh, FootState::nothing_found);
+  CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Not trimmed.");
+  CHECK(line_of(day, Foot::rh) == "Right hind: Nothing found.");
+}
+
+TEST_CASE("what is on the foot since earlier and what was there before is said after today's") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.put_on(Fixture::block, Foot::lh, Claw::inside, 15);
+  CaseRow& gone = day.earlier({Foot::lh, Claw::outside, Lesion::su}, 40);
+  gone.not_found_on = day.input().visit.day;
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Nothing found. Block on since Mon 9 Nov, inside claw. Not found any more: "
+        "outside claw, sole ulcer of Thu 15 Oct.");
+}
+
+TEST_CASE("a lesion that goes on says since when") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  day.rows().cases.clear();
+  day.earlier({Foot::lh, Claw::outside, Lesion::su}, 40).last_day = day.input().visit.day;
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Outside claw: sole ulcer (SU). Since Thu 15 Oct: outside claw, sole ulcer.");
+}
+
+TEST_CASE("a foot called twice says that both were kept") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found).called_twice = true;
+  CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Called twice, both kept.");
+}
+
+TEST_CASE("today's feet, feet spoken of and lame legs are told, no others") {
+  InventedDay day("Hollow Meadow", hind_feet);
+  day.turn("412", Reason::lame, {Foot::rf});
+  const VisitView view = view_of(day.input(), english_wording());
+  CHECK(feet_to_tell(view.cows.at(0), hind_feet) ==
+        std::vector<Foot>{Foot::rf, Foot::lh, Foot::rh});
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,210 @@
+#include "core/sheets/words.hpp"
+
+#include <doctest/doctest.h>
+
+#include <set>
+
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+const Wording& words = english_wording();
+
+template <class E>
+bool has_row(std::span<const Worded<E>> table, E value) {
+  for (const Worded<E>& row : table) {
+    if (row.value == value) return !row.words.empty();
+  }
+  return false;
+}
+
+template <class E>
+void check_complete(std::span<const Worded<E>> table, const std::set<E>& left_out = {}) {
+  for (const auto& row : EnumWords<E>::table) {
+    if (left_out.count(row.value) == 0) CHECK_MESSAGE(has_row(table, row.value), row.word);
+  }
+}
+
+Day day(const char* text) {
+  return *day_from_text(text);
+}
+
+struct FindingCase {
+  Claw claw;
+  Lesion lesion;
+  std::string said;  // words said beside it
+  Place place;
+  Degree degree;
+  DdStage stage;
+  const char* shown;
+};
+
+}  // namespace
+
+TEST_CASE("English has words for every value it is asked for") {
+  const WordingTables& tables = words.tables();
+  check_complete(tables.feet);
+  check_complete(tables.claws, {Claw::none, Claw::not_called});
+  check_complete(tables.degrees, {Degree::not_called});
+  check_complete(tables.stages, {DdStage::not_called});
+  check_complete(tables.states, {FootState::finding});
+  check_complete(tables.reasons);
+  check_complete(tables.acts);
+  check_complete(tables.weekdays);
+  CHECK(tables.months.size() == 12);
+}
+
+TEST_CASE("English has every saying once") {
+  const WordingTables& tables = words.tables();
+  CHECK(tables.sayings.size() == saying_count);
+  for (std::size_t i = 0; i < saying_count; ++i) {
+    CHECK_MESSAGE(has_row(tables.sayings, static_cast<Saying>(i)), i);
+  }
+}
+
+TEST_CASE("feet and claws are named as the trade names them") {
+  for (const Foot foot : all_feet) CHECK(words.foot(foot) == spoken(foot));
+  CHECK(words.claw(Claw::outside) == "outside claw");
+  CHECK(words.claw(Claw::both) == "both claws");
+  CHECK(words.claw(Claw::none).empty());
+}
+
+TEST_CASE("several feet are named together where that is said") {
+  CHECK(words.feet(hind_feet) == "both hind feet");
+  CHECK(words.feet(four_feet) == "all four feet");
+  CHECK(words.feet({Foot::lf, Foot::rh}) == "left front and right hind");
+  CHECK(words.feet({Foot::rf, Foot::lh, Foot::rh}) == "right front, left hind and right hind");
+}
+
+TEST_CASE("a finding is said in words with its code beside") {
+  const FindingCase rows[] = {
+      {Claw::outside, Lesion::wla, "", Place::white_line_heel, Degree::bad, DdStage::not_called,
+       "outside claw: white line abscess, heel, bad (WLA)"},
+      {Claw::none, Lesion::dd, "", Place::behind, Degree::not_called, DdStage::raw,
+       "digital dermatitis, raw, behind (DD)"},
+      {Claw::none, Lesion::dd, "", Place::not_called, Degree::not_called, DdStage::m4_1,
+       "digital dermatitis, M4.1 (DD)"},
+      {Claw::both, Lesion::hhe, "", Place::heel, Degree::slight, DdStage::not_called,
+       "both claws: heel horn erosion, slight (HHE)"},
+      {Claw::not_called, Lesion::su, "", Place::sole_middle, Degree::plain, DdStage::not_called,
+       "claw not called: sole ulcer, middle of the sole, plain (SU)"},
+      {Claw::outside, Lesion::sh, "two spots", Place::white_line_side, Degree::not_called,
+       DdStage::not_called,
+       "outside claw: sole haemorrhage, white line at the side, two spots (SH)"},
+      {Claw::inside, Lesion::other, "corkscrew", Place::not_called, Degree::not_called,
+       DdStage::not_called, "inside claw: corkscrew"},
+      {Claw::none, Lesion::other, "", Place::not_called, Degree::not_called, DdStage::not_called,
+       "something else"}};
+  for (const FindingCase& row : rows) {
+    FindingRow finding;
+    finding.claw = row.claw;
+    finding.lesion = row.lesion;
+    finding.words = row.said;
+    finding.place = row.place;
+    finding.degree = row.degree;
+    finding.stage = row.stage;
+    CHECK(words.finding_at_claw(finding) == row.shown);
+  }
+}
+
+TEST_CASE("a zone number stands beside only where the words do not tell it") {
+  FindingRow finding;
+  finding.lesion = Lesion::su;
+  finding.place = Place::sole_middle;
+  finding.zone = 4;
+  CHECK(words.finding(finding) == "sole ulcer, middle of the sole (SU)");
+  finding.lesion = Lesion::sh;
+  finding.place = Place::outer_wall;
+  finding.zone = 7;
+  CHECK(words.finding(finding) == "sole haemorrhage, outer wall (SH, zone 7)");
+}
+
+TEST_CASE("an act says its claw, its product and the day it is for") {
+  const Day visit = day("2026-11-24");
+  ActionRow act;
+  act.action = ActionKind::block_on;
+  act.claw = Claw::inside;
+  act.said_for = visit + 28;
+  CHECK(words.act(act, visit) == "block on, inside claw, off by Tue 22 Dec");
+  act = {};
+  act.action = ActionKind::paste;
+  act.product = "salve";
+  CHECK(words.act(act, visit) == "paste (salve)");
+  act = {};
+  act.action = ActionKind::see_again;
+  act.said_for = visit + 42;
+  CHECK(words.act(act, visit) == "see again by Tue 5 Jan 2027");
+}
+
+TEST_CASE("taken off, came off and still on are three different things") {
+  std::set<std::string> said;
+  for (const ActionKind kind : {ActionKind::wrap_off, ActionKind::wrap_came_off,
+                                ActionKind::wrap_still_on, ActionKind::wrap_unknown}) {
+    ActionRow act;
+    act.action = kind;
+    said.insert(words.act(act, {}));
+  }
+  CHECK(said.size() == 4);
+}
+
+TEST_CASE("why she came names the leg when it was called") {
+  CHECK(words.reason(Reason::lame, {Foot::lh}) == "lame on left hind");
+  CHECK(words.reason(Reason::lame, {}) == "lame, leg not called");
+  CHECK(words.reason(Reason::recheck, {Foot::rf}) == "recheck, lame on right front");
+  CHECK(words.reason(Reason::not_called, {}) == "reason not called");
+  CHECK(words.reason(Reason::not_called, {Foot::lh}) == "lame on left hind");
+}
+
+TEST_CASE("silence is never nothing found") {
+  CHECK(words.state(FootState::unsaid) == "nobody said whether lifted");
+  CHECK(words.state(FootState::nothing_found) == "nothing found");
+  CHECK(words.state(FootState::not_lifted) == "not lifted");
+}
+
+TEST_CASE("dates carry their weekday, and the year only when it is another") {
+  CHECK(words.date(day("2026-11-26"), day("2026-11-24")) == "Thu 26 Nov");
+  CHECK(words.date(day("2027-01-05"), day("2026-11-24")) == "Tue 5 Jan 2027");
+  CHECK(words.full_date(day("2026-02-01")) == "Sun 1 Feb 2026");
+}
+
+TEST_CASE("one is said otherwise than many") {
+  CHECK(words.count(Saying::task_count, 1) == "1 task");
+  CHECK(words.count(Saying::task_count, 0) == "0 tasks");
+  CHECK(words.count(Saying::task_count, 11) == "11 tasks");
+}
+
+TEST_CASE("lists end with and") {
+  CHECK(words.list({}).empty());
+  CHECK(words.list({"412"}) == "412");
+  CHECK(words.list({"412", "513", "620"}) == "412, 513 and 620");
+}
+
+TEST_CASE("braces in what people said stay what they are") {
+  CHECK(words.say(Saying::title, {{"herd", "{date}"}, {"date", "{x}"}}) == "{date}, {x}");
+}
+
+TEST_CASE("sentences start with a capital and end once") {
+  CHECK(as_sentence("wrap on") == "Wrap on.");
+  CHECK(as_sentence("still on?") == "Still on?");
+  CHECK(as_sentence("öffnen") == "Öffnen.");
+  CHECK(as_sentence("").empty());
+  CHECK(capitalised("÷ sign") == "÷ sign");
+}
+
+TEST_CASE("another language needs a table and nothing else") {
+  WordingTables dutch = words.tables();
+  static constexpr Worded<Foot> feet[] = {{Foot::lf, "linksvoor"},
+                                          {Foot::rf, "rechtsvoor"},
+                                          {Foot::lh, "linksachter"},
+                                          {Foot::rh, "rechtsachter"}};
+  static constexpr Worded<Lesion> lesions[] = {{Lesion::su, "zoolzweer"}};
+  dutch.feet = feet;
+  dutch.lesions = lesions;
+  const Wording wording(dutch);
+  CHECK(wording.foot(Foot::lh) == "linksachter");
+  CHECK(wording.lesion(Lesion::su) == "zoolzweer");
+}
+
+}  // namespace evenclaw
