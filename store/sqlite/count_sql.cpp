@@ -98,7 +98,7 @@ SqlText count_sql(const CountQuery& query) {
   SqlText sql;
   sql.text = "SELECT " + groups + ", count(*)";
   for (const std::string& column : query.sums) {
-    sql.text += ", coalesce(sum(" + quoted(column) + "), 0)";
+    sql.text += ", sum(" + quoted(column) + ")";
   }
   sql.text += " FROM " + quoted(query.table);
   add_conditions(sql, query.where);
