@@ -78,9 +78,10 @@ body{padding:4mm}
 h1{font-size:20pt}
 .tasks div div{grid-template-columns:6mm 1fr}
 .done{grid-column:2}
-.card,.card.bare{grid-template-columns:1fr}
-.card dl,.notice li{grid-template-columns:1fr}
-.card dd.only,.notice .only{grid-column:1}
+.card,.card.bare{grid-template-columns:1fr auto}
+.card>div{grid-column:1/3;grid-row:2}
+.notice li{grid-template-columns:1fr}
+.notice .only{grid-column:1}
 }
 @media print{
 body{padding:0;max-width:none;overflow-wrap:break-word}

@@ -71,7 +71,10 @@ Track track_of(const CowSeen& cow, Day visit_day, const FootSet& todays_feet) {
   for (const CaseRow* row : cow.cases) {
     if (row->first_day < visit_day) add_earlier(mark_of(track, row->foot), *row);
   }
-  for (const OnFootRow* row : cow.on_feet) add_fixture(mark_of(track, row->foot), *row);
+  for (const OnFootRow* row : cow.on_feet) {
+    // What nobody knows is said in words and not drawn as a fact.
+    if (row->ended != FixtureEnd::unknown) add_fixture(mark_of(track, row->foot), *row);
+  }
   return track;
 }
 

@@ -116,10 +116,10 @@ std::string with_reason(Saying what, const std::string& why, const Wording& word
 std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<std::string> parts;
-  bool ended_early = false;
+  const bool done_in_the_end = std::any_of(
+      cow.turns.begin(), cow.turns.end(), [](const TurnRow* t) { return t->end == TurnEnd::done; });
   for (const TurnRow* turn : cow.turns) {
-    if (turn->end == TurnEnd::done) continue;
-    ended_early = true;
+    if (done_in_the_end) break;
     parts.push_back(
         with_reason(turn->end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished,
                     turn->end_reason, wording));
@@ -134,7 +134,7 @@ std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) 
     parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
   }
   const FootSet unsaid = unsaid_feet(cow, view.input.visit.todays_feet);
-  if (!unsaid.empty() && !ended_early) {
+  if (!unsaid.empty() && done_in_the_end) {
     parts.push_back(wording.say(Saying::feet_unsaid, {{"feet", wording.feet(unsaid)}}));
   }
   return parts;

@@ -60,8 +60,12 @@ std::string case_words(const CaseRow& row, const VisitView& view) {
 std::string fixture_words(const OnFootRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   const std::string since = wording.date(row.since, view.input.visit.day);
-  if (row.fixture == Fixture::wrap) return wording.say(Saying::wrap_since, {{"date", since}});
-  return wording.say(Saying::block_since, {{"claw", wording.claw(row.claw)}, {"date", since}});
+  const std::string words =
+      row.fixture == Fixture::wrap
+          ? wording.say(Saying::wrap_since, {{"date", since}})
+          : wording.say(Saying::block_since, {{"claw", wording.claw(row.claw)}, {"date", since}});
+  const bool unknown = row.ended == FixtureEnd::unknown;
+  return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }
 
 void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitView& view) {

@@ -115,6 +115,7 @@ enum class Saying {
   no_longer_found,  // {what} {date}
   block_since,      // {date} {claw}
   wrap_since,       // {date}
+  since_unknown,    // {what}
   the_cow,
   note,
   asked,

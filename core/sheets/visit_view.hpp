@@ -18,7 +18,7 @@ struct CowSeen {
   std::vector<const ActionRow*> actions;
   std::vector<const DoubtRow*> doubts;
   std::vector<const CaseRow*> cases;      // known on the day of the visit
-  std::vector<const OnFootRow*> on_feet;  // on her when she left the crush
+  std::vector<const OnFootRow*> on_feet;  // on her when she left the crush, or not known to be off
   std::vector<const WarningShown*> warnings;
   FootSet lame;            // legs she came lame on
   bool came_lame = false;  // also when the leg was not called

@@ -73,10 +73,12 @@ TEST_CASE("blocks and wraps that are on her are drawn") {
   day.turn("412");
   day.did({ActionKind::block_on, Foot::lh, Claw::inside});
   day.put_on(Fixture::wrap, Foot::rh, Claw::none, 5);
+  day.put_on(Fixture::block, Foot::rh, Claw::inside, 30).ended = FixtureEnd::unknown;
   const Track track = track_on(day);
   CHECK(mark_of(track, Foot::lh).inside.block);
   CHECK_FALSE(mark_of(track, Foot::lh).outside.block);
   CHECK(mark_of(track, Foot::rh).wrap);
+  CHECK_FALSE(mark_of(track, Foot::rh).inside.block);
 }
 
 TEST_CASE("feet not meant for today are not asked about") {

@@ -94,7 +94,7 @@ TEST_CASE("a day without cows says so and nothing else") {
 
 TEST_CASE("nothing found is said with how many were looked at") {
   CHECK(sentences_of(day_with_nothing_found()).at(1) ==
-        "Nothing was found on the feet that were lifted: 0 of 12 cows.");
+        "12 of 12 cows had nothing found on the feet that were lifted.");
 }
 
 TEST_CASE("a lame cow with something on another leg has no cause shown") {

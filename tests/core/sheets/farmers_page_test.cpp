@@ -82,6 +82,15 @@ TEST_CASE("what was not done is told with its reason") {
   CHECK(holds(text, "- 88 not seen: wrap off left hind is due.\n"));
 }
 
+TEST_CASE("a cow that was done in the end is not told of as not done") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412").end = TurnEnd::not_done;
+  CHECK(holds(text_of(day.input()), "412 not done"));
+  day.turn("412");
+  day.rest_fine();
+  CHECK_FALSE(holds(text_of(day.input()), "412 not done"));
+}
+
 TEST_CASE("when everything was done that is said") {
   CHECK(holds(text_of(day_with_nothing_found()), "Every cow that came was done"));
 }

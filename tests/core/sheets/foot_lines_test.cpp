@@ -65,6 +65,15 @@ TEST_CASE("what is on the foot since earlier and what was there before is said a
         "outside claw, sole ulcer of Thu 15 Oct.");
 }
 
+TEST_CASE("what nobody knows about a wrap is said as not known") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.put_on(Fixture::wrap, Foot::lh, Claw::none, 15).ended = FixtureEnd::unknown;
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Nothing found. Wrap on since Mon 9 Nov: nobody knows whether it still is.");
+}
+
 TEST_CASE("a lesion that goes on says since when") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
