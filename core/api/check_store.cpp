@@ -100,8 +100,25 @@ bool overlap(const CowNumberRow& a, const CowNumberRow& b) {
   return !a_ends_before && !b_ends_before;
 }
 
+/// A number ends with the cow that left, whoever carries it afterwards.
+Result<std::vector<CowNumberRow>> numbers_until_they_left(Store& store) {
+  auto rows = select_as<CowNumberRow>(store, std::nullopt);
+  if (!rows) return rows.faults();
+  const auto cows = select_as<CowRow>(store, std::nullopt);
+  if (!cows) return cows.faults();
+  std::map<std::pair<HerdId, CowId>, Day> left;
+  for (const CowRow& cow : *cows) {
+    if (cow.left_on) left[{cow.herd, cow.cow}] = *cow.left_on;
+  }
+  for (CowNumberRow& row : *rows) {
+    const auto day = left.find({row.herd, row.cow});
+    if (day != left.end() && !row.valid_to) row.valid_to = day->second;
+  }
+  return rows;
+}
+
 Outcome add_numbers_given_twice(Store& store, CheckedStore& checked) {
-  const auto rows = select_as<CowNumberRow>(store, std::nullopt);
+  const auto rows = numbers_until_they_left(store);
   if (!rows) return rows.faults();
   std::map<std::pair<HerdId, std::string>, std::vector<CowNumberRow>> by_number;
   for (const CowNumberRow& row : *rows) by_number[{row.herd, row.number}].push_back(row);

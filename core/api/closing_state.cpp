@@ -61,7 +61,6 @@ Result<Heard> heard_in(Store& store, const Visit& visit) {
         const bool closes = entry.envelope.kind == VisitClosed::kind;
         heard.changed_since_closing = !closes;
         if (const auto told = body_as<TaskClosedBody>(entry)) heard.cows_told_of.insert(told->cow);
-        if (const auto left = body_as<CowLeft>(entry)) heard.cows_told_of.insert(left->cow);
         return true;
       });
   if (!read) return read.faults();

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 #include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -176,7 +177,7 @@ Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId se
   body.same_cow = **united;
   EntryFacts facts;
   if (*entry) facts.subjects = (*entry)->envelope.subjects;
-  return write_one(ports, herd.value, body, std::move(facts));
+  return write_one(ports, herd.value, body, facts);
 }
 
 Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
@@ -197,26 +198,15 @@ Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
 
 Result<EntryId> redact_entry(const Ports& ports, EntryId target, std::string_view words) {
   if (trimmed(words).empty()) return wrongly_asked("Say why the record is to be taken away.");
-  auto found = ports.store.find_entry(target);
+  const auto found = ports.store.find_entry(target);
   if (!found) return found.faults();
   if (!*found) return wrongly_asked("There is no entry " + to_text(target) + ".");
-  Entry blank = **std::move(found);
-  auto journal = Journal::open(ports, blank.envelope.scope);
-  if (!journal) return journal.faults();
   Redact body;
   body.target = target;
   body.words = trimmed(words);
   EntryFacts facts;
-  facts.id = journal->fresh_id();
-  facts.subjects = blank.envelope.subjects;
-  const Outcome added = journal->add(body, facts);
-  if (!added) return added.faults();
-  // The words themselves go at once, not only from what is shown.
-  blank.body.reset();
-  journal->add_entry(std::move(blank));
-  const auto kept = journal->write();
-  if (!kept) return kept.faults();
-  return facts.id;
+  facts.subjects = (*found)->envelope.subjects;
+  return write_one(ports, (*found)->envelope.scope, body, facts);
 }
 
 }  // namespace evenclaw

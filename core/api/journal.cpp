@@ -30,17 +30,33 @@ EntryId Journal::fresh_id() {
   return EntryId{ports_.ids.next()};
 }
 
+Outcome Journal::read_counters() {
+  const auto seq = ports_.store.last_seq(device_, scope_);
+  if (!seq) return seq.faults();
+  const auto order = ports_.store.last_order(scope_);
+  if (!order) return order.faults();
+  seq_ = *seq;
+  order_ = *order;
+  return Done{};
+}
+
 Outcome Journal::count_one() {
   if (unwritten_.empty()) {
-    const auto seq = ports_.store.last_seq(device_, scope_);
-    if (!seq) return seq.faults();
-    const auto order = ports_.store.last_order(scope_);
-    if (!order) return order.faults();
-    seq_ = *seq;
-    order_ = *order;
+    const Outcome read = read_counters();
+    if (!read) return read;
   }
   ++seq_;
   ++order_;
+  return Done{};
+}
+
+Outcome Journal::count_anew() {
+  const Outcome read = read_counters();
+  if (!read) return read;
+  for (Entry& entry : unwritten_) {
+    entry.envelope.seq = ++seq_;
+    entry.envelope.order = ++order_;
+  }
   return Done{};
 }
 
@@ -60,13 +76,22 @@ Envelope Journal::envelope_of(const EntryFacts& facts) {
   return envelope;
 }
 
-Result<std::vector<Kept>> Journal::write(std::optional<std::string> draft) {
+Result<std::vector<Kept>> Journal::write_counted(const std::optional<std::string>& draft) {
   Write write;
   write.entries = unwritten_;
-  write.draft = std::move(draft);
+  write.draft = draft;
   const Outcome pictured = add_pictures(ports_.store, write);
   if (!pictured) return pictured.faults();
-  auto kept = ports_.store.write(write);
+  return ports_.store.write(write);
+}
+
+Result<std::vector<Kept>> Journal::write(const std::optional<std::string>& draft) {
+  auto kept = write_counted(draft);
+  if (!kept && !unwritten_.empty() && kept.faults().front().slug == "store-busy") {
+    const Outcome counted = count_anew();
+    if (!counted) return counted.faults();
+    kept = write_counted(draft);
+  }
   if (kept) unwritten_.clear();
   return kept;
 }

@@ -48,24 +48,25 @@ class Journal {
     return Done{};
   }
 
-  /// Adds an entry that was made before, such as one whose body is taken away.
-  void add_entry(Entry entry) { unwritten_.push_back(std::move(entry)); }
-
   [[nodiscard]] std::span<const Entry> unwritten() const { return unwritten_; }
 
   [[nodiscard]] DeviceId device() const { return device_; }
 
   [[nodiscard]] const Uuid& scope() const { return scope_; }
 
-  /// Stores what was added with the pictures it changes, together or not at all. After a fault the
-  /// same call may be tried again.
-  Result<std::vector<Kept>> write(std::optional<std::string> draft = std::nullopt);
+  /// Stores what was added with the pictures it changes, together or not at all. When another
+  /// program wrote into the same file meanwhile, the entries are counted anew behind its own. After
+  /// a fault the same call may be tried again.
+  Result<std::vector<Kept>> write(const std::optional<std::string>& draft = std::nullopt);
 
  private:
   Journal(const Ports& ports, const Uuid& scope, const StoreIdentity& identity)
       : ports_(ports), scope_(scope), business_(identity.business), device_(identity.device) {}
 
   Outcome count_one();
+  Outcome read_counters();
+  Outcome count_anew();
+  Result<std::vector<Kept>> write_counted(const std::optional<std::string>& draft);
   [[nodiscard]] Envelope envelope_of(const EntryFacts& facts);
 
   Ports ports_;

@@ -18,13 +18,12 @@ std::string answers_in_words(const std::vector<std::string>& answers) {
 
 std::string to_line(const ReplyItem& item) {
   std::string line(item.kind == ReplyKind::there_already ? "there already" : word_of(item.kind));
+  if (item.kind == ReplyKind::refused) line += " line " + std::to_string(item.line);
   if (!item.cow.empty()) line += ' ' + item.cow;
-  if (item.kind == ReplyKind::saved) {
+  if (item.kind == ReplyKind::saved || item.kind == ReplyKind::there_already) {
     return item.entry ? line + ' ' + to_text(*item.entry) : line;
   }
-  if (item.words.empty()) return line;
-  line += item.cow.empty() && item.line == 0 ? " " : ": ";
-  line += item.words + answers_in_words(item.answers);
+  line += ": " + item.words + answers_in_words(item.answers);
   if (!item.remedy.empty()) line += ' ' + item.remedy;
   return line;
 }

@@ -47,8 +47,6 @@ class TakingIn {
 
   Result<TakenIn> finish() {
     Outcome done = write_batch();
-    if (done) done = blank_redacted();
-    if (done) done = write_batch();
     if (done) done = picture();
     if (!done) return done.faults();
     return taken_;
@@ -98,19 +96,6 @@ class TakingIn {
       const Outcome touched =
           add_touched(ports_.store, entry, subjects_[HerdId{entry.envelope.scope}]);
       if (!touched) return touched;
-    }
-    return Done{};
-  }
-
-  /// Entries that were here in full before their redaction came in.
-  Outcome blank_redacted() {
-    for (const EntryId target : redacted_) {
-      auto found = ports_.store.find_entry(target);
-      if (!found) return found.faults();
-      if (!*found || !(*found)->body) continue;
-      Entry blank = **std::move(found);
-      blank.body.reset();
-      batch_.push_back(std::move(blank));
     }
     return Done{};
   }
@@ -187,6 +172,8 @@ Result<Rebuilt> rebuild_picture(
     done += static_cast<std::int64_t>(of_herd.cows.size() + of_herd.visits.size());
     if (said_progress) said_progress(done, to_do);
   }
+  const Outcome complete = store.rebuilt();
+  if (!complete) return complete.faults();
   return rebuilt;
 }
 

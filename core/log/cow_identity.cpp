@@ -35,6 +35,18 @@ std::string said_for(const CowStory& story, const std::string& plain) {
   return {};
 }
 
+// "513 or 531", as she was called last.
+std::string numbers_in_doubt(const CowStory& story) {
+  std::string words;
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    const CowSaid& said = turn.body.turn.cow;
+    if (said.known != CowKnown::doubtful) continue;
+    words = said.number;
+    for (const std::string& other : said.alternatives) words += " or " + other;
+  }
+  return words;
+}
+
 std::vector<Day> days_seen(const CowStory& story) {
   std::vector<Day> days;
   for (const auto& turn : story.turns) {
@@ -81,7 +93,8 @@ CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& number
     if (!said.looks.empty()) row.looks = said.looks;
   }
   if (!numbers.empty()) row.number = numbers.back().number;
-  if (!row.number.empty()) row.number_said = said_for(story, row.number);
+  row.number_said =
+      row.number.empty() ? numbers_in_doubt(story) : said_for(story, row.number);
   const std::vector<Day> days = days_seen(story);
   row.first_seen = *std::min_element(days.begin(), days.end());
   row.last_seen = *std::max_element(days.begin(), days.end());

@@ -25,11 +25,16 @@ Pictures pictures_of_kind(std::string_view kind) {
   return Pictures::none;
 }
 
-// The visit a cow was seen in is among the subjects, but its row does not depend on her.
-std::optional<VisitId> visit_of_cow_entry(const Entry& entry) {
-  if (const auto turn = body_as<TurnRecorded>(entry)) return turn->visit;
-  if (const auto told = body_as<TaskClosedBody>(entry)) return told->visit;
-  return std::nullopt;
+// The visit a cow was seen in is among the subjects, but its row does not depend on her. Only this
+// one member is wanted, so the rest of the body is not turned into values.
+std::optional<Uuid> visit_of_cow_entry(const Entry& entry) {
+  const bool may_name_one =
+      entry.envelope.kind == TurnRecorded::kind || entry.envelope.kind == TaskClosedBody::kind;
+  if (!may_name_one) return std::nullopt;
+  const std::optional<Json> body = body_detail::current_body(entry);
+  const Json* visit = body ? body->member("visit") : nullptr;
+  const std::string* text = visit == nullptr ? nullptr : visit->as_string();
+  return text == nullptr ? std::nullopt : uuid_from_text(*text);
 }
 
 }  // namespace
@@ -38,10 +43,10 @@ Touched touched_by(const Entry& entry) {
   Touched touched;
   const Pictures pictures = pictures_of_kind(entry.envelope.kind);
   if (pictures == Pictures::none) return touched;
-  const std::optional<VisitId> visit = visit_of_cow_entry(entry);
+  const std::optional<Uuid> visit = visit_of_cow_entry(entry);
   for (const Uuid& subject : entry.envelope.subjects) {
     if (subject == entry.envelope.scope) continue;
-    if (visit && visit->value == subject) continue;
+    if (visit && *visit == subject) continue;
     if (pictures != Pictures::of_visits) touched.cows.push_back(CowId{subject});
     if (pictures != Pictures::of_cows) touched.visits.push_back(VisitId{subject});
   }

@@ -76,11 +76,12 @@ std::optional<Entry> checked_entry(Connection& connection, const Uuid& scope, co
   if (!row.is_empty(body_column)) body = row.text_at(body_column);
   const std::string_view envelope = row.text_at(envelope_column);
   const Digest digest = row.digest_at(1);
-  auto entry = entry_from_parts(envelope, body);
-  if (!entry) {
-    for (const Fault& fault : entry.faults()) add_for_entry(report, fault, row.id_at(0));
-    return std::nullopt;
+  if (const auto whole = entry_from_parts(envelope, body); !whole) {
+    for (const Fault& fault : whole.faults()) add_for_entry(report, fault, row.id_at(0));
   }
+  // An envelope that can be read counts, whatever became of its body: one flaw is told once.
+  auto entry = entry_from_parts(envelope, std::nullopt);
+  if (!entry) return std::nullopt;
   if (sha256(envelope) != digest) {
     add_for_entry(report, {"entry-digest-wrong", "The envelope does not fit its digest."},
                   row.id_at(0));
@@ -90,24 +91,28 @@ std::optional<Entry> checked_entry(Connection& connection, const Uuid& scope, co
     add_for_entry(report, {"row-unreadable", "What the entry is found by does not fit it."},
                   row.id_at(0));
   }
-  entry->body.reset();
   return *std::move(entry);
 }
 
 void check_scope(Connection& connection, const Uuid& scope, FileReport& report) {
   std::vector<Entry> entries;
   std::int64_t subjects = 0;
+  bool all_readable = true;
   auto rows = connection.prepared(found_by);
   rows->id(scope);
   while (rows->step()) {
     auto entry = checked_entry(connection, scope, *rows, report);
-    if (!entry) continue;
+    if (!entry) {
+      all_readable = false;
+      continue;
+    }
     subjects += static_cast<std::int64_t>(entry->envelope.subjects.size());
     entries.push_back(*std::move(entry));
   }
   report.entries += static_cast<std::int64_t>(entries.size());
   const std::vector<LogFlaw> flaws = flaws_of(entries);
   report.flaws.insert(report.flaws.end(), flaws.begin(), flaws.end());
+  if (!all_readable) return;
   auto count = connection.prepared("SELECT count(*) FROM entry_subject WHERE scope = ?");
   if (count->id(scope).step() && count->integer_at(0) > subjects) {
     add_for_entry(report, {"row-unreadable", "Subjects are named that no entry touches."}, scope);

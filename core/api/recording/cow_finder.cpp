@@ -57,40 +57,50 @@ bool CowFinder::seen_later(const Number& a, const Number& b) const {
   return a_day != b_day ? a_day > b_day : a.cow < b.cow;
 }
 
+bool CowFinder::has_left(const Number& row) const {
+  const Known* cow = known(row.cow);
+  return cow != nullptr && cow->left_on && *cow->left_on <= where_.day;
+}
+
+/// A number that is given to another cow later never brings the history of the first with it.
 CowFound CowFinder::numbered(std::string_view plain) const {
   std::vector<Number> valid = carrying(plain);
+  const auto gone = std::stable_partition(valid.begin(), valid.end(),
+                                          [&](const Number& row) { return !has_left(row); });
+  if (gone == valid.begin() && !valid.empty()) return carrier_left(plain, valid);
+  valid.erase(gone, valid.end());
   if (valid.empty()) return not_valid_now(plain);
   std::sort(valid.begin(), valid.end(),
             [&](const Number& a, const Number& b) { return seen_later(a, b); });
-  const Number& taken = valid.front();
-  CowFound found{taken.cow, {}};
-  const std::string number(plain);
-  const Known* cow = known(taken.cow);
-  if (cow != nullptr && cow->left_on && *cow->left_on <= where_.day) {
-    found.question = number + " was told gone on " + spoken(*cow->left_on) + ". Is she back?";
-  } else if (valid.size() > 1) {
-    found.question = "Two cows carry " + number + "; taken for the one seen last. Which is it?";
+  CowFound found{valid.front().cow, {}};
+  if (valid.size() > 1) {
+    found.question =
+        "Two cows carry " + std::string(plain) + "; taken for the one seen last. Which is it?";
   }
   return found;
 }
 
+CowFound CowFinder::carrier_left(std::string_view plain, const std::vector<Number>& left) const {
+  const Known* cow = known(left.front().cow);
+  const std::string number(plain);
+  if (*cow->left_on == where_.day) {
+    return {cow->cow, number + " was told gone today. Is she still here?"};
+  }
+  return {numbered_cow_id(where_.herd, plain, where_.visit),
+          number + " was told gone on " + spoken(*cow->left_on) +
+              "; recorded as a new cow. Is she the same?"};
+}
+
 CowFound CowFinder::not_valid_now(std::string_view plain) const {
   const Number* later = nullptr;
-  const Number* earlier = nullptr;
   for (const Number& row : numbers_) {
-    if (row.number != plain) continue;
-    const Number*& best = row.from > where_.day ? later : earlier;
-    if (best == nullptr || row.from < best->from) best = &row;
+    const bool first_then = row.number == plain && row.from > where_.day &&
+                            (later == nullptr || row.from < later->from);
+    if (first_then) later = &row;
   }
   // A day recorded late: she is known by that number only from a later visit on.
   if (later != nullptr) return {later->cow, {}};
-  CowFound found{numbered_cow_id(where_.herd, plain, where_.visit), {}};
-  const Known* before = earlier == nullptr ? nullptr : known(earlier->cow);
-  if (before != nullptr && before->left_on) {
-    found.question = std::string(plain) + " was told gone on " + spoken(*before->left_on) +
-                     "; recorded as a new cow. Is it the same cow?";
-  }
-  return found;
+  return {numbered_cow_id(where_.herd, plain, where_.visit), {}};
 }
 
 CowId CowFinder::new_unnumbered(const CowSaid& said) const {
@@ -133,14 +143,22 @@ std::vector<std::string> CowFinder::nearest(std::string_view number) const {
   return proposed;
 }
 
+bool CowFinder::carries(CowId cow, std::string_view number) const {
+  const std::vector<Number> valid = carrying(plain_number(number));
+  return std::any_of(valid.begin(), valid.end(), [&](const Number& row) { return row.cow == cow; });
+}
+
 void CowFinder::now_known(CowId cow, const CowSaid& said) {
   taken_.insert(cow);
-  if (said.known != CowKnown::numbered) return;
-  const std::string plain = plain_number(said.number);
-  const std::vector<Number> valid = carrying(plain);
-  const bool carries =
-      std::any_of(valid.begin(), valid.end(), [&](const Number& row) { return row.cow == cow; });
-  if (!carries) numbers_.push_back({plain, cow, where_.day, std::nullopt});
+  if (said.known != CowKnown::numbered || carries(cow, said.number)) return;
+  numbers_.push_back({plain_number(said.number), cow, where_.day, std::nullopt});
+}
+
+void CowFinder::forget(CowId cow) {
+  taken_.erase(cow);
+  numbers_.erase(std::remove_if(numbers_.begin(), numbers_.end(),
+                                [&](const Number& row) { return row.cow == cow; }),
+                 numbers_.end());
 }
 
 void CowFinder::now_gone(CowId cow, std::string_view words) {

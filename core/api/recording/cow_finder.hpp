@@ -44,8 +44,13 @@ class CowFinder {
   /// At most three known numbers a slip away, nearest first.
   [[nodiscard]] std::vector<std::string> nearest(std::string_view number) const;
 
+  /// She carries this number on the visit's day.
+  [[nodiscard]] bool carries(CowId cow, std::string_view number) const;
+
   /// She was recorded: from now on she is known.
   void now_known(CowId cow, const CowSaid& said);
+  /// There is no such cow: her number had been misheard.
+  void forget(CowId cow);
   /// She left the herd on the visit's day.
   void now_gone(CowId cow, std::string_view words);
 
@@ -69,6 +74,9 @@ class CowFinder {
   [[nodiscard]] std::vector<Number> carrying(std::string_view plain) const;
   [[nodiscard]] const Known* known(CowId cow) const;
   [[nodiscard]] CowFound numbered(std::string_view plain) const;
+  [[nodiscard]] bool has_left(const Number& row) const;
+  [[nodiscard]] CowFound carrier_left(std::string_view plain,
+                                      const std::vector<Number>& left) const;
   [[nodiscard]] CowFound not_valid_now(std::string_view plain) const;
   [[nodiscard]] CowId new_unnumbered(const CowSaid& said) const;
   [[nodiscard]] bool seen_later(const Number& a, const Number& b) const;

@@ -126,12 +126,34 @@ Outcome RecordingState::let_out(LetOutBy why) {
   return record(entry, std::move(body), begun);
 }
 
+/// A cow seen for the first time carries her number from this visit on. When the turn before was
+/// held against a wrong number that nobody knew, that registration is taken over.
+Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTurn* superseded) {
+  const CowSaid& said = body.turn.cow;
+  if (said.known != CowKnown::numbered) return Done{};
+  EntryFacts facts{journal_.fresh_id(), {}, by_, {}};
+  if (superseded != nullptr && superseded->body.cow != body.cow) {
+    const auto wrong = registered_.find(superseded->body.cow);
+    if (wrong != registered_.end() && before_.turns_of(superseded->body.cow) == 1) {
+      facts.supersedes = wrong->second;
+      facts.subjects = {superseded->body.cow.value};
+      finder_.forget(superseded->body.cow);
+      registered_.erase(wrong);
+    }
+  }
+  if (finder_.carries(body.cow, said.number) && !facts.supersedes) return Done{};
+  registered_[body.cow] = facts.id;
+  return journal_.add(CowRegistered{body.cow, said.number, visit_.day}, facts);
+}
+
 Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded) {
   EntryFacts facts{entry, {}, by_, {}};
   if (superseded != nullptr) {
     facts.supersedes = superseded->entry;
     facts.subjects = {superseded->body.cow.value, superseded->body.visit.value};
   }
+  const Outcome registered = register_cow(body, superseded);
+  if (!registered) return registered;
   const Outcome added = journal_.add(body, facts);
   if (!added) return added;
   finder_.now_known(body.cow, body.turn.cow);

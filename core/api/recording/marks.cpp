@@ -18,20 +18,14 @@ std::string missing_of(const Finding& finding) {
   if (facts.kept_on == KeptOn::claw && finding.claw == Claw::not_called) {
     add_missing(missing, "claw");
   }
-  if (facts.usual_places.size() > 1 && finding.place == Place::not_called) {
-    add_missing(missing, "place");
-  }
+  const bool sits_at_one_place = facts.nowhere_else && facts.usual_places.size() == 1;
+  if (finding.place == Place::not_called && !sits_at_one_place) add_missing(missing, "place");
   if (finding.lesion == Lesion::dd) {
     if (finding.stage == DdStage::not_called) add_missing(missing, "stage");
   } else if (finding.degree == Degree::not_called) {
     add_missing(missing, "degree");
   }
   return missing;
-}
-
-std::string name_of(const Finding& finding) {
-  if (finding.lesion == Lesion::other && !finding.words.empty()) return finding.words;
-  return std::string(facts_of(finding.lesion).name);
 }
 
 }  // namespace
@@ -41,9 +35,9 @@ std::vector<std::string> marks_of(const Turn& turn) {
   for (const FootCall& call : turn.feet) {
     for (const Finding& finding : call.findings) {
       const std::string missing = missing_of(finding);
-      if (missing.empty()) continue;
+      if (missing.empty() || finding.lesion == Lesion::other) continue;
       marks.push_back(missing + " not called (" + std::string(spoken(call.foot)) + " " +
-                      name_of(finding) + ")");
+                      std::string(facts_of(finding.lesion).name) + ")");
     }
   }
   return marks;

@@ -83,8 +83,7 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
     answer(ReplyKind::question, *effect.unclear).cow = number;
     return Done{};
   }
-  // A cow that left names no visit of its own; she was told gone at this one.
-  const EntryFacts facts{entry, {visit_.visit.value}, by_, {}};
+  const EntryFacts facts{entry, {}, by_, {}};
   Outcome added = Done{};
   std::vector<TaskClosed> closes = effect.closes;
   if (news.news == News::gone) {

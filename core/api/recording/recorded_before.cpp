@@ -17,7 +17,7 @@ bool begins_with(const std::vector<std::string>& words, const std::vector<std::s
 
 }  // namespace
 
-Result<RecordedBefore> RecordedBefore::open(Store& store, HerdId herd, VisitId visit) {
+Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
   const auto identity = store.identity();
   if (!identity) return identity.faults();
   RecordedBefore before;
@@ -26,11 +26,19 @@ Result<RecordedBefore> RecordedBefore::open(Store& store, HerdId herd, VisitId v
       std::string(VisitOpened::kind), std::string(TurnRecorded::kind),
       std::string(TaskClosedBody::kind), std::string(CowLeft::kind)};
   const Outcome read =
-      store.read_entries({herd.value, visit.value, kinds}, [&](const Entry& entry) {
+      store.read_entries({visit.herd.value, visit.visit.value, kinds}, [&](const Entry& entry) {
         before.read(entry);
         return true;
       });
   if (!read) return read.faults();
+  // Who left names no visit, only the day it was told.
+  const Outcome read_left = store.read_entries(
+      {visit.herd.value, std::nullopt, {std::string(CowLeft::kind)}}, [&](const Entry& entry) {
+        const auto left = body_as<CowLeft>(entry);
+        if (left && left->day == visit.day) before.add_told(left->cow, News::gone, {});
+        return true;
+      });
+  if (!read_left) return read_left.faults();
   return before;
 }
 
@@ -53,7 +61,6 @@ void RecordedBefore::read(const Entry& entry) {
     keep(std::move(recorded));
   }
   if (const auto told = body_as<TaskClosedBody>(entry)) add_told(told->cow, told->news, told->feet);
-  if (const auto left = body_as<CowLeft>(entry)) add_told(left->cow, News::gone, {});
 }
 
 const RecordedTurn* RecordedBefore::add(RecordedTurn turn) {
@@ -103,6 +110,12 @@ const RecordedTurn* RecordedBefore::find(EntryId entry) const {
   const auto at = std::find_if(turns_.begin(), turns_.end(),
                                [&](const RecordedTurn& turn) { return turn.entry == entry; });
   return at == turns_.end() ? nullptr : &*at;
+}
+
+int RecordedBefore::turns_of(CowId cow) const {
+  return static_cast<int>(std::count_if(
+      turns_.begin(), turns_.end(),
+      [&](const RecordedTurn& turn) { return turn.body.cow == cow && !turn.superseded; }));
 }
 
 bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet) const {

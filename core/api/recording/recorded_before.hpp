@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/api/journal.hpp"
+#include "core/api/visits.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/log/bodies.hpp"
@@ -29,7 +30,7 @@ struct RecordedTurn {
 
 class RecordedBefore {
  public:
-  static Result<RecordedBefore> open(Store& store, HerdId herd, VisitId visit);
+  static Result<RecordedBefore> open(Store& store, const Visit& visit);
 
   /// A turn of the same cow in the same words, also one that was corrected since; null when there
   /// is none. A cow without a sure number matches each recorded turn once only, for the next one
@@ -44,6 +45,8 @@ class RecordedBefore {
   [[nodiscard]] const RecordedTurn* correction(EntryId entry, const CowSaid& cow) const;
 
   [[nodiscard]] const RecordedTurn* find(EntryId entry) const;
+  /// How many turns of hers count in this visit.
+  [[nodiscard]] int turns_of(CowId cow) const;
   /// A turn recorded just now.
   const RecordedTurn* add(RecordedTurn turn);
 

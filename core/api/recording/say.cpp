@@ -51,7 +51,8 @@ bool is_line_mended(std::string_view refused, std::string_view now) {
 
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
-  const auto line = read_line(text, context(), *language_);
+  auto line = read_line(text, context(), *language_);
+  if (!line && corrects_last_cow(text)) line = read_line(text, after_let_out(), *language_);
   if (!line) return refused_line(text, line.faults());
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
@@ -61,6 +62,20 @@ Outcome RecordingState::take_line(std::string_view text) {
   }
   if (!line->clauses.empty()) after_line(text);
   return Done{};
+}
+
+/// As if she that was let out last were still in the crush.
+LineContext RecordingState::after_let_out() const {
+  return {visit_.day, true, line_number_};
+}
+
+/// "No, 421" and nothing else, said when she is out already.
+bool RecordingState::corrects_last_cow(std::string_view text) const {
+  if (in_crush_ || !last_turn_) return false;
+  const auto line = read_line(text, after_let_out(), *language_);
+  if (!line || line->clauses.size() != 1) return false;
+  const auto* said = std::get_if<TurnClause>(&line->clauses.front());
+  return said != nullptr && std::holds_alternative<CowCorrected>(*said);
 }
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.

@@ -38,6 +38,20 @@ Visit visit_of(const VisitRow& row) {
   return visit;
 }
 
+/// Day and feet may have been put right since the visit was looked up.
+Result<Visit> as_it_is_now(Store& store, Visit visit) {
+  const auto rows = select_as<VisitRow>(store, visit.herd,
+                                        {{"visit", Compare::equal, Cell(to_text(visit.visit))}});
+  if (!rows) return rows.faults();
+  if (rows->empty()) {
+    return Fault{.slug = "visit-not-found", .message = "The visit was never started."};
+  }
+  visit.day = rows->front().day;
+  visit.todays_feet = rows->front().todays_feet;
+  visit.closed = rows->front().closed;
+  return visit;
+}
+
 }  // namespace
 
 RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Language& language,
@@ -50,14 +64,18 @@ RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Lan
       before_(std::move(before)),
       by_(before_.last_said_by()) {}
 
-Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports, const Visit& visit,
+Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
+                                                             const Visit& wanted,
                                                              const Language& language) {
+  const auto now = as_it_is_now(ports.store, wanted);
+  if (!now) return now.faults();
+  const Visit& visit = *now;
   auto journal = Journal::open(ports, visit.herd.value);
   if (!journal) return journal.faults();
   auto finder =
       CowFinder::open(ports.store, {visit.herd, visit.visit, visit.day, journal->device()});
   if (!finder) return finder.faults();
-  auto before = RecordedBefore::open(ports.store, visit.herd, visit.visit);
+  auto before = RecordedBefore::open(ports.store, visit);
   if (!before) return before.faults();
   std::unique_ptr<RecordingState> state(new RecordingState(
       ports, visit, language, *std::move(journal), *std::move(finder), *std::move(before)));
@@ -180,7 +198,7 @@ Result<Reply> RecordingState::written(std::optional<std::string> draft) {
   const bool keeps_draft = draft && !draft->empty();
   if (draft && !keeps_draft && !draft_kept_) draft.reset();
   if (draft || !journal_.unwritten().empty()) {
-    const auto kept = journal_.write(std::move(draft));
+    const auto kept = journal_.write(draft);
     if (!kept) return kept.faults();
     draft_kept_ = keeps_draft;
   }

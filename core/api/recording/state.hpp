@@ -3,6 +3,7 @@
 // corrections.
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <set>
@@ -77,6 +78,8 @@ class RecordingState {
 
   // say.cpp
   Outcome take_line(std::string_view text);
+  [[nodiscard]] LineContext after_let_out() const;
+  [[nodiscard]] bool corrects_last_cow(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;
   void refuse(std::string_view text, const Faults& faults);
   Outcome refused_line(std::string_view text, const Faults& faults);
@@ -102,6 +105,7 @@ class RecordingState {
   [[nodiscard]] const RecordedTurn* there_already();
   void forget_answers_about_her();
   [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry) const;
+  Outcome register_cow(const TurnRecorded& body, const RecordedTurn* superseded);
   Outcome record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded);
 
   // corrections.cpp
@@ -127,8 +131,9 @@ class RecordingState {
   SaidBy by_;
 
   std::optional<InCrush> in_crush_;
-  std::optional<EntryId> last_turn_;  // the turn a correction after let-out belongs to
-  int unsure_since_ = 0;              // line of a cow nobody could read; 0: none
+  std::map<CowId, EntryId> registered_;  // by this recording
+  std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
+  int unsure_since_ = 0;                 // line of a cow nobody could read; 0: none
   int line_number_ = 0;
   int last_words_line_ = 0;  // whose words are in the draft already
   bool typed_ = true;        // line by line, with a person watching

@@ -62,13 +62,12 @@ Result<Line> read_line(std::string_view text, const LineContext& context,
   text = without_line_end(text);
   if (std::optional<Fault> fault = not_a_line(text, context)) return *std::move(fault);
   if (is_comment_or_blank(text)) return Line{};
-  std::vector<Reading> readings = possible_readings(text, context, language);
-  for (Reading& reading : readings) {
+  std::optional<Reading> furthest;
+  for (const LineSort sort : possible_sorts(text, language)) {
+    Reading reading = read_as(sort, text, context, language);
     if (reading.whole()) return std::move(reading.line);
+    if (!furthest || reach(*furthest, text) < reach(reading, text)) furthest = std::move(reading);
   }
-  const auto furthest = std::max_element(
-      readings.begin(), readings.end(),
-      [text](const Reading& a, const Reading& b) { return reach(a, text) < reach(b, text); });
   return all_faults(std::move(*furthest));
 }
 

@@ -1,6 +1,8 @@
 #include "core/trade/call_line/nearest.hpp"
 
 #include <algorithm>
+#include <bit>
+#include <cstdint>
 #include <limits>
 
 #include "core/base/edit_distance.hpp"
@@ -34,17 +36,32 @@ std::vector<Window> windows_around(std::span<const Token> tokens, std::size_t un
   return windows;
 }
 
-std::size_t slips_allowed(const std::string& words) {
-  return std::max<std::size_t>(1, words.size() / 3);
+std::size_t slips_allowed(std::size_t letters) {
+  return std::max<std::size_t>(1, letters / 3);
 }
 
-// Words of very different length cannot be near; that spares most of the work.
-std::size_t distance_if_near(const std::string& typed, const std::string& known) {
-  const std::size_t allowed = slips_allowed(
-      std::min(typed, known, [](const auto& a, const auto& b) { return a.size() < b.size(); }));
-  const std::size_t gap =
-      typed.size() > known.size() ? typed.size() - known.size() : known.size() - typed.size();
-  if (gap > allowed) return far_away;
+std::uint32_t letters_of(std::string_view words) {
+  std::uint32_t letters = 0;
+  for (const char c : words) letters |= 1U << (static_cast<unsigned char>(c) % 32U);
+  return letters;
+}
+
+// Each letter that only one of the texts has costs at least one edit. That, like the difference in
+// length, is quick to see and spares most of the work.
+std::size_t fewest_edits(std::string_view a, std::string_view b) {
+  const std::size_t gap = a.size() > b.size() ? a.size() - b.size() : b.size() - a.size();
+  const std::uint32_t in_a = letters_of(a);
+  const std::uint32_t in_b = letters_of(b);
+  const int alone = std::max(std::popcount(in_a & ~in_b), std::popcount(in_b & ~in_a));
+  return std::max(gap, static_cast<std::size_t>(alone));
+}
+
+// The distance, or far_away when it is more than what still counts as a slip or more than `most`.
+std::size_t distance_if_near(const std::string& typed, const std::string& known,
+                             std::size_t most = far_away) {
+  const std::size_t slips = slips_allowed(std::min(typed.size(), known.size()));
+  const std::size_t allowed = std::min(slips, most);
+  if (fewest_edits(typed, known) > allowed) return far_away;
   const std::size_t distance = edit_distance(typed, known);
   return distance <= allowed ? distance : far_away;
 }
@@ -60,7 +77,7 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
     const Phrase& phrase = language.phrases()[i];
     if (std::find(kinds.begin(), kinds.end(), phrase.kind) == kinds.end()) continue;
     for (const Window& window : windows) {
-      const std::size_t distance = distance_if_near(window.text, language.folded(i));
+      const std::size_t distance = distance_if_near(window.text, language.folded(i), best.distance);
       // Of two equally near ones the longer explains more of what was typed.
       const bool is_nearer = distance < best.distance ||
                              (distance == best.distance && window.count > best.token_count);

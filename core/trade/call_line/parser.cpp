@@ -88,8 +88,10 @@ std::string remedy_for(TermKind kind) {
 
 class Parser {
  public:
-  Parser(LineSort sort, std::string_view text, const LineContext& context, const Language& language)
+  Parser(LineSort sort, std::string_view text, const LineContext& context, const Language& language,
+         Telling telling)
       : sort_(sort),
+        telling_(telling),
         text_(text),
         context_(context),
         language_(language),
@@ -243,6 +245,10 @@ class Parser {
           term);
       return;
     }
+    if (telling_ == Telling::briefly) {
+      add_fault({"call-not-understood", quoted(term) + " is not understood"}, term);
+      return;
+    }
     // The word may belong to what was taken just before: "sole ulsr" began as "sole".
     Nearest near = nearest_phrase(tokens_, at_, at_, kinds, language_);
     std::vector<TermKind> kinds_before = kinds_after(spot_before_);
@@ -380,6 +386,7 @@ class Parser {
   }
 
   LineSort sort_;
+  Telling telling_;
   std::string_view text_;
   const LineContext& context_;
   const Language& language_;
@@ -398,24 +405,17 @@ class Parser {
 }  // namespace
 
 Reading read_as(LineSort sort, std::string_view text, const LineContext& context,
-                const Language& language) {
-  return Parser(sort, text, context, language).read();
+                const Language& language, Telling telling) {
+  return Parser(sort, text, context, language, telling).read();
 }
 
-std::vector<Reading> possible_readings(std::string_view text, const LineContext& context,
-                                       const Language& language) {
-  std::vector<Reading> readings;
+std::vector<LineSort> possible_sorts(std::string_view text, const Language& language) {
   const std::vector<Token> tokens = tokens_of(text);
-  const Phrase* first = tokens.empty() ? nullptr : language.longest_match(tokens, 0).phrase;
-  const bool must_be_news = first != nullptr && first->kind == TermKind::news_lead;
-  const bool may_be_news = !tokens.empty() && tokens.front().kind == TokenKind::number;
-  if (!must_be_news) {
-    readings.push_back(read_as(LineSort::turn_or_visit, text, context, language));
-  }
-  if (must_be_news || may_be_news) {
-    readings.push_back(read_as(LineSort::news, text, context, language));
-  }
-  return readings;
+  if (tokens.empty()) return {LineSort::turn_or_visit};
+  const Phrase* first = language.longest_match(tokens, 0).phrase;
+  if (first != nullptr && first->kind == TermKind::news_lead) return {LineSort::news};
+  if (tokens.front().kind != TokenKind::number) return {LineSort::turn_or_visit};
+  return {LineSort::turn_or_visit, LineSort::news};
 }
 
 }  // namespace evenclaw

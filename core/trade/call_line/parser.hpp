@@ -26,14 +26,16 @@ struct Reading {
 
 enum class LineSort { turn_or_visit, news };
 
+/// Finding the nearest known word takes longer than reading; who only asks whether a line reads
+/// does without.
+enum class Telling { with_remedies, briefly };
+
 /// Reads the tokens of a line as one sort. The text must be valid UTF-8 without control characters.
 Reading read_as(LineSort sort, std::string_view text, const LineContext& context,
-                const Language& language);
+                const Language& language, Telling telling = Telling::with_remedies);
 
-/// The readings a line may have, likeliest first: a line that starts with one number can be her
-/// turn or news of her.
-std::vector<Reading> possible_readings(std::string_view text, const LineContext& context,
-                                       const Language& language);
+/// What a line may be, likeliest first: one that starts with a number can be her turn or news.
+std::vector<LineSort> possible_sorts(std::string_view text, const Language& language);
 
 /// Why the text cannot be a line at all (too long, not text); nothing when it can.
 std::optional<Fault> not_a_line(std::string_view text, const LineContext& context);

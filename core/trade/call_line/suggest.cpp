@@ -73,9 +73,7 @@ class Suggester {
 
   std::vector<Suggestion> suggestions() {
     complete_phrase();
-    for (const Reading& reading : possible_readings(half_, context_, language_)) {
-      if (reading.faults.empty()) offer_after(reading);
-    }
+    for (const Reading& reading : readings_of(half_)) offer_after(reading);
     return std::move(out_);
   }
 
@@ -137,8 +135,8 @@ class Suggester {
   void offer(std::string_view words, TermKind kind, std::string meaning) {
     if (!offered_.insert(std::string(words)).second) return;
     const std::string line = std::string(half_) + " " + std::string(words);
-    for (const Reading& reading : possible_readings(line, context_, language_)) {
-      if (!reading.faults.empty() || !leads_somewhere(reading, line)) continue;
+    for (const Reading& reading : readings_of(line)) {
+      if (!leads_somewhere(reading, line)) continue;
       if (names_a_place(kind)) meaning = zone_said_last(reading);
       out_.push_back({std::string(words), std::move(meaning)});
       return;
@@ -153,7 +151,7 @@ class Suggester {
     return std::any_of(language_.phrases().begin(), language_.phrases().end(),
                        [this, &line](const Phrase& phrase) {
                          return can_take_details(phrase.kind) && is_printed(phrase, language_) &&
-                                reads(line + " " + std::string(phrase.words));
+                                !readings_of(line + " " + std::string(phrase.words)).empty();
                        });
   }
 
@@ -161,10 +159,14 @@ class Suggester {
     return kind == TermKind::lesion || kind == TermKind::block_act || kind == TermKind::measure;
   }
 
-  [[nodiscard]] bool reads(const std::string& line) const {
-    const std::vector<Reading> readings = possible_readings(line, context_, language_);
-    return std::any_of(readings.begin(), readings.end(),
-                       [](const Reading& reading) { return reading.faults.empty(); });
+  // The ways to understand the line in which nothing is wrong so far.
+  [[nodiscard]] std::vector<Reading> readings_of(std::string_view line) const {
+    std::vector<Reading> readings;
+    for (const LineSort sort : possible_sorts(line, language_)) {
+      Reading reading = read_as(sort, line, context_, language_, Telling::briefly);
+      if (reading.faults.empty()) readings.push_back(std::move(reading));
+    }
+    return readings;
   }
 
   std::string_view half_;

@@ -26,6 +26,7 @@ struct Device {
   DeviceId id;
   std::int64_t clock = first_morning;
   std::int64_t seq = 0;
+  std::int64_t order = 0;
   EntrySet known;
 };
 
@@ -72,7 +73,9 @@ class HistoryMaker {
     if (!random_.chance(0.4)) return;
     const Device& other = devices_[random_.below(devices_in_play)];
     for (const Entry& entry : other.known.everything()) {
-      if (random_.chance(0.6)) device.known.add(entry);
+      if (!random_.chance(0.6)) continue;
+      device.known.add(entry);
+      device.order = std::max(device.order, entry.envelope.order);
     }
   }
 
@@ -82,10 +85,7 @@ class HistoryMaker {
     envelope.id = EntryId{fresh_id()};
     envelope.device = device.id;
     envelope.seq = ++device.seq;
-    envelope.order = 1;
-    for (const Entry& known : device.known.everything()) {
-      envelope.order = std::max(envelope.order, known.envelope.order + 1);
-    }
+    envelope.order = ++device.order;
     envelope.at = {device.clock, 60};
     return envelope;
   }

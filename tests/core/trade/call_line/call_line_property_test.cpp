@@ -25,8 +25,16 @@ void check_faults_lie_inside(const std::string& line, const Faults& faults) {
   }
 }
 
+std::vector<Reading> readings_of(const std::string& line, const LineContext& context) {
+  std::vector<Reading> readings;
+  for (const LineSort sort : possible_sorts(line, english())) {
+    readings.push_back(read_as(sort, line, context, english()));
+  }
+  return readings;
+}
+
 bool all_tokens_taken(const std::string& line, bool cow_open) {
-  const auto readings = possible_readings(line, saying::in_crush(cow_open), english());
+  const std::vector<Reading> readings = readings_of(line, saying::in_crush(cow_open));
   return std::all_of(readings.begin(), readings.end(), [](const Reading& reading) {
     return !reading.whole() || reading.tokens_taken == reading.tokens;
   });
@@ -52,7 +60,7 @@ bool is_said_twice(const std::vector<Token>& tokens, std::size_t at, const Langu
 }
 
 bool reads_so_far(const std::string& line, const LineContext& context) {
-  const auto readings = possible_readings(line, context, english());
+  const std::vector<Reading> readings = readings_of(line, context);
   return std::any_of(readings.begin(), readings.end(),
                      [](const Reading& reading) { return reading.faults.empty(); });
 }

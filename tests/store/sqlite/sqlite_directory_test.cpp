@@ -1,0 +1,54 @@
+#include "store/sqlite/sqlite_directory.hpp"
+
+#include <doctest/doctest.h>
+
+#include "store/sqlite/sqlite_store.hpp"
+#include "tests/store/sample_entries.hpp"
+#include "tests/store/temporary_folder.hpp"
+
+using namespace evenclaw;
+
+namespace {
+
+bool holds(const std::string& file, std::string_view words) {
+  for (const char* ending : {"", "-wal"}) {
+    if (bytes_of(file + ending).find(words) != std::string::npos) return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+TEST_CASE("names are kept in the file of the log and may outlive the store that opened it") {
+  const TemporaryFolder folder;
+  const PersonId anna{sample_id("person", 1)};
+  {
+    auto store = SqliteStore::open(folder.file("records"), OpenMode::create);
+    REQUIRE(store.ok());
+    SqliteDirectory directory(**store);
+    *store = nullptr;
+    REQUIRE(directory.add({anna, "Anna Boer"}).ok());
+  }
+  auto store = SqliteStore::open(folder.file("records"), OpenMode::read_only);
+  REQUIRE(store.ok());
+  SqliteDirectory directory(**store);
+  const auto found = directory.find("anna boer");
+  REQUIRE(found.ok());
+  REQUIRE(found->has_value());
+  CHECK((*found)->id == anna);
+  CHECK(directory.remove(anna).faults().front().slug == "file-read-only");
+}
+
+TEST_CASE("a removed name cannot be found in the bytes of the file any more, in any spelling") {
+  const TemporaryFolder folder;
+  const std::string file = folder.file("records");
+  auto store = SqliteStore::open(file, OpenMode::create);
+  REQUIRE(store.ok());
+  SqliteDirectory directory(**store);
+  const PersonId person{sample_id("person", 1)};
+  REQUIRE(directory.add({person, "Wilhelmina Kuipers"}).ok());
+  REQUIRE(holds(file, "Wilhelmina"));
+  REQUIRE(directory.remove(person).ok());
+  CHECK_FALSE(holds(file, "Wilhelmina"));
+  CHECK_FALSE(holds(file, "wilhelmina"));
+}

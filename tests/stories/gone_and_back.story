@@ -1,0 +1,20 @@
+# A number that comes back after its cow was told gone belongs to a new cow until somebody says so
+
+## given
+visit 2026-09-29
+today all four
+77 lame RH
+RH outside white line abscess heel, bad; block on inside
+rest fine
+visit 2026-10-13
+77 gone
+
+## said
+visit 2026-10-27
+today all four
+77 nothing found
+done
+
+## answered
+
+## cow 77

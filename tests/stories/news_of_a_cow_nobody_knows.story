@@ -1,0 +1,22 @@
+# News of a number nobody carries is refused with the nearest one
+
+The other cows of the line are told all the same.
+
+## given
+visit 2026-10-20
+today all four
+412 lame RH
+RH DD raw behind; wrap on
+rest fine
+513 lame LH
+LH DD M2 behind; wrap on
+rest fine
+done
+
+## said
+visit 2026-10-27
+412, 531 wraps off
+
+## answered
+
+## due 2026-10-27

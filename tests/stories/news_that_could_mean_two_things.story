@@ -1,0 +1,20 @@
+# "Wrap off" with a wrap on both hinds is asked about
+
+Nothing is closed until it is clear which foot is meant.
+
+## given
+visit 2026-10-20
+today all four
+412 lame RH
+both hinds DD raw behind; wrap on
+rest fine
+done
+
+## said
+visit 2026-10-27
+412 wrap off LH
+412 wrap off
+
+## answered
+
+## due 2026-10-27

@@ -1,0 +1,32 @@
+# The talk at the gate closes many tasks in one line
+
+"412, 513 wraps off; 77 gone; 620 still lame": two wraps are off, one cow has left, and one is to
+be looked at today.
+
+## given
+visit 2026-10-20
+today all four
+412 lame RH
+RH DD raw behind; wrap on
+rest fine
+513 lame LH
+LH DD M2 behind; wrap on
+rest fine
+77 lame RH
+RH outside white line abscess heel, bad; block on inside
+rest fine
+620 lame LH
+LH outside bruise middle, plain; see again 28d
+rest fine
+done
+
+## said
+visit 2026-10-27
+today all four
+412, 513 wraps off; 77 gone; 620 still lame
+
+## answered
+
+## due 2026-10-27
+
+## ended

@@ -1,0 +1,27 @@
+# A wrap still on from last visit is asked about
+
+A forgotten wrap cuts in. When a cow that had one comes back and nobody says what became of it,
+the question comes while she is still in the crush; one word settles it and closes the task.
+
+## given
+visit 2026-10-13
+today all four
+350 lame RH
+RH DD raw behind; wrap on
+rest fine
+done
+
+## said
+visit 2026-10-27
+today all four
+350 recheck
+RH DD chronic behind
+rest fine
+RH wrap taken off
+done
+
+## answered
+
+## due 2026-10-27
+
+## ended
