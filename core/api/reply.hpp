@@ -75,8 +75,8 @@ struct Reply {
 };
 
 /// One item as a plain line. "saved 412 0190..." exactly so for a saved turn, the acknowledgement
-/// other programs read; "there already 412 0190..."; else "stop 412: words (answer: a / b)", and for
-/// a refusal "refused line 7: words remedy".
+/// other programs read; "there already 412 0190..."; else "stop 412: words (answer: a / b)", and
+/// for a refusal "refused line 7: words remedy".
 std::string to_line(const ReplyItem& item);
 
 }  // namespace evenclaw
