@@ -23,6 +23,7 @@ struct PictureOfCow {
   std::vector<CowId> group;  // rows of every one of them are replaced
   Rows rows;
 };
+
 struct PictureOfVisit {
   HerdId herd;
   VisitId visit;
@@ -40,8 +41,8 @@ struct Write {
 
 struct EntrySelection {
   std::optional<Uuid> scope;
-  std::optional<Uuid> subject;      // touches this cow, visit or herd
-  std::vector<std::string> kinds;   // empty: all
+  std::optional<Uuid> subject;     // touches this cow, visit or herd
+  std::vector<std::string> kinds;  // empty: all
 };
 
 /// Who this store belongs to and which device it is.
@@ -102,8 +103,8 @@ template <HasFields RowType>
 Result<std::vector<RowType>> select_as(Store& store, std::optional<HerdId> herd,
                                        std::vector<Filter> where = {},
                                        std::vector<std::string> sorted_by = {}) {
-  auto cells = store.select(
-      {std::string(RowType::table), herd, std::move(where), std::move(sorted_by)});
+  auto cells =
+      store.select({std::string(RowType::table), herd, std::move(where), std::move(sorted_by)});
   if (!cells) return cells.faults();
   std::vector<RowType> rows;
   rows.reserve(cells->size());

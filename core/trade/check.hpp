@@ -14,8 +14,8 @@ namespace evenclaw {
 
 /// What is known of a cow before this turn, as the rules need it.
 struct CowPast {
-  Rows rows;                       // of this cow, all visits; empty when she is new
-  std::vector<TurnRow> same_visit; // her earlier turns in this same visit
+  Rows rows;                        // of this cow, all visits; empty when she is new
+  std::vector<TurnRow> same_visit;  // her earlier turns in this same visit
 };
 
 /// One rule as a row of a table: what it is called, how urgent it is, why it exists.
@@ -24,8 +24,8 @@ struct CheckRule {
   Rank rank;
   std::string_view why;
   std::string_view source;
-  std::string_view fires_on;      // call lines of an example that fires, "\n" between lines
-  std::string_view silent_on;     // and of one that must not
+  std::string_view fires_on;   // call lines of an example that fires, "\n" between lines
+  std::string_view silent_on;  // and of one that must not
 };
 
 std::span<const CheckRule> all_checks();

@@ -108,12 +108,12 @@ struct TurnRow {
   std::string end_reason;
   FootSet lifted;
   bool walks_sound = false;
-  std::int32_t stops = 0;       // warnings of rank stop that were shown
+  std::int32_t stops = 0;  // warnings of rank stop that were shown
   std::int32_t asks = 0;
   std::int32_t unanswered = 0;  // shown and not answered
   PersonId caller;
   PersonId writer;
-  std::string words;            // as said, lines joined by " / "
+  std::string words;  // as said, lines joined by " / "
   std::string note;
 
   template <class Visitor>

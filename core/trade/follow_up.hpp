@@ -41,6 +41,7 @@ struct TaskClosed {
   TaskId task;
   std::string how;  // "wrap taken off"
   friend bool operator==(const TaskClosed&, const TaskClosed&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("task", &TaskClosed::task, "the task");
@@ -60,9 +61,10 @@ std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day 
 /// nothing: its check is the trimmer's.
 struct NewsEffect {
   std::vector<TaskClosed> closes;
-  std::vector<TaskMade> makes;            // "still lame" makes a look due today
-  std::optional<std::string> unclear;     // the question to ask
+  std::vector<TaskMade> makes;         // "still lame" makes a look due today
+  std::optional<std::string> unclear;  // the question to ask
 };
+
 NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry);
 
 }  // namespace evenclaw

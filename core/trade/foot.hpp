@@ -39,25 +39,34 @@ struct EnumWords<Claw> {
 class FootSet {
  public:
   constexpr FootSet() = default;
+
   constexpr FootSet(std::initializer_list<Foot> feet) {
     for (Foot foot : feet) add(foot);
   }
+
   constexpr void add(Foot foot) { bits_ |= bit(foot); }
+
   constexpr void add(const FootSet& feet) { bits_ |= feet.bits_; }
+
   constexpr void remove(Foot foot) { bits_ &= static_cast<std::uint8_t>(~bit(foot)); }
+
   [[nodiscard]] constexpr bool has(Foot foot) const { return (bits_ & bit(foot)) != 0; }
+
   [[nodiscard]] constexpr bool empty() const { return bits_ == 0; }
+
   [[nodiscard]] constexpr int count() const {
     int n = 0;
     for (Foot foot : all_feet) n += has(foot) ? 1 : 0;
     return n;
   }
+
   friend constexpr bool operator==(const FootSet&, const FootSet&) = default;
 
  private:
   static constexpr std::uint8_t bit(Foot foot) {
     return static_cast<std::uint8_t>(1U << static_cast<unsigned>(foot));
   }
+
   std::uint8_t bits_ = 0;
 };
 
@@ -71,15 +80,21 @@ std::optional<FootSet> value_from_text(std::string_view text, std::type_identity
 /// Left and right exchanged: LH for RH.
 constexpr Foot other_side(Foot foot) {
   switch (foot) {
-    case Foot::lf: return Foot::rf;
-    case Foot::rf: return Foot::lf;
-    case Foot::lh: return Foot::rh;
-    case Foot::rh: return Foot::lh;
+    case Foot::lf:
+      return Foot::rf;
+    case Foot::rf:
+      return Foot::lf;
+    case Foot::lh:
+      return Foot::rh;
+    case Foot::rh:
+      return Foot::lh;
   }
   return foot;
 }
 
-constexpr bool is_hind(Foot foot) { return foot == Foot::lh || foot == Foot::rh; }
+constexpr bool is_hind(Foot foot) {
+  return foot == Foot::lh || foot == Foot::rh;
+}
 
 /// The partner: inside for outside and the reverse; anything else unchanged.
 constexpr Claw partner(Claw claw) {

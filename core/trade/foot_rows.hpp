@@ -52,9 +52,8 @@ enum class CaseStep { first, goes_on, relapse };
 
 template <>
 struct EnumWords<CaseStep> {
-  static constexpr EnumWord<CaseStep> table[] = {{CaseStep::first, "first"},
-                                                 {CaseStep::goes_on, "goes_on"},
-                                                 {CaseStep::relapse, "relapse"}};
+  static constexpr EnumWord<CaseStep> table[] = {
+      {CaseStep::first, "first"}, {CaseStep::goes_on, "goes_on"}, {CaseStep::relapse, "relapse"}};
 };
 
 struct FindingRow {
@@ -194,8 +193,8 @@ struct OnFootRow {
   static constexpr int key_columns = 4;
   HerdId herd;
   CowId cow;
-  EntryId turn;                // that put it on
-  std::int32_t position = 0;   // of that action in the turn
+  EntryId turn;               // that put it on
+  std::int32_t position = 0;  // of that action in the turn
   Foot foot = Foot::lf;
   Claw claw = Claw::none;
   Fixture fixture = Fixture::wrap;

@@ -16,10 +16,10 @@ enum class Lesion { dd, id, hhe, sh, u, su, bu, tu, wl, wlf, wla, ip, ih, ds, ts
 template <>
 struct EnumWords<Lesion> {
   static constexpr EnumWord<Lesion> table[] = {
-      {Lesion::dd, "DD"},   {Lesion::id, "ID"},   {Lesion::hhe, "HHE"}, {Lesion::sh, "SH"},
-      {Lesion::u, "U"},     {Lesion::su, "SU"},   {Lesion::bu, "BU"},   {Lesion::tu, "TU"},
-      {Lesion::wl, "WL"},   {Lesion::wlf, "WLF"}, {Lesion::wla, "WLA"}, {Lesion::ip, "IP"},
-      {Lesion::ih, "IH"},   {Lesion::ds, "DS"},   {Lesion::ts, "TS"},   {Lesion::other, "other"}};
+      {Lesion::dd, "DD"}, {Lesion::id, "ID"},   {Lesion::hhe, "HHE"}, {Lesion::sh, "SH"},
+      {Lesion::u, "U"},   {Lesion::su, "SU"},   {Lesion::bu, "BU"},   {Lesion::tu, "TU"},
+      {Lesion::wl, "WL"}, {Lesion::wlf, "WLF"}, {Lesion::wla, "WLA"}, {Lesion::ip, "IP"},
+      {Lesion::ih, "IH"}, {Lesion::ds, "DS"},   {Lesion::ts, "TS"},   {Lesion::other, "other"}};
 };
 
 enum class LesionGroup { infectious, horn, other };
@@ -36,14 +36,14 @@ enum class KeptOn { claw, foot, between };
 
 struct LesionFacts {
   Lesion lesion;
-  std::string_view name;     // as said to people: "white line abscess"
-  Lesion family;             // lesions of one family at one place are one case getting worse
+  std::string_view name;  // as said to people: "white line abscess"
+  Lesion family;          // lesions of one family at one place are one case getting worse
   LesionGroup group;
   KeptOn kept_on;
-  bool painful_horn;         // a block never goes on a claw that carries it
+  bool painful_horn;  // a block never goes on a claw that carries it
   std::span<const Place> usual_places;
-  bool nowhere_else;         // its name or nature ties it to the usual places
-  std::string_view source;   // source of code and grouping with its certainty
+  bool nowhere_else;        // its name or nature ties it to the usual places
+  std::string_view source;  // source of code and grouping with its certainty
 };
 
 std::span<const LesionFacts> all_lesions();
@@ -66,11 +66,16 @@ enum class DdStage { not_called, m0, m1, m2, m3, m4, m4_1, raw, scab, chronic };
 
 template <>
 struct EnumWords<DdStage> {
-  static constexpr EnumWord<DdStage> table[] = {
-      {DdStage::not_called, "not_called"}, {DdStage::m0, "M0"},     {DdStage::m1, "M1"},
-      {DdStage::m2, "M2"},                 {DdStage::m3, "M3"},     {DdStage::m4, "M4"},
-      {DdStage::m4_1, "M4.1"},             {DdStage::raw, "raw"},   {DdStage::scab, "scab"},
-      {DdStage::chronic, "chronic"}};
+  static constexpr EnumWord<DdStage> table[] = {{DdStage::not_called, "not_called"},
+                                                {DdStage::m0, "M0"},
+                                                {DdStage::m1, "M1"},
+                                                {DdStage::m2, "M2"},
+                                                {DdStage::m3, "M3"},
+                                                {DdStage::m4, "M4"},
+                                                {DdStage::m4_1, "M4.1"},
+                                                {DdStage::raw, "raw"},
+                                                {DdStage::scab, "scab"},
+                                                {DdStage::chronic, "chronic"}};
 };
 
 }  // namespace evenclaw

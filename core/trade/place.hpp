@@ -14,17 +14,17 @@ namespace evenclaw {
 /// confirmed, so those places carry no number unless one was said.
 enum class Place {
   not_called,
-  between,            // zone 0, skin between the claws
-  white_line_toe,     // zone 1
-  white_line_side,    // zone 2
-  white_line_heel,    // zone 3, the typical site of white line disease
-  sole_middle,        // zone 4, the typical site of a sole ulcer
-  toe,                // zone 5, the toe part of the sole
-  heel,               // zone 6, the bulb
-  outer_wall,         // zones 7 and 8
-  in_front,           // zone 9, skin at the front
-  behind,             // zone 10, skin above the bulbs, the typical site of DD
-  wall_between        // zones 11 and 12, the wall that faces the other claw
+  between,          // zone 0, skin between the claws
+  white_line_toe,   // zone 1
+  white_line_side,  // zone 2
+  white_line_heel,  // zone 3, the typical site of white line disease
+  sole_middle,      // zone 4, the typical site of a sole ulcer
+  toe,              // zone 5, the toe part of the sole
+  heel,             // zone 6, the bulb
+  outer_wall,       // zones 7 and 8
+  in_front,         // zone 9, skin at the front
+  behind,           // zone 10, skin above the bulbs, the typical site of DD
+  wall_between      // zones 11 and 12, the wall that faces the other claw
 };
 
 template <>
@@ -45,10 +45,10 @@ struct EnumWords<Place> {
 
 struct PlaceFacts {
   Place place;
-  std::string_view said;        // "white line at the heel"
-  std::optional<int> zone;      // only where one number is certain
-  bool needs_claw;              // false for skin that belongs to the whole foot
-  std::string_view source;      // where place and number come from, and how sure that is
+  std::string_view said;    // "white line at the heel"
+  std::optional<int> zone;  // only where one number is certain
+  bool needs_claw;          // false for skin that belongs to the whole foot
+  std::string_view source;  // where place and number come from, and how sure that is
 };
 
 std::span<const PlaceFacts> all_places();

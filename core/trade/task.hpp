@@ -17,10 +17,12 @@ enum class TaskKind { wrap_off, block_check, block_off, look_at_foot, watch_her_
 
 template <>
 struct EnumWords<TaskKind> {
-  static constexpr EnumWord<TaskKind> table[] = {
-      {TaskKind::wrap_off, "wrap_off"},         {TaskKind::block_check, "block_check"},
-      {TaskKind::block_off, "block_off"},       {TaskKind::look_at_foot, "look_at_foot"},
-      {TaskKind::watch_her_walk, "watch_her_walk"}, {TaskKind::vet, "vet"}};
+  static constexpr EnumWord<TaskKind> table[] = {{TaskKind::wrap_off, "wrap_off"},
+                                                 {TaskKind::block_check, "block_check"},
+                                                 {TaskKind::block_off, "block_off"},
+                                                 {TaskKind::look_at_foot, "look_at_foot"},
+                                                 {TaskKind::watch_her_walk, "watch_her_walk"},
+                                                 {TaskKind::vet, "vet"}};
 };
 
 enum class Owner { farmer, trimmer, vet };
@@ -41,12 +43,13 @@ struct TaskMade {
   Owner owner = Owner::farmer;
   Day earliest;
   Day due;
-  Day overdue;  // from this day on it is late
+  Day overdue;        // from this day on it is late
   std::string words;  // "wrap off left hind"
   std::string rule;   // slug of the rule that made it
   std::int32_t rule_version = 1;
 
   friend bool operator==(const TaskMade&, const TaskMade&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("task", &TaskMade::task, "id of the task");
@@ -76,7 +79,7 @@ enum class News {
   block_off,
   block_came_off,
   block_still_on,
-  looked_at,     // the look was done, nothing more to say
+  looked_at,  // the look was done, nothing more to say
   vet_came,
   still_lame,
   walks_sound,

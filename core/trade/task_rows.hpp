@@ -70,9 +70,9 @@ enum class DoubtKind {
   place_not_called,
   degree_not_called,
   stage_not_called,
-  unanswered,         // a warning nobody answered
+  unanswered,  // a warning nobody answered
   number_given_twice,
-  two_versions        // one id with different bytes
+  two_versions  // one id with different bytes
 };
 
 template <>

@@ -32,6 +32,7 @@ struct CowSaid {
   std::string looks;                      // words for a cow without a number
 
   friend bool operator==(const CowSaid&, const CowSaid&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("known", &CowSaid::known, "whether her number was read");
@@ -46,9 +47,8 @@ enum class Reason { not_called, routine, lame, recheck, dry_off, heifer, fresh, 
 template <>
 struct EnumWords<Reason> {
   static constexpr EnumWord<Reason> table[] = {
-      {Reason::not_called, "not_called"}, {Reason::routine, "routine"},
-      {Reason::lame, "lame"},             {Reason::recheck, "recheck"},
-      {Reason::dry_off, "dry_off"},       {Reason::heifer, "heifer"},
+      {Reason::not_called, "not_called"}, {Reason::routine, "routine"}, {Reason::lame, "lame"},
+      {Reason::recheck, "recheck"},       {Reason::dry_off, "dry_off"}, {Reason::heifer, "heifer"},
       {Reason::fresh, "fresh"},           {Reason::other, "other"}};
 };
 
@@ -58,7 +58,9 @@ struct TimeSaid {
   std::optional<Weekday> weekday;
 
   [[nodiscard]] bool said() const { return days.has_value() || weekday.has_value(); }
+
   friend bool operator==(const TimeSaid&, const TimeSaid&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("days", &TimeSaid::days, "days from the visit");
@@ -79,6 +81,7 @@ struct Finding {
   DdStage stage = DdStage::not_called;
 
   friend bool operator==(const Finding&, const Finding&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("claw", &Finding::claw, "outside, inside, both, not called, or none for skin");
@@ -93,14 +96,14 @@ struct Finding {
 
 enum class ActionKind {
   opened,
-  block_on,         // on the good claw
-  block_stacked,    // a second one on top
-  block_refitted,   // the old one was lost, a new one put on
-  block_again,      // blocked again because not healed
-  block_off,        // taken off
-  block_came_off,   // came off by itself
-  block_still_on,   // seen and left on
-  block_unknown,    // asked about, nobody knows
+  block_on,        // on the good claw
+  block_stacked,   // a second one on top
+  block_refitted,  // the old one was lost, a new one put on
+  block_again,     // blocked again because not healed
+  block_off,       // taken off
+  block_came_off,  // came off by itself
+  block_still_on,  // seen and left on
+  block_unknown,   // asked about, nobody knows
   wrap_on,
   wrap_off,
   wrap_came_off,
@@ -115,26 +118,25 @@ enum class ActionKind {
 
 template <>
 struct EnumWords<ActionKind> {
-  static constexpr EnumWord<ActionKind> table[] = {
-      {ActionKind::opened, "opened"},
-      {ActionKind::block_on, "block_on"},
-      {ActionKind::block_stacked, "block_stacked"},
-      {ActionKind::block_refitted, "block_refitted"},
-      {ActionKind::block_again, "block_again"},
-      {ActionKind::block_off, "block_off"},
-      {ActionKind::block_came_off, "block_came_off"},
-      {ActionKind::block_still_on, "block_still_on"},
-      {ActionKind::block_unknown, "block_unknown"},
-      {ActionKind::wrap_on, "wrap_on"},
-      {ActionKind::wrap_off, "wrap_off"},
-      {ActionKind::wrap_came_off, "wrap_came_off"},
-      {ActionKind::wrap_still_on, "wrap_still_on"},
-      {ActionKind::wrap_unknown, "wrap_unknown"},
-      {ActionKind::spray, "spray"},
-      {ActionKind::paste, "paste"},
-      {ActionKind::see_again, "see_again"},
-      {ActionKind::vet, "vet"},
-      {ActionKind::told_farmer, "told_farmer"}};
+  static constexpr EnumWord<ActionKind> table[] = {{ActionKind::opened, "opened"},
+                                                   {ActionKind::block_on, "block_on"},
+                                                   {ActionKind::block_stacked, "block_stacked"},
+                                                   {ActionKind::block_refitted, "block_refitted"},
+                                                   {ActionKind::block_again, "block_again"},
+                                                   {ActionKind::block_off, "block_off"},
+                                                   {ActionKind::block_came_off, "block_came_off"},
+                                                   {ActionKind::block_still_on, "block_still_on"},
+                                                   {ActionKind::block_unknown, "block_unknown"},
+                                                   {ActionKind::wrap_on, "wrap_on"},
+                                                   {ActionKind::wrap_off, "wrap_off"},
+                                                   {ActionKind::wrap_came_off, "wrap_came_off"},
+                                                   {ActionKind::wrap_still_on, "wrap_still_on"},
+                                                   {ActionKind::wrap_unknown, "wrap_unknown"},
+                                                   {ActionKind::spray, "spray"},
+                                                   {ActionKind::paste, "paste"},
+                                                   {ActionKind::see_again, "see_again"},
+                                                   {ActionKind::vet, "vet"},
+                                                   {ActionKind::told_farmer, "told_farmer"}};
 };
 
 struct Action {
@@ -144,6 +146,7 @@ struct Action {
   TimeSaid when;           // "off Thu", "see again 28d"
 
   friend bool operator==(const Action&, const Action&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("kind", &Action::kind, "what was done");
@@ -169,6 +172,7 @@ struct Measure {
   Length length;
 
   friend bool operator==(const Measure&, const Measure&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("kind", &Measure::kind, "what was measured");
@@ -207,6 +211,7 @@ struct FootCall {
   std::string note;
 
   friend bool operator==(const FootCall&, const FootCall&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("foot", &FootCall::foot, "LF RF LH RH");
@@ -231,8 +236,8 @@ struct EnumWords<TurnEnd> {
 struct Turn {
   CowSaid cow;
   Reason reason = Reason::not_called;
-  std::string reason_words;  // for Reason::other
-  FootSet lame;              // "lame LH"; empty with Reason::lame means the leg was not named
+  std::string reason_words;    // for Reason::other
+  FootSet lame;                // "lame LH"; empty with Reason::lame means the leg was not named
   std::vector<FootCall> feet;  // at most one per foot, in the order first named
   bool rest_fine = false;      // "rest fine", "nothing found": fills today's feet when settled
   bool walks_sound = false;
@@ -242,6 +247,7 @@ struct Turn {
   std::string note;
 
   friend bool operator==(const Turn&, const Turn&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("cow", &Turn::cow, "the cow as named");

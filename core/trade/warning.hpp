@@ -28,6 +28,7 @@ struct Warning {
   std::vector<std::string> answers;  // as call line words: "wrap still on", "go ahead"
 
   friend bool operator==(const Warning&, const Warning&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("rule", &Warning::rule, "the check that fired");
@@ -46,6 +47,7 @@ struct WarningShown {
   std::string decision;
 
   friend bool operator==(const WarningShown&, const WarningShown&) = default;
+
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("warning", &WarningShown::warning, "as it was shown");
