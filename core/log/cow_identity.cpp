@@ -93,8 +93,7 @@ CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& number
     if (!said.looks.empty()) row.looks = said.looks;
   }
   if (!numbers.empty()) row.number = numbers.back().number;
-  row.number_said =
-      row.number.empty() ? numbers_in_doubt(story) : said_for(story, row.number);
+  row.number_said = row.number.empty() ? numbers_in_doubt(story) : said_for(story, row.number);
   const std::vector<Day> days = days_seen(story);
   row.first_seen = *std::min_element(days.begin(), days.end());
   row.last_seen = *std::max_element(days.begin(), days.end());
