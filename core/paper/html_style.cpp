@@ -52,7 +52,7 @@ padding:.5mm 0}
 .done i{flex:1;border-bottom:.3mm solid #000}
 table{border-collapse:collapse;width:100%;margin:2mm 0}
 caption{text-align:left;font-weight:bold;padding-bottom:1mm}
-th,td{text-align:left;vertical-align:baseline;padding:.9mm 4mm .9mm 0}
+th,td{text-align:left;vertical-align:middle;padding:.9mm 4mm .9mm 0}
 thead th{font-weight:normal;color:#666;border-bottom:.5mm solid #000}
 tbody tr{border-bottom:.3mm solid #999}
 tbody th{font-size:14pt;white-space:nowrap}

@@ -122,9 +122,7 @@ Card card_of(const CowSeen& cow, const VisitView& view) {
   const FootSet& todays_feet = view.input.visit.todays_feet;
   Card card{view.names.label(cow.cow), head_of(cow, view), {}, std::nullopt};
   if (cow.in_crush || !cow.feet.empty()) {
-    for (const Foot foot : feet_to_tell(cow, todays_feet)) {
-      card.lines.push_back(foot_line(cow, foot, view));
-    }
+    card.lines = foot_lines(cow, view);
     card.figure = track_figure(track_of(cow, view.input.visit.day, todays_feet),
                                view.names.in_text(cow.cow), view.wording);
   }

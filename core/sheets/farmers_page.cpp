@@ -17,6 +17,17 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
   std::move(more.begin(), more.end(), std::back_inserter(blocks));
 }
 
+/// Nothing is called "nothing found" that was not called so.
+std::string without_finding(const CowSeen& cow, const TaskRow& task, const Wording& wording) {
+  if (!task.foot) {
+    return cow.came_lame ? wording.reason(Reason::lame, cow.lame)
+                         : wording.say(Saying::vet_reason_not_called);
+  }
+  const std::string state = wording.state(state_of(cow, *task.foot));
+  const bool lame_there = cow.came_lame && (cow.lame.empty() || cow.lame.has(*task.foot));
+  return lame_there ? wording.say(Saying::vet_came_lame) + ", " + state : state;
+}
+
 /// What was found where the vet is to look, or else what she came with.
 std::string why_vet(const VisitView& view, const TaskRow& task) {
   const Wording& wording = view.wording;
@@ -31,10 +42,7 @@ std::string why_vet(const VisitView& view, const TaskRow& task) {
     const std::string words = wording.finding_at_claw(*row);
     found.push_back(task.foot ? words : wording.foot(row->foot) + ", " + words);
   }
-  if (!found.empty()) return wording.list(found);
-  if (!cow->came_lame) return wording.say(Saying::vet_reason_not_called);
-  return wording.say(Saying::lame_nothing_found,
-                     {{"reason", wording.reason(Reason::lame, cow->lame)}});
+  return found.empty() ? without_finding(*cow, task, wording) : wording.list(found);
 }
 
 std::string when_vet(const TaskRow& task, Day today, const Wording& wording) {

@@ -1,6 +1,7 @@
 #include "core/sheets/foot_lines.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace evenclaw {
 
@@ -68,6 +69,22 @@ std::string fixture_words(const OnFootRow& row, const VisitView& view) {
   return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }
 
+bool is_found_today(const CaseRow& row, const CowSeen& cow) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(),
+                     [&](const FindingRow* finding) { return finding->case_id == row.case_id; });
+}
+
+/// "since Tue 29 Sep" for a finding that goes on from an earlier day, else "".
+std::string since_words(const FindingRow& finding, const CowSeen& cow, const VisitView& view) {
+  const Day today = view.input.visit.day;
+  for (const CaseRow* row : cow.cases) {
+    if (row->case_id != finding.case_id || row->first_day >= today) continue;
+    return view.wording.say(Saying::found_since,
+                            {{"date", view.wording.date(row->first_day, today)}});
+  }
+  return {};
+}
+
 void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitView& view) {
   const Day today = view.input.visit.day;
   for (const OnFootRow* row : cow.on_feet) {
@@ -75,9 +92,16 @@ void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitVi
     sentences.add(fixture_words(*row, view), Emphasis::quiet);
   }
   for (const CaseRow* row : cow.cases) {
-    if (row->foot != foot || row->first_day >= today) continue;
+    if (row->foot != foot || row->first_day >= today || is_found_today(*row, cow)) continue;
     sentences.add(case_words(*row, view), Emphasis::quiet);
   }
+}
+
+TermLine shared_line(const std::string& state, const FootSet& feet, const Wording& wording) {
+  if (feet.count() == 1) return {capitalised(wording.feet(feet)), {plain(as_sentence(state))}};
+  const std::string words =
+      wording.say(Saying::state_of_feet, {{"state", state}, {"feet", wording.feet(feet)}});
+  return {"", {plain(as_sentence(words))}};
 }
 
 }  // namespace
@@ -97,7 +121,9 @@ TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
   Sentences sentences;
   sentences.add(state_words(cow, foot, wording), Emphasis::plain);
   for (const FindingRow* row : cow.findings) {
-    if (row->foot == foot) sentences.add(wording.finding_at_claw(*row), Emphasis::strong);
+    if (row->foot != foot) continue;
+    sentences.add(wording.finding_at_claw(*row), Emphasis::strong);
+    sentences.add(since_words(*row, cow, view), Emphasis::quiet);
   }
   for (const ActionRow* row : cow.actions) {
     if (row->foot == foot) {
@@ -114,6 +140,29 @@ TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
   if (called_twice) sentences.add(wording.say(Saying::called_twice), Emphasis::plain);
   add_past(sentences, cow, foot, view);
   return {capitalised(wording.foot(foot)), sentences.take()};
+}
+
+std::vector<TermLine> foot_lines(const CowSeen& cow, const VisitView& view) {
+  std::vector<TermLine> lines;
+  std::vector<std::pair<std::string, FootSet>> alike;  // what is said, of which feet
+  for (const Foot foot : feet_to_tell(cow, view.input.visit.todays_feet)) {
+    TermLine line = foot_line(cow, foot, view);
+    const std::string state = state_words(cow, foot, view.wording);
+    const bool only_state = line.runs.size() == 1 && !state.empty();
+    if (!only_state) {
+      lines.push_back(std::move(line));
+      continue;
+    }
+    const auto known = std::find_if(alike.begin(), alike.end(),
+                                    [&](const auto& one) { return one.first == state; });
+    if (known != alike.end()) {
+      known->second.add(foot);
+    } else {
+      alike.emplace_back(state, FootSet{foot});
+    }
+  }
+  for (const auto& [state, feet] : alike) lines.push_back(shared_line(state, feet, view.wording));
+  return lines;
 }
 
 }  // namespace evenclaw

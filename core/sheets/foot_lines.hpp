@@ -12,6 +12,10 @@ namespace evenclaw {
 /// Today's feet and every other foot that was spoken of, in the order LF RF LH RH.
 std::vector<Foot> feet_to_tell(const CowSeen& cow, const FootSet& todays_feet);
 
+/// A line for each of feet_to_tell(), but feet of which nothing is said but one and the same state
+/// share a line without a term at the end: "Nothing found: both front feet and left hind."
+std::vector<TermLine> foot_lines(const CowSeen& cow, const VisitView& view);
+
 /// Its state, what was found and done in the order called, then, quietly, what is on it since
 /// earlier and what was there before.
 TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view);

@@ -45,7 +45,7 @@ enum class Saying {
   vet_by,        // {date}
   vet_asked_on,  // {date}
   vet_reason_not_called,
-  lame_nothing_found,  // {reason}
+  vet_came_lame,
   vet_decides,
   no_vet,
   withdrawal_title,
@@ -108,6 +108,8 @@ enum class Saying {
   column_reason,
   column_feet,
   lifted_not_said,
+  state_of_feet,  // {state} {feet}
+  found_since,    // {date}
   called_twice,
   trimmed,
   not_trimmed,

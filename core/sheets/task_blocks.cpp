@@ -44,6 +44,12 @@ std::vector<CowOnDay> cows_of(const Tasks& of_one_day) {
   return cows;
 }
 
+bool one_owner(const std::vector<CowOnDay>& cows) {
+  return std::all_of(cows.begin(), cows.end(), [&](const CowOnDay& cow) {
+    return cow.listed_under == cows.front().listed_under;
+  });
+}
+
 Runs task_line(const TaskRow& task, Owner listed_under, Day today, const Wording& wording) {
   const std::string words =
       task.owner == listed_under
@@ -71,10 +77,17 @@ TaskItem item_of(const CowOnDay& cow, const CowNames& names, Day today, const Wo
   return item;
 }
 
-Heading day_heading(Day due, int level, Day today, const Wording& wording) {
+/// Says beside the date whose tasks these are when they are all of one owner.
+Heading day_heading(const std::vector<CowOnDay>& cows, int level, Day today,
+                    const Wording& wording) {
+  const Day due = cows.front().tasks.front()->due;
   Heading heading{level,
                   capitalised(wording.say(Saying::by_day, {{"date", wording.date(due, today)}}))};
   if (due == today) heading.aside = wording.say(Saying::today);
+  if (one_owner(cows)) {
+    heading.aside +=
+        (heading.aside.empty() ? "" : ", ") + owner_words(cows.front().listed_under, wording);
+  }
   return heading;
 }
 
@@ -99,9 +112,11 @@ std::vector<Block> task_blocks(const Tasks& tasks, const CowNames& names, int le
     const auto end = std::find_if(at, tasks.end(), [&](const TaskRow* t) { return t->due != due; });
     const std::vector<CowOnDay> cows = cows_of(Tasks(at, end));
     at = end;
-    blocks.emplace_back(day_heading(due, level, today, wording));
+    blocks.emplace_back(day_heading(cows, level, today, wording));
     for (const Owner owner : {Owner::farmer, Owner::trimmer, Owner::vet}) {
-      TaskList list{owner_words(owner, wording), wording.say(Saying::done_on), {}};
+      TaskList list{one_owner(cows) ? "" : capitalised(owner_words(owner, wording)),
+                    wording.say(Saying::done_on),
+                    {}};
       for (const CowOnDay& cow : cows) {
         if (cow.listed_under == owner) list.items.push_back(item_of(cow, names, today, wording));
       }

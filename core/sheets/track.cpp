@@ -147,7 +147,7 @@ constexpr PrintAt print_at(Foot foot) {
 Label foot_letters(Foot foot) {
   const PrintAt at = print_at(foot);
   const double x = at.is_left ? 0.2 : 29.8;
-  return {{x, at.centre.y - 2.6},
+  return {{x, at.centre.y + 4.2},
           std::string(word_of(foot)),
           small_letters,
           at.is_left ? Anchor::start : Anchor::end,

@@ -60,6 +60,12 @@ bool says_its_place(Lesion lesion, Place place) {
   return facts.nowhere_else && facts.usual_places.size() == 1 && facts.usual_places[0] == place;
 }
 
+/// Only then is it news on which claw the block is.
+bool puts_block_on(ActionKind action) {
+  return action == ActionKind::block_on || action == ActionKind::block_stacked ||
+         action == ActionKind::block_refitted || action == ActionKind::block_again;
+}
+
 void append(std::string& list, std::string_view part) {
   if (part.empty()) return;
   if (!list.empty()) list += ", ";
@@ -143,16 +149,14 @@ std::string Wording::finding_at_claw(const FindingRow& row) const {
 
 std::string Wording::act(const ActionRow& row, Day near) const {
   std::string words = words_of(tables_.acts, row.action);
-  const std::string where = claw(row.claw);
+  const bool left_out = row.claw == Claw::not_called && !puts_block_on(row.action);
+  const std::string where = left_out ? std::string() : claw(row.claw);
   if (!where.empty()) words = say(Saying::at_claw, {{"what", words}, {"claw", where}});
   if (!row.product.empty()) {
     words = say(Saying::with_product, {{"what", words}, {"product", row.product}});
   }
   if (!row.said_for) return words;
-  const bool comes_off = row.action == ActionKind::wrap_on || row.action == ActionKind::block_on ||
-                         row.action == ActionKind::block_stacked ||
-                         row.action == ActionKind::block_refitted ||
-                         row.action == ActionKind::block_again;
+  const bool comes_off = row.action == ActionKind::wrap_on || puts_block_on(row.action);
   return say(comes_off ? Saying::off_by : Saying::by_date,
              {{"what", words}, {"date", date(*row.said_for, near)}});
 }

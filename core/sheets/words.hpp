@@ -77,7 +77,8 @@ class Wording {
   /// found.
   [[nodiscard]] std::string state(FootState state) const;
 
-  /// "block on inside claw", "wrap on, off by Thu 26 Nov". `near` is the day of the visit.
+  /// "block on, inside claw", "wrap on, off by Thu 26 Nov". A claw that was not called is said of
+  /// a block that goes on, else left out. `near` is the day of the visit.
   [[nodiscard]] std::string act(const ActionRow& row, Day near) const;
 
   /// "lame on left hind", "recheck", "reason not called".

@@ -42,7 +42,7 @@ TEST_CASE("vet tasks are due like all others") {
   InventedDay day("Hollow Meadow");
   day.task("412", TaskKind::vet, Owner::vet, 0);
   const std::string text = to_plain_text(due_of(day.input()));
-  CHECK(text.find("For the vet\n412  [ ] vet to see her") != std::string::npos);
+  CHECK(text.find("(today, for the vet)\n412  [ ] vet to see her") != std::string::npos);
 }
 
 TEST_CASE("nothing due is said") {

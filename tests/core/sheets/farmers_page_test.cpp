@@ -39,8 +39,16 @@ TEST_CASE("a vet not due today is not called for today") {
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 3);
   const std::string text = text_of(day.input());
   CHECK(holds(text, "# VET\n"));
-  CHECK(holds(text, "Left hind, lame on left hind, nothing found"));
+  CHECK(holds(text, "Left hind, came lame, nothing found"));
   CHECK(holds(text, "Ring by Fri 27 Nov."));
+}
+
+TEST_CASE("a foot for the vet that was not lifted is not called fine") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::not_lifted);
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  CHECK(holds(text_of(day.input()), "Left hind, not lifted\n"));
 }
 
 TEST_CASE("a vet asked for at an earlier visit and not come is late") {

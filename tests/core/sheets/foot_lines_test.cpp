@@ -78,10 +78,18 @@ TEST_CASE("a lesion that goes on says since when") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
   day.found({Foot::lh, Claw::outside, Lesion::su});
-  day.rows().cases.clear();
-  day.earlier({Foot::lh, Claw::outside, Lesion::su}, 40).last_day = day.input().visit.day;
+  day.rows().cases.back().first_day = day.input().visit.day - 40;
   CHECK(line_of(day, Foot::lh) ==
-        "Left hind: Outside claw: sole ulcer (SU). Since Thu 15 Oct: outside claw, sole ulcer.");
+        "Left hind: Outside claw: sole ulcer (SU). There since Thu 15 Oct.");
+}
+
+TEST_CASE("a lesion that is still open and was not looked for is told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::not_lifted);
+  day.earlier({Foot::lh, Claw::outside, Lesion::su}, 40);
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Not lifted. Since Thu 15 Oct: outside claw, sole ulcer.");
 }
 
 TEST_CASE("a foot called twice says that both were kept") {
@@ -89,6 +97,21 @@ TEST_CASE("a foot called twice says that both were kept") {
   day.turn("412");
   day.foot(Foot::lh, FootState::nothing_found).called_twice = true;
   CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Called twice, both kept.");
+}
+
+TEST_CASE("feet of which only the same is said share one line") {
+  InventedDay day("Hollow Meadow", four_feet);
+  day.turn("412");
+  day.found({Foot::lf, Claw::outside, Lesion::su});
+  for (const Foot foot : {Foot::rf, Foot::rh}) day.foot(foot, FootState::nothing_found);
+  const VisitView view = view_of(day.input(), english_wording());
+  const auto lines = foot_lines(view.cows.at(0), view);
+  REQUIRE(lines.size() == 3);
+  CHECK(lines[0].term == "Left front");
+  CHECK(lines[1].term.empty());
+  CHECK(lines[1].runs.at(0).text == "Nothing found: right front and right hind.");
+  CHECK(lines[2].term == "Left hind");
+  CHECK(lines[2].runs.at(0).text == "Nobody said whether lifted.");
 }
 
 TEST_CASE("today's feet, feet spoken of and lame legs are told, no others") {

@@ -128,8 +128,8 @@ class InventedDay {
     row.place = called.place;
     row.degree = called.degree;
     row.stage = called.stage;
+    row.case_id = earlier(called, 0).case_id;
     rows().findings.push_back(row);
-    earlier(called, 0);
     return rows().findings.back();
   }
 

@@ -26,12 +26,10 @@ TEST_CASE("tasks stand by date, within a date by number") {
   day.task("77", TaskKind::wrap_off, Owner::farmer, 2);
   day.task("412", TaskKind::wrap_off, Owner::farmer, 1);
   CHECK(text_of(day) ==
-        "By Wed 25 Nov\n"
-        "For the farm\n"
+        "By Wed 25 Nov (for the farm)\n"
         "412  [ ] wrap off\n"
         "\n"
-        "By Thu 26 Nov\n"
-        "For the farm\n"
+        "By Thu 26 Nov (for the farm)\n"
         "77   [ ] wrap off\n"
         "513  [ ] wrap off\n");
 }
@@ -45,7 +43,7 @@ TEST_CASE("a cow stands once per date, the other owner is named on the line") {
         "By Sun 29 Nov\n"
         "For the farm\n"
         "412  [ ] wrap off\n"
-        "     [ ] For the trimmer: see her again\n"
+        "     [ ] for the trimmer: see her again\n"
         "For the trimmer\n"
         "77  [ ] see her again\n");
 }
@@ -55,12 +53,10 @@ TEST_CASE("what is past its last good day is called late, what is due today toda
   day.task("412", TaskKind::wrap_off, Owner::farmer, -6);
   day.task("77", TaskKind::wrap_off, Owner::farmer, 0);
   CHECK(text_of(day) ==
-        "By Wed 18 Nov\n"
-        "For the farm\n"
+        "By Wed 18 Nov (for the farm)\n"
         "412  [ ] wrap off late\n"
         "\n"
-        "By Tue 24 Nov (today)\n"
-        "For the farm\n"
+        "By Tue 24 Nov (today, for the farm)\n"
         "77  [ ] wrap off\n");
 }
 
