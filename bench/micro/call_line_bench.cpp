@@ -9,9 +9,9 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 
-namespace {
+namespace evenclaw {
 
-using namespace evenclaw;
+namespace {
 
 constexpr std::string_view day_of_lines[] = {
     "today hinds",
@@ -91,12 +91,18 @@ void report(const char* what, double items, F work) {
               per_second[repeats / 2], per_second.front(), per_second.back(), repeats, total);
 }
 
-}  // namespace
-
-int main() {
+void report_all() {
   constexpr int rounds = 2000;
   const auto lines = static_cast<double>(std::size(day_of_lines));
   report("lines read", rounds * lines, [] { return clauses_read(rounds); });
   constexpr int offer_rounds = 20;
   report("half lines answered", offer_rounds * 5.0, [] { return offers_made(offer_rounds); });
+}
+
+}  // namespace
+
+}  // namespace evenclaw
+
+int main() {
+  evenclaw::report_all();
 }

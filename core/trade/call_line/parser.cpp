@@ -233,38 +233,36 @@ class Parser {
   }
 
   void refuse_word(const Term& term) {
-    if (is_glued_to_number(term)) {
-      refuse_glued(term);
-      return;
-    }
-    const std::vector<TermKind> kinds = kinds_after(spot_);
-    if (term.kind != TermKind::unknown_word) {
-      add_fault(
-          {"call-not-understood", quoted(term) + " cannot stand here; expected " + told(kinds),
-           remedy_for(term.kind)},
-          term);
-      return;
-    }
     if (telling_ == Telling::briefly) {
-      add_fault({"call-not-understood", quoted(term) + " is not understood"}, term);
-      return;
+      add_fault(not_understood(quoted(term) + " is not understood"), term);
+    } else if (is_glued_to_number(term)) {
+      refuse_glued(term);
+    } else if (term.kind == TermKind::unknown_word) {
+      refuse_unknown(term);
+    } else {
+      add_fault(
+          not_understood(quoted(term) + " cannot stand here; expected " + told(kinds_after(spot_)),
+                         remedy_for(term.kind)),
+          term);
     }
-    // The word may belong to what was taken just before: "sole ulsr" began as "sole".
-    Nearest near = nearest_phrase(tokens_, at_, at_, kinds, language_);
-    std::vector<TermKind> kinds_before = kinds_after(spot_before_);
+  }
+
+  // The word may belong to what was taken just before: "sole ulsr" began as "sole".
+  void refuse_unknown(const Term& term) {
+    const std::vector<TermKind> kinds = kinds_after(spot_);
+    const std::vector<TermKind> kinds_before = kinds_after(spot_before_);
+    const Nearest alone = nearest_phrase(tokens_, at_, at_, kinds, language_);
     const Nearest together = nearest_phrase(tokens_, at_, last_term_, kinds_before, language_);
-    const bool is_together = together.first_token < at_ && together.distance <= near.distance;
-    if (is_together) near = together;
+    const bool is_together = together.first_token < at_ && together.distance <= alone.distance;
+    const Nearest& near = is_together ? together : alone;
     Term shown = term;
     shown.first_token = near.first_token;
     shown.token_count = near.token_count;
+    const std::string expected = told(is_together ? kinds_before : kinds);
     const std::string remedy =
         near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
-    add_fault(
-        {"call-not-understood",
-         quoted(shown) + " is not understood; expected " + told(is_together ? kinds_before : kinds),
-         remedy},
-        shown);
+    add_fault(not_understood(quoted(shown) + " is not understood; expected " + expected, remedy),
+              shown);
   }
 
   [[nodiscard]] bool is_glued_to_number(const Term& term) const {
