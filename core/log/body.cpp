@@ -56,6 +56,13 @@ std::optional<Json> body_detail::current_body(const Entry& entry) {
   return up_cast(*std::move(json), form, *version, all_up_casters());
 }
 
+std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member) {
+  const std::optional<Json> body = body_detail::current_body(entry);
+  const Json* json = body ? body->member(member) : nullptr;
+  const std::string* text = json == nullptr ? nullptr : json->as_string();
+  return text == nullptr ? std::nullopt : uuid_from_text(*text);
+}
+
 Readable readable(const Entry& entry) {
   if (!entry.body) return Readable::redacted;
   const KindFacts* facts = find_kind(entry.envelope.kind);

@@ -49,6 +49,9 @@ Readable readable(const Entry& entry);
 template <class Body>
 std::optional<Body> body_as(const Entry& entry);
 
+/// The id a body holds under that name, without reading the rest; nothing as for body_as().
+std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member);
+
 /// The canonical bytes of a body.
 template <class Body>
 std::string body_bytes(const Body& body) {

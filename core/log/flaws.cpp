@@ -64,12 +64,13 @@ Entries each_id_once(Entries entries) {
   return entries;
 }
 
-void find_correction_flaws(const Entries& shown, std::vector<LogFlaw>& flaws) {
-  const Corrections corrections = corrections_among(shown);
+void find_correction_flaws(const Entries& shown, const std::set<ScopedId>& redacted,
+                           std::vector<LogFlaw>& flaws) {
+  const Corrections corrections = corrections_among(shown, redacted);
   for (const std::size_t at : corrections.in_a_ring) {
     flaws.push_back(flaw_of(LogFlaw::Kind::supersedes_cycle, *shown[at]));
   }
-  for (const std::size_t at : corrections.other_kind) {
+  for (const std::size_t at : corrections.not_fitting) {
     flaws.push_back(flaw_of(LogFlaw::Kind::supersedes_other_kind, *shown[at]));
   }
 }
@@ -91,7 +92,7 @@ std::vector<LogFlaw> flaws_of(std::span<const Entry> entries) {
   std::sort(sorted.begin(), sorted.end(),
             [](const Entry* a, const Entry* b) { return stands_before(*a, *b); });
   find_order_jumps(sorted, flaws);
-  find_correction_flaws(each_id_once(std::move(sorted)), flaws);
+  find_correction_flaws(each_id_once(std::move(sorted)), redacted_among(entries), flaws);
 
   std::sort(flaws.begin(), flaws.end(), [](const LogFlaw& a, const LogFlaw& b) {
     return std::tie(a.scope, a.device, a.seq, a.kind, a.entry) <

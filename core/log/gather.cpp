@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/log/body.hpp"
+#include "core/log/standing.hpp"
 
 namespace evenclaw {
 
@@ -30,18 +31,14 @@ class Gathering {
   /// What the gathered entries correct, and what else corrects that.
   Outcome add_families() {
     while (!corrections_.empty()) {
-      const Entry correction = std::move(corrections_.back());
+      std::vector<Entry> members = {std::move(corrections_.back())};
       corrections_.pop_back();
-      const EntryId target_id = *correction.envelope.supersedes;
-      if (by_id_.count(target_id) > 0) continue;
-      const auto target = lookup_.by_id(target_id);
-      if (!target) return target.faults();
-      if (!*target) continue;
-      add(**target);
-      // A correction names every subject of what it corrects, so the others are found there too.
-      for (const Uuid& subject : (*target)->envelope.subjects) {
-        if (subject == correction.envelope.scope) continue;
-        const Outcome added = add_touching(subject, {correction.envelope.kind});
+      const Outcome climbed = add_ancestors(members);
+      if (!climbed) return climbed;
+      while (!members.empty()) {
+        const Entry member = std::move(members.back());
+        members.pop_back();
+        const Outcome added = add_corrections_of(member, members);
         if (!added) return added;
       }
     }
@@ -74,6 +71,36 @@ class Gathering {
   }
 
  private:
+  /// From the one member given up to the entry that corrects nothing that is known.
+  Outcome add_ancestors(std::vector<Entry>& members) {
+    std::set<EntryId> passed;
+    std::optional<EntryId> next = members.front().envelope.supersedes;
+    while (next && passed.insert(*next).second) {
+      const auto target = lookup_.by_id(*next);
+      if (!target) return target.faults();
+      if (!*target) return Done{};
+      next = (*target)->envelope.supersedes;
+      add(**target);
+      members.push_back(**target);
+    }
+    return Done{};
+  }
+
+  Outcome add_corrections_of(const Entry& member, std::vector<Entry>& members) {
+    if (!families_asked_.insert(member.envelope.id).second) return Done{};
+    for (const Uuid& subject : about(member)) {
+      if (subject == member.envelope.scope) continue;
+      const auto found = lookup_.touching(subject, {member.envelope.kind});
+      if (!found) return found.faults();
+      for (const Entry& other : *found) {
+        if (other.envelope.supersedes != member.envelope.id) continue;
+        add(other);
+        members.push_back(other);
+      }
+    }
+    return Done{};
+  }
+
   void add(const Entry& entry) {
     const bool is_new = by_id_.emplace(entry.envelope.id, entry).second;
     if (is_new && entry.envelope.supersedes) corrections_.push_back(entry);
@@ -82,6 +109,7 @@ class Gathering {
   const EntryLookup& lookup_;
   std::map<EntryId, Entry> by_id_;
   std::vector<Entry> corrections_;
+  std::set<EntryId> families_asked_;
 };
 
 bool moves_cows(const Entry& entry) {
@@ -126,19 +154,20 @@ class Arrival {
       if (!found) return found.faults();
       if (*found) waiting.push_back(**found);
     }
-    for (const CowId cow : touched.cows) {
-      const Outcome added = add_corrections_of(entry, cow.value, waiting);
+    for (const Uuid& subject : about(entry)) {
+      const Outcome added = add_corrections_of(entry, subject, waiting);
       if (!added) return added;
     }
+    if (!moves_cows(entry)) return Done{};
     for (const VisitId visit : touched.visits) {
-      Outcome added = add_corrections_of(entry, visit.value, waiting);
-      if (added && moves_cows(entry)) added = add_cows_of(visit);
+      const Outcome added = add_cows_of(visit);
       if (!added) return added;
     }
     return Done{};
   }
 
   Outcome add_corrections_of(const Entry& entry, const Uuid& subject, std::vector<Entry>& waiting) {
+    if (subject == entry.envelope.scope) return Done{};
     const auto found = lookup_.touching(subject, {entry.envelope.kind});
     if (!found) return found.faults();
     for (const Entry& other : *found) {

@@ -61,7 +61,9 @@ class EntrySet {
   std::set<std::pair<Uuid, EntryId>> redacted_;
 };
 
-/// A hole in a device's count, or a counter that jumped further than is believed.
+/// A hole in a device's count, a counter that jumped further than is believed, or a correction that
+/// cannot count: one in a ring, of another kind, or of an entry about a cow or visit it does not
+/// name itself (both `supersedes_other_kind`).
 struct LogFlaw {
   enum class Kind { gap, seq_used_twice, order_jump, supersedes_cycle, supersedes_other_kind };
   Kind kind;
@@ -80,7 +82,8 @@ std::vector<LogFlaw> flaws_of(std::span<const Entry> entries);
 /// The entries that count, in the total order of each scope: without those superseded, without
 /// those whose body is redacted. Entries that correct one another, directly or in a chain, are a
 /// family of which one counts: the last in the total order among those nothing supersedes. A
-/// correction counts only within scope and kind; in a ring of corrections none of them does.
+/// correction counts only within scope and kind, and only if it names the cow or visit of what it
+/// corrects, so that both are found together; in a ring of corrections none of them does.
 /// A redacted correction still supersedes: taking words away brings no older ones back.
 std::vector<Entry> effective(std::vector<Entry> entries);
 

@@ -7,22 +7,26 @@
 #include <tuple>
 #include <utility>
 
-#include "core/log/bodies.hpp"
+#include "core/log/body.hpp"
 #include "core/log/merge.hpp"
+#include "core/log/visit_facts.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-using ScopedId = std::pair<Uuid, EntryId>;
 using Target = std::optional<std::size_t>;
 
-ScopedId scoped_id(const Entry& entry) {
-  return {entry.envelope.scope, entry.envelope.id};
+bool may_correct(const Entry& correction, const Entry& target, bool is_redacted) {
+  if (correction.envelope.kind != target.envelope.kind) return false;
+  const std::vector<Uuid> subjects = is_redacted ? target.envelope.subjects : about(target);
+  return std::all_of(subjects.begin(), subjects.end(),
+                     [&](const Uuid& subject) { return names_subject(correction, subject); });
 }
 
 // The position each entry corrects, before rings are looked for.
-std::vector<Target> targets_among(std::span<const Entry* const> entries, Corrections& found) {
+std::vector<Target> targets_among(std::span<const Entry* const> entries,
+                                  const std::set<ScopedId>& redacted, Corrections& found) {
   std::map<ScopedId, std::size_t> position_of;
   for (std::size_t i = 0; i < entries.size(); ++i) position_of.emplace(scoped_id(*entries[i]), i);
   std::vector<Target> targets(entries.size());
@@ -31,10 +35,11 @@ std::vector<Target> targets_among(std::span<const Entry* const> entries, Correct
     if (!envelope.supersedes) continue;
     const auto at = position_of.find({envelope.scope, *envelope.supersedes});
     if (at == position_of.end()) continue;
-    if (entries[at->second]->envelope.kind == envelope.kind) {
+    const Entry& target = *entries[at->second];
+    if (may_correct(*entries[i], target, redacted.count(scoped_id(target)) > 0)) {
       targets[i] = at->second;
     } else {
-      found.other_kind.push_back(i);
+      found.not_fitting.push_back(i);
     }
   }
   return targets;
@@ -127,6 +132,12 @@ std::vector<const Entry*> each_id_once(std::span<const Entry> entries,
   return shown;
 }
 
+}  // namespace
+
+ScopedId scoped_id(const Entry& entry) {
+  return {entry.envelope.scope, entry.envelope.id};
+}
+
 std::set<ScopedId> redacted_among(std::span<const Entry> entries) {
   std::set<ScopedId> redacted;
   for (const Entry& entry : entries) {
@@ -136,14 +147,20 @@ std::set<ScopedId> redacted_among(std::span<const Entry> entries) {
   return redacted;
 }
 
-}  // namespace
+std::vector<Uuid> about(const Entry& entry) {
+  for (const std::string_view member : {"cow", "visit"}) {
+    if (const std::optional<Uuid> subject = id_in_body(entry, member)) return {*subject};
+  }
+  return entry.envelope.subjects;
+}
 
-Corrections corrections_among(std::span<const Entry* const> entries) {
+Corrections corrections_among(std::span<const Entry* const> entries,
+                              const std::set<ScopedId>& redacted) {
   Corrections found;
   found.counts.assign(entries.size(), true);
   if (std::none_of(entries.begin(), entries.end(), corrects_something)) return found;
 
-  std::vector<Target> targets = targets_among(entries, found);
+  std::vector<Target> targets = targets_among(entries, redacted, found);
   cut_rings(targets, found);
   for (const Target& target : targets) {
     if (target) found.counts[*target] = false;
@@ -166,7 +183,7 @@ Standing standing_among(std::span<const Entry> entries) {
   Standing standing;
   const std::vector<const Entry*> shown = each_id_once(entries, standing.in_two_versions);
   const std::set<ScopedId> redacted = redacted_among(entries);
-  const Corrections corrections = corrections_among(shown);
+  const Corrections corrections = corrections_among(shown, redacted);
   for (std::size_t i = 0; i < shown.size(); ++i) {
     const Entry& entry = *shown[i];
     const bool is_redacted = !entry.body || (entry.envelope.kind != Redact::kind &&

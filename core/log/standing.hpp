@@ -2,7 +2,9 @@
 #pragma once
 
 #include <cstddef>
+#include <set>
 #include <span>
+#include <utility>
 #include <vector>
 
 #include "core/base/id.hpp"
@@ -10,14 +12,25 @@
 
 namespace evenclaw {
 
+using ScopedId = std::pair<Uuid, EntryId>;
+ScopedId scoped_id(const Entry& entry);
+
+/// The entries whose bodies redact entries among these take away.
+std::set<ScopedId> redacted_among(std::span<const Entry> entries);
+
+/// What an entry is about: its cow, or for an entry about a visit that visit; all its subjects
+/// where no body says. Whoever corrects it names these too, so that both are always found together.
+std::vector<Uuid> about(const Entry& entry);
+
 /// What corrects what among entries of which each (scope, id) stands once.
 struct Corrections {
-  std::vector<bool> counts;             // per entry: not superseded, and the last of its family
-  std::vector<std::size_t> in_a_ring;   // positions of those that supersede each other in a ring
-  std::vector<std::size_t> other_kind;  // positions of those that name an entry of another kind
+  std::vector<bool> counts;              // per entry: not superseded, and the last of its family
+  std::vector<std::size_t> in_a_ring;    // positions of those that supersede each other in a ring
+  std::vector<std::size_t> not_fitting;  // positions of those that do not fit what they name
 };
 
-Corrections corrections_among(std::span<const Entry* const> entries);
+Corrections corrections_among(std::span<const Entry* const> entries,
+                              const std::set<ScopedId>& redacted);
 
 /// The entries that count (see effective()), in the total order of each scope.
 struct Standing {

@@ -25,16 +25,11 @@ Pictures pictures_of_kind(std::string_view kind) {
   return Pictures::none;
 }
 
-// The visit a cow was seen in is among the subjects, but its row does not depend on her. Only this
-// one member is wanted, so the rest of the body is not turned into values.
+// The visit a cow was seen in is among the subjects, but its row does not depend on her.
 std::optional<Uuid> visit_of_cow_entry(const Entry& entry) {
   const bool may_name_one =
       entry.envelope.kind == TurnRecorded::kind || entry.envelope.kind == TaskClosedBody::kind;
-  if (!may_name_one) return std::nullopt;
-  const std::optional<Json> body = body_detail::current_body(entry);
-  const Json* visit = body ? body->member("visit") : nullptr;
-  const std::string* text = visit == nullptr ? nullptr : visit->as_string();
-  return text == nullptr ? std::nullopt : uuid_from_text(*text);
+  return may_name_one ? id_in_body(entry, "visit") : std::nullopt;
 }
 
 }  // namespace

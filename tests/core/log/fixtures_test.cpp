@@ -1,0 +1,180 @@
+#include "core/log/fixtures.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "tests/core/log/farm.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr const char* days[] = {"2026-09-01", "2026-10-01", "2026-11-01"};
+const CowId cow = cow_named("412");
+
+/// What was done to the left hind, visit by visit; the rows by the day they went on.
+std::vector<OnFootRow> done(const std::vector<std::vector<Action>>& visits) {
+  Farm farm;
+  for (std::size_t i = 0; i < visits.size(); ++i) {
+    farm.turn(cow, days[i], {foot(Foot::lh, {}, visits[i])});
+  }
+  std::vector<OnFootRow> rows = farm.rows_of(cow).on_feet;
+  std::sort(rows.begin(), rows.end(), [](const OnFootRow& a, const OnFootRow& b) {
+    return std::tie(a.since, a.position) < std::tie(b.since, b.position);
+  });
+  return rows;
+}
+
+const Action wrap_on = act(ActionKind::wrap_on);
+const Action block_on = act(ActionKind::block_on, Claw::inside);
+
+}  // namespace
+
+TEST_CASE("a wrap is on from its day until it is told to be off") {
+  const struct {
+    ActionKind said;
+    FixtureEnd ended;
+    std::optional<Day> ended_on;
+  } table[] = {
+      {ActionKind::wrap_off, FixtureEnd::taken_off, day(days[1])},
+      {ActionKind::wrap_came_off, FixtureEnd::came_off, day(days[1])},
+      {ActionKind::wrap_still_on, FixtureEnd::still_on, std::nullopt},
+      {ActionKind::wrap_unknown, FixtureEnd::unknown, day(days[1])},
+      {ActionKind::block_off, FixtureEnd::still_on, std::nullopt},
+  };
+
+  for (const auto& row : table) {
+    CAPTURE(word_of(row.said));
+    const std::vector<OnFootRow> rows = done({{wrap_on}, {act(row.said)}});
+    REQUIRE(rows.size() == 1);
+    CHECK(rows[0].fixture == Fixture::wrap);
+    CHECK(rows[0].since == day(days[0]));
+    CHECK(rows[0].ended == row.ended);
+    CHECK(rows[0].ended_on == row.ended_on);
+  }
+}
+
+TEST_CASE("\"don't know\" ends nothing: later words still count") {
+  const std::vector<OnFootRow> off =
+      done({{wrap_on}, {act(ActionKind::wrap_unknown)}, {act(ActionKind::wrap_off)}});
+  REQUIRE(off.size() == 1);
+  CHECK(off[0].ended == FixtureEnd::taken_off);
+  CHECK(off[0].ended_on == day(days[2]));
+  const std::vector<OnFootRow> on =
+      done({{wrap_on}, {act(ActionKind::wrap_unknown)}, {act(ActionKind::wrap_still_on)}});
+  CHECK(on[0].ended == FixtureEnd::still_on);
+  CHECK_FALSE(on[0].ended_on);
+}
+
+TEST_CASE("a block told off on one claw leaves the block on the other claw") {
+  Farm farm;
+  farm.turn(cow, days[0],
+            {foot(Foot::lh, {}, {block_on, act(ActionKind::block_on, Claw::outside)})});
+  farm.turn(cow, days[1], {foot(Foot::lh, {}, {act(ActionKind::block_off, Claw::outside)})});
+  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+    CHECK((row.ended == FixtureEnd::still_on) == (row.claw == Claw::inside));
+  }
+}
+
+TEST_CASE("a block told off without a claw means every block of the foot") {
+  const std::vector<OnFootRow> rows =
+      done({{block_on, act(ActionKind::block_on, Claw::outside)}, {act(ActionKind::block_off)}});
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0].ended == FixtureEnd::taken_off);
+  CHECK(rows[1].ended == FixtureEnd::taken_off);
+}
+
+TEST_CASE("one block over both claws told off on one of them stays on the other") {
+  const std::vector<OnFootRow> rows =
+      done({{act(ActionKind::block_on, Claw::both)}, {act(ActionKind::block_off, Claw::outside)}});
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].ended == FixtureEnd::still_on);
+  CHECK(rows[0].claw == Claw::inside);
+}
+
+TEST_CASE("a block stacked on one belongs to it, on none it is one of its own") {
+  const std::vector<OnFootRow> stacked = done({{block_on}, {act(ActionKind::block_stacked)}});
+  REQUIRE(stacked.size() == 1);
+  CHECK(stacked[0].since == day(days[0]));
+  CHECK(done({{block_on, act(ActionKind::block_stacked, Claw::inside)}}).size() == 1);
+  const std::vector<OnFootRow> alone = done({{act(ActionKind::block_stacked, Claw::inside)}});
+  REQUIRE(alone.size() == 1);
+  CHECK(alone[0].claw == Claw::inside);
+}
+
+TEST_CASE("a new block in the old one's place says how the old one went") {
+  const struct {
+    ActionKind again;
+    FixtureEnd old_one;
+  } table[] = {{ActionKind::block_refitted, FixtureEnd::came_off},
+               {ActionKind::block_again, FixtureEnd::taken_off}};
+
+  for (const auto& row : table) {
+    const std::vector<OnFootRow> rows = done({{block_on}, {act(row.again)}});
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].ended == row.old_one);
+    CHECK(rows[0].ended_on == day(days[1]));
+    CHECK(rows[1].ended == FixtureEnd::still_on);
+    CHECK(rows[1].claw == Claw::inside);
+  }
+}
+
+TEST_CASE("a wrap put on where one is on means that the old one was taken off") {
+  const std::vector<OnFootRow> rows = done({{wrap_on}, {wrap_on}});
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0].ended == FixtureEnd::taken_off);
+  CHECK(rows[1].ended == FixtureEnd::still_on);
+}
+
+TEST_CASE("a block on the other claw leaves the first where it is") {
+  const std::vector<OnFootRow> rows =
+      done({{block_on}, {act(ActionKind::block_on, Claw::outside)}});
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0].ended == FixtureEnd::still_on);
+  CHECK(rows[1].ended == FixtureEnd::still_on);
+}
+
+TEST_CASE("in one turn the old one goes and the new one comes, in whatever order it is said") {
+  const std::vector<std::vector<Action>> orders = {{act(ActionKind::wrap_off), wrap_on},
+                                                   {wrap_on, act(ActionKind::wrap_off)}};
+  for (const std::vector<Action>& said : orders) {
+    const std::vector<OnFootRow> rows = done({{wrap_on}, said});
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].ended == FixtureEnd::taken_off);
+    CHECK(rows[1].ended == FixtureEnd::still_on);
+  }
+}
+
+TEST_CASE("a wrap told off without its foot being named means every foot") {
+  Farm farm;
+  farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  TaskClosedBody told;
+  told.cow = cow;
+  told.day = day(days[1]);
+  told.news = News::wrap_came_off;
+  farm.write(told);
+  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+    CHECK(row.ended == FixtureEnd::came_off);
+    CHECK(row.ended_on == day(days[1]));
+  }
+}
+
+TEST_CASE("news of one foot says nothing of the other, and news before a wrap nothing of it") {
+  Farm farm;
+  farm.turn(cow, days[1], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  TaskClosedBody told;
+  told.cow = cow;
+  told.day = day("2026-10-05");
+  told.news = News::wrap_off;
+  told.feet = {Foot::rh};
+  farm.write(told);
+  told.day = day(days[0]);
+  told.feet = {Foot::lh};
+  farm.write(told);
+  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+    CHECK((row.ended == FixtureEnd::taken_off) == (row.foot == Foot::rh));
+  }
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,213 @@
+#include "core/log/foot_cases.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "tests/core/log/farm.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr const char* days[] = {"2026-09-01", "2026-10-01", "2026-11-01", "2026-12-01"};
+
+/// One call of the left hind per visit, a month apart.
+Rows called(const std::vector<std::vector<Finding>>& visits) {
+  Farm farm;
+  for (std::size_t i = 0; i < visits.size(); ++i) {
+    farm.turn(cow_named("412"), days[i],
+              {visits[i].empty() ? nothing_found(Foot::lh) : foot(Foot::lh, visits[i])});
+  }
+  return farm.rows_of(cow_named("412"));
+}
+
+std::vector<CaseStep> steps_by_day(const Rows& rows) {
+  std::vector<FindingRow> findings = rows.findings;
+  std::stable_sort(findings.begin(), findings.end(), [](const FindingRow& a, const FindingRow& b) {
+    return a.day < b.day || (a.day == b.day && a.position < b.position);
+  });
+  std::vector<CaseStep> steps;
+  for (const FindingRow& row : findings) steps.push_back(row.step);
+  return steps;
+}
+
+const CaseRow& case_of(const Rows& rows, CaseId id) {
+  const auto at = std::find_if(rows.cases.begin(), rows.cases.end(),
+                               [&](const CaseRow& row) { return row.case_id == id; });
+  REQUIRE(at != rows.cases.end());
+  return *at;
+}
+
+Finding with_degree(Finding finding, Degree degree) {
+  finding.degree = degree;
+  return finding;
+}
+
+using Steps = std::vector<CaseStep>;
+
+}  // namespace
+
+TEST_CASE("the same lesion at the same place in the next visit goes on as one case") {
+  const Rows rows = called({{lesion(Lesion::su, Claw::outside, Place::sole_middle)},
+                            {lesion(Lesion::su, Claw::outside, Place::sole_middle)}});
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].times_found == 2);
+  CHECK(rows.cases[0].first_day == day(days[0]));
+  CHECK(rows.cases[0].last_day == day(days[1]));
+  CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::goes_on});
+}
+
+TEST_CASE("a lesion that turns into the worse form of its family stays one case") {
+  const Rows rows = called({{with_degree(lesion(Lesion::wlf), Degree::slight)},
+                            {with_degree(lesion(Lesion::wla), Degree::bad)},
+                            {with_degree(lesion(Lesion::wl), Degree::not_called)}});
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].family == Lesion::wl);
+  CHECK(rows.cases[0].lesion == Lesion::wl);
+  CHECK(rows.cases[0].degree == Degree::bad);
+}
+
+TEST_CASE("other claw, other place, other family or other foot is another case") {
+  const struct {
+    const char* what;
+    Finding second;
+  } others[] = {
+      {"claw", lesion(Lesion::wl, Claw::inside)},
+      {"place", lesion(Lesion::wl, Claw::outside, Place::white_line_toe)},
+      {"family", lesion(Lesion::hhe)},
+  };
+
+  for (const auto& other : others) {
+    CAPTURE(other.what);
+    const Rows rows = called({{lesion(Lesion::wl)}, {lesion(Lesion::wl), other.second}});
+    CHECK(rows.cases.size() == 2);
+    CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::goes_on, CaseStep::first});
+  }
+  Farm farm;
+  farm.turn(cow_named("412"), days[0],
+            {foot(Foot::lh, {lesion(Lesion::wl)}), foot(Foot::rh, {lesion(Lesion::wl)})});
+  CHECK(farm.rows_of(cow_named("412")).cases.size() == 2);
+}
+
+TEST_CASE("a case ends when the foot is looked at without it, found again it is a relapse") {
+  const Rows rows = called({{lesion(Lesion::wl)}, {}, {lesion(Lesion::wl)}, {lesion(Lesion::wl)}});
+  REQUIRE(rows.cases.size() == 2);
+  CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::relapse, CaseStep::goes_on});
+  for (const FindingRow& finding : rows.findings) {
+    const CaseRow& row = case_of(rows, finding.case_id);
+    CHECK(row.relapse == (finding.day > day(days[1])));
+    CHECK(row.not_found_on == (row.relapse ? std::nullopt : std::optional<Day>(day(days[1]))));
+  }
+}
+
+TEST_CASE("another lesion found on the foot ends a case that was not found there") {
+  const Rows rows = called({{lesion(Lesion::wl)}, {lesion(Lesion::hhe)}});
+  REQUIRE(rows.cases.size() == 2);
+  CHECK(std::count_if(rows.cases.begin(), rows.cases.end(), [](const CaseRow& row) {
+          return row.not_found_on == day(days[1]) && row.family == Lesion::wl;
+        }) == 1);
+}
+
+TEST_CASE("silence ends no case: not lifted, nothing said of findings, not finished") {
+  FootCall not_lifted;
+  not_lifted.foot = Foot::lh;
+  not_lifted.state = FootState::not_lifted;
+  const FootCall unsaid = foot(Foot::lh, {}, {act(ActionKind::wrap_off)});
+  for (const FootCall& call : {not_lifted, unsaid, nothing_found(Foot::rh)}) {
+    Farm farm;
+    farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+    farm.turn(cow_named("412"), days[1], {call});
+    CHECK_FALSE(farm.rows_of(cow_named("412")).cases[0].not_found_on);
+  }
+  Farm farm;
+  farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  TurnRecorded broken_off =
+      farm.turn_body(cow_named("412"), days[1], {foot(Foot::lh, {lesion(Lesion::hhe)})});
+  broken_off.turn.end = TurnEnd::unfinished;
+  farm.turn(broken_off);
+  for (const CaseRow& row : farm.rows_of(cow_named("412")).cases) CHECK_FALSE(row.not_found_on);
+}
+
+TEST_CASE("a place or claw nobody called joins the single open case it fits") {
+  const Finding no_place = lesion(Lesion::wl, Claw::outside, Place::not_called);
+  const Finding no_claw = lesion(Lesion::wl, Claw::not_called);
+  for (const Finding& vague : {no_place, no_claw}) {
+    CHECK(called({{lesion(Lesion::wl)}, {vague}}).cases.size() == 1);
+    const Rows rows = called({{vague}, {lesion(Lesion::wl)}});
+    REQUIRE(rows.cases.size() == 1);
+    CHECK(rows.cases[0].claw == Claw::outside);
+    CHECK(rows.cases[0].place == Place::white_line_heel);
+  }
+}
+
+TEST_CASE("a place nobody called that fits two open cases opens its own") {
+  const Finding vague = lesion(Lesion::wl, Claw::not_called, Place::not_called);
+  const Rows rows =
+      called({{lesion(Lesion::wl, Claw::outside), lesion(Lesion::wl, Claw::inside)}, {vague}});
+  CHECK(rows.cases.size() == 3);
+}
+
+TEST_CASE("what is called exactly takes its case before what was called in passing") {
+  const Finding vague = lesion(Lesion::wl, Claw::not_called, Place::not_called);
+  const Rows rows = called({{lesion(Lesion::wl)}, {vague, lesion(Lesion::wl)}});
+  CHECK(rows.cases.size() == 2);
+  CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::first, CaseStep::goes_on});
+}
+
+TEST_CASE("skin lesions are followed without regard to a claw") {
+  const Rows rows = called({{lesion(Lesion::dd, Claw::none, Place::behind)},
+                            {lesion(Lesion::dd, Claw::outside, Place::behind)}});
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].claw == Claw::none);
+}
+
+TEST_CASE("a lesion on both claws goes on when one of them is still called") {
+  const Rows rows = called({{lesion(Lesion::sh, Claw::both, Place::sole_middle)},
+                            {lesion(Lesion::sh, Claw::inside, Place::sole_middle)}});
+  CHECK(rows.cases.size() == 1);
+}
+
+TEST_CASE("lesions named by words are one case when the words are the same") {
+  Finding crack = lesion(Lesion::other, Claw::outside, Place::outer_wall);
+  crack.words = "Cracked wall";
+  Finding same = crack;
+  same.words = "cracked wall";
+  Finding swelling = crack;
+  swelling.words = "swelling";
+  const Rows rows = called({{crack}, {same, swelling}});
+  CHECK(rows.cases.size() == 2);
+}
+
+TEST_CASE("times found counts visits, not findings") {
+  Farm farm;
+  for (int i = 0; i < 3; ++i) {
+    farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  }
+  const Rows rows = farm.rows_of(cow_named("412"));
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].times_found == 1);
+}
+
+TEST_CASE("a case keeps its id when cows are united") {
+  Farm farm;
+  farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  const CaseId before = farm.rows_of(cow_named("412")).cases[0].case_id;
+  farm.turn(cow_named("star"), days[1], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.write(SameCow{cow_named("star"), cow_named("412")});
+  const Rows rows = farm.rows_of(cow_named("412"));
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].case_id == before);
+  CHECK(rows.cases[0].times_found == 2);
+}
+
+TEST_CASE("a visit recorded late takes its place by its day") {
+  Farm farm;
+  const CowId cow = cow_named("412");
+  farm.turn(cow, days[2], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow, days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow, days[1], {nothing_found(Foot::lh)});
+  CHECK(steps_by_day(farm.rows_of(cow)) == Steps{CaseStep::first, CaseStep::relapse});
+}
+
+}  // namespace evenclaw
