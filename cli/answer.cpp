@@ -77,4 +77,12 @@ Exit tell_faults(const Faults& faults, const Invocation& invocation) {
   return worst;
 }
 
+void tell_done(const Invocation& invocation, std::string_view words, const JsonObject& members) {
+  if (invocation.json) {
+    std::cout << pretty_json(Json(members)) << '\n';
+  } else {
+    std::cout << words << '\n';
+  }
+}
+
 }  // namespace evenclaw::cli

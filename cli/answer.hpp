@@ -23,6 +23,9 @@ void print_json(const T& value) {
   std::cout << pretty_json(to_json(value)) << '\n';
 }
 
+/// What was done: in words, or as one JSON object.
+void tell_done(const Invocation& invocation, std::string_view words, const JsonObject& members);
+
 /// A list is printed as one JSON array.
 template <HasFields T>
 void print_json(const std::vector<T>& values) {

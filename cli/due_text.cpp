@@ -1,15 +1,12 @@
 #include "cli/due_text.hpp"
 
 #include <algorithm>
-#include <vector>
+
+#include "cli/columns.hpp"
+#include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
 namespace {
-
-std::string padded(std::string text, std::size_t width) {
-  if (text.size() < width) text.resize(width, ' ');
-  return text;
-}
 
 struct Section {
   DueState state;
@@ -24,17 +21,27 @@ bool several_herds(const DueList& list) {
                      [&](const DueTask& task) { return task.herd != list.tasks.front().herd; });
 }
 
-std::string late_words(const DueTask& task) {
-  if (task.days_late == 0) return "";
-  return task.days_late == 1 ? " (1 day late)"
-                             : " (" + std::to_string(task.days_late) + " days late)";
+std::string by_whom(const DueTask& task, Day today) {
+  constexpr std::size_t day_width = 13;
+  constexpr std::size_t owner_width = 9;
+  return padded("by " + said_day(task.due, today), day_width) + "  " +
+         padded(word_of(task.owner), owner_width);
+}
+
+std::string what(const DueTask& task, Day today) {
+  if (task.state != DueState::overdue) return task.words;
+  return task.words + " (late since " + said_day(task.overdue, today) + ")";
 }
 
 }  // namespace
 
-std::string task_text(const DueTask& task) {
-  return "by " + to_text(task.due) + "  " + padded(std::string(word_of(task.owner)), 8) +
-         padded(task.cow_said, 6) + " " + task.words + late_words(task);
+std::string task_text(const DueTask& task, Day today) {
+  constexpr std::size_t cow_width = 6;
+  return by_whom(task, today) + padded(task.cow_said, cow_width) + " " + what(task, today);
+}
+
+std::string task_of_her(const DueTask& task, Day today) {
+  return by_whom(task, today) + what(task, today);
 }
 
 std::string due_text(const DueList& list) {
@@ -45,7 +52,8 @@ std::string due_text(const DueList& list) {
     std::string lines;
     for (const DueTask& task : list.tasks) {
       if (task.state != section.state) continue;
-      lines += "  " + task_text(task) + (name_herds ? "  [" + task.herd_name + "]" : "") + "\n";
+      lines += "  " + task_text(task, list.today) +
+               (name_herds ? "  [" + task.herd_name + "]" : "") + "\n";
     }
     if (!lines.empty()) out += std::string(section.title) + "\n" + lines;
   }

@@ -11,7 +11,10 @@ namespace evenclaw::cli {
 /// the list holds more than one herd.
 std::string due_text(const DueList& list);
 
-/// One task: "by 2026-11-26  farmer  412  wrap off left hind".
-std::string task_text(const DueTask& task);
+/// One task of a list: "by Thu 26 Nov  farmer   412    wrap off left hind".
+std::string task_text(const DueTask& task, Day today);
+
+/// The same where the cow is known: "by Thu 26 Nov  farmer   wrap off left hind".
+std::string task_of_her(const DueTask& task, Day today);
 
 }  // namespace evenclaw::cli

@@ -1,17 +1,10 @@
 #include "cli/help.hpp"
 
-#include <algorithm>
-
+#include "cli/columns.hpp"
 #include "cli/global_options.hpp"
 
 namespace evenclaw::cli {
 namespace {
-
-std::string padded(std::string_view text, std::size_t width) {
-  std::string out(text);
-  out.resize(std::max(width, out.size() + 1), ' ');
-  return out;
-}
 
 std::string usage_line(const Command& command) {
   std::string line = "evenclaw " + std::string(command.verb);
@@ -24,6 +17,11 @@ std::string usage_line(const Command& command) {
 
 std::string option_form(const Option& option) {
   return std::string(option.name) + (option.value.empty() ? "" : " " + std::string(option.value));
+}
+
+/// "  --feet FEET       today's feet", broken at the width of a terminal.
+std::string explained(std::string_view form, std::size_t width, std::string_view help) {
+  return wrapped_behind("  " + padded(form, width) + "  ", help) + "\n";
 }
 
 struct ExitLine {
@@ -45,11 +43,11 @@ std::string help_of_all() {
       "Evenclaw keeps what a claw trimmer calls out: every foot, every block and wrap,\n"
       "until it is off.\n\n";
   for (const Command* command : all_commands()) {
-    out += "  " + padded(command->verb, 10) + std::string(command->summary) + "\n";
+    out += explained(command->verb, 8, command->summary);
   }
   out += "\nevenclaw help VERB shows examples. With every command:\n";
   for (const Option& option : global_options()) {
-    out += "  " + padded(option_form(option), 14) + std::string(option.help) + "\n";
+    out += explained(option_form(option), 12, option.help);
   }
   return out;
 }
@@ -57,14 +55,14 @@ std::string help_of_all() {
 std::string help_of(const Command& command) {
   std::string out = std::string(command.summary) + "\n\n  " + usage_line(command) + "\n\n";
   for (const Operand& operand : command.operands) {
-    out += "  " + padded(operand.name, 18) + std::string(operand.help) + "\n";
+    out += explained(operand.name, 16, operand.help);
   }
   for (const Option& option : command.options) {
-    out += "  " + padded(option_form(option), 18) + std::string(option.help) + "\n";
+    out += explained(option_form(option), 16, option.help);
   }
   out += "\nExamples\n";
   for (const Example& example : command.examples) {
-    out += "  " + std::string(example.line) + "\n      " + std::string(example.says) + "\n";
+    out += "  " + std::string(example.line) + "\n" + wrapped_behind("      ", example.says) + "\n";
   }
   return out;
 }

@@ -21,12 +21,16 @@ Fault fault_of_errno(const std::string& path, int error) {
   return {slug, path + " cannot be written: " + std::strerror(error), path, 0, 0, ""};
 }
 
-bool begins_with_ours(const std::string& path, std::string_view ours) {
-  if (ours.empty()) return false;
-  std::ifstream stream(path, std::ios::binary);
-  std::string head(ours.size(), '\0');
-  stream.read(head.data(), static_cast<std::streamsize>(head.size()));
-  return stream.gcount() == static_cast<std::streamsize>(head.size()) && head == ours;
+constexpr std::string_view our_mark = "<!-- Made by Evenclaw, which may replace it. -->\n";
+
+bool is_page_of_ours(const std::string& path) {
+  std::ifstream stream(path, std::ios::binary | std::ios::ate);
+  const auto size = static_cast<std::streamoff>(our_mark.size());
+  if (!stream || stream.tellg() < size) return false;
+  stream.seekg(-size, std::ios::end);
+  std::string tail(our_mark.size(), '\0');
+  stream.read(tail.data(), size);
+  return stream.gcount() == size && tail == our_mark;
 }
 
 /// Everything, durable, into a file nobody else has open; errno's value on failure.
@@ -47,14 +51,10 @@ int write_all(const std::string& path, std::string_view content) {
   return error;
 }
 
-}  // namespace
-
-Outcome write_file(const std::string& path, std::string_view content, std::string_view ours) {
-  std::error_code ignored;
-  if (fs::exists(path, ignored) && !begins_with_ours(path, ours)) {
-    return Fault{"output-exists", path + " is there already and not a page of ours", path};
-  }
+/// Beside the target and then renamed; what is there is replaced.
+Outcome put(const std::string& path, std::string_view content) {
   const fs::path folder = fs::path(path).parent_path();
+  std::error_code ignored;
   if (!folder.empty()) fs::create_directories(folder, ignored);
   const std::string beside_it = path + ".part";
   int error = write_all(beside_it, content);
@@ -62,6 +62,25 @@ Outcome write_file(const std::string& path, std::string_view content, std::strin
   if (error == 0) return Done{};
   unlink(beside_it.c_str());
   return fault_of_errno(path, error);
+}
+
+bool is_there(const std::string& path) {
+  std::error_code ignored;
+  return fs::exists(path, ignored);
+}
+
+}  // namespace
+
+Outcome write_new_file(const std::string& path, std::string_view content) {
+  if (!is_there(path)) return put(path, content);
+  return Fault{"output-exists", path + " is there already", path};
+}
+
+Outcome write_page(const std::string& path, std::string_view html) {
+  if (!is_there(path) || is_page_of_ours(path)) {
+    return put(path, std::string(html) + std::string(our_mark));
+  }
+  return Fault{"output-exists", path + " is there already and no page of ours", path};
 }
 
 std::string beside(const std::string& records_file, const std::string& name) {

@@ -8,10 +8,13 @@
 
 namespace evenclaw::cli {
 
-/// Writes beside the target and renames, so that a half-written file never bears the name. A file
-/// that exists is replaced only when its beginning is `ours` (a page this program made), else
-/// "output-exists". Faults also: "disk-full", "disk-failed", "file-read-only".
-Outcome write_file(const std::string& path, std::string_view content, std::string_view ours);
+/// Writes a new file: beside its place, then renamed, so that a half-written file never bears the
+/// name. Faults: "output-exists", "disk-full", "disk-failed", "file-read-only", "file-not-found".
+Outcome write_new_file(const std::string& path, std::string_view content);
+
+/// As write_new_file() for a page (HTML) with a mark of ours at its end; a file that bears this
+/// mark is replaced, any other is left alone.
+Outcome write_page(const std::string& path, std::string_view html);
 
 /// Where a page goes when no --out is given: the folder "sheets" beside the records.
 std::string beside(const std::string& records_file, const std::string& name);

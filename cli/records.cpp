@@ -165,12 +165,19 @@ Result<std::optional<Day>> day_option(const Invocation& invocation, std::string_
   return std::optional<Day>(*day);
 }
 
+std::string feet_words(const FootSet& feet) {
+  if (feet == four_feet) return "all four";
+  if (feet == hind_feet) return "both hinds";
+  if (feet == front_feet) return "both fronts";
+  return to_text(feet);
+}
+
 Result<FootSet> feet_option(const Invocation& invocation, std::string_view option) {
   const std::string text = invocation.value(option);
   if (text.empty()) return FootSet{};
   if (text == "all" || text == "all four") return four_feet;
-  if (text == "hinds") return hind_feet;
-  if (text == "fronts") return front_feet;
+  if (text == "hinds" || text == "both hinds") return hind_feet;
+  if (text == "fronts" || text == "both fronts") return front_feet;
   FootSet feet;
   std::istringstream words(text);
   for (std::string word; words >> word;) {

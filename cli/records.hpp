@@ -60,6 +60,9 @@ class Records {
 /// The day an option holds; nothing when it was not given; fault "date-unreadable".
 Result<std::optional<Day>> day_option(const Invocation& invocation, std::string_view option);
 
+/// "all four", "both hinds", "both fronts", else the feet: "LH RH".
+std::string feet_words(const FootSet& feet);
+
 /// "all", "hinds", "fronts" or feet such as "LH RH"; fault "usage".
 Result<FootSet> feet_option(const Invocation& invocation, std::string_view option);
 

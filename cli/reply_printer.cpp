@@ -7,26 +7,49 @@
 #include "core/wire/value_json.hpp"
 
 namespace evenclaw::cli {
+namespace {
 
-void ReplyPrinter::note_exit(Exit exit) {
-  exit_ = std::max(exit_, exit);
+/// "refused line 3, column 18: words remedy"; below a prompt the place is pointed at instead.
+std::string refusal(const ReplyItem& item, std::optional<std::size_t> prompt_width) {
+  std::string text;
+  const auto column = static_cast<std::size_t>(std::max(item.column, 1));
+  if (prompt_width && item.column > 0) text = std::string(*prompt_width + column - 1, ' ') + "^\n";
+  text += "refused";
+  if (!prompt_width && item.line > 0) {
+    text += " line " + std::to_string(item.line);
+    if (item.column > 0) text += ", column " + std::to_string(item.column);
+  }
+  if (!item.cow.empty()) text += (item.line > 0 && !prompt_width ? ", " : " ") + item.cow;
+  text += ": " + item.words;
+  return item.remedy.empty() ? text : text + " " + item.remedy;
 }
 
-void ReplyPrinter::print(const ReplyItem& item) {
+}  // namespace
+
+void ReplyPrinter::print(const ReplyItem& item, std::optional<std::size_t> prompt_width) {
   if (json_) {
     std::cout << canonical_json(to_json(item)) << '\n';
-  } else if (item.kind == ReplyKind::refused && item.line > 0) {
-    std::cout << "line " << item.line << (item.column > 0 ? ", column " : "")
-              << (item.column > 0 ? std::to_string(item.column) : "") << ": " << to_line(item)
-              << '\n';
+  } else if (item.kind == ReplyKind::refused) {
+    std::cout << refusal(item, prompt_width) << '\n';
   } else {
     std::cout << to_line(item) << '\n';
   }
-  if (item.kind == ReplyKind::refused || item.kind == ReplyKind::question) note_exit(Exit::asked);
+  if (item.kind == ReplyKind::refused || item.kind == ReplyKind::question) {
+    exit_ = std::max(exit_, Exit::asked);
+  }
+}
+
+void ReplyPrinter::print(const ReplyItem& item) {
+  print(item, std::nullopt);
 }
 
 void ReplyPrinter::print(const Reply& reply) {
   for (const ReplyItem& item : reply.items) print(item);
+  std::cout.flush();
+}
+
+void ReplyPrinter::print_below(const Reply& reply, std::size_t prompt_width) {
+  for (const ReplyItem& item : reply.items) print(item, prompt_width);
   std::cout.flush();
 }
 

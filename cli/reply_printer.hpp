@@ -1,6 +1,9 @@
 // Prints what recording answers, one item a line, and remembers whether anything is left to settle.
 #pragma once
 
+#include <cstddef>
+#include <optional>
+
 #include "cli/command.hpp"
 #include "core/api/reply.hpp"
 
@@ -13,14 +16,16 @@ class ReplyPrinter {
   /// "saved 412 0190..." lines are flushed at once: other programs take them as the
   /// acknowledgement.
   void print(const Reply& reply);
+  /// A person has just typed the line behind a prompt so wide: what is wrong is pointed at.
+  void print_below(const Reply& reply, std::size_t prompt_width);
   void print(const ReplyItem& item);
 
   /// Exit::asked after a refusal or a question; else Exit::fine.
   [[nodiscard]] Exit exit() const { return exit_; }
 
-  void note_exit(Exit exit);
-
  private:
+  void print(const ReplyItem& item, std::optional<std::size_t> prompt_width);
+
   bool json_;
   Exit exit_ = Exit::fine;
 };

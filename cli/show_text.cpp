@@ -1,18 +1,16 @@
 #include "cli/show_text.hpp"
 
+#include <algorithm>
+#include <map>
+
+#include "cli/columns.hpp"
 #include "cli/due_text.hpp"
+#include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-std::string joined(const std::vector<std::string>& parts, std::string_view between) {
-  std::string out;
-  for (const std::string& part : parts) out += (out.empty() ? "" : std::string(between)) + part;
-  return out;
-}
-
 std::string state_words(const FootSeen& seen) {
-  if (!seen.found.empty()) return joined(seen.found, "; ");
   switch (seen.state) {
     case FootState::unsaid:
       return "finding not called";
@@ -26,57 +24,105 @@ std::string state_words(const FootSeen& seen) {
   return "";
 }
 
-std::string foot_line(const FootSeen& seen) {
-  std::string line =
-      "  " + to_text(seen.day) + "  " + std::string(word_of(seen.foot)) + "  " + state_words(seen);
-  if (!seen.acts.empty()) line += " - " + joined(seen.acts, "; ");
-  if (seen.called_lame) line += " (came lame on it)";
-  return line + "\n";
+/// A foot of one visit: what was found, then what was done, each on a line of its own.
+std::string foot_lines(const FootSeen& seen) {
+  std::vector<std::string> said = seen.found;
+  if (said.empty()) said.push_back(state_words(seen));
+  if (seen.called_lame) said.insert(said.begin(), "came lame on it");
+  if (!seen.acts.empty()) said.push_back(joined(seen.acts, "; "));
+  std::string out;
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    const std::string lead = i == 0 ? "    " + std::string(word_of(seen.foot)) + "  " : "        ";
+    out += wrapped_behind(lead, said[i]) + "\n";
+  }
+  return out;
 }
 
-std::string head_of(const CowShown& shown) {
+std::string head_of(const CowShown& shown, Day today) {
   std::string head = "Cow " + shown.cow_said + ", " + shown.herd_name;
-  if (shown.cow.left_on) head += " (left " + to_text(*shown.cow.left_on) + ")";
-  return head + "\n";
+  if (shown.cow.left_on) head += " (left " + said_day(*shown.cow.left_on, today) + ")";
+  head += "\n";
+  for (const CowNumberRow& number : shown.numbers) {
+    if (!number.valid_to) continue;
+    head += "  was " + number.number + " until " + said_day(*number.valid_to, today) + "\n";
+  }
+  return head;
 }
 
-std::string fixtures_of(const CowShown& shown) {
+std::string fixtures_of(const CowShown& shown, Day today) {
   std::string out;
   for (const OnFootRow& on : shown.on_her) {
-    out += "  " + std::string(word_of(on.foot)) + "  " + std::string(word_of(on.fixture)) +
-           " on since " + to_text(on.since);
+    out += "  " + std::string(word_of(on.foot)) + "  " + std::string(word_of(on.fixture));
     if (on.claw == Claw::inside || on.claw == Claw::outside) {
-      out += ", " + std::string(word_of(on.claw)) + " claw";
+      out += " on " + std::string(word_of(on.claw)) + " claw";
     }
-    out += "\n";
+    out += ", since " + said_day(on.since, today) + "\n";
   }
   return out.empty() ? out : "On her feet\n" + out;
 }
 
+using DayOfVisit = std::map<std::string, std::string, std::less<>>;
+
+DayOfVisit days_of_visits(const HerdShown& shown, Day today) {
+  DayOfVisit days;
+  for (const VisitRow& visit : shown.visits) {
+    std::string day = said_day(visit.day, today);
+    if (visit.ordinal > 1) day += " (" + std::to_string(visit.ordinal) + ")";
+    days[to_text(visit.visit)] = std::move(day);
+  }
+  return days;
+}
+
+/// "block_check" reads "block check".
+std::string plain(std::string word) {
+  std::replace(word.begin(), word.end(), '_', ' ');
+  return word;
+}
+
+std::string count_text(const NamedCount& count, const DayOfVisit& days) {
+  std::vector<std::vector<std::string>> rows(1);
+  for (const std::string& column : count.columns) rows.front().push_back(plain(column));
+  for (const CountLine& line : count.lines) {
+    auto& row = rows.emplace_back();
+    for (const std::string& group : line.groups) {
+      const auto day = days.find(group);
+      row.push_back(day == days.end() ? plain(group) : day->second);
+    }
+    row.push_back(std::to_string(line.count));
+    for (const std::int64_t sum : line.sums) row.push_back(std::to_string(sum));
+  }
+  std::string title = plain(count.name);
+  title.front() = static_cast<char>(title.front() - 'a' + 'A');
+  return "\n" + title + "\n" + table(rows);
+}
+
 }  // namespace
 
-std::string cow_text(const CowShown& shown) {
-  std::string out = head_of(shown) + fixtures_of(shown);
+std::string cow_text(const CowShown& shown, Day today) {
+  std::string out = head_of(shown, today) + fixtures_of(shown, today);
   if (!shown.open_tasks.empty()) out += "Open\n";
-  for (const DueTask& task : shown.open_tasks) out += "  " + task_text(task) + "\n";
+  for (const DueTask& task : shown.open_tasks) out += "  " + task_of_her(task, today) + "\n";
   out += shown.feet.empty() ? "No foot of hers was recorded yet.\n" : "Her feet, newest first\n";
-  for (const FootSeen& seen : shown.feet) out += foot_line(seen);
+  std::optional<Day> day;
+  for (const FootSeen& seen : shown.feet) {
+    if (day != seen.day) out += "  " + said_day(seen.day, today) + "\n";
+    day = seen.day;
+    out += foot_lines(seen);
+  }
   return out;
 }
 
-std::string herd_text(const HerdShown& shown) {
-  std::string out = shown.name + "\n" + std::to_string(shown.cows.size()) + " cows on record, " +
-                    std::to_string(shown.visits.size()) + " visits\n";
+std::string herd_text(const HerdShown& shown, Day today) {
+  const auto cows = static_cast<std::int64_t>(shown.cows.size());
+  const auto visits = static_cast<std::int64_t>(shown.visits.size());
+  std::string out = shown.name + "\n" + counted(cows, "cow", "cows") + " on record, " +
+                    counted(visits, "visit", "visits") + "\n";
   for (const VisitRow& visit : shown.visits) {
-    out += "  " + to_text(visit.day) + (visit.closed ? "" : "  still open") + "\n";
+    out += "  " + said_day(visit.day, today) + (visit.closed ? "" : "  not ended yet") + "\n";
   }
+  const DayOfVisit days = days_of_visits(shown, today);
   for (const NamedCount& count : shown.counts) {
-    out += count.name + " (" + joined(count.columns, ", ") + ")\n";
-    for (const CountLine& line : count.lines) {
-      out += "  " + joined(line.groups, ", ") + ": " + std::to_string(line.count);
-      for (const std::int64_t sum : line.sums) out += ", " + std::to_string(sum);
-      out += "\n";
-    }
+    if (!count.lines.empty()) out += count_text(count, days);
   }
   return out;
 }

@@ -7,7 +7,9 @@
 
 namespace evenclaw::cli {
 
-std::string cow_text(const CowShown& shown);
-std::string herd_text(const HerdShown& shown);
+std::string cow_text(const CowShown& shown, Day today);
+
+/// Cows, visits and every count that is not empty, visits by their day.
+std::string herd_text(const HerdShown& shown, Day today);
 
 }  // namespace evenclaw::cli

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """clang-format and clang-tidy over our C++; what was clean before is not read again.
 
-  tools/tidy.py --build build/dev [--jobs 2] [path ...]
+  tools/tidy.py --build build/dev [--jobs 2] [--format-only] [path ...]
 
 A file counts as read when its own text, every header of ours that it reaches, the settings and the
 version of clang-tidy are the same as then. The memory lies in the XDG cache folder, so a second
@@ -118,6 +118,7 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--build", type=Path, default=ROOT / "build/dev")
     parser.add_argument("--jobs", type=int, default=os.cpu_count() or 1)
+    parser.add_argument("--format-only", action="store_true", help="leave clang-tidy out")
     parser.add_argument("paths", nargs="*", help="files to read; default all")
     options = parser.parse_args()
     ours = options.paths or project.files(ROOT, project.CPP)
@@ -125,6 +126,9 @@ def main():
     unformatted = misformatted(paths)
     for place in unformatted:
         print(f"{place}: not as clang-format writes it")
+    if options.format_only:
+        print(f"clang-format: {len(paths)} files, {len(unformatted)} to format")
+        return 1 if unformatted else 0
     sources = [path for path in paths if path.suffix == ".cpp"]
     read, wrong = tidy_all(sources, options.build.resolve() / "generated", options.jobs)
     print(f"clang-tidy: {len(sources)} sources, {read} read now, {wrong} with faults; "

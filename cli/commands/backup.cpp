@@ -15,7 +15,7 @@ Exit run(const Invocation& invocation) {
   const std::string& to = invocation.operands.front();
   auto copied = back_up(invocation.file, to);
   if (!copied) return tell_faults(copied.faults(), invocation);
-  std::cout << "backed up to " << to << " and read back\n";
+  tell_done(invocation, "backed up to " + to + " and read back", {{"file", Json(to)}});
   return Exit::fine;
 }
 

@@ -1,4 +1,5 @@
 #include "cli/answer.hpp"
+#include "cli/columns.hpp"
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "core/api/transfer.hpp"
@@ -10,7 +11,7 @@ constexpr Example examples[] = {
     {"evenclaw check", "verifies every entry, every count, and the file itself"}};
 
 void print(const CheckedStore& checked) {
-  std::cout << checked.entries << " entries verified";
+  std::cout << counted(checked.entries, "entry", "entries") << " verified";
   if (checked.redacted > 0) std::cout << ", " << checked.redacted << " with contents taken away";
   if (checked.unknown_kinds > 0) {
     std::cout << ", " << checked.unknown_kinds << " of kinds a newer version knows";

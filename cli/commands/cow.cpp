@@ -95,7 +95,7 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto entry = carried_out(**records, *act, invocation);
   if (!entry) return tell_faults(entry.faults(), invocation);
-  std::cout << "recorded " << to_text(*entry) << '\n';
+  tell_done(invocation, "recorded " + to_text(*entry), {{"entry", Json(to_text(*entry))}});
   return Exit::fine;
 }
 

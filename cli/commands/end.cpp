@@ -1,7 +1,10 @@
 #include "cli/answer.hpp"
+#include "cli/columns.hpp"
 #include "cli/commands.hpp"
+#include "cli/open_points.hpp"
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
+#include "core/api/said_day.hpp"
 #include "core/api/visits.hpp"
 
 namespace evenclaw::cli {
@@ -13,21 +16,18 @@ constexpr Example examples[] = {
     {"evenclaw end", "lists what is still in doubt and closes the visit"},
     {"evenclaw end --herd home --day 2026-11-24", "one of several open visits"}};
 
-void print(const VisitEnded& ended) {
+void print(const VisitEnded& ended, Day today) {
   ReplyPrinter printer(false);
   for (const ReplyItem& item : ended.last_turn) printer.print(item);
   if (ended.open.empty()) {
     std::cout << "Nothing is left in doubt.\n";
   } else {
-    std::cout << "Still to be asked (" << ended.open.size() << "):\n";
-    for (const OpenPoint& point : ended.open) {
-      std::cout << "  " << (point.cow_said.empty() ? "-" : point.cow_said) << ": " << point.words
-                << '\n';
-    }
+    std::cout << "Still to be asked (" << ended.open.size() << "):\n"
+              << open_points_text(ended.open);
   }
-  std::cout << "Visit to " << ended.visit.herd_name << ", " << to_text(ended.visit.day)
-            << (ended.ended_before ? " had been ended before; " : " ended; ") << ended.cows
-            << (ended.cows == 1 ? " cow" : " cows") << ".\n"
+  std::cout << "Visit to " << ended.visit.herd_name << ", " << said_day(ended.visit.day, today)
+            << (ended.ended_before ? ": had been ended before, " : ": ended, ")
+            << counted(ended.cows, "cow", "cows") << ".\n"
             << "Now: evenclaw sheet, evenclaw due\n";
 }
 
@@ -41,7 +41,7 @@ Exit run(const Invocation& invocation) {
   if (invocation.json) {
     print_json(*ended);
   } else {
-    print(*ended);
+    print(*ended, (*records)->today());
   }
   return ended->open.empty() ? Exit::fine : Exit::asked;
 }

@@ -1,22 +1,24 @@
-#include <algorithm>
 #include <filesystem>
 #include <sstream>
 
 #include "cli/answer.hpp"
+#include "cli/columns.hpp"
 #include "cli/commands.hpp"
 #include "cli/due_text.hpp"
+#include "cli/open_points.hpp"
 #include "cli/output_file.hpp"
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
 #include "cli/shipped.hpp"
 #include "core/api/due.hpp"
 #include "core/api/recording.hpp"
+#include "core/api/said_day.hpp"
 #include "core/api/sheet.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-constexpr Option options[] = {{"--quiet", "", "do not print each cow"}};
+constexpr Option options[] = {{"--each", "", "print the answer to each cow"}};
 constexpr Example examples[] = {
     {"evenclaw example",
      "records the visits that ship with the program into a file of their own, "
@@ -24,7 +26,6 @@ constexpr Example examples[] = {
     {"evenclaw show cow 231 --file ~/.local/share/evenclaw/example.db", "then look around in it"}};
 
 constexpr std::string_view herd_mark = "# herd: ";
-constexpr std::string_view beginning_of_a_page = "<!doctype html>\n";
 
 std::vector<std::string> lines_of(std::string_view text) {
   std::vector<std::string> lines;
@@ -48,20 +49,23 @@ Result<Herd> herd_for(Records& records, const std::string& name) {
 
 struct Recorded {
   Visit visit;
+  std::vector<ReplyItem> answers;
   std::size_t saved = 0;
-  std::size_t there_already = 0;
 };
 
-void count_and_print(const Reply& reply, Recorded& recorded, bool quiet) {
-  ReplyPrinter printer(false);
+bool is_warning(ReplyKind kind) {
+  return kind == ReplyKind::stop || kind == ReplyKind::ask || kind == ReplyKind::question ||
+         kind == ReplyKind::refused;
+}
+
+void keep(const Reply& reply, Recorded& recorded) {
   for (const ReplyItem& item : reply.items) {
     if (item.kind == ReplyKind::saved) ++recorded.saved;
-    if (item.kind == ReplyKind::there_already) ++recorded.there_already;
-    if (!quiet && item.kind != ReplyKind::there_already) printer.print(item);
+    recorded.answers.push_back(item);
   }
 }
 
-Result<Recorded> record_visit(Records& records, const ExampleVisit& example, bool quiet) {
+Result<Recorded> record_visit(Records& records, const ExampleVisit& example) {
   const std::vector<std::string> lines = lines_of(example.calls);
   auto herd = herd_for(records, herd_of(lines));
   if (!herd) return herd.faults();
@@ -75,44 +79,52 @@ Result<Recorded> record_visit(Records& records, const ExampleVisit& example, boo
   Recorded recorded;
   auto said = recording->say_all(lines);
   if (!said) return said.faults();
-  count_and_print(*said, recorded, quiet);
+  keep(*said, recorded);
   auto last = recording->end_of_input();
   if (!last) return last.faults();
-  count_and_print(*last, recorded, quiet);
+  keep(*last, recorded);
   recorded.visit = recording->visit();
   return recorded;
 }
 
-void print_open_points(const VisitEnded& ended) {
-  for (const OpenPoint& point : ended.open) {
-    std::cout << "  to ask " << point.cow_said << ": " << point.words << '\n';
+/// What a person would have heard in the crush; the second time it was all answered before.
+void print_answers(const Recorded& recorded, bool each) {
+  ReplyPrinter printer(false);
+  for (const ReplyItem& item : recorded.answers) {
+    if (each || (recorded.saved > 0 && is_warning(item.kind))) printer.print(item);
   }
 }
 
-Result<Recorded> record_and_end(Records& records, const ExampleVisit& example, bool quiet) {
-  auto recorded = record_visit(records, example, quiet);
-  if (!recorded) return recorded;
+Result<Visit> record_and_end(Records& records, const ExampleVisit& example, bool each) {
+  auto recorded = record_visit(records, example);
+  if (!recorded) return recorded.faults();
   auto ended = end_visit(records.ports(), recorded->visit);
   if (!ended) return ended.faults();
-  if (!quiet && !ended->ended_before) print_open_points(*ended);
-  std::cout << recorded->visit.herd_name << ", " << to_text(recorded->visit.day) << ": "
-            << ended->cows << " cows, " << recorded->saved << " turns recorded, "
-            << recorded->there_already << " there already\n";
-  return recorded;
+  std::cout << recorded->visit.herd_name << ", "
+            << said_day(recorded->visit.day, recorded->visit.day) << ": "
+            << counted(ended->cows, "cow", "cows")
+            << (recorded->saved > 0 ? " recorded\n" : ", all recorded before\n");
+  print_answers(*recorded, each);
+  if (recorded->saved > 0 && !ended->open.empty()) {
+    std::cout << " to be asked when the visit ended:\n" << open_points_text(ended->open);
+  }
+  return recorded->visit;
 }
 
 Outcome show_result(Records& records, const Visit& last, Day today) {
   auto due = list_due(records.store(), last.herd, today);
   if (!due) return due.faults();
-  std::cout << "\nWhat is open at " << last.herd_name << " on " << to_text(today) << ":\n"
+  std::cout << "\nWhat is open at " << last.herd_name << " on " << said_day(today, last.day) << "\n"
             << due_text(*due);
   auto sheet = make_sheet(records.ports(), last, today, {std::string(version), fonts()});
   if (!sheet) return sheet.faults();
   const std::string path = beside(records.file(), sheet->suggested_name);
-  const auto written = write_file(path, sheet->html, beginning_of_a_page);
+  const auto written = write_page(path, sheet->html);
   if (!written) return written;
-  std::cout << "\nThe farmer's sheet lies at " << path << "\nThe records lie at " << records.file()
-            << "\n";
+  std::cout << "\nThe farmer's sheet lies at\n  " << path << "\nThe records lie at\n  "
+            << records.file()
+            << "\nLook around in them, for example\n  evenclaw show cow 231 --file "
+            << records.file() << "\n";
   return Done{};
 }
 
@@ -126,9 +138,9 @@ Exit run(const Invocation& asked) {
   if (!records) return tell_faults(records.faults(), invocation);
   Visit last;
   for (const ExampleVisit& example : example_visits()) {
-    auto recorded = record_and_end(**records, example, asked.has("--quiet"));
-    if (!recorded) return tell_faults(recorded.faults(), invocation);
-    last = recorded->visit;
+    auto visit = record_and_end(**records, example, asked.has("--each"));
+    if (!visit) return tell_faults(visit.faults(), invocation);
+    last = *std::move(visit);
   }
   // Seen from its own last day, else every task of the example would be years late one day.
   const Day today = asked.today ? (*records)->today() : last.day;

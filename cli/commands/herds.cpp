@@ -1,8 +1,10 @@
 #include "core/api/herds.hpp"
 
 #include "cli/answer.hpp"
+#include "cli/columns.hpp"
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
+#include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -10,12 +12,12 @@ namespace {
 constexpr Example examples[] = {
     {"evenclaw herds", "each herd, its last visit, what is open there"}};
 
-void print(const HerdLine& line) {
-  std::cout << line.name << ": " << line.cows << " cows";
-  if (line.last_visit) std::cout << ", last visit " << to_text(*line.last_visit);
-  if (line.open_visit) std::cout << ", visit of " << to_text(*line.open_visit) << " still open";
-  std::cout << "; " << line.overdue << " late, " << line.due << " to do now, " << line.coming
-            << " coming\n";
+std::string text_of(const HerdLine& line, Day today) {
+  std::string text = line.name + ": " + counted(line.cows, "cow", "cows");
+  if (line.last_visit) text += ", last visit " + said_day(*line.last_visit, today);
+  if (line.open_visit) text += ", visit of " + said_day(*line.open_visit, today) + " not ended";
+  return text + "; " + std::to_string(line.overdue) + " late, " + std::to_string(line.due) +
+         " to do now, " + std::to_string(line.coming) + " coming\n";
 }
 
 Exit run(const Invocation& invocation) {
@@ -27,7 +29,7 @@ Exit run(const Invocation& invocation) {
     print_json(*lines);
     return Exit::fine;
   }
-  for (const HerdLine& line : *lines) print(line);
+  for (const HerdLine& line : *lines) std::cout << text_of(line, (*records)->today());
   if (lines->empty()) std::cout << "No herd yet: evenclaw start \"Home Farm\" --new-herd\n";
   return Exit::fine;
 }

@@ -20,7 +20,7 @@ Outcome into_file(Store& store, const std::string& path) {
     return Done{};
   });
   if (!given) return given.faults();
-  return write_file(path, content, "");
+  return write_new_file(path, content);
 }
 
 Outcome onto_screen(Store& store) {

@@ -30,7 +30,7 @@ Exit list(Records& records, const Invocation& invocation) {
 Exit remove(Records& records, const Invocation& invocation) {
   auto removed = remove_person(records.ports(), invocation.operands[1]);
   if (!removed) return tell_faults(removed.faults(), invocation);
-  std::cout << "The name is erased.\n";
+  tell_done(invocation, "The name is erased.", {{"person", Json(to_text(*removed))}});
   return Exit::fine;
 }
 

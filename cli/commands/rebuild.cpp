@@ -1,4 +1,5 @@
 #include "cli/answer.hpp"
+#include "cli/columns.hpp"
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "core/api/transfer.hpp"
@@ -16,8 +17,9 @@ Exit run(const Invocation& invocation) {
   if (invocation.json) {
     print_json(*rebuilt);
   } else {
-    std::cout << rebuilt->cows << " cows and " << rebuilt->visits << " visits made anew from "
-              << rebuilt->entries << " entries\n";
+    std::cout << counted(rebuilt->cows, "cow", "cows") << " and "
+              << counted(rebuilt->visits, "visit", "visits") << " made anew from "
+              << counted(rebuilt->entries, "entry", "entries") << '\n';
   }
   return Exit::fine;
 }

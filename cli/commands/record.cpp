@@ -9,6 +9,7 @@
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
 #include "core/api/recording.hpp"
+#include "core/base/text.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -18,10 +19,10 @@ constexpr Operand operands[] = {
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when more than one visit is open"},
                               {"--day", "DAY", "add to the visit of that day"}};
 constexpr Example examples[] = {
-    {"evenclaw record", "type line by line; ? asks what may follow, Ctrl-D ends"},
-    {"evenclaw record monday.calls", "records a file, acknowledged as a whole"},
+    {"evenclaw record", "type line by line; a ? asks what may follow, Ctrl-D ends"},
+    {"evenclaw record monday.calls", "a file; given again, nothing is recorded twice"},
     {"printf '412 lame LH\\nLH sole ulcer outside\\ndone\\n' | evenclaw record -",
-     "records what another program gives"}};
+     "a pipe; each \"saved 412 <entry>\" is printed when it is safe on the disk"}};
 
 /// A day is one batch or two; more at once would only grow without end.
 constexpr std::size_t lines_a_batch = 2000;
@@ -65,23 +66,28 @@ class Desk {
   /// A person sees the answer to every line before the next one.
   Exit take_keyboard() {
     LineReader reader(STDIN_FILENO, longest_called_line);
+    std::cout << "Recording " << recording_.visit().herd_name
+              << ". A line that ends in ? asks what may follow; Ctrl-D ends.\n";
     while (true) {
-      if (!invocation_.json) std::cout << prompt() << std::flush;
+      const std::string prompt = prompt_now();
+      std::cout << prompt << std::flush;
       auto lines = reader.next(1);
       if (!lines) return tell_faults(lines.faults(), invocation_);
       if (lines->empty()) break;
       if (asks_what_follows(lines->front())) {
         print_suggestions(lines->front());
-      } else if (!answered(recording_.say(lines->front()))) {
-        return failed_;
+        continue;
       }
+      const auto reply = recording_.say(lines->front());
+      if (!reply) return tell_faults(reply.faults(), invocation_);
+      printer_.print_below(*reply, character_count(prompt));
     }
-    if (!invocation_.json) std::cout << '\n';
+    std::cout << '\n';
     return end();
   }
 
  private:
-  [[nodiscard]] std::string prompt() const {
+  [[nodiscard]] std::string prompt_now() const {
     const std::string cow = recording_.in_crush();
     return cow.empty() ? "next cow> " : cow + "> ";
   }
@@ -131,7 +137,8 @@ Exit run(const Invocation& invocation) {
   Desk desk(*recording, invocation);
   const bool from_file = !invocation.operands.empty() && invocation.operands.front() != "-";
   if (from_file) return desk.take_file(invocation.operands.front());
-  return isatty(STDIN_FILENO) == 1 ? desk.take_keyboard() : desk.take_pipe();
+  const bool typed = isatty(STDIN_FILENO) == 1 && !invocation.json;
+  return typed ? desk.take_keyboard() : desk.take_pipe();
 }
 
 }  // namespace

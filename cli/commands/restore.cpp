@@ -18,8 +18,9 @@ Exit run(const Invocation& invocation) {
   if (!folder.empty()) std::filesystem::create_directories(folder, ignored);
   auto restored = restore(invocation.operands.front(), invocation.file);
   if (!restored) return tell_faults(restored.faults(), invocation);
-  std::cout << "restored to " << invocation.file
-            << "; it counts as a device of its own from now on\n";
+  tell_done(invocation,
+            "restored to " + invocation.file + "; it counts as a device of its own from now on",
+            {{"file", Json(invocation.file)}});
   return Exit::fine;
 }
 

@@ -16,9 +16,6 @@ constexpr Example examples[] = {
     {"evenclaw sheet", "makes the page of the open or last visit and says where it lies"},
     {"evenclaw sheet --herd home --day 2026-11-24 --out home.html", "one visit, into a file"}};
 
-/// The first bytes of every page of ours: such a file may be replaced.
-constexpr std::string_view beginning_of_a_page = "<!doctype html>\n";
-
 Result<std::string> made(Records& records, const Invocation& invocation, std::string& path) {
   auto visit = records.visit_meant(invocation, VisitState::any);
   if (!visit) return visit.faults();
@@ -36,7 +33,7 @@ Exit run(const Invocation& invocation) {
   std::string path;
   auto html = made(**records, invocation, path);
   if (!html) return tell_faults(html.faults(), invocation);
-  auto written = write_file(path, *html, beginning_of_a_page);
+  auto written = write_page(path, *html);
   if (!written) return tell_faults(written.faults(), invocation);
   if (invocation.json) {
     JsonObject object;

@@ -8,26 +8,35 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"WHAT", "cow or herd"},
-                                {"COW", "her number, or the words she was called by", false}};
+constexpr Operand operands[] = {
+    {"WHAT", "cow or herd"},
+    {"WHICH", "her number or the words she was called by; the herd", false, true}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"}};
 constexpr Example examples[] = {
     {"evenclaw show cow 412", "her feet through time, what is on them, what is open"},
-    {"evenclaw show herd --herd home", "cows, visits and counts of a herd"}};
+    {"evenclaw show herd home", "cows, visits and counts of a herd"}};
 
 Exit show_one(Records& records, const Herd& herd, const Invocation& invocation) {
-  if (invocation.operands.size() != 2) {
+  if (invocation.operands.size() < 2) {
     return tell_faults({{"usage", "which cow?", "", 0, 0, "For example: evenclaw show cow 412"}},
                        invocation);
   }
-  auto cow = show_cow(records.store(), herd.herd, invocation.operands[1], records.today());
+  auto cow = show_cow(records.store(), herd.herd, invocation.words_from(1), records.today());
   if (!cow) return tell_faults(cow.faults(), invocation);
   if (invocation.json) {
     print_json(*cow);
   } else {
-    std::cout << cow_text(*cow);
+    std::cout << cow_text(*cow, records.today());
   }
   return Exit::fine;
+}
+
+/// "show herd home" names the herd as "show herd --herd home" does.
+Invocation with_herd(Invocation invocation) {
+  if (invocation.operands.front() == "herd" && invocation.operands.size() > 1) {
+    invocation.options["--herd"] = invocation.words_from(1);
+  }
+  return invocation;
 }
 
 Exit show_all(Records& records, const Herd& herd, const Invocation& invocation) {
@@ -36,7 +45,7 @@ Exit show_all(Records& records, const Herd& herd, const Invocation& invocation) 
   if (invocation.json) {
     print_json(*shown);
   } else {
-    std::cout << herd_text(*shown);
+    std::cout << herd_text(*shown, records.today());
   }
   return Exit::fine;
 }
@@ -44,7 +53,7 @@ Exit show_all(Records& records, const Herd& herd, const Invocation& invocation) 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
   if (!records) return tell_faults(records.faults(), invocation);
-  auto herd = (*records)->herd_meant(invocation);
+  auto herd = (*records)->herd_meant(with_herd(invocation));
   if (!herd) return tell_faults(herd.faults(), invocation);
   const std::string& what = invocation.operands.front();
   if (what == "cow") return show_one(**records, *herd, invocation);

@@ -2,12 +2,13 @@
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "core/api/herds.hpp"
+#include "core/api/said_day.hpp"
 #include "core/api/visits.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"HERD", "name of the herd, or its beginning"}};
+constexpr Operand operands[] = {{"HERD", "name of the herd, or its beginning", true, true}};
 constexpr Option options[] = {
     {"--feet", "FEET", "today's feet: all, hinds, fronts, or such as \"LH RH\""},
     {"--caller", "NAME", "who trims and calls out"},
@@ -23,7 +24,7 @@ constexpr Example examples[] = {
     {"evenclaw start home --day 2026-11-24", "enters a day from paper, later"}};
 
 Result<Herd> herd_for(Records& records, const Invocation& invocation) {
-  const std::string& name = invocation.operands.front();
+  const std::string name = invocation.words_from(0);
   if (!invocation.has("--new-herd")) return find_herd(records.store(), name);
   return register_herd(records.ports(), name, invocation.has("--sure"));
 }
@@ -56,14 +57,14 @@ Exit run(const Invocation& invocation) {
     return Exit::fine;
   }
   std::cout << (visit->goes_on ? "Going on with the visit to " : "Visit started: ")
-            << visit->herd_name << ", " << to_text(visit->day);
+            << visit->herd_name << ", " << said_day(visit->day, (*records)->today());
   if (visit->ordinal > 1) std::cout << " (visit " << visit->ordinal << " of that day)";
   std::cout << '\n';
   if (visit->todays_feet.empty()) {
-    std::cout << "Today's feet were not said: say \"today all four\" or \"today hinds\" before "
-                 "\"rest fine\".\n";
+    std::cout << "Today's feet were not said: say \"today all four\" or \"today both hinds\"\n"
+                 "before \"rest fine\".\n";
   } else {
-    std::cout << "Today's feet: " << to_text(visit->todays_feet) << '\n';
+    std::cout << "Today's feet: " << feet_words(visit->todays_feet) << '\n';
   }
   std::cout << "Now: evenclaw record\n";
   return Exit::fine;

@@ -23,13 +23,13 @@ Exit usage(const Invocation& invocation, std::string message) {
                      invocation);
 }
 
-Exit list(const std::vector<DueTask>& tasks, const Invocation& invocation) {
+Exit list(const std::vector<DueTask>& tasks, Day today, const Invocation& invocation) {
   if (invocation.json) {
     print_json(tasks);
     return Exit::fine;
   }
   for (std::size_t i = 0; i < tasks.size(); ++i) {
-    std::cout << "  " << i + 1 << "  " << task_text(tasks[i]) << '\n';
+    std::cout << "  " << i + 1 << "  " << task_of_her(tasks[i], today) << '\n';
   }
   if (tasks.empty()) std::cout << "Nothing of hers is open.\n";
   return Exit::fine;
@@ -64,13 +64,14 @@ Exit run(const Invocation& invocation) {
   auto tasks = open_tasks_of((*records)->store(), herd->herd, invocation.operands.front(),
                              (*records)->today());
   if (!tasks) return tell_faults(tasks.faults(), invocation);
-  if (!writes) return list(*tasks, invocation);
+  if (!writes) return list(*tasks, (*records)->today(), invocation);
   const DueTask* task = chosen(*tasks, invocation);
   if (task == nullptr) return usage(invocation, "which of her tasks? Name its number in the list");
   auto entry = settled(**records, *task, invocation);
   if (!entry) return tell_faults(entry.faults(), invocation);
-  std::cout << (invocation.has("--done") ? "closed " : "moved ") << task->cow_said << ": "
-            << task->words << '\n';
+  tell_done(invocation,
+            (invocation.has("--done") ? "closed " : "moved ") + task->cow_said + ": " + task->words,
+            {{"entry", Json(to_text(*entry))}});
   return Exit::fine;
 }
 

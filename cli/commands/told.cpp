@@ -8,7 +8,7 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line"}};
+constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line", true, true}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"}};
 constexpr Example examples[] = {
     {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
@@ -19,8 +19,8 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto herd = (*records)->herd_meant(invocation);
   if (!herd) return tell_faults(herd.faults(), invocation);
-  auto reply = take_news((*records)->ports(), *herd, (*records)->today(),
-                         invocation.operands.front(), english());
+  auto reply = take_news((*records)->ports(), *herd, (*records)->today(), invocation.words_from(0),
+                         english());
   if (!reply) return tell_faults(reply.faults(), invocation);
   ReplyPrinter printer(invocation.json);
   printer.print(*reply);

@@ -97,12 +97,14 @@ class PointCollector {
     if (!task.open || task.earliest > visit_.day || task.made_on >= visit_.day) return;
     if (was_seen_or_left(task.cow)) return;
     add(OpenPointKind::due_not_seen, task.cow, task.words + " is due and she was not seen");
+    asked_.emplace(task.cow, task.foot);
   }
 
-  /// After all turns.
+  /// After all turns and tasks: a foot whose task is due is asked about once.
   void add_on_foot(const OnFootRow& row) {
     if (row.ended != FixtureEnd::still_on || row.since >= visit_.day) return;
     if (was_seen_or_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
+    if (asked_.count({row.cow, row.foot}) > 0) return;
     add(OpenPointKind::still_on, row.cow, when_put_on(row) + ": still on?");
   }
 
@@ -137,6 +139,7 @@ class PointCollector {
   const Visit& visit_;
   Heard heard_;
   std::map<CowId, CowRow> cows_;
+  std::set<std::pair<CowId, std::optional<Foot>>> asked_;
   std::vector<OpenPoint> points_;
 };
 

@@ -24,8 +24,9 @@ std::string to_line(const ReplyItem& item) {
     return item.entry ? line + ' ' + to_text(*item.entry) : line;
   }
   line += ": " + item.words + answers_in_words(item.answers);
-  if (!item.remedy.empty()) line += ' ' + item.remedy;
-  return line;
+  if (item.remedy.empty()) return line;
+  const bool is_sentence = line.back() == '.' || line.back() == '?' || line.back() == ')';
+  return line + (is_sentence ? " " : "; ") + item.remedy;
 }
 
 }  // namespace evenclaw

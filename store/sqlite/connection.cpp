@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cerrno>
 #include <utility>
 
 namespace evenclaw {
@@ -56,6 +57,7 @@ Bytes fixed_bytes(sqlite3_stmt* statement, int column) {
 
 Statement::Statement(sqlite3* db, std::string_view sql, std::string file)
     : db_(db), file_(std::move(file)) {
+  errno = 0;
   check(sqlite3_prepare_v2(db_, sql.data(), static_cast<int>(sql.size()), &statement_, nullptr));
 }
 
@@ -113,6 +115,7 @@ Statement& Statement::cell(const Cell& value) {
 }
 
 bool Statement::step() {
+  errno = 0;
   const int code = sqlite3_step(statement_);
   if (code == SQLITE_ROW) return true;
   if (code != SQLITE_DONE) {
@@ -174,6 +177,7 @@ int Statement::column_count() const {
 }
 
 Connection::Connection(const std::string& name, int flags, const std::string& file) : file_(file) {
+  errno = 0;
   const int code = sqlite3_open_v2(name.c_str(), &db_, flags, nullptr);
   if (code != SQLITE_OK) {
     const Fault fault = fault_of_sqlite(db_, code, file_);
@@ -223,6 +227,7 @@ void Connection::give_back(const std::string& sql, Statement statement) noexcept
 }
 
 void Connection::run(const std::string& sql) {
+  errno = 0;
   const int code = sqlite3_exec(db_, sql.c_str(), nullptr, nullptr, nullptr);
   if (code != SQLITE_OK) throw SqlFailure{fault_of_sqlite(db_, code, file_)};
 }

@@ -34,23 +34,30 @@ constexpr Telling not_ours{"not-our-file",
 constexpr Telling too_large{"file-too-large", "a single value is larger than it can hold",
                             "Check what was to be written into it."};
 
-bool says_no_room(int system_error) {
-  return system_error == ENOSPC || system_error == EFBIG || system_error == EDQUOT;
-}
+// SQLite remembers the error number of some of its calls only; for the others what the last failed
+// call of this thread left behind is still there.
+struct SystemErrors {
+  int remembered = 0;
+  int left_behind = 0;
 
-Telling telling_of(int code, int system_error) {
-  // Extended codes that say more than the family they belong to.
-  if (code == SQLITE_IOERR_SHMSIZE || code == SQLITE_IOERR_TRUNCATE) return disk_full;
+  [[nodiscard]] bool hold(int error) const { return remembered == error || left_behind == error; }
+
+  [[nodiscard]] bool say_no_room() const { return hold(ENOSPC) || hold(EFBIG) || hold(EDQUOT); }
+};
+
+Telling telling_of(int code, const SystemErrors& errors) {
+  // It says more than the family it belongs to.
+  if (code == SQLITE_IOERR_SHMSIZE) return disk_full;
   switch (code & 0xff) {
     case SQLITE_FULL:
       return disk_full;
     case SQLITE_IOERR:
-      return says_no_room(system_error) ? disk_full : disk_failed;
+      return errors.say_no_room() ? disk_full : disk_failed;
     case SQLITE_READONLY:
       return read_only;
     case SQLITE_CANTOPEN:
-      if (says_no_room(system_error)) return disk_full;
-      return system_error == EROFS ? read_only : unreadable;
+      if (errors.say_no_room()) return disk_full;
+      return errors.hold(EROFS) ? read_only : unreadable;
     case SQLITE_PERM:
     case SQLITE_AUTH:
       return unreadable;
@@ -80,8 +87,9 @@ Fault file_fault(const std::string& file, std::string slug, std::string_view wha
 }
 
 Fault fault_of_sqlite(sqlite3* db, int code, const std::string& file) {
-  const int system_error = db == nullptr ? 0 : sqlite3_system_errno(db);
-  const Telling telling = telling_of(code, system_error);
+  const int left_behind = errno;
+  const Telling telling =
+      telling_of(code, {db == nullptr ? 0 : sqlite3_system_errno(db), left_behind});
   const char* said = db == nullptr ? sqlite3_errstr(code) : sqlite3_errmsg(db);
   return file_fault(file, std::string(telling.slug), std::string(telling.what) + " (" + said + ")",
                     telling.remedy);

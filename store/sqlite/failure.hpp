@@ -21,7 +21,8 @@ struct SqlFailure {
 Fault file_fault(const std::string& file, std::string slug, std::string_view what,
                  std::string_view remedy);
 
-/// The fault for what SQLite answered last on this connection. `db` may be null (no memory).
+/// The fault for what SQLite answered last on this connection. `db` may be null (no memory). Set
+/// errno to 0 before asking SQLite: it says whether the disk was full or failed.
 Fault fault_of_sqlite(sqlite3* db, int code, const std::string& file);
 
 /// Runs `act` and hands back its value, or the fault of the failure it threw.

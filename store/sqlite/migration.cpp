@@ -78,11 +78,6 @@ void migrate(Connection& connection, std::span<const Migration> migrations) {
   const bool blank = is_blank(connection);
   if (!blank) refuse_unless_ours(connection, migrations);
   if (version_of(connection) == newest) return;
-  if (connection.is_read_only()) {
-    connection.refuse("file-read-only",
-                      "it is of an older version and has to be brought up to date",
-                      "Open it once where it may be written, or work on a copy.");
-  }
   if (!blank) {
     copy_verified(connection, free_name(connection.file() + ".before-" + std::to_string(newest)),
                   CopyKind::exact);

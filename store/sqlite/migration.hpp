@@ -25,7 +25,7 @@ inline constexpr std::int64_t application_id = 0x4576636c;
 /// Brings the file up to date in one transaction. A file with entries is first copied to
 /// `<file>.before-<version>`, with a further number when that is taken. Throws SqlFailure; then
 /// the file is as it was: "not-our-file" when the mark is another's, "file-newer" when its version
-/// is beyond the last of `migrations`, "file-read-only" when it would have to change and cannot.
+/// is beyond the last of `migrations`.
 void migrate(Connection& connection, std::span<const Migration> migrations);
 
 /// Throws SqlFailure: "not-our-file" when the mark is another's, "file-newer" when the file is of a

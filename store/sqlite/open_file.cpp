@@ -55,7 +55,25 @@ Connection connection_for_reading(const std::string& file) {
   if (!may_write_beside(file) && ::access((file + "-wal").c_str(), F_OK) != 0) {
     return Connection::of_unchanging(file);
   }
-  return {file, Access::read};
+  // With the right to write the last reader also clears the companions away again; where that
+  // right is missing SQLite goes on without it.
+  Connection connection(file, Access::write);
+  connection.run("PRAGMA query_only = ON");
+  return connection;
+}
+
+// SQLite takes a file of a single byte for an empty one.
+void refuse_blank(Connection& connection) {
+  if (!is_blank(connection)) return;
+  connection.refuse("not-our-file", "there are no records in it", "Check the name.");
+}
+
+void refuse_bytes_without_pages(Connection& connection) {
+  std::error_code failed;
+  const auto size = fs::file_size(connection.file(), failed);
+  if (!failed && size > 0 && connection.integer_of("PRAGMA page_count") == 0) {
+    refuse_blank(connection);
+  }
 }
 
 void refuse_unless_writable(Connection& connection) {
@@ -89,6 +107,7 @@ void check_quickly(Connection& connection) {
 
 void take_possession(Connection& connection, bool new_file) {
   connection.run("PRAGMA journal_mode = WAL");
+  if (!new_file && has_own_shape(connection)) return;
   Transaction transaction(connection);
   make_picture_tables(connection);
   if (new_file) remember_file(connection);
@@ -99,29 +118,32 @@ Connection opened_for_writing(const std::string& file, OpenMode mode) {
   Connection connection(file, mode == OpenMode::create ? Access::create : Access::write);
   set_up_reading(connection);
   const bool new_file = is_blank(connection);
-  if (new_file && mode != OpenMode::create) {
-    connection.refuse("not-our-file", "it is empty", "Check the name.");
-  }
+  if (mode != OpenMode::create) refuse_blank(connection);
+  refuse_bytes_without_pages(connection);
+  if (!new_file) refuse_unless_ours(connection, all_migrations());
   refuse_unless_writable(connection);
+  if (!new_file) check_quickly(connection);
   set_up_writing(connection);
   migrate(connection, all_migrations());
-  if (!new_file) check_quickly(connection);
   take_possession(connection, new_file);
   return connection;
 }
 
+// What would have to be made anew first cannot be when nothing may be written.
+void refuse_unless_ready(Connection& connection) {
+  const bool is_up_to_date =
+      connection.integer_of("PRAGMA user_version") == all_migrations().back().version;
+  if (is_up_to_date && has_own_shape(connection) && !is_picture_stale(connection)) return;
+  connection.refuse("file-read-only",
+                    "it was written by another version of this program, or making its rows anew did"
+                    " not come to its end",
+                    "Open it once for writing, which makes them anew, or work on a copy.");
+}
+
 Connection opened_for_reading(const std::string& file) {
-  Connection connection = connection_for_reading(file);
-  set_up_reading(connection);
-  if (is_blank(connection)) connection.refuse("not-our-file", "it is empty", "Check the name.");
-  migrate(connection, all_migrations());
+  Connection connection = opened_as_it_is(file);
   check_quickly(connection);
-  if (!has_own_shape(connection)) {
-    connection.refuse(
-        "file-read-only",
-        "its rows were made by another version of this program and have to be made anew",
-        "Open it once where it may be written, or work on a copy.");
-  }
+  refuse_unless_ready(connection);
   return connection;
 }
 
@@ -138,7 +160,7 @@ Connection opened_as_it_is(const std::string& file) {
   refuse_missing(name, OpenMode::read_only);
   Connection connection = connection_for_reading(name);
   set_up_reading(connection);
-  if (is_blank(connection)) connection.refuse("not-our-file", "it is empty", "Check the name.");
+  refuse_blank(connection);
   refuse_unless_ours(connection, all_migrations());
   return connection;
 }

@@ -46,6 +46,7 @@ void copy_pages(Connection& from, Connection& to) {
   if (backup == nullptr) {
     throw SqlFailure{fault_of_sqlite(to.raw(), sqlite3_errcode(to.raw()), to.file())};
   }
+  errno = 0;
   // All pages in one step: one state of the source, whoever writes to it meanwhile.
   sqlite3_backup_step(backup, -1);
   const int code = sqlite3_backup_finish(backup);

@@ -38,14 +38,19 @@ std::string in_child(Work&& work) {
   return said;
 }
 
-/// Starts `work` and kills it after a while; it may also have come to its end before.
-template <class Work>
-void killed_after(std::chrono::microseconds while_, Work&& work) {
+/// Starts `work` and kills it a while after `is_under_way` says so, however slow the machine is; it
+/// may also have come to its end before.
+template <class UnderWay, class Work>
+void killed_after(std::chrono::microseconds while_, UnderWay&& is_under_way, Work&& work) {
   const pid_t child = ::fork();
   REQUIRE(child >= 0);
   if (child == 0) {
     work();
     ::_exit(0);
+  }
+  constexpr int most_looks = 10'000;
+  for (int look = 0; look < most_looks && !is_under_way(); ++look) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(1));
   }
   std::this_thread::sleep_for(while_);
   ::kill(child, SIGKILL);

@@ -12,8 +12,8 @@ done
 
 ## said
 visit 2026-10-27
-412 wrap off LH
 412 wrap off
+412 wrap off LH
 
 ## answered
 

@@ -5,6 +5,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/marks.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -19,15 +20,32 @@ bool was_called_before(const CowPast& past, Foot foot) {
   });
 }
 
+/// Only what became of a wrap or block was said of this foot.
+bool tells_of_fixtures_only(const FootCall& call) {
+  return std::all_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    return said && (is_off_after(said->step) || said->step == FixtureStep::left_on ||
+                    said->step == FixtureStep::not_known);
+  });
+}
+
 }  // namespace
 
-/// "Rest fine" never speaks of feet an earlier turn of this visit has called.
-Turn RecordingState::as_settled(const Turn& turn, const CowPast& past) const {
+/// "Rest fine" never speaks of feet an earlier turn of this visit has called. A foot it was said of
+/// stays fine when it is named later only to tell of its wrap or block.
+Turn RecordingState::as_settled(const InCrush& cow) const {
   FootSet feet = visit_.todays_feet;
   for (const Foot foot : all_feet) {
-    if (was_called_before(past, foot)) feet.remove(foot);
+    if (was_called_before(cow.past, foot)) feet.remove(foot);
   }
-  return settled(turn, feet);
+  Turn turn = settled(cow.draft.turn, feet);
+  for (FootCall& call : turn.feet) {
+    const bool was_fine = feet.has(call.foot) && cow.fine_before_named.has(call.foot);
+    const bool is_fine =
+        was_fine && call.state == FootState::unsaid && tells_of_fixtures_only(call);
+    if (is_fine) call.state = FootState::nothing_found;
+  }
+  return turn;
 }
 
 /// Everything today's feet can give was said, so what is missing now was forgotten.
@@ -35,7 +53,7 @@ bool RecordingState::looks_finished() const {
   const Turn& turn = in_crush_->draft.turn;
   if (turn.rest_fine || turn.end != TurnEnd::done) return true;
   if (visit_.todays_feet.empty()) return false;
-  const Turn so_far = as_settled(turn, in_crush_->past);
+  const Turn so_far = as_settled(*in_crush_);
   return std::all_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
     const FootCall* call = find_foot(so_far, foot);
     return !visit_.todays_feet.has(foot) || (call != nullptr && call->state != FootState::unsaid);
@@ -43,7 +61,7 @@ bool RecordingState::looks_finished() const {
 }
 
 void RecordingState::check_her(bool finished, std::string_view text) {
-  const Turn turn = as_settled(in_crush_->draft.turn, in_crush_->past);
+  const Turn turn = as_settled(*in_crush_);
   const std::vector<Warning> firing = check_turn(turn, in_crush_->past, visit_.day, finished);
   show(in_crush_->warnings.update(firing, text), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {

@@ -6,8 +6,44 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
+#include "core/trade/foot_rows.hpp"
 
 namespace evenclaw {
+
+namespace {
+
+std::optional<Fixture> fixture_of(News news) {
+  switch (news) {
+    case News::wrap_off:
+    case News::wrap_came_off:
+    case News::wrap_still_on:
+      return Fixture::wrap;
+    case News::block_off:
+    case News::block_came_off:
+    case News::block_still_on:
+      return Fixture::block;
+    case News::looked_at:
+    case News::vet_came:
+    case News::still_lame:
+    case News::walks_sound:
+    case News::gone:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+/// One of the answers she left without: "RH wrap came off".
+bool is_answered_by(const Warning& warning, const NewsSaid& news) {
+  const std::optional<Fixture> fixture = fixture_of(news.news);
+  if (!fixture || !warning.foot) return false;
+  if (!news.feet.empty() && !news.feet.has(*warning.foot)) return false;
+  const std::string said = ' ' + std::string(word_of(*fixture)) + " still on";
+  return std::any_of(
+      warning.answers.begin(), warning.answers.end(),
+      [&](const std::string& answer) { return answer.find(said) != std::string::npos; });
+}
+
+}  // namespace
 
 /// The turn stays as it was said; only the cow it is held against changes, and with her the checks
 /// and the tasks.
@@ -56,6 +92,21 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
   }
   body.words.emplace_back(trimmed(text));
   return record(journal_.fresh_id(), std::move(body), &before);
+}
+
+/// What is told of a wrap or block right after she was let out answers the question she left with.
+Outcome RecordingState::answer_by_news(CowId cow, const NewsSaid& news, std::string_view text) {
+  const RecordedTurn* last = before_.last_of(cow);
+  if (last == nullptr) return Done{};
+  const RecordedTurn before = *last;
+  TurnRecorded body = before.body;
+  bool answered = false;
+  for (WarningShown& shown : body.warnings) {
+    if (!shown.decision.empty() || !is_answered_by(shown.warning, news)) continue;
+    shown.decision = trimmed(text);
+    answered = true;
+  }
+  return answered ? record(journal_.fresh_id(), std::move(body), &before) : Outcome(Done{});
 }
 
 }  // namespace evenclaw

@@ -96,7 +96,7 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry) const {
   body.visit = visit_.visit;
   body.cow = cow.cow;
   body.words = cow.draft.words;
-  body.turn = as_settled(cow.draft.turn, cow.past);
+  body.turn = as_settled(cow);
   body.warnings = cow.warnings.shown();
   body.tasks = tasks_made(body.turn, cow.past, visit_.day, entry);
   body.closes = tasks_closed(body.turn, cow.past, visit_.day);

@@ -106,6 +106,8 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   if (!added) return added;
   before_.add_told(cow, news.news, news.feet);
   answer(ReplyKind::told, effect_words(closes, effect.makes, *past)).cow = number;
+  const Outcome answered = answer_by_news(cow, news, text);
+  if (!answered) return answered;
   if (!in_crush_ || in_crush_->cow != cow) return Done{};
   auto now = past_of(cow);
   if (!now) return now.faults();

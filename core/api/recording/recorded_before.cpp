@@ -112,6 +112,13 @@ const RecordedTurn* RecordedBefore::find(EntryId entry) const {
   return at == turns_.end() ? nullptr : &*at;
 }
 
+const RecordedTurn* RecordedBefore::last_of(CowId cow) const {
+  const auto at = std::find_if(turns_.rbegin(), turns_.rend(), [&](const RecordedTurn& turn) {
+    return turn.body.cow == cow && !turn.superseded;
+  });
+  return at == turns_.rend() ? nullptr : &*at;
+}
+
 int RecordedBefore::turns_of(CowId cow) const {
   return static_cast<int>(std::count_if(
       turns_.begin(), turns_.end(),

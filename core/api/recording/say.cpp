@@ -86,7 +86,7 @@ Faults RecordingState::not_applicable(const Line& line) const {
   Faults faults;
   for (const Clause& clause : line.clauses) {
     if (const auto* named = std::get_if<CowNamed>(&clause)) {
-      if (!cow_open || !same_said(trial.turn.cow, named->cow)) trial = {};
+      if (!goes_on(named->cow)) trial = {};
       trial.turn.cow = named->cow;
       cow_open = sure = true;
     }
@@ -153,9 +153,16 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
   return applied;
 }
 
+/// The cow in the crush is named once more. Without a number the same words said again after
+/// everything was called of her are the next cow.
+bool RecordingState::goes_on(const CowSaid& cow) const {
+  if (!in_crush_ || !same_said(in_crush_->draft.turn.cow, cow)) return false;
+  return cow.known == CowKnown::numbered || !looks_finished();
+}
+
 Outcome RecordingState::name_cow(const CowSaid& cow) {
   unsure_since_ = 0;
-  if (in_crush_ && same_said(in_crush_->draft.turn.cow, cow)) {
+  if (goes_on(cow)) {
     in_crush_->done_said = false;
     return Done{};
   }
@@ -180,10 +187,21 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   return Done{};
 }
 
+Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
+  const auto* named = std::get_if<FeetNamed>(&clause);
+  if (named != nullptr && cow.draft.turn.rest_fine) {
+    for (const Foot foot : all_feet) {
+      const bool is_new = find_foot(cow.draft.turn, foot) == nullptr;
+      if (named->feet.has(foot) && is_new) cow.fine_before_named.add(foot);
+    }
+  }
+  return add_clause(cow.draft, clause);
+}
+
 Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
   const auto* other_cow = std::get_if<CowCorrected>(&clause);
   if (other_cow != nullptr && !in_crush_) return correct_last_cow(other_cow->cow, text);
-  const Outcome added = add_clause(in_crush_->draft, clause);
+  const Outcome added = add_to(*in_crush_, clause);
   if (!added) return added;
   in_crush_->done_said = false;
   if (other_cow == nullptr) return Done{};
@@ -194,6 +212,7 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   in_crush_->draft = std::move(wrong.draft);
   in_crush_->warnings = std::move(wrong.warnings);
   in_crush_->marks = std::move(wrong.marks);
+  in_crush_->fine_before_named = wrong.fine_before_named;
   in_crush_->not_understood = std::move(wrong.not_understood);
   return Done{};
 }

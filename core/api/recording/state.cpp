@@ -129,7 +129,7 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
     if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;
     const auto* said = std::get_if<TurnClause>(&clause);
     if (said == nullptr) continue;
-    const Outcome added = add_clause(cow.draft, *said);
+    const Outcome added = add_to(cow, *said);
     if (!added) cow.not_understood.push_back(text);
   }
 }

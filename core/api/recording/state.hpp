@@ -33,6 +33,7 @@ struct InCrush {
   CowPast past;
   WarningLedger warnings;
   std::set<std::string> marks;              // shown already
+  FootSet fine_before_named;                // "rest fine" was said before these were spoken of
   std::vector<std::string> not_understood;  // lines about her that nobody could read
   bool done_said = false;                   // kept in only because a warning was open
   std::size_t first_answer = 0;             // of the answers not given yet, the first about her
@@ -84,17 +85,19 @@ class RecordingState {
   void refuse(std::string_view text, const Faults& faults);
   Outcome refused_line(std::string_view text, const Faults& faults);
   Outcome apply(const Clause& clause, std::string_view text);
+  [[nodiscard]] bool goes_on(const CowSaid& cow) const;
   Outcome name_cow(const CowSaid& cow);
   Outcome open_cow(const CowSaid& cow);
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
+  static Outcome add_to(InCrush& cow, const TurnClause& clause);
   void add_words(std::string_view text);
   void given_again(std::string_view text);
   void after_line(std::string_view text);
 
   // checking.cpp
-  [[nodiscard]] Turn as_settled(const Turn& turn, const CowPast& past) const;
+  [[nodiscard]] Turn as_settled(const InCrush& cow) const;
   [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);
   void show_marks();
@@ -111,6 +114,7 @@ class RecordingState {
   // corrections.cpp
   Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
   Outcome answer_last_turn(std::string_view text);
+  Outcome answer_by_news(CowId cow, const NewsSaid& news, std::string_view text);
 
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);

@@ -73,11 +73,15 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
   Nearest best;
   best.first_token = unknown;
   const std::vector<Window> windows = windows_around(tokens, unknown, earliest);
+  // The slips are in the unknown word, the words beside it are known: "blk inside" is not "the
+  // inside".
+  const std::size_t most = std::max<std::size_t>(1, tokens[unknown].folded.size() / 2);
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
     const Phrase& phrase = language.phrases()[i];
     if (std::find(kinds.begin(), kinds.end(), phrase.kind) == kinds.end()) continue;
     for (const Window& window : windows) {
-      const std::size_t distance = distance_if_near(window.text, language.folded(i), best.distance);
+      const std::size_t distance =
+          distance_if_near(window.text, language.folded(i), std::min(most, best.distance));
       // Of two equally near ones the longer explains more of what was typed.
       const bool is_nearer = distance < best.distance ||
                              (distance == best.distance && window.count > best.token_count);

@@ -26,6 +26,7 @@ TEST_CASE("a slip of the finger finds the word that was meant") {
 TEST_CASE("what is like no word has no nearest word") {
   CHECK(nearest_to("xylophone", 0).empty());
   CHECK(nearest_to("qqqq", 0).empty());
+  CHECK(nearest_to("blk inside", 0).empty());
 }
 
 TEST_CASE("words before the earliest are not drawn in") {

@@ -1,0 +1,14 @@
+// What is still to be asked when a visit ends, as text for a terminal.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/api/visits.hpp"
+
+namespace evenclaw::cli {
+
+/// One line a point, the cow in front where there is one.
+std::string open_points_text(const std::vector<OpenPoint>& points);
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,170 @@
+#include "core/log/doubts.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/core/log/farm.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+const CowId cow = cow_named("412");
+
+std::vector<DoubtRow> doubts_in(const Turn& turn) {
+  Farm farm;
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {});
+  body.turn = turn;
+  farm.turn(body);
+  return farm.rows_of(cow).doubts;
+}
+
+Turn turn_of(std::vector<FootCall> feet) {
+  Turn turn;
+  turn.cow.number = "412";
+  turn.feet = std::move(feet);
+  return turn;
+}
+
+}  // namespace
+
+TEST_CASE("a turn with all called leaves no doubt") {
+  Finding dd = lesion(Lesion::dd, Claw::none, Place::behind);
+  dd.degree = Degree::not_called;
+  dd.stage = DdStage::raw;
+  CHECK(doubts_in(turn_of({foot(Foot::lh, {lesion(Lesion::wl), dd}), nothing_found(Foot::rh)}))
+            .empty());
+}
+
+TEST_CASE("each thing nobody called is asked for in words") {
+  Finding no_degree = lesion(Lesion::wl);
+  no_degree.degree = Degree::not_called;
+  Finding no_stage = lesion(Lesion::dd, Claw::none, Place::behind);
+
+  const struct {
+    FootCall call;
+    DoubtKind kind;
+    std::string words;
+  } table[] = {
+      {foot(Foot::lh, {}, {act(ActionKind::spray)}), DoubtKind::lifted_not_called,
+       "Left hind: what was found?"},
+      {foot(Foot::lh, {lesion(Lesion::wl, Claw::outside, Place::not_called)}),
+       DoubtKind::place_not_called, "Left hind, white line lesion: where?"},
+      {foot(Foot::lh, {lesion(Lesion::wl, Claw::not_called)}), DoubtKind::place_not_called,
+       "Left hind, white line lesion: on which claw?"},
+      {foot(Foot::lh, {lesion(Lesion::wl, Claw::not_called, Place::not_called)}),
+       DoubtKind::place_not_called, "Left hind, white line lesion: where, and on which claw?"},
+      {foot(Foot::lh, {no_degree}), DoubtKind::degree_not_called,
+       "Left hind, white line lesion: how bad?"},
+      {foot(Foot::rf, {no_stage}), DoubtKind::stage_not_called,
+       "Right front, digital dermatitis: at which stage?"},
+  };
+
+  for (const auto& row : table) {
+    CAPTURE(row.words);
+    const std::vector<DoubtRow> doubts = doubts_in(turn_of({row.call}));
+    REQUIRE(doubts.size() == 1);
+    CHECK(doubts[0].kind == row.kind);
+    CHECK(doubts[0].words == row.words);
+    CHECK(doubts[0].foot == row.call.foot);
+    CHECK(doubts[0].position == 1);
+  }
+}
+
+TEST_CASE("no place is asked of a lesion that sits at one place only, nothing of mere words") {
+  Finding words = lesion(Lesion::other, Claw::not_called, Place::not_called);
+  words.degree = Degree::not_called;
+  words.words = "swollen hock";
+  const Finding heel = lesion(Lesion::hhe, Claw::both, Place::not_called);
+  const Finding between = lesion(Lesion::ih, Claw::none, Place::not_called);
+  CHECK(doubts_in(turn_of({foot(Foot::lh, {words, heel, between})})).empty());
+}
+
+TEST_CASE("a turn broken off or not done is asked about with its reason") {
+  Turn turn = turn_of({});
+  turn.end = TurnEnd::unfinished;
+  turn.end_reason = "power cut";
+  CHECK(doubts_in(turn).at(0).words == "Her turn was not finished: power cut");
+  turn.end = TurnEnd::not_done;
+  turn.end_reason.clear();
+  CHECK(doubts_in(turn).at(0).words == "She was not done");
+}
+
+TEST_CASE("who she is stays a doubt until she is known by a number") {
+  Farm farm;
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  body.turn.cow = {CowKnown::doubtful, "513", {"531"}, ""};
+  farm.turn(body);
+  REQUIRE(farm.rows_of(cow).doubts.size() == 1);
+  CHECK(farm.rows_of(cow).doubts[0].kind == DoubtKind::doubtful_number);
+  CHECK(farm.rows_of(cow).doubts[0].words == "Which is her number: 513 or 531?");
+  farm.write(NumberGiven{cow, "531", day("2026-11-24")});
+  CHECK(farm.rows_of(cow).doubts.empty());
+}
+
+TEST_CASE("an unnumbered cow united with a numbered one is no doubt any more") {
+  Farm farm;
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  body.turn.cow = {CowKnown::unnumbered, "", {}, "white star"};
+  farm.turn(body);
+  CHECK(farm.rows_of(cow).doubts.at(0).words == "Which number has she: white star?");
+  farm.turn(cow_named("513"), "2026-11-24", {nothing_found(Foot::rh)});
+  const EntryId same = farm.write(SameCow{cow, cow_named("513")});
+  CHECK(farm.rows_of(cow).doubts.empty());
+
+  Envelope envelope = farm.next_envelope();
+  envelope.subjects = farm.entry(same).envelope.subjects;
+  farm.keep(entry_of(envelope, SameCowTakenBack{same}));
+  CHECK(farm.rows_of(cow).doubts.size() == 1);
+}
+
+TEST_CASE("a warning nobody answered is a doubt, a note or an answered one is none") {
+  Farm farm;
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  body.warnings = {{{"a-stop", Rank::stop, Foot::lh, Claw::none, "Look again.", {}}, ""},
+                   {{"an-ask", Rank::ask, Foot::rh, Claw::none, "Still on?", {}}, "wrap still on"},
+                   {{"a-note", Rank::note, Foot::lh, Claw::none, "Seen before.", {}}, ""}};
+  farm.turn(body);
+  const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+  REQUIRE(doubts.size() == 1);
+  CHECK(doubts[0].kind == DoubtKind::unanswered);
+  CHECK(doubts[0].words == "Look again.");
+}
+
+TEST_CASE("doubts of a turn are numbered from one in the order of their kinds") {
+  Finding vague = lesion(Lesion::wl, Claw::not_called, Place::not_called);
+  vague.degree = Degree::not_called;
+  Turn turn = turn_of({foot(Foot::lh, {vague}), foot(Foot::rh, {}, {act(ActionKind::spray)})});
+  turn.end = TurnEnd::unfinished;
+  const std::vector<DoubtRow> doubts = doubts_in(turn);
+  REQUIRE(doubts.size() == 4);
+  for (std::size_t i = 0; i < doubts.size(); ++i) {
+    CHECK(doubts[i].position == static_cast<std::int32_t>(i) + 1);
+    if (i > 0) CHECK(doubts[i - 1].kind < doubts[i].kind);
+  }
+}
+
+TEST_CASE("a foot counts as lifted when something was found, done, measured or trimmed") {
+  FootCall call;
+  CHECK_FALSE(was_lifted(call));
+  call.note = "she kicks";
+  CHECK_FALSE(was_lifted(call));
+  call.trimmed = Trimmed::yes;
+  CHECK(was_lifted(call));
+  call.trimmed = Trimmed::no;
+  call.measures.push_back({MeasureKind::toe_length, Claw::outside, Length{750}});
+  CHECK(was_lifted(call));
+  CHECK(was_lifted(nothing_found(Foot::lh)));
+  call.state = FootState::not_lifted;
+  CHECK_FALSE(was_lifted(call));
+}
+
+TEST_CASE("a foot that stayed down was not called a second time") {
+  Farm farm;
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  FootCall down = nothing_found(Foot::lh);
+  down.state = FootState::not_lifted;
+  farm.turn(cow, "2026-11-24", {down});
+  CHECK(farm.rows_of(cow).doubts.empty());
+}
+
+}  // namespace evenclaw
