@@ -5,7 +5,8 @@ need_packages() {
   local purpose=$1 agreed=$2 missing=() as_root=() answer
   shift 2
   local installed
-  installed=" $(dpkg-query -W -f '${Package} ${db:Status-Abbrev}\n' "$@" 2>/dev/null |
+  # dpkg-query fails when it has never heard of one of them, which is what is asked here.
+  installed=" $({ dpkg-query -W -f '${Package} ${db:Status-Abbrev}\n' "$@" 2>/dev/null || true; } |
     awk '$2 == "ii" { printf "%s ", $1 }')"
   for package in "$@"; do
     [[ $installed == *" $package "* ]] || missing+=("$package")
