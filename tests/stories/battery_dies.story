@@ -7,6 +7,7 @@ today all four
 LH outside white line abscess heel, bad; opened
 
 ## answered
+told: today's feet: LF RF LH RH
 
 ## the battery dies
 
@@ -16,5 +17,13 @@ rest fine
 done
 
 ## answered
+mark 412: still in the crush: 412 lame LH / LH outside white line abscess heel, bad; opened
+saved 412
 
 ## cow 412
+on her: block LH inside since 2026-10-27
+case: WLA LH outside, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH (lame): outside claw: white line abscess, heel, bad (WLA); opened, claw not called; block on, inside claw
+2026-10-27 RH: nothing found

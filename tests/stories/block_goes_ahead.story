@@ -13,5 +13,9 @@ go ahead
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+stop 161: Block on the claw with the sole ulcer (left hind outside). Inside meant? (answer: no, inside / go ahead)
+stop 161: Block on the claw with the sole ulcer (left hind outside). Inside meant? (answer: no, inside / go ahead)
+saved 161
 
 ## ended

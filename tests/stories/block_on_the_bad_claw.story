@@ -13,7 +13,18 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+stop 160: Block on the claw with the sole ulcer (left hind outside). Inside meant? (answer: no, inside / go ahead)
+saved 160
 
 ## cow 160
+on her: block LH inside since 2026-10-27
+case: SU LH outside, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH (lame): outside claw: sole ulcer, middle of the sole, bad (SU); block on, inside claw
+2026-10-27 RH: nothing found
 
 ## due 2026-10-27
+coming 160: block check left hind, inside claw (trimmer, by 2026-11-24)
+coming 160: block off left hind, inside claw (trimmer, by 2026-12-01)

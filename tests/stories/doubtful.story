@@ -18,7 +18,14 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 513 or 531
 
 ## cow 513
+2026-10-13 LF: nothing found
+2026-10-13 RF: nothing found
+2026-10-13 LH: nothing found
+2026-10-13 RH: nothing found
 
 ## ended
+doubtful_number 513 or 531: Which is her number: 513 or 531?

@@ -18,5 +18,10 @@ today all four
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 430
 
 ## ended
+due_not_seen 118: block check left hind, inside claw is due and she was not seen
+due_not_seen 118: block off left hind, inside claw is due and she was not seen
+due_not_seen 119: wrap off right hind is due and she was not seen

@@ -15,9 +15,23 @@ nothing found
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+told: caller Anneke
+saved 412
+saved brown heifer
+saved brown heifer
+saved 413
 
 ## the same file again
 
 ## answered
+told: caller Anneke
+there already 412
+there already brown heifer
+there already brown heifer
+there already 413
 
 ## turns
+412: 1
+413: 1
+no number: 2

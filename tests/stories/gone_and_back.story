@@ -16,5 +16,12 @@ today all four
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+question 77: 77 was told gone on 13 Oct; recorded as a new cow. Is she the same?
+saved 77
 
 ## cow 77
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH: nothing found
+2026-10-27 RH: nothing found

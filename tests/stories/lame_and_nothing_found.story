@@ -10,5 +10,9 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+stop 215: Came lame right front, nothing found: look again, look higher, or vet. (answer: RF vet / go ahead)
+saved 215
 
 ## due 2026-10-27
+due 215: vet to see right front, farmer rings (vet, by 2026-10-27)

@@ -18,5 +18,8 @@ visit 2026-10-27
 412, 531 wraps off
 
 ## answered
+told 412: wrap off right hind: wrap taken off
+refused line 1: No cow of this herd carries the number 531. Did you mean 513?
 
 ## due 2026-10-27
+due 513: wrap off left hind (farmer, by 2026-10-25)

@@ -16,5 +16,8 @@ visit 2026-10-27
 412 wrap off LH
 
 ## answered
+question 412: 412: wrap off on which foot (left hind, right hind)?
+told 412: wrap off left hind: wrap taken off
 
 ## due 2026-10-27
+due 412: wrap off right hind (farmer, by 2026-10-25)

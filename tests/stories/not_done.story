@@ -8,5 +8,12 @@ today all four
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 298
+mark 299: place, degree not called (left hind sole ulcer)
+saved 299
 
 ## ended
+not_done 298: She was not done: lay down in the crush
+place_not_called 299: Left hind, sole ulcer: where?
+degree_not_called 299: Left hind, sole ulcer: how bad?

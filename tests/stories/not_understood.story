@@ -13,9 +13,24 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+refused line 3: "LHH" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "LH"?
+saved 412
+saved 413
+saved 414
 
 ## cow 412
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH: nothing found
+2026-10-27 RH: nothing found
 
 ## cow 413
+case: DD RH, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH: nothing found
+2026-10-27 RH: digital dermatitis, raw, behind (DD)
 
 ## ended
+unfinished 413: Her turn was not finished: not understood: 413 LHH sole ulcer middle, bad

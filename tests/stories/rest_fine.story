@@ -12,5 +12,10 @@ rest fine
 done
 
 ## answered
+told: today's feet: LH RH
+saved 412
 
 ## cow 412
+case: SH LH outside, found 1x
+2026-10-27 LH: outside claw: sole haemorrhage, middle of the sole, slight (SH)
+2026-10-27 RH: nothing found

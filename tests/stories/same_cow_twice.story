@@ -11,7 +11,14 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 412
+saved 413
+saved 412
 
 ## turns
+412: 2
+413: 1
 
 ## ended
+called_twice 412: Right hind was called twice in this visit. Do both calls hold?

@@ -26,7 +26,14 @@ today all four
 412, 513 wraps off; 77 gone; 620 still lame
 
 ## answered
+told: today's feet: LF RF LH RH
+told 412: wrap off right hind: wrap taken off
+told 513: wrap off left hind: wrap taken off
+told 77: block check right hind, inside claw: gone, block off right hind, inside claw: gone
+told 620: to do: still lame, look at her feet
 
 ## due 2026-10-27
+due 620: still lame, look at her feet (trimmer, by 2026-10-27)
+coming 620: see again left hind (trimmer, by 2026-11-17)
 
 ## ended

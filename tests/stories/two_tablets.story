@@ -15,6 +15,9 @@ today all four
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 412
+saved 413
 
 ## on tablet B
 
@@ -26,15 +29,32 @@ today all four
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 412
+saved 414
 
 ## the tablets meet
 
 ## turns
+412: 2
+413: 1
+414: 1
 
 ## cow 412
+case: SH RH outside, found 1x
+case: DD LH, found 1x
+2026-10-27 LH: digital dermatitis, raw, behind (DD)
+2026-10-27 RH: outside claw: sole haemorrhage, middle of the sole, slight (SH)
 
 ## on tablet A
 
 ## turns
+412: 2
+413: 1
+414: 1
 
 ## cow 412
+case: SH RH outside, found 1x
+case: DD LH, found 1x
+2026-10-27 LH: digital dermatitis, raw, behind (DD)
+2026-10-27 RH: outside claw: sole haemorrhage, middle of the sole, slight (SH)

@@ -7,10 +7,14 @@ today all four
 LH outside white line abscess heel, bad; opened
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 412
 
 ## turns
+412: 1, unfinished
 
 ## ended
+unfinished 412: Her turn was not finished: the input ended
 
 ## from a file
 today all four
@@ -21,7 +25,15 @@ rest fine
 done
 
 ## answered
+saved 412
 
 ## turns
+412: 1
 
 ## cow 412
+on her: block LH inside since 2026-10-27
+case: WLA LH outside, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH (lame): outside claw: white line abscess, heel, bad (WLA); opened, claw not called; block on, inside claw
+2026-10-27 RH: nothing found

@@ -14,7 +14,13 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved red heifer
+saved red heifer
 
 ## turns
+no number: 2
 
 ## ended
+unnumbered red heifer: Which number has she: red heifer?
+unnumbered red heifer: Which number has she: red heifer?

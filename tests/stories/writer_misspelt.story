@@ -8,3 +8,7 @@ writer Jos
 writer Jos
 
 ## answered
+told: caller Anneke
+told: writer Joss
+question: Is Jos the same as Joss? Say the name again if it is somebody else.
+told: writer Jos

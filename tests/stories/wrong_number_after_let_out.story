@@ -14,9 +14,22 @@ no, 421
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+saved 412
+saved 421
+saved 430
 
 ## cow 412
+No cow of this herd is known as 412.
 
 ## cow 421
+on her: block LH inside since 2026-10-27
+case: WLA LH outside, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH (lame): outside claw: white line abscess, heel, bad (WLA); opened, claw not called; block on, inside claw
+2026-10-27 RH: nothing found
 
 ## turns
+421: 1
+430: 1

@@ -21,7 +21,20 @@ RH wrap came off
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+ask 421: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off / RH wrap taken off / RH wrap don't know)
+saved 421
 
 ## cow 421
+case: SH LH outside, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH: outside claw: sole haemorrhage, middle of the sole, slight (SH)
+2026-10-27 RH: nothing found; wrap had come off by itself
+2026-10-13 LF: nothing found
+2026-10-13 RF: nothing found
+2026-10-13 LH: nothing found
+2026-10-13 RH (lame): digital dermatitis, raw, behind (DD); wrap on
 
 ## turns
+421: 1
