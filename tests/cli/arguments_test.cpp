@@ -54,6 +54,7 @@ TEST_CASE("What cannot be carried out is told with the word in question and what
     std::string message;
     std::string remedy;
   };
+
   const std::vector<Case> cases = {
       {{"recrod"}, "recrod", "no command \"recrod\"", "Did you mean: evenclaw record"},
       {{"sho"}, "sho", "no command", "Did you mean: evenclaw show"},

@@ -18,8 +18,7 @@ TEST_CASE("One is said in the singular, none and several in the plural") {
 
 TEST_CASE("A text that is too wide goes on below its first word") {
   const std::string words(70, 'x');
-  CHECK(wrapped_behind("  412  ", words + " yyyy zz") ==
-        "  412  " + words + "\n       yyyy zz");
+  CHECK(wrapped_behind("  412  ", words + " yyyy zz") == "  412  " + words + "\n       yyyy zz");
   CHECK(wrapped_behind("  412  ", words + " y") == "  412  " + words + " y");
 }
 

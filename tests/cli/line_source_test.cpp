@@ -87,7 +87,9 @@ TEST_CASE("Of an endless line only enough is kept to see that it is too long") {
 
 TEST_CASE("The mark some editors put in front of a text is no part of the first line") {
   const TemporaryFolder folder;
-  write_bytes(folder.file("day.calls"), "\xEF\xBB\xBF" "412 lame LH\r\n");
+  write_bytes(folder.file("day.calls"),
+              "\xEF\xBB\xBF"
+              "412 lame LH\r\n");
   const auto lines = lines_of_file(folder.file("day.calls"));
   REQUIRE(lines.ok());
   CHECK(*lines == Lines{"412 lame LH"});
@@ -121,7 +123,8 @@ TEST_CASE("What is no file of calls is told as what it is") {
   const auto is_folder = lines_of_file(folder.name());
   REQUIRE_FALSE(is_folder.ok());
   CHECK(is_folder.faults().front().slug == "file-unreadable");
-  write_bytes(folder.file("large"), std::string(static_cast<std::size_t>(largest_call_file), '\n') + "x");
+  write_bytes(folder.file("large"),
+              std::string(static_cast<std::size_t>(largest_call_file), '\n') + "x");
   const auto large = lines_of_file(folder.file("large"));
   REQUIRE_FALSE(large.ok());
   CHECK(large.faults().front().slug == "file-too-large");
