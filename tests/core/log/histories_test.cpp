@@ -27,7 +27,8 @@ std::vector<std::uint64_t> seeds_to_try() {
   constexpr std::uint64_t usual = 2000;
 #endif
   if (std::getenv("EVENCLAW_SEED") != nullptr) return {number_from("EVENCLAW_SEED", 0)};
-  std::vector<std::uint64_t> seeds(number_from("EVENCLAW_HISTORIES", usual));
+  const std::uint64_t count = number_from("EVENCLAW_HISTORIES", usual);
+  std::vector<std::uint64_t> seeds(static_cast<std::size_t>(count));
   for (std::size_t i = 0; i < seeds.size(); ++i) seeds[i] = i + 1;
   return seeds;
 }
