@@ -23,7 +23,7 @@ constexpr Example examples[] = {
     {"evenclaw example",
      "records the visits that ship with the program into a file of their own, "
      "shows what is due and where the sheet lies"},
-    {"evenclaw show cow 231 --file ~/.local/share/evenclaw/example.db", "then look around in it"}};
+    {"evenclaw example --quiet", "the same without a line for each cow"}};
 
 constexpr std::string_view herd_mark = "# herd: ";
 

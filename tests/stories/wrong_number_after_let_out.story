@@ -27,7 +27,7 @@ on her: block LH inside since 2026-10-27
 case: WLA LH outside, found 1x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found
-2026-10-27 LH (lame): outside claw: white line abscess, heel, bad (WLA); opened, claw not called; block on, inside claw
+2026-10-27 LH (lame): outside claw: white line abscess, heel, bad (WLA); opened; block on, inside claw
 2026-10-27 RH: nothing found
 
 ## turns
