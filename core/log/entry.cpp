@@ -12,6 +12,8 @@ namespace {
 
 constexpr std::string_view digest_member = "body_sha256";
 constexpr std::size_t longest_kind = 64;
+// A line is an object around the body, and no JSON text is read that nests deeper than 64 levels.
+constexpr int deepest_body = 63;
 
 Fault not_canonical(std::string message, std::string token = {}) {
   return Fault{"entry-not-canonical", std::move(message), std::move(token)};
@@ -64,6 +66,20 @@ bool holds_null(const Json& json) {
   return false;
 }
 
+bool is_deeper_than(int levels, const Json& json) {
+  if (const JsonArray* array = json.as_array()) {
+    return levels == 0 || std::any_of(array->begin(), array->end(), [&](const Json& element) {
+             return is_deeper_than(levels - 1, element);
+           });
+  }
+  if (const JsonObject* object = json.as_object()) {
+    return levels == 0 || std::any_of(object->begin(), object->end(), [&](const auto& member) {
+             return is_deeper_than(levels - 1, member.second);
+           });
+  }
+  return false;
+}
+
 Result<Entry> entry_from_envelope(const Json& json) {
   auto envelope = from_json<Envelope>(json);
   if (!envelope) return not_canonical(envelope.faults());
@@ -85,6 +101,8 @@ void find_body_faults(const Json& json, std::string_view bytes, Faults& faults) 
     faults.push_back(not_canonical("the body is no object"));
   } else if (holds_null(json)) {
     faults.push_back(not_canonical("the body holds null; what is not there is left out"));
+  } else if (is_deeper_than(deepest_body, json)) {
+    faults.push_back(not_canonical("the body is nested too deeply"));
   } else if (canonical_json(json) != bytes) {
     faults.push_back(not_canonical("the body is not in canonical form"));
   }

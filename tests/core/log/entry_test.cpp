@@ -112,6 +112,18 @@ TEST_CASE("a body holds an object in canonical form without null") {
   }
 }
 
+TEST_CASE("a body nests no deeper than its line can be read again") {
+  const Envelope envelope = any_entry().envelope;
+  for (const std::size_t levels : {62, 63}) {
+    CAPTURE(levels);
+    const std::string body = R"({"a":)" + std::string(levels, '[') + std::string(levels, ']') + "}";
+    const Entry entry = make_entry(envelope, body);
+    const auto from_parts = entry_from_parts(envelope_bytes(entry), body);
+    CHECK(from_parts.ok() == (levels == 62));
+    CHECK(from_parts.ok() == entry_from_line(entry_line(entry)).ok());
+  }
+}
+
 TEST_CASE("subjects are sorted and stand once each") {
   Envelope envelope = any_entry().envelope;
   const Uuid a = named_id("a");
