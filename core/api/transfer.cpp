@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 #include <utility>
 
 #include "core/api/pictures.hpp"
@@ -21,15 +20,6 @@ class TakingIn {
  public:
   TakingIn(const Ports& ports, BusinessId business) : ports_(ports), business_(business) {}
 
-  /// Targets of redactions the store holds already: their bodies must not come back.
-  Outcome know_redacted() {
-    return ports_.store.read_entries({std::nullopt, std::nullopt, {std::string(Redact::kind)}},
-                                     [&](const Entry& entry) {
-                                       note_redaction(entry);
-                                       return true;
-                                     });
-  }
-
   Outcome take(std::string_view line) {
     ++line_number_;
     if (line.empty()) return Done{};
@@ -39,8 +29,6 @@ class TakingIn {
       return set_aside(
           {.slug = "entry-set-aside", .message = "The entry belongs to another business."});
     }
-    note_redaction(*entry);
-    if (redacted_.count(entry->envelope.id) > 0) entry->body.reset();
     batch_.push_back(*std::move(entry));
     return batch_.size() < entries_a_write ? Outcome(Done{}) : write_batch();
   }
@@ -53,10 +41,6 @@ class TakingIn {
   }
 
  private:
-  void note_redaction(const Entry& entry) {
-    if (const auto redact = body_as<Redact>(entry)) redacted_.insert(redact->target);
-  }
-
   Outcome set_aside(const Fault& fault) {
     ++taken_.set_aside;
     if (taken_.reasons.size() < most_reasons) {
@@ -112,7 +96,6 @@ class TakingIn {
   BusinessId business_;
   std::int64_t line_number_ = 0;
   std::vector<Entry> batch_;
-  std::set<EntryId> redacted_;
   std::map<HerdId, SubjectsToPicture> subjects_;
   TakenIn taken_;
 };
@@ -123,8 +106,6 @@ Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line) {
   const auto identity = ports.store.identity();
   if (!identity) return identity.faults();
   TakingIn taking(ports, identity->business);
-  const Outcome known = taking.know_redacted();
-  if (!known) return known.faults();
   for (;;) {
     const auto line = next_line();
     if (!line) return line.faults();
