@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace evenclaw::bench {
@@ -35,10 +37,27 @@ inline double peak_memory_mb() {
   return static_cast<double>(usage.ru_maxrss) * 1024 / 1e6;
 }
 
-/// One row of a Markdown table: what, the figure with its unit, the spread, what else to know.
-inline void print_row(const char* what, double figure, const char* unit, double least, double most,
-                      const char* note) {
-  std::printf("| %s | %.4g %s | %.4g - %.4g | %s |\n", what, figure, unit, least, most, note);
+/// One row of a Markdown table.
+struct Row {
+  std::string what;
+  double figure = 0;
+  const char* unit = "";
+  double least = 0;
+  double most = 0;
+  std::string note;  // repeats and conditions
+};
+
+inline void print_row(const Row& row) {
+  std::printf("| %s | %.4g %s | %.4g - %.4g | %s |\n", row.what.c_str(), row.figure, row.unit,
+              row.least, row.most, row.note.c_str());
+}
+
+/// How many of `items` were done per second, from the sorted seconds of the repeats.
+inline Row rate_of(std::string what, const char* unit, double items,
+                   const std::vector<double>& seconds) {
+  return {
+      std::move(what),        items / median(seconds), unit,
+      items / seconds.back(), items / seconds.front(), std::to_string(seconds.size()) + " repeats"};
 }
 
 }  // namespace evenclaw::bench

@@ -42,17 +42,18 @@ int measure(const std::vector<std::string>& lines) {
     return 1;
   }
   const double lines_read = rounds * static_cast<double>(lines.size());
-  bench::print_row("call lines read", lines_read / bench::median(reading), "lines/s",
-                   lines_read / reading.back(), lines_read / reading.front(),
-                   "lines of the example visits, one thread");
+  bench::Row read = bench::rate_of("call lines read", "lines/s", lines_read, reading);
+  read.note += ", lines of the example visits";
+  bench::print_row(read);
   const auto offering = bench::seconds_of(5, [&] {
     for (const std::string& line : lines) {
       (void)what_may_follow(line.substr(0, line.size() / 2), context, english());
     }
   });
   const double offered = static_cast<double>(lines.size()) / 1000;
-  bench::print_row("words offered for a half line", bench::median(offering) / offered, "ms",
-                   offering.front() / offered, offering.back() / offered, "per half line");
+  bench::print_row({"words offered for a half line", bench::median(offering) / offered, "ms",
+                    offering.front() / offered, offering.back() / offered,
+                    std::to_string(offering.size()) + " repeats, per half line"});
   return 0;
 }
 

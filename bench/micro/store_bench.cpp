@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bench/timing.hpp"
@@ -56,11 +57,9 @@ bool all_written(Store& store, const std::vector<Write>& writes) {
   return true;
 }
 
-void print_rate(const std::string& what, std::int64_t entries, const std::vector<double>& seconds) {
-  const auto count = static_cast<double>(entries);
-  bench::print_row(what.c_str(), count / bench::median(seconds), "entries/s",
-                   count / seconds.back(), count / seconds.front(),
-                   (std::to_string(repeats) + " repeats").c_str());
+void print_rate(std::string what, std::int64_t entries, const std::vector<double>& seconds) {
+  bench::print_row(
+      bench::rate_of(std::move(what), "entries/s", static_cast<double>(entries), seconds));
 }
 
 bool measure_writing(Store& store, const std::string& name, std::int64_t batch, std::int64_t from) {
