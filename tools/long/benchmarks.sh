@@ -6,16 +6,18 @@ cd "$(dirname "$0")/../.."
 
 entries=${EVENCLAW_BENCH_ENTRIES:-1000000}
 prepared bench
-folder=$(mktemp -d)
+# On the disk the project lies on: a file system in memory would acknowledge what is not durable.
+folder=$(mktemp -d -p build/bench)
 trap 'rm -rf "$folder"' EXIT
 result_page benchmarks "Benchmarks of the release build"
 {
-  echo "Median and spread of the repeats named; one thread."
+  echo "Median, and the least and the most of the repeats named; one thread."
   echo
   echo "| what | median | spread | conditions |"
   echo "|---|---|---|---|"
   build/bench/bench/call_line_bench
-  python3 bench/scenarios.py build/bench/cli/evenclaw
+  build/bench/bench/store_bench "$folder"
+  python3 bench/scenarios/command_line.py build/bench/cli/evenclaw
 } >>"$page"
 build/bench/bench/picture_bench "$folder/log.db" "$entries" write
 build/bench/bench/picture_bench "$folder/log.db" "$entries" rebuild >>"$page"
