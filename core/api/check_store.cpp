@@ -8,6 +8,7 @@
 #include "core/log/entry.hpp"
 #include "core/log/merge.hpp"
 #include "core/trade/cow_rows.hpp"
+#include "core/wire/json.hpp"
 
 namespace evenclaw {
 
@@ -51,7 +52,20 @@ CheckFinding finding(std::string_view what, std::string words, std::optional<Ent
   return {std::string(what), std::move(words), entry};
 }
 
-/// Reads the log once, keeping envelopes only.
+/// The entry with no more of its body than says whom it is about and what it takes away.
+Entry bare(const Entry& entry) {
+  Entry bare{entry.envelope, entry.body_digest, std::nullopt};
+  if (!entry.body) return bare;
+  JsonObject kept;
+  for (const char* member : {"cow", "visit", "target"}) {
+    const std::optional<Uuid> id = id_in_body(entry, member);
+    if (id) kept.emplace(member, Json(to_text(*id)));
+  }
+  bare.body = canonical_json(Json(std::move(kept)));
+  return bare;
+}
+
+/// Reads the log once, keeping of the bodies next to nothing.
 class LogCheck {
  public:
   void look_at(const Entry& entry) {
@@ -72,11 +86,7 @@ class LogCheck {
       checked_.findings.push_back(finding(
           "two_versions", "the same entry with other bytes; both are kept", entry.envelope.id));
     }
-    Entry bare;
-    bare.envelope = entry.envelope;
-    bare.body_digest = entry.body_digest;
-    bare.envelope.subjects.clear();
-    envelopes_.push_back(std::move(bare));
+    envelopes_.push_back(bare(entry));
   }
 
   [[nodiscard]] CheckedStore finish() && {

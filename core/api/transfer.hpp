@@ -109,7 +109,7 @@ struct CheckedStore {
 };
 
 /// Verifies every digest, every device's count, the chains of corrections, and tells numbers that
-/// two cows of a herd carry at once. Reads the whole log; holds envelopes, not bodies, in memory.
+/// two cows of a herd carry at once. Reads the whole log; of the bodies it holds next to nothing.
 Result<CheckedStore> check_store(Store& store);
 
 }  // namespace evenclaw

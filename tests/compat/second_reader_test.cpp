@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -113,6 +114,35 @@ std::string line_with_body(const Envelope& envelope, const std::string& body) {
   return "{\"body\":" + body + ",\"envelope\":" + envelope_bytes(entry) + "}";
 }
 
+/// "kind entry" of every flaw in an answer of a reader; a gap names no entry.
+std::multiset<std::string> flaws_in(const std::string& answer) {
+  std::multiset<std::string> told;
+  const Json json = *json_from_text(answer);
+  for (const Json& flaw : *json.member("flaws")->as_array()) {
+    const std::string& words = *flaw.as_string();
+    const std::string kind = words.substr(0, words.find(' '));
+    told.insert(kind == "gap" ? kind : kind + words.substr(words.rfind(' ')));
+  }
+  return told;
+}
+
+/// The same as the program tells it when it is asked to check the log.
+std::multiset<std::string> flaws_told_by(const test::Workshop& workshop) {
+  std::multiset<std::string> told;
+  const auto json = json_from_text(workshop.run({"check", "--json"}).out);
+  REQUIRE(json);
+  const Json* findings = json->member("findings");
+  if (findings == nullptr) return told;
+  for (const Json& finding : *findings->as_array()) {
+    const std::string& kind = *finding.member("what")->as_string();
+    const Json* entry = finding.member("entry");
+    const bool is_of_the_log = kind == "gap" || kind == "seq_used_twice" || kind == "order_jump" ||
+                               kind.rfind("supersedes_", 0) == 0;
+    if (is_of_the_log) told.insert(entry == nullptr ? kind : kind + ' ' + *entry->as_string());
+  }
+  return told;
+}
+
 std::string json_list(const Lines& fields) {
   JsonArray array;
   for (const std::string& field : fields) array.emplace_back(field);
@@ -221,7 +251,7 @@ TEST_CASE("the log that the program gives out is in order, whole and without fla
 }
 
 TEST_CASE("logs taken in by the program are given out as the union, redacted where they must be") {
-  for (std::uint64_t seed = 306; seed <= 310; ++seed) {
+  for (const std::uint64_t seed : {304, 307, 308, 314, 321, 323}) {
     CAPTURE(seed);
     const test::Workshop workshop;
     write_bytes(workshop.file("none"), "");
@@ -241,6 +271,7 @@ TEST_CASE("logs taken in by the program are given out as the union, redacted whe
     const Lines answers = test::second_answers({log, given});
     REQUIRE(answers.size() == 2);
     CHECK(answers[0] == answers[1]);
+    CHECK(flaws_told_by(workshop) == flaws_in(answers[0]));
   }
 }
 
