@@ -1,16 +1,20 @@
 #!/usr/bin/env bash
-# Which lines and branches of core/ the tests reach.
+# Which lines of core/ and store/ the tests reach.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 . tools/long/result.sh
 
 prepared coverage
 find build/coverage -name '*.gcda' -delete
-ctest --test-dir build/coverage --output-on-failure -j "$(nproc)"
-result_page coverage "Line coverage of core/ and store/"
+status=0
+ctest --test-dir build/coverage --output-on-failure -j "$(nproc)" >build/coverage/long.log 2>&1 ||
+  status=$?
+result_page coverage "Lines that the native tests reach"
 {
-  echo '```'
+  echo "$(gcovr --version | head -1); $(sed -n 's/^\(.*tests passed.*\)$/\1/p' build/coverage/long.log)."
+  echo
   gcovr --root . --object-directory build/coverage --filter 'core/' --filter 'store/' \
-    --exclude-unreachable-branches --exclude-throw-branches 2>/dev/null | sed "s|$PWD/||"
-  echo '```'
+    --json-summary 2>build/coverage/gcovr.log | python3 tools/coverage_table.py
 } >>"$page"
+((status == 0)) || tail -40 build/coverage/long.log
+exit $status
