@@ -1,7 +1,7 @@
 #include "cli/answer.hpp"
 
 #include <algorithm>
-#include <array>
+#include <sstream>
 
 #include "core/base/errors.hpp"
 
@@ -17,26 +17,41 @@ std::string place_of(const Fault& fault) {
   return place.empty() ? place : place + ": ";
 }
 
+struct HowTo {
+  std::string_view slug;
+  std::string_view words;
+};
+
+/// What the remedies of core, which the screens show too, come to on the command line.
+constexpr HowTo how_tos[] = {
+    {"no-visit-open", "evenclaw start \"Home Farm\" starts one; --day adds to one that was ended."},
+    {"two-visits-open", "--herd names the herd; evenclaw end --herd NAME ends its visit."},
+    {"herd-not-found", "evenclaw herds lists them; evenclaw start NAME --new-herd enters one."},
+    {"herd-ambiguous", "evenclaw herds lists them."},
+    {"answer-needed", "--sure says that it is meant so."}};
+
+/// In words of the command line: what to do about a fault.
+std::string remedy_of(const Fault& fault) {
+  const ErrorKind* kind = find_error(fault.slug);
+  std::string remedy = fault.remedy;
+  if (remedy.empty() && kind != nullptr) remedy = kind->what_to_do;
+  for (const HowTo& how_to : how_tos) {
+    if (how_to.slug == fault.slug)
+      remedy += (remedy.empty() ? "" : "\n") + std::string(how_to.words);
+  }
+  return remedy;
+}
+
 void tell(const Fault& fault) {
   std::cerr << "evenclaw: " << place_of(fault) << fault.message << '\n';
   const ErrorKind* kind = find_error(fault.slug);
-  if (!fault.remedy.empty()) {
-    std::cerr << "  " << fault.remedy << '\n';
-  } else if (kind != nullptr) {
-    std::cerr << "  " << kind->what_to_do << '\n';
-  }
+  std::istringstream remedy(remedy_of(fault));
+  for (std::string line; std::getline(remedy, line);) std::cerr << "  " << line << '\n';
   if (kind != nullptr) std::cerr << "  " << kind->safe << " (" << fault.slug << ")\n";
 }
 
-Json as_json(const Fault& fault) {
-  JsonObject object;
-  object["slug"] = Json(fault.slug);
-  object["message"] = Json(fault.message);
-  object["token"] = Json(fault.token);
-  object["line"] = Json(std::int64_t{fault.line});
-  object["column"] = Json(std::int64_t{fault.column});
-  object["remedy"] = Json(fault.remedy);
-  return Json(std::move(object));
+FaultAnswer as_answer(const Fault& fault) {
+  return {fault.slug, fault.message, fault.token, fault.line, fault.column, remedy_of(fault)};
 }
 
 bool among(std::string_view slug, std::initializer_list<std::string_view> slugs) {
@@ -60,29 +75,18 @@ Exit exit_of(std::string_view slug) {
 
 Exit tell_faults(const Faults& faults, const Invocation& invocation) {
   Exit worst = Exit::asked;
-  JsonArray array;
+  FaultsAnswer answer;
   for (const Fault& fault : faults) {
     worst = std::max(worst, exit_of(fault.slug));
     if (invocation.json) {
-      array.push_back(as_json(fault));
+      answer.faults.push_back(as_answer(fault));
     } else {
       tell(fault);
     }
   }
-  if (invocation.json) {
-    JsonObject object;
-    object["faults"] = Json(std::move(array));
-    std::cout << pretty_json(Json(std::move(object))) << '\n';
-  }
+  // On one line: it may stand behind the lines of what was recorded before.
+  if (invocation.json) std::cout << canonical_json(to_json(answer)) << '\n';
   return worst;
-}
-
-void tell_done(const Invocation& invocation, std::string_view words, const JsonObject& members) {
-  if (invocation.json) {
-    std::cout << pretty_json(Json(members)) << '\n';
-  } else {
-    std::cout << words << '\n';
-  }
 }
 
 }  // namespace evenclaw::cli

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "cli/answer.hpp"
+#include "cli/commands.hpp"
 #include "cli/global_options.hpp"
 #include "cli/help.hpp"
 #include "cli/shipped.hpp"
@@ -47,15 +48,6 @@ class Nearest {
 
 std::string see_help(const Command& command) {
   return "See: evenclaw help " + std::string(command.verb);
-}
-
-Fault unknown_verb(std::string_view typed) {
-  Nearest nearest(typed);
-  for (const Command* command : all_commands()) nearest.consider(command->verb);
-  std::string remedy = nearest.word().empty()
-                           ? "The commands are listed by: evenclaw help"
-                           : "Did you mean: evenclaw " + std::string(nearest.word());
-  return complaint("there is no command " + quoted(typed), typed, std::move(remedy));
 }
 
 Fault unknown_option(std::string_view typed, const Command& command) {
@@ -210,17 +202,28 @@ std::optional<std::string> answered_at_once(std::span<const std::string> words) 
 
 }  // namespace
 
+Fault no_such_command(std::string_view typed) {
+  Nearest nearest(typed);
+  for (const Command* command : all_commands()) nearest.consider(command->verb);
+  std::string remedy = nearest.word().empty()
+                           ? "The commands are listed by: evenclaw help"
+                           : "Did you mean: evenclaw " + std::string(nearest.word());
+  return complaint("there is no command " + quoted(typed), typed, std::move(remedy));
+}
+
 std::string usual_file() {
-  std::string data = environment("XDG_DATA_HOME");
-  if (data.empty() || data.front() != '/') data = environment("HOME") + "/.local/share";
-  return data + "/evenclaw/evenclaw.db";
+  const std::string data = environment("XDG_DATA_HOME");
+  // The rule for these folders: what is not given from the root on does not count.
+  if (!data.empty() && data.front() == '/') return data + "/evenclaw/evenclaw.db";
+  const std::string home = environment("HOME");
+  return home.empty() ? home : home + "/.local/share/evenclaw/evenclaw.db";
 }
 
 Result<Parsed> parse(std::span<const std::string> words) {
   const auto verb = place_of_verb(words);
   if (!verb) return complaint("there is no command", "", "See: evenclaw help");
   const Command* command = find_command(words[*verb]);
-  if (command == nullptr) return unknown_verb(words[*verb]);
+  if (command == nullptr) return no_such_command(words[*verb]);
   Reading reading(words, *command, *verb);
   const Faults faults = reading.read();
   if (!faults.empty()) return faults;
@@ -244,6 +247,11 @@ std::variant<Parsed, Exit> parse_arguments(int argc, char** argv) {
     return tell_faults(parsed.faults(), told);
   }
   settle_file(parsed->invocation);
+  if (parsed->invocation.file.empty() && parsed->command != &help_command) {
+    return tell_faults({complaint("it is not known where the records lie: HOME is not set", "",
+                                  "Name the file: --file FILE")},
+                       parsed->invocation);
+  }
   return *std::move(parsed);
 }
 

@@ -26,8 +26,12 @@ Result<Parsed> parse(std::span<const std::string> words);
 /// exit with after help, the version or a complaint was printed.
 std::variant<Parsed, Exit> parse_arguments(int argc, char** argv);
 
+/// The complaint about a verb that is none, with the nearest one as remedy.
+Fault no_such_command(std::string_view typed);
+
 /// Where the records lie unless --file or EVENCLAW_FILE says otherwise:
-/// $XDG_DATA_HOME/evenclaw/evenclaw.db, by default under ~/.local/share.
+/// $XDG_DATA_HOME/evenclaw/evenclaw.db, by default under ~/.local/share; "" when
+/// neither is set.
 std::string usual_file();
 
 }  // namespace evenclaw::cli

@@ -1,5 +1,6 @@
 // A subcommand as data: what it is called, what it takes, examples, and the function that does it.
-// Help, argument parsing and docs/user/commands.md all come from this one description.
+// Help, argument parsing, docs/user/commands.md and docs/format/answers.md all come from this one
+// description.
 #pragma once
 
 #include <cstddef>
@@ -9,6 +10,8 @@
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "core/wire/field_docs.hpp"
 
 namespace evenclaw::cli {
 
@@ -64,6 +67,19 @@ struct Invocation {
   }
 };
 
+/// What --json makes of an answer.
+enum class JsonForm {
+  document,  // one object
+  list,      // one array of objects
+  lines      // an object a line, each as soon as it is true
+};
+
+struct JsonAnswer {
+  std::string_view when;  // "" when the command always answers so
+  JsonForm form = JsonForm::document;
+  std::vector<FieldDoc> (*members)() = nullptr;
+};
+
 struct Command {
   std::string_view verb;
   std::string_view summary;
@@ -71,6 +87,7 @@ struct Command {
   std::span<const Option> options;
   std::span<const Example> examples;
   Exit (*run)(const Invocation& invocation);
+  std::span<const JsonAnswer> answers = {};  // none where what is printed is text or a log
 };
 
 /// Every subcommand, in the order in which a day needs them.

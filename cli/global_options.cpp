@@ -6,7 +6,7 @@ namespace {
 constexpr Option table[] = {
     {"--file", "FILE", "the records to use (else EVENCLAW_FILE, else the usual place)"},
     {"--today", "DAY", "take this day for today, as 2026-11-24"},
-    {"--json", "", "answer in JSON"}};
+    {"--json", "", "answer in JSON, as docs/format/answers.md says"}};
 
 }  // namespace
 

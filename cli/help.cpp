@@ -1,5 +1,6 @@
 #include "cli/help.hpp"
 
+#include "cli/answer.hpp"
 #include "cli/columns.hpp"
 #include "cli/global_options.hpp"
 
@@ -35,6 +36,35 @@ constexpr ExitLine exits[] = {
     {Exit::usage, "the command's own words are off; nothing was done"},
     {Exit::world, "file, disk or database failed; what was said to be saved is saved"},
     {Exit::damaged, "the records are damaged or made by a newer version; nothing was changed"}};
+
+std::string_view form_words(JsonForm form) {
+  switch (form) {
+    case JsonForm::document:
+      return "One object";
+    case JsonForm::list:
+      return "One array of objects";
+    case JsonForm::lines:
+      return "One object a line, each printed when it is true";
+  }
+  return "";
+}
+
+std::string type_of(const FieldDoc& field) {
+  std::string type(field.type_word);
+  for (std::size_t i = 0; i < field.words.size(); ++i) {
+    type += (i == 0 ? ": `" : ", `") + std::string(field.words[i]) + "`";
+  }
+  return type;
+}
+
+std::string members_table(const std::vector<FieldDoc>& members) {
+  std::string table = "\n| member | holds | may be absent | meaning |\n|---|---|---|---|\n";
+  for (const FieldDoc& field : members) {
+    table += "| `" + field.path + "` | " + type_of(field) + " | " +
+             (field.may_be_absent ? "yes" : "") + " | " + std::string(field.doc) + " |\n";
+  }
+  return table;
+}
 
 }  // namespace
 
@@ -96,6 +126,25 @@ std::string command_reference() {
       out += std::string(example.line) + "\n    # " + std::string(example.says) + "\n";
     }
     out += "```\n";
+  }
+  return out;
+}
+
+std::string answer_reference() {
+  std::string out =
+      "# What commands answer with --json\n\n"
+      "Made from the program's own table (`evenclaw help --answers`); do not edit. `[]` marks a\n"
+      "list, a dot a member of a member. An empty list is left out, and so is what is not known.\n"
+      "The exit codes are those of [the commands](../user/commands.md), with --json and without.\n"
+      "\n## When it went wrong\n\nOne object, on one line, on standard output.\n" +
+      members_table(field_docs<FaultsAnswer>());
+  for (const Command* command : all_commands()) {
+    for (const JsonAnswer& answer : command->answers) {
+      out += "\n## " + std::string(command->verb);
+      if (!answer.when.empty()) out += ", " + std::string(answer.when);
+      out +=
+          "\n\n" + std::string(form_words(answer.form)) + ".\n" + members_table(answer.members());
+    }
   }
   return out;
 }

@@ -16,4 +16,7 @@ std::string help_of(const Command& command);
 /// docs/user/commands.md, whole.
 std::string command_reference();
 
+/// docs/format/answers.md, whole: what each command answers with --json.
+std::string answer_reference();
+
 }  // namespace evenclaw::cli

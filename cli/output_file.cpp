@@ -73,14 +73,15 @@ bool is_there(const std::string& path) {
 
 Outcome write_new_file(const std::string& path, std::string_view content) {
   if (!is_there(path)) return put(path, content);
-  return Fault{"output-exists", path + " is there already", path};
+  return Fault{"output-exists", path + " is there already", path, 0, 0, "Choose another name."};
 }
 
 Outcome write_page(const std::string& path, std::string_view html) {
   if (!is_there(path) || is_page_of_ours(path)) {
     return put(path, std::string(html) + std::string(our_mark));
   }
-  return Fault{"output-exists", path + " is there already and no page of ours", path};
+  return Fault{"output-exists",       path + " is there already and no page of ours", path, 0, 0,
+               "Choose another name."};
 }
 
 std::string beside(const std::string& records_file, const std::string& name) {

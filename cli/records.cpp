@@ -53,6 +53,16 @@ Outcome make_pictures_if_stale(Store& store) {
   return Done{};
 }
 
+Faults with_way_to_begin(Faults faults) {
+  for (Fault& fault : faults) {
+    if (fault.slug != "file-not-found") continue;
+    fault.message = "no records lie at " + fault.token;
+    fault.remedy =
+        "Check the name; the first visit makes the file: evenclaw start \"Home Farm\" --new-herd";
+  }
+  return faults;
+}
+
 }  // namespace
 
 struct Records::Parts {
@@ -83,7 +93,7 @@ Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Ope
     umask(S_IRWXG | S_IRWXO);
   }
   auto store = SqliteStore::open(invocation.file, mode_of(opening));
-  if (!store) return store.faults();
+  if (!store) return with_way_to_begin(store.faults());
   std::unique_ptr<Records> records(new Records(std::make_unique<Parts>(std::move(*store))));
   records->file_ = invocation.file;
   records->today_ = day_of(records->parts_->clock.now());

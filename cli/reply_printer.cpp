@@ -9,7 +9,8 @@
 namespace evenclaw::cli {
 namespace {
 
-/// "refused line 3, column 18: words remedy"; below a prompt the place is pointed at instead.
+/// "refused line 3, column 18 ("z13"): words; remedy", with the token where the words do not name
+/// it; below a prompt the place is pointed at instead.
 std::string refusal(const ReplyItem& item, std::optional<std::size_t> prompt_width) {
   std::string text;
   const auto column = static_cast<std::size_t>(std::max(item.column, 1));
@@ -19,12 +20,23 @@ std::string refusal(const ReplyItem& item, std::optional<std::size_t> prompt_wid
     text += " line " + std::to_string(item.line);
     if (item.column > 0) text += ", column " + std::to_string(item.column);
   }
+  const bool names_token = item.token.empty() || item.words.find(item.token) != std::string::npos;
+  if (!prompt_width && !names_token) text += " (\"" + item.token + "\")";
   if (!item.cow.empty()) text += (item.line > 0 && !prompt_width ? ", " : " ") + item.cow;
   text += ": " + item.words;
-  return item.remedy.empty() ? text : text + " " + item.remedy;
+  if (item.remedy.empty()) return text;
+  const bool is_sentence = text.back() == '.' || text.back() == '?';
+  return text + (is_sentence ? " " : "; ") + item.remedy;
 }
 
 }  // namespace
+
+Exit exit_after(const std::vector<ReplyItem>& items) {
+  const bool is_open = std::any_of(items.begin(), items.end(), [](const ReplyItem& item) {
+    return item.kind == ReplyKind::refused || item.kind == ReplyKind::question;
+  });
+  return is_open ? Exit::asked : Exit::fine;
+}
 
 void ReplyPrinter::print(const ReplyItem& item, std::optional<std::size_t> prompt_width) {
   if (json_) {
@@ -34,9 +46,7 @@ void ReplyPrinter::print(const ReplyItem& item, std::optional<std::size_t> promp
   } else {
     std::cout << to_line(item) << '\n';
   }
-  if (item.kind == ReplyKind::refused || item.kind == ReplyKind::question) {
-    exit_ = std::max(exit_, Exit::asked);
-  }
+  exit_ = std::max(exit_, exit_after({item}));
 }
 
 void ReplyPrinter::print(const ReplyItem& item) {

@@ -3,11 +3,15 @@
 
 #include <cstddef>
 #include <optional>
+#include <vector>
 
 #include "cli/command.hpp"
 #include "core/api/reply.hpp"
 
 namespace evenclaw::cli {
+
+/// Exit::asked when anything was refused or has to be answered; else Exit::fine.
+Exit exit_after(const std::vector<ReplyItem>& items);
 
 class ReplyPrinter {
  public:

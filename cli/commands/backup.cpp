@@ -10,18 +10,19 @@ constexpr Operand operands[] = {{"FILE", "the new file that holds the copy"}};
 constexpr Example examples[] = {
     {"evenclaw backup /media/stick/evenclaw-2026-11-24.db",
      "a copy that was read back and compared, also while recording goes on"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<FileAnswer>}};
 
 Exit run(const Invocation& invocation) {
   const std::string& to = invocation.operands.front();
   auto copied = back_up(invocation.file, to);
   if (!copied) return tell_faults(copied.faults(), invocation);
-  tell_done(invocation, "backed up to " + to + " and read back", {{"file", Json(to)}});
+  tell_done(invocation, "backed up to " + to + " and read back", FileAnswer{to});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command backup_command = {
-    "backup", "a verified copy of the records", operands, {}, examples, run};
+    "backup", "a verified copy of the records", operands, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

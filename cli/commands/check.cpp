@@ -9,6 +9,7 @@ namespace {
 
 constexpr Example examples[] = {
     {"evenclaw check", "verifies every entry, every count, and the file itself"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<CheckedStore>}};
 
 void print(const CheckedStore& checked) {
   std::cout << counted(checked.entries, "entry", "entries") << " verified";
@@ -37,6 +38,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command check_command = {
-    "check", "verify that the records are whole", {}, {}, examples, run};
+    "check", "verify that the records are whole", {}, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -18,6 +18,7 @@ constexpr Example examples[] = {
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
     {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
     {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
 
 struct Asked {
   Records& records;
@@ -95,13 +96,14 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto entry = carried_out(**records, *act, invocation);
   if (!entry) return tell_faults(entry.faults(), invocation);
-  tell_done(invocation, "recorded " + to_text(*entry), {{"entry", Json(to_text(*entry))}});
+  tell_done(invocation, "recorded " + to_text(*entry), EntryAnswer{*entry});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command cow_command = {
-    "cow", "who she is: numbers, same cow, left the herd", operands, options, examples, run};
+    "cow",  "who she is: numbers, same cow, left the herd", operands, options, examples, run,
+    answers};
 
 }  // namespace evenclaw::cli

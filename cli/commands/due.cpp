@@ -12,6 +12,7 @@ constexpr Option options[] = {{"--herd", "HERD", "one herd only"}};
 constexpr Example examples[] = {
     {"evenclaw due", "who has to do what, by when, in all herds"},
     {"evenclaw due --herd home --today 2026-11-26", "one herd, as it stands on that day"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<DueList>}};
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
@@ -32,6 +33,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command due_command = {
-    "due", "what is open, who does it, by when", {}, options, examples, run};
+    "due", "what is open, who does it, by when", {}, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

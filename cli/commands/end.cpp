@@ -15,6 +15,7 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when more than one v
 constexpr Example examples[] = {
     {"evenclaw end", "lists what is still in doubt and closes the visit"},
     {"evenclaw end --herd home --day 2026-11-24", "one of several open visits"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<VisitEnded>}};
 
 void print(const VisitEnded& ended, Day today) {
   ReplyPrinter printer(false);
@@ -49,6 +50,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command end_command = {
-    "end", "ask about what is in doubt and close the visit", {}, options, examples, run};
+    "end", "ask about what is in doubt and close the visit", {}, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -23,7 +23,7 @@ constexpr Example examples[] = {
     {"evenclaw example",
      "records the visits that ship with the program into a file of their own, "
      "shows what is due and where the sheet lies"},
-    {"evenclaw example --quiet", "the same without a line for each cow"}};
+    {"evenclaw example --each", "the same with what was answered to each cow"}};
 
 constexpr std::string_view herd_mark = "# herd: ";
 
@@ -47,85 +47,129 @@ Result<Herd> herd_for(Records& records, const std::string& name) {
   return register_herd(records.ports(), name, true);
 }
 
-struct Recorded {
+/// One visit of the example as it was recorded now, or had been before.
+struct VisitPlayed {
   Visit visit;
   std::vector<ReplyItem> answers;
-  std::size_t saved = 0;
+  std::vector<OpenPoint> open;
+  std::int32_t cows = 0;
+  std::int64_t saved = 0;  // turns; 0 when all had been recorded before
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &VisitPlayed::visit, "the visit");
+    visit("answers", &VisitPlayed::answers, "what was answered to its lines");
+    visit("open", &VisitPlayed::open, "what was to be asked when it ended");
+    visit("cows", &VisitPlayed::cows, "different cows seen");
+    visit("saved", &VisitPlayed::saved, "turns recorded now; 0 when all had been before");
+  }
 };
+
+struct ExamplePlayed {
+  std::vector<VisitPlayed> visits;
+  DueList due;
+  std::string sheet;
+  std::string records;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visits", &ExamplePlayed::visits, "the visits, by day");
+    visit("due", &ExamplePlayed::due, "what is open after the last one");
+    visit("sheet", &ExamplePlayed::sheet, "where the farmer's sheet lies");
+    visit("records", &ExamplePlayed::records, "where the records lie");
+  }
+};
+
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<ExamplePlayed>}};
 
 bool is_warning(ReplyKind kind) {
   return kind == ReplyKind::stop || kind == ReplyKind::ask || kind == ReplyKind::question ||
          kind == ReplyKind::refused;
 }
 
-void keep(const Reply& reply, Recorded& recorded) {
+void keep(const Reply& reply, VisitPlayed& played) {
   for (const ReplyItem& item : reply.items) {
-    if (item.kind == ReplyKind::saved) ++recorded.saved;
-    recorded.answers.push_back(item);
+    if (item.kind == ReplyKind::saved) ++played.saved;
+    played.answers.push_back(item);
   }
 }
 
-Result<Recorded> record_visit(Records& records, const ExampleVisit& example) {
-  const std::vector<std::string> lines = lines_of(example.calls);
+Result<Visit> visit_of(Records& records, const ExampleVisit& example,
+                       const std::vector<std::string>& lines) {
   auto herd = herd_for(records, herd_of(lines));
   if (!herd) return herd.faults();
   VisitWanted wanted;
   wanted.herd = herd->herd;
   wanted.day = day_from_text(example.name.substr(0, example.name.find('.')));
-  auto visit = start_visit(records.ports(), wanted);
+  return start_visit(records.ports(), wanted);
+}
+
+Result<VisitPlayed> play_visit(Records& records, const ExampleVisit& example) {
+  const std::vector<std::string> lines = lines_of(example.calls);
+  auto visit = visit_of(records, example, lines);
   if (!visit) return visit.faults();
   auto recording = Recording::open(records.ports(), *visit, english());
   if (!recording) return recording.faults();
-  Recorded recorded;
+  VisitPlayed played;
   auto said = recording->say_all(lines);
   if (!said) return said.faults();
-  keep(*said, recorded);
+  keep(*said, played);
   auto last = recording->end_of_input();
   if (!last) return last.faults();
-  keep(*last, recorded);
-  recorded.visit = recording->visit();
-  return recorded;
+  keep(*last, played);
+  auto ended = end_visit(records.ports(), recording->visit());
+  if (!ended) return ended.faults();
+  played.visit = recording->visit();
+  played.open = std::move(ended->open);
+  played.cows = ended->cows;
+  return played;
+}
+
+Result<ExamplePlayed> play(Records& records, std::optional<Day> asked_day) {
+  ExamplePlayed played;
+  for (const ExampleVisit& example : example_visits()) {
+    auto visit = play_visit(records, example);
+    if (!visit) return visit.faults();
+    played.visits.push_back(*std::move(visit));
+  }
+  const Visit& last = played.visits.back().visit;
+  // Seen from its own last day, else every task of the example would be years late one day.
+  const Day today = asked_day.value_or(last.day);
+  auto due = list_due(records.store(), last.herd, today);
+  if (!due) return due.faults();
+  played.due = *std::move(due);
+  auto sheet = make_sheet(records.ports(), last, today, {std::string(version), fonts()});
+  if (!sheet) return sheet.faults();
+  played.sheet = beside(records.file(), sheet->suggested_name);
+  played.records = records.file();
+  const auto written = write_page(played.sheet, sheet->html);
+  if (!written) return written.faults();
+  return played;
 }
 
 /// What a person would have heard in the crush; the second time it was all answered before.
-void print_answers(const Recorded& recorded, bool each) {
+void print(const VisitPlayed& played, bool each) {
   ReplyPrinter printer(false);
-  for (const ReplyItem& item : recorded.answers) {
-    if (each || (recorded.saved > 0 && is_warning(item.kind))) printer.print(item);
+  std::cout << played.visit.herd_name << ", " << said_day(played.visit.day, played.visit.day)
+            << ": " << counted(played.cows, "cow", "cows")
+            << (played.saved > 0 ? " recorded\n" : ", all recorded before\n");
+  for (const ReplyItem& item : played.answers) {
+    if (each || (played.saved > 0 && is_warning(item.kind))) printer.print(item);
+  }
+  if (played.saved > 0 && !played.open.empty()) {
+    std::cout << " to be asked when the visit ended:\n" << open_points_text(played.open);
   }
 }
 
-Result<Visit> record_and_end(Records& records, const ExampleVisit& example, bool each) {
-  auto recorded = record_visit(records, example);
-  if (!recorded) return recorded.faults();
-  auto ended = end_visit(records.ports(), recorded->visit);
-  if (!ended) return ended.faults();
-  std::cout << recorded->visit.herd_name << ", "
-            << said_day(recorded->visit.day, recorded->visit.day) << ": "
-            << counted(ended->cows, "cow", "cows")
-            << (recorded->saved > 0 ? " recorded\n" : ", all recorded before\n");
-  print_answers(*recorded, each);
-  if (recorded->saved > 0 && !ended->open.empty()) {
-    std::cout << " to be asked when the visit ended:\n" << open_points_text(ended->open);
-  }
-  return recorded->visit;
-}
-
-Outcome show_result(Records& records, const Visit& last, Day today) {
-  auto due = list_due(records.store(), last.herd, today);
-  if (!due) return due.faults();
-  std::cout << "\nWhat is open at " << last.herd_name << " on " << said_day(today, last.day) << "\n"
-            << due_text(*due);
-  auto sheet = make_sheet(records.ports(), last, today, {std::string(version), fonts()});
-  if (!sheet) return sheet.faults();
-  const std::string path = beside(records.file(), sheet->suggested_name);
-  const auto written = write_page(path, sheet->html);
-  if (!written) return written;
-  std::cout << "\nThe farmer's sheet lies at\n  " << path << "\nThe records lie at\n  "
-            << records.file()
+void print(const ExamplePlayed& played, bool each) {
+  for (const VisitPlayed& visit : played.visits) print(visit, each);
+  const Visit& last = played.visits.back().visit;
+  std::cout << "\nWhat is open at " << last.herd_name << " on "
+            << said_day(played.due.today, last.day) << "\n"
+            << due_text(played.due) << "\nThe farmer's sheet lies at\n  " << played.sheet
+            << "\nThe records lie at\n  " << played.records
             << "\nLook around in them, for example\n  evenclaw show cow 231 --file "
-            << records.file() << "\n";
-  return Done{};
+            << played.records << "\n";
 }
 
 Exit run(const Invocation& asked) {
@@ -136,21 +180,20 @@ Exit run(const Invocation& asked) {
   }
   auto records = Records::open(invocation, Opening::create);
   if (!records) return tell_faults(records.faults(), invocation);
-  Visit last;
-  for (const ExampleVisit& example : example_visits()) {
-    auto visit = record_and_end(**records, example, asked.has("--each"));
-    if (!visit) return tell_faults(visit.faults(), invocation);
-    last = *std::move(visit);
+  auto played =
+      play(**records, asked.today ? std::optional((*records)->today()) : std::optional<Day>());
+  if (!played) return tell_faults(played.faults(), invocation);
+  if (invocation.json) {
+    print_json(*played);
+  } else {
+    print(*played, asked.has("--each"));
   }
-  // Seen from its own last day, else every task of the example would be years late one day.
-  const Day today = asked.today ? (*records)->today() : last.day;
-  const auto shown = show_result(**records, last, today);
-  return shown ? Exit::fine : tell_faults(shown.faults(), invocation);
+  return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command example_command = {
-    "example", "record the visits that ship with the program", {}, options, examples, run};
+    "example", "record the visits that ship with the program", {}, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -2,13 +2,16 @@
 
 #include <iostream>
 
+#include "cli/answer.hpp"
+#include "cli/arguments.hpp"
 #include "cli/commands.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
 constexpr Operand operands[] = {{"VERB", "the command to explain", false}};
-constexpr Option options[] = {{"--reference", "", "print docs/user/commands.md"}};
+constexpr Option options[] = {{"--reference", "", "print docs/user/commands.md"},
+                              {"--answers", "", "print docs/format/answers.md"}};
 constexpr Example examples[] = {{"evenclaw help", "lists the commands"},
                                 {"evenclaw help record", "explains one by example"}};
 
@@ -17,15 +20,17 @@ Exit run(const Invocation& invocation) {
     std::cout << command_reference();
     return Exit::fine;
   }
+  if (invocation.has("--answers")) {
+    std::cout << answer_reference();
+    return Exit::fine;
+  }
   if (invocation.operands.empty()) {
     std::cout << help_of_all();
     return Exit::fine;
   }
   const Command* command = find_command(invocation.operands.front());
   if (command == nullptr) {
-    std::cerr << "evenclaw: there is no command \"" << invocation.operands.front() << "\"\n\n"
-              << help_of_all();
-    return Exit::usage;
+    return tell_faults({no_such_command(invocation.operands.front())}, invocation);
   }
   std::cout << help_of(*command);
   return Exit::fine;

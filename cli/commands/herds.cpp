@@ -11,6 +11,7 @@ namespace {
 
 constexpr Example examples[] = {
     {"evenclaw herds", "each herd, its last visit, what is open there"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::list, field_docs<HerdLine>}};
 
 std::string text_of(const HerdLine& line, Day today) {
   std::string text = line.name + ": " + counted(line.cows, "cow", "cows");
@@ -36,7 +37,7 @@ Exit run(const Invocation& invocation) {
 
 }  // namespace
 
-extern const Command herds_command = {"herds", "the herds and how each stands", {}, {}, examples,
-                                      run};
+extern const Command herds_command = {
+    "herds", "the herds and how each stands", {}, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -11,26 +11,51 @@ constexpr Example examples[] = {
     {"evenclaw person list", "the people callers and writers are known by"},
     {"evenclaw person remove Ben", "erases the name; records read \"person removed\""}};
 
+struct PersonListed {
+  PersonId person;
+  std::string name;
+  bool removed = false;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("person", &PersonListed::person, "the person");
+    visit("name", &PersonListed::name, "the name, or what stands in its place");
+    visit("removed", &PersonListed::removed, "the name was erased");
+  }
+};
+
+struct PersonErased {
+  PersonId person;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("person", &PersonErased::person, "whose name was erased");
+  }
+};
+
+constexpr JsonAnswer answers[] = {{"list", JsonForm::list, field_docs<PersonListed>},
+                                  {"remove", JsonForm::document, field_docs<PersonErased>}};
+
 Exit list(Records& records, const Invocation& invocation) {
   auto everybody = records.ports().directory.everybody();
   if (!everybody) return tell_faults(everybody.faults(), invocation);
-  JsonArray names;
+  std::vector<PersonListed> listed;
   for (const Person& person : *everybody) {
-    const std::string name = shown_name(*everybody, person.id);
-    if (invocation.json) {
-      names.emplace_back(name);
-    } else {
-      std::cout << name << '\n';
-    }
+    listed.push_back({person.id, shown_name(*everybody, person.id), person.removed});
   }
-  if (invocation.json) std::cout << pretty_json(Json(std::move(names))) << '\n';
+  if (invocation.json) {
+    print_json(listed);
+    return Exit::fine;
+  }
+  for (const PersonListed& person : listed) std::cout << person.name << '\n';
+  if (listed.empty()) std::cout << "Nobody is known by name yet.\n";
   return Exit::fine;
 }
 
 Exit remove(Records& records, const Invocation& invocation) {
   auto removed = remove_person(records.ports(), invocation.operands[1]);
   if (!removed) return tell_faults(removed.faults(), invocation);
-  tell_done(invocation, "The name is erased.", {{"person", Json(to_text(*removed))}});
+  tell_done(invocation, "The name is erased.", PersonErased{*removed});
   return Exit::fine;
 }
 
@@ -50,6 +75,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command person_command = {
-    "person", "the people who call and write", operands, {}, examples, run};
+    "person", "the people who call and write", operands, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -8,6 +8,7 @@ namespace evenclaw::cli {
 namespace {
 
 constexpr Example examples[] = {{"evenclaw rebuild", "makes all rows anew from the log"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Rebuilt>}};
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::existing);
@@ -27,6 +28,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command rebuild_command = {
-    "rebuild", "make all rows anew from the log", {}, {}, examples, run};
+    "rebuild", "make all rows anew from the log", {}, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

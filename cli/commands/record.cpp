@@ -23,6 +23,7 @@ constexpr Example examples[] = {
     {"evenclaw record monday.calls", "a file; given again, nothing is recorded twice"},
     {"printf '412 lame LH\\nLH sole ulcer outside\\ndone\\n' | evenclaw record -",
      "a pipe; each \"saved 412 <entry>\" is printed when it is safe on the disk"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::lines, field_docs<ReplyItem>}};
 
 /// A day is one batch or two; more at once would only grow without end.
 constexpr std::size_t lines_a_batch = 2000;
@@ -144,6 +145,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command record_command = {
-    "record", "record what is called out", operands, options, examples, run};
+    "record", "record what is called out", operands, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -11,6 +11,7 @@ constexpr Option options[] = {{"--why", "WORDS", "why its contents are taken awa
 constexpr Example examples[] = {
     {"evenclaw redact 019ab1f2-6a00-7000-8000-3f1c2d4e5a6b --why \"names a visitor\"",
      "takes the contents away for good; that it was there still shows"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
 
 Exit run(const Invocation& invocation) {
   const auto id = uuid_from_text(invocation.operands.front());
@@ -23,13 +24,13 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto entry = redact_entry((*records)->ports(), EntryId{*id}, invocation.value("--why"));
   if (!entry) return tell_faults(entry.faults(), invocation);
-  tell_done(invocation, "recorded " + to_text(*entry), {{"entry", Json(to_text(*entry))}});
+  tell_done(invocation, "recorded " + to_text(*entry), EntryAnswer{*entry});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command redact_command = {
-    "redact", "take the contents of an entry away", operands, options, examples, run};
+    "redact", "take the contents of an entry away", operands, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

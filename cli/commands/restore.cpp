@@ -11,6 +11,7 @@ constexpr Operand operands[] = {{"FILE", "the backup"}};
 constexpr Example examples[] = {
     {"evenclaw restore /media/stick/evenclaw-2026-11-24.db --file ~/restored.db",
      "makes the records anew from a backup; never over a file that is there"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<FileAnswer>}};
 
 Exit run(const Invocation& invocation) {
   std::error_code ignored;
@@ -20,13 +21,13 @@ Exit run(const Invocation& invocation) {
   if (!restored) return tell_faults(restored.faults(), invocation);
   tell_done(invocation,
             "restored to " + invocation.file + "; it counts as a device of its own from now on",
-            {{"file", Json(invocation.file)}});
+            FileAnswer{invocation.file});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command restore_command = {
-    "restore", "make the records anew from a backup", operands, {}, examples, run};
+    "restore", "make the records anew from a backup", operands, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

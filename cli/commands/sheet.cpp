@@ -15,6 +15,7 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
 constexpr Example examples[] = {
     {"evenclaw sheet", "makes the page of the open or last visit and says where it lies"},
     {"evenclaw sheet --herd home --day 2026-11-24 --out home.html", "one visit, into a file"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<FileAnswer>}};
 
 Result<std::string> made(Records& records, const Invocation& invocation, std::string& path) {
   auto visit = records.visit_meant(invocation, VisitState::any);
@@ -35,19 +36,13 @@ Exit run(const Invocation& invocation) {
   if (!html) return tell_faults(html.faults(), invocation);
   auto written = write_page(path, *html);
   if (!written) return tell_faults(written.faults(), invocation);
-  if (invocation.json) {
-    JsonObject object;
-    object["file"] = Json(path);
-    std::cout << pretty_json(Json(std::move(object))) << '\n';
-  } else {
-    std::cout << "The sheet lies at " << path << '\n';
-  }
+  tell_done(invocation, "The sheet lies at " + path, FileAnswer{path});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command sheet_command = {
-    "sheet", "the page that stays on the farm", {}, options, examples, run};
+    "sheet", "the page that stays on the farm", {}, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -15,6 +15,8 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
 constexpr Example examples[] = {
     {"evenclaw show cow 412", "her feet through time, what is on them, what is open"},
     {"evenclaw show herd home", "cows, visits and counts of a herd"}};
+constexpr JsonAnswer answers[] = {{"of a cow", JsonForm::document, field_docs<CowShown>},
+                                  {"of a herd", JsonForm::document, field_docs<HerdShown>}};
 
 Exit show_one(Records& records, const Herd& herd, const Invocation& invocation) {
   if (invocation.operands.size() < 2) {
@@ -66,6 +68,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command show_command = {
-    "show", "a cow's feet through time, or a herd", operands, options, examples, run};
+    "show", "a cow's feet through time, or a herd", operands, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

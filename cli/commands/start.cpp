@@ -22,6 +22,7 @@ constexpr Example examples[] = {
      "starts today's visit, or goes on with it"},
     {"evenclaw start \"Hill Farm\" --new-herd --feet hinds", "a herd that was never visited"},
     {"evenclaw start home --day 2026-11-24", "enters a day from paper, later"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Visit>}};
 
 Result<Herd> herd_for(Records& records, const Invocation& invocation) {
   const std::string name = invocation.words_from(0);
@@ -29,7 +30,7 @@ Result<Herd> herd_for(Records& records, const Invocation& invocation) {
   return register_herd(records.ports(), name, invocation.has("--sure"));
 }
 
-Result<Visit> started(Records& records, const Invocation& invocation) {
+Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation) {
   auto day = day_option(invocation, "--day");
   if (!day) return day.faults();
   auto feet = feet_option(invocation, "--feet");
@@ -44,35 +45,64 @@ Result<Visit> started(Records& records, const Invocation& invocation) {
   wanted.writer = invocation.value("--writer");
   wanted.second_that_day = invocation.has("--second");
   wanted.names_sure = invocation.has("--sure");
-  return start_visit(records.ports(), wanted);
+  return wanted;
+}
+
+/// What was asked for a visit that goes on as it was begun: each is a line away while recording.
+std::string to_be_said(const Visit& visit, const VisitWanted& wanted) {
+  std::string lines;
+  const auto add = [&](const std::string& line) { lines += "  " + line + "\n"; };
+  const bool other_feet = !wanted.todays_feet.empty() && wanted.todays_feet != visit.todays_feet;
+  if (other_feet) add("today " + feet_words(wanted.todays_feet));
+  if (!wanted.caller.empty() && wanted.caller != visit.caller) add("caller " + wanted.caller);
+  if (!wanted.writer.empty() && wanted.writer != visit.writer) add("writer " + wanted.writer);
+  if (lines.empty()) return lines;
+  return "It goes on as it was begun. To change that, say while recording:\n" + lines;
+}
+
+void print_feet(const Visit& visit) {
+  if (visit.todays_feet.empty()) {
+    std::cout << "Today's feet were not said: say \"today all four\" or \"today both hinds\"\n"
+                 "before \"rest fine\".\n";
+  } else {
+    std::cout << "Today's feet: " << feet_words(visit.todays_feet) << '\n';
+  }
+}
+
+void print(const Visit& visit, const VisitWanted& wanted, Day today) {
+  std::cout << (visit.goes_on ? "Going on with the visit to " : "Visit started: ")
+            << visit.herd_name << ", " << said_day(visit.day, today);
+  if (visit.ordinal > 1) std::cout << " (visit " << visit.ordinal << " of that day)";
+  std::cout << '\n';
+  print_feet(visit);
+  if (visit.goes_on) std::cout << to_be_said(visit, wanted);
+  if (!visit.closed) {
+    std::cout << "Now: evenclaw record\n";
+    return;
+  }
+  std::cout << "It had been ended. To add to it: evenclaw record --day " << to_text(visit.day)
+            << " --herd \"" << visit.herd_name << "\"\n"
+            << "A second visit on that day: the same command with --second\n";
 }
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::create);
   if (!records) return tell_faults(records.faults(), invocation);
-  auto visit = started(**records, invocation);
+  auto wanted = wanted_visit(**records, invocation);
+  if (!wanted) return tell_faults(wanted.faults(), invocation);
+  auto visit = start_visit((*records)->ports(), *wanted);
   if (!visit) return tell_faults(visit.faults(), invocation);
   if (invocation.json) {
     print_json(*visit);
-    return Exit::fine;
-  }
-  std::cout << (visit->goes_on ? "Going on with the visit to " : "Visit started: ")
-            << visit->herd_name << ", " << said_day(visit->day, (*records)->today());
-  if (visit->ordinal > 1) std::cout << " (visit " << visit->ordinal << " of that day)";
-  std::cout << '\n';
-  if (visit->todays_feet.empty()) {
-    std::cout << "Today's feet were not said: say \"today all four\" or \"today both hinds\"\n"
-                 "before \"rest fine\".\n";
   } else {
-    std::cout << "Today's feet: " << feet_words(visit->todays_feet) << '\n';
+    print(*visit, *wanted, (*records)->today());
   }
-  std::cout << "Now: evenclaw record\n";
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command start_command = {
-    "start", "start a visit to a herd", operands, options, examples, run};
+    "start", "start a visit to a herd", operands, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -10,6 +10,7 @@ namespace {
 constexpr Operand operands[] = {{"FILE", "a log that another device gave out"}};
 constexpr Example examples[] = {
     {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<TakenIn>}};
 
 constexpr std::size_t longest_entry = 4U * 1024U * 1024U;  // a longer one is set aside unread
 
@@ -50,6 +51,6 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command take_in_command = {
-    "take-in", "join the log of another device", operands, {}, examples, run};
+    "take-in", "join the log of another device", operands, {}, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -17,6 +17,9 @@ constexpr Example examples[] = {
     {"evenclaw task 412", "her open tasks, numbered"},
     {"evenclaw task 412 1 --done \"wrap off, looks dry\"", "closes the first"},
     {"evenclaw task 412 2 --move 2026-12-03 --why \"vet comes Thursday\"", "moves the second"}};
+constexpr JsonAnswer answers[] = {
+    {"without --done and --move", JsonForm::list, field_docs<DueTask>},
+    {"with them", JsonForm::document, field_docs<EntryAnswer>}};
 
 Exit usage(const Invocation& invocation, std::string message) {
   return tell_faults({{"usage", std::move(message), "", 0, 0, "See: evenclaw help task"}},
@@ -71,13 +74,13 @@ Exit run(const Invocation& invocation) {
   if (!entry) return tell_faults(entry.faults(), invocation);
   tell_done(invocation,
             (invocation.has("--done") ? "closed " : "moved ") + task->cow_said + ": " + task->words,
-            {{"entry", Json(to_text(*entry))}});
+            EntryAnswer{*entry});
   return Exit::fine;
 }
 
 }  // namespace
 
 extern const Command task_command = {
-    "task", "close or move a task of a cow", operands, options, examples, run};
+    "task", "close or move a task of a cow", operands, options, examples, run, answers};
 
 }  // namespace evenclaw::cli

@@ -13,6 +13,7 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
 constexpr Example examples[] = {
     {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
      "settles what became of last time's work, between visits too"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Reply>}};
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::existing);
@@ -22,14 +23,18 @@ Exit run(const Invocation& invocation) {
   auto reply = take_news((*records)->ports(), *herd, (*records)->today(), invocation.words_from(0),
                          english());
   if (!reply) return tell_faults(reply.faults(), invocation);
-  ReplyPrinter printer(invocation.json);
-  printer.print(*reply);
-  return printer.exit();
+  if (invocation.json) {
+    print_json(*reply);
+  } else {
+    ReplyPrinter(false).print(*reply);
+  }
+  return exit_after(reply->items);
 }
 
 }  // namespace
 
 extern const Command told_command = {
-    "told", "what became of wraps, blocks and lame cows", operands, options, examples, run};
+    "told", "what became of wraps, blocks and lame cows", operands, options, examples, run,
+    answers};
 
 }  // namespace evenclaw::cli

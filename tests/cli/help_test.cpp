@@ -2,9 +2,11 @@
 
 #include <doctest/doctest.h>
 
+#include <iomanip>
 #include <set>
 #include <sstream>
 
+#include "cli/arguments.hpp"
 #include "cli/columns.hpp"
 #include "core/base/text.hpp"
 #include "tests/store/temporary_folder.hpp"
@@ -19,6 +21,14 @@ std::size_t widest_line(const std::string& text) {
     widest = std::max(widest, character_count(line));
   }
   return widest;
+}
+
+/// The words of the program's own part of a command line, behind its name, as a shell parts them.
+std::vector<std::string> words_of(const std::string& line) {
+  std::vector<std::string> words;
+  std::istringstream rest(line.substr(line.find("evenclaw ") + 9));
+  for (std::string word; rest >> std::quoted(word) && word != "|";) words.push_back(word);
+  return words;
 }
 
 }  // namespace
@@ -47,6 +57,21 @@ TEST_CASE("Every command is listed once and explains itself by an example of its
 TEST_CASE("The page of commands is what the program says of itself") {
   INFO("write it anew: evenclaw help --reference > docs/user/commands.md");
   CHECK(bytes_of("docs/user/commands.md") == command_reference());
+}
+
+TEST_CASE("The page of answers is what the program says of itself") {
+  INFO("write it anew: evenclaw help --answers > docs/format/answers.md");
+  CHECK(bytes_of("docs/format/answers.md") == answer_reference());
+}
+
+TEST_CASE("Every example of a command can be typed as it stands") {
+  for (const Command* command : all_commands()) {
+    for (const Example& example : command->examples) {
+      CAPTURE(example.line);
+      const auto parsed = parse(words_of(std::string(example.line)));
+      CHECK(parsed.ok());
+    }
+  }
 }
 
 }  // namespace evenclaw::cli

@@ -55,12 +55,14 @@ class Workshop {
   [[nodiscard]] std::string records() const { return file("evenclaw/evenclaw.db"); }
 
   [[nodiscard]] std::vector<std::string> environment() const {
-    std::vector<std::string> all = {"HOME=" + folder_.name(), "XDG_DATA_HOME=" + folder_.name(),
-                                    "TZ=UTC", "LC_ALL=C.UTF-8"};
+    std::vector<std::string> all = extra_environment;  // of two alike the first one counts
+    for (const std::string& usual : {"HOME=" + folder_.name(), "XDG_DATA_HOME=" + folder_.name(),
+                                     std::string("TZ=UTC"), std::string("LC_ALL=C.UTF-8")}) {
+      all.push_back(usual);
+    }
     for (const char* name : {"ASAN_OPTIONS", "UBSAN_OPTIONS", "TSAN_OPTIONS"}) {
       if (const char* value = std::getenv(name)) all.push_back(std::string(name) + "=" + value);
     }
-    all.insert(all.end(), extra_environment.begin(), extra_environment.end());
     return all;
   }
 
