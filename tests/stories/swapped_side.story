@@ -27,7 +27,7 @@ on her: block LH inside since 2026-10-13
 case: SU LH outside, found 2x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found
-2026-10-27 LH: outside claw: sole ulcer, middle of the sole, slight (SU); block still on, left on
+2026-10-27 LH: outside claw: sole ulcer, middle of the sole, slight (SU); block still on
 2026-10-27 RH: nothing found
 2026-10-13 LF: nothing found
 2026-10-13 RF: nothing found
