@@ -7,6 +7,7 @@
 #include "core/api/show.hpp"
 #include "core/api/transfer.hpp"
 #include "core/trade/spoken.hpp"
+#include "tests/stories/recorded_day.hpp"
 
 namespace evenclaw::test {
 
@@ -89,6 +90,7 @@ void StoryPlayer::play(const StorySection& section) {
   }
   if (name == "ended") return expect(section, ended());
   if (name == "turns") return expect(section, turns());
+  if (name == "recorded") return expect(section, recorded());
   if (name.rfind("due ", 0) == 0) return expect(section, due(name.substr(4)));
   if (name.rfind("cow ", 0) == 0) return expect(section, cow(name.substr(4)));
   expect({name, section.line, {"a section the player knows"}}, {name});
@@ -219,6 +221,10 @@ std::vector<std::string> StoryPlayer::cow(const std::string& said) {
   for (const CaseRow& row : shown->open_cases) lines.push_back(case_line(row));
   for (const FootSeen& seen : shown->feet) lines.push_back(foot_line(seen));
   return lines;
+}
+
+std::vector<std::string> StoryPlayer::recorded() {
+  return recorded_day(tablet().place.store, tablet().place.herd().herd, tablet().visit->visit);
 }
 
 std::vector<std::string> StoryPlayer::turns() {

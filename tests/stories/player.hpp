@@ -43,6 +43,7 @@ class StoryPlayer {
   [[nodiscard]] std::vector<std::string> ended();
   [[nodiscard]] std::vector<std::string> due(const std::string& day_text);
   [[nodiscard]] std::vector<std::string> cow(const std::string& said);
+  [[nodiscard]] std::vector<std::string> recorded();
   [[nodiscard]] std::vector<std::string> turns();
 
   Tablet& tablet() { return *tablets_.at(at_); }
