@@ -20,4 +20,20 @@ std::string open_points_text(const std::vector<OpenPoint>& points) {
   return out;
 }
 
+std::string how_to_answer(const std::vector<OpenPoint>& points) {
+  const auto any = [&](OpenPointKind kind, OpenPointKind or_kind) {
+    return std::any_of(points.begin(), points.end(), [&](const OpenPoint& point) {
+      return point.kind == kind || point.kind == or_kind;
+    });
+  };
+  std::string out;
+  if (any(OpenPointKind::unnumbered, OpenPointKind::doubtful_number)) {
+    out += "  her number: evenclaw cow number \"red heifer\" 418\n";
+  }
+  if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
+    out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";
+  }
+  return out.empty() ? out : "To answer, for example\n" + out;
+}
+
 }  // namespace evenclaw::cli

@@ -63,10 +63,20 @@ struct Act {
   std::string_view word;
   std::size_t operands;
   Result<EntryId> (*run)(const Asked&);
+  std::string_view between;  // what is recorded, said with both names
+  std::string_view after;
 };
 
-constexpr Act acts[] = {
-    {"number", 3, numbered}, {"same", 3, united}, {"parted", 3, parted}, {"left", 2, gone}};
+constexpr Act acts[] = {{"number", 3, numbered, " carries the number ", " now."},
+                        {"same", 3, united, " and ", " are one cow."},
+                        {"parted", 3, parted, " and ", " are two cows again."},
+                        {"left", 2, gone, "", " has left the herd; her open tasks are closed."}};
+
+std::string done_words(const Act& act, const Invocation& invocation) {
+  std::string words = invocation.operands[1] + std::string(act.between);
+  if (act.operands > 2) words += invocation.operands[2];
+  return words + std::string(act.after);
+}
 
 const Act* act_of(const Invocation& invocation) {
   for (const Act& act : acts) {
@@ -96,7 +106,7 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto entry = carried_out(**records, *act, invocation);
   if (!entry) return tell_faults(entry.faults(), invocation);
-  tell_done(invocation, "recorded " + to_text(*entry), EntryAnswer{*entry});
+  tell_done(invocation, done_words(*act, invocation), EntryAnswer{*entry});
   return Exit::fine;
 }
 

@@ -9,6 +9,7 @@
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
 #include "core/api/recording.hpp"
+#include "core/api/said_day.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw::cli {
@@ -31,8 +32,8 @@ constexpr std::size_t lines_a_batch = 2000;
 /// Takes lines as they come and remembers how it ended.
 class Desk {
  public:
-  Desk(Recording& recording, const Invocation& invocation)
-      : recording_(recording), printer_(invocation.json), invocation_(invocation) {
+  Desk(Recording& recording, const Invocation& invocation, Day today)
+      : recording_(recording), printer_(invocation.json), invocation_(invocation), today_(today) {
     printer_.print(recording.opening());
   }
 
@@ -67,7 +68,8 @@ class Desk {
   /// A person sees the answer to every line before the next one.
   Exit take_keyboard() {
     LineReader reader(STDIN_FILENO, longest_called_line);
-    std::cout << "Recording " << recording_.visit().herd_name
+    const Visit& visit = recording_.visit();
+    std::cout << "Recording " << visit.herd_name << ", " << said_day(visit.day, today_)
               << ". A line that ends in ? asks what may follow; Ctrl-D ends.\n";
     while (true) {
       const std::string prompt = prompt_now();
@@ -84,7 +86,13 @@ class Desk {
       printer_.print_below(*reply, character_count(prompt));
     }
     std::cout << '\n';
-    return end();
+    const std::string cow = recording_.in_crush();
+    const Exit exit = end();
+    if (!cow.empty()) {
+      std::cout << cow << " was not finished. To finish her: evenclaw record, say the same lines\n"
+                << "again, and go on.\n";
+    }
+    return exit;
   }
 
  private:
@@ -125,6 +133,7 @@ class Desk {
   Recording& recording_;
   ReplyPrinter printer_;
   const Invocation& invocation_;
+  Day today_;
   Exit failed_ = Exit::world;
 };
 
@@ -135,7 +144,7 @@ Exit run(const Invocation& invocation) {
   if (!visit) return tell_faults(visit.faults(), invocation);
   auto recording = Recording::open((*records)->ports(), *visit, english());
   if (!recording) return tell_faults(recording.faults(), invocation);
-  Desk desk(*recording, invocation);
+  Desk desk(*recording, invocation, (*records)->today());
   const bool from_file = !invocation.operands.empty() && invocation.operands.front() != "-";
   if (from_file) return desk.take_file(invocation.operands.front());
   const bool typed = isatty(STDIN_FILENO) == 1 && !invocation.json;

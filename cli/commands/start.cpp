@@ -4,6 +4,7 @@
 #include "core/api/herds.hpp"
 #include "core/api/said_day.hpp"
 #include "core/api/visits.hpp"
+#include "core/base/text.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -24,10 +25,31 @@ constexpr Example examples[] = {
     {"evenclaw start home --day 2026-11-24", "enters a day from paper, later"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Visit>}};
 
+/// A herd of exactly that name which nobody has visited: what --new-herd left when the day or a
+/// name beside it was refused.
+Result<std::optional<Herd>> herd_without_visit(Records& records, const std::string& name) {
+  auto herds = all_herds(records.store());
+  if (!herds) return herds.faults();
+  for (const Herd& herd : *herds) {
+    if (fold_case(herd.name) != fold_case(name)) continue;
+    const auto visit = find_visit(records.ports(), herd.herd, std::nullopt);
+    const bool is_new = !visit && visit.faults().front().slug == "visit-not-found";
+    return is_new ? std::optional(herd) : std::nullopt;
+  }
+  return std::optional<Herd>();
+}
+
 Result<Herd> herd_for(Records& records, const Invocation& invocation) {
   const std::string name = invocation.words_from(0);
   if (!invocation.has("--new-herd")) return find_herd(records.store(), name);
-  return register_herd(records.ports(), name, invocation.has("--sure"));
+  auto begun = herd_without_visit(records, name);
+  if (!begun) return begun.faults();
+  if (begun->has_value()) return **std::move(begun);
+  auto herd = register_herd(records.ports(), name, invocation.has("--sure"));
+  if (herd || herd.faults().front().slug != "usage" || name.empty()) return herd;
+  Faults faults = herd.faults();
+  faults.front().remedy = "Leave out --new-herd.";
+  return faults;
 }
 
 Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation) {

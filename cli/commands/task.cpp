@@ -7,8 +7,9 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"COW", "her number"},
-                                {"WHICH", "the number in the list this command prints", false}};
+constexpr Operand operands[] = {
+    {"COW", "her number"},
+    {"WHICH", "its number in the list this command prints, or its words", false}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
                               {"--done", "WORDS", "close it, in the words of who did it"},
                               {"--move", "DAY", "do it on that day instead"},
@@ -16,7 +17,8 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
 constexpr Example examples[] = {
     {"evenclaw task 412", "her open tasks, numbered"},
     {"evenclaw task 412 1 --done \"wrap off, looks dry\"", "closes the first"},
-    {"evenclaw task 412 2 --move 2026-12-03 --why \"vet comes Thursday\"", "moves the second"}};
+    {"evenclaw task 412 \"block check\" --move 2026-12-03 --why \"vet comes Thursday\"",
+     "moves the one that begins so"}};
 constexpr JsonAnswer answers[] = {
     {"without --done and --move", JsonForm::list, field_docs<DueTask>},
     {"with them", JsonForm::document, field_docs<EntryAnswer>}};
@@ -40,10 +42,15 @@ Exit list(const std::vector<DueTask>& tasks, Day today, const Invocation& invoca
 
 const DueTask* chosen(const std::vector<DueTask>& tasks, const Invocation& invocation) {
   if (invocation.operands.size() < 2) return tasks.size() == 1 ? &tasks.front() : nullptr;
+  const std::string& which = invocation.operands[1];
+  const DueTask* found = nullptr;
   for (std::size_t i = 0; i < tasks.size(); ++i) {
-    if (invocation.operands[1] == std::to_string(i + 1)) return &tasks[i];
+    if (which == std::to_string(i + 1)) return &tasks[i];
+    if (which.empty() || tasks[i].words.rfind(which, 0) != 0) continue;
+    if (found != nullptr) return nullptr;
+    found = &tasks[i];
   }
-  return nullptr;
+  return found;
 }
 
 Result<EntryId> settled(Records& records, const DueTask& task, const Invocation& invocation) {
@@ -69,7 +76,8 @@ Exit run(const Invocation& invocation) {
   if (!tasks) return tell_faults(tasks.faults(), invocation);
   if (!writes) return list(*tasks, (*records)->today(), invocation);
   const DueTask* task = chosen(*tasks, invocation);
-  if (task == nullptr) return usage(invocation, "which of her tasks? Name its number in the list");
+  if (task == nullptr)
+    return usage(invocation, "which of her tasks? Name its number in the list, or its words");
   auto entry = settled(**records, *task, invocation);
   if (!entry) return tell_faults(entry.faults(), invocation);
   tell_done(invocation,

@@ -45,6 +45,21 @@ TEST_CASE("A herd nobody knows is told with the nearest one and the way to enter
   CHECK(has(ran.err, "--new-herd"));
 }
 
+TEST_CASE("A new herd whose visit was refused is started with the same words put right") {
+  const Workshop workshop;
+  const std::vector<std::string> words = {"start", "Home Farm", "--new-herd", "--day"};
+  std::vector<std::string> wrong = words;
+  wrong.emplace_back("2999-01-01");
+  std::vector<std::string> right = words;
+  right.emplace_back("2026-10-06");
+  CHECK(workshop.run(wrong).exit == 1);
+  CHECK(workshop.run(right).exit == 0);
+  REQUIRE(workshop.run({"end"}).exit == 0);
+  const Ran again = workshop.run(right);
+  CHECK(again.exit == 2);
+  CHECK(has(again.err, "Leave out --new-herd."));
+}
+
 TEST_CASE("The first herd of all needs to be said to be new") {
   const Workshop workshop;
   const Ran ran = workshop.run({"start", "Home Farm"});
