@@ -6,4 +6,5 @@ cd "$(dirname "$0")/.."
 cmake --preset wasm-release >/dev/null
 ninja -C build/wasm-release --quiet whole_core
 file=build/wasm-release/whole_core.wasm
-echo "whole core: $(stat -c %s $file) bytes, $(gzip -9c $file | wc -c) gzipped"
+echo "whole core: $(stat -c %s $file) bytes, $(gzip -9c $file | wc -c) gzipped;" \
+  "$(em++ --version | head -1)"

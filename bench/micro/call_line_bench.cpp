@@ -20,25 +20,30 @@ LineContext in_the_crush() {
   return context;
 }
 
+struct Read {
+  std::size_t clauses = 0;
+  std::size_t refused = 0;
+};
+
+Read all_read(const std::vector<std::string>& lines, const LineContext& context) {
+  Read all;
+  for (const std::string& line : lines) {
+    const auto read = read_line(line, context, english());
+    all.clauses += read ? read->clauses.size() : 0;
+    all.refused += read ? 0 : 1;
+  }
+  return all;
+}
+
 int measure(const std::vector<std::string>& lines) {
   constexpr int rounds = 200;
   const LineContext context = in_the_crush();
-  std::size_t clauses = 0;
-  std::size_t refused = 0;
+  Read last;
   const auto reading = bench::seconds_of(5, [&] {
-    for (int round = 0; round < rounds; ++round) {
-      for (const std::string& line : lines) {
-        const auto read = read_line(line, context, english());
-        if (read) {
-          clauses += read->clauses.size();
-        } else {
-          ++refused;
-        }
-      }
-    }
+    for (int round = 0; round < rounds; ++round) last = all_read(lines, context);
   });
-  if (clauses == 0 || refused > 0) {
-    std::fprintf(stderr, "%zu lines of the example were refused\n", refused);
+  if (last.clauses == 0 || last.refused > 0) {
+    std::fprintf(stderr, "%zu lines of the example were refused\n", last.refused);
     return 1;
   }
   const double lines_read = rounds * static_cast<double>(lines.size());

@@ -127,22 +127,26 @@ Result<std::vector<CowNumberRow>> numbers_until_they_left(Store& store) {
   return rows;
 }
 
+bool carried_by_two(const std::vector<CowNumberRow>& carriers) {
+  for (std::size_t i = 1; i < carriers.size(); ++i) {
+    if (carriers[i].cow != carriers[i - 1].cow && overlap(carriers[i], carriers[i - 1])) {
+      return true;
+    }
+  }
+  return false;
+}
+
 Outcome add_numbers_given_twice(Store& store, CheckedStore& checked) {
   const auto rows = numbers_until_they_left(store);
   if (!rows) return rows.faults();
   std::map<std::pair<HerdId, std::string>, std::vector<CowNumberRow>> by_number;
   for (const CowNumberRow& row : *rows) by_number[{row.herd, row.number}].push_back(row);
   for (const auto& [key, carriers] : by_number) {
-    for (std::size_t i = 1; i < carriers.size(); ++i) {
-      if (carriers[i].cow == carriers[i - 1].cow || !overlap(carriers[i], carriers[i - 1])) {
-        continue;
-      }
-      checked.findings.push_back(finding(
-          "number_given_twice",
-          "two cows carry " + key.second + " at the same time, " + "herd " + to_text(key.first),
-          std::nullopt));
-      break;
-    }
+    if (!carried_by_two(carriers)) continue;
+    checked.findings.push_back(
+        finding("number_given_twice",
+                "two cows carry " + key.second + " at the same time, herd " + to_text(key.first),
+                std::nullopt));
   }
   return Done{};
 }

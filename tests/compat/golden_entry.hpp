@@ -44,6 +44,7 @@ inline std::vector<GoldenEntry> golden_entries() {
   }
   std::sort(paths.begin(), paths.end());
   std::vector<GoldenEntry> entries;
+  entries.reserve(paths.size());
   for (const auto& path : paths) entries.push_back(golden_entry_in(path));
   return entries;
 }

@@ -53,6 +53,7 @@ Cell number(std::int64_t value) {
 /// One column of the rows, in their order.
 std::vector<Cell> cells_of(const std::vector<Cells>& rows, std::string_view column) {
   std::vector<Cell> cells;
+  cells.reserve(rows.size());
   for (const Cells& row : rows) cells.push_back(row[column_of("finding", column)]);
   return cells;
 }
