@@ -79,6 +79,10 @@ std::string help_of_all() {
   for (const Option& option : global_options()) {
     out += explained(option_form(option), 12, option.help);
   }
+  out += "\nExit codes:\n";
+  for (const ExitLine& line : exits) {
+    out += explained(std::to_string(static_cast<int>(line.exit)), 1, line.meaning);
+  }
   return out;
 }
 

@@ -1,4 +1,4 @@
-# The same cow twice: other feet join, the same foot is asked about
+# The same foot called again when she came a second time is asked about
 
 ## said
 visit 2026-10-27
