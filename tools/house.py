@@ -20,10 +20,11 @@ import names  # noqa: E402
 import purity  # noqa: E402
 import shape  # noqa: E402
 import sizes  # noqa: E402
+import slugs  # noqa: E402
 import words  # noqa: E402
 
 SOURCE_CHECKS = {"layers": layers, "sizes": sizes, "names": names, "words": words,
-                 "shape": shape, "mirror": mirror}
+                 "shape": shape, "mirror": mirror, "slugs": slugs}
 
 
 def report(name, found):

@@ -84,10 +84,10 @@ constexpr ErrorKind error_table[] = {
      entry_kept, "Fetch the entry again from a device that still has it whole."},
     {"entry-set-aside", "An entry was received but does not count yet.", entry_kept,
      "Read the reason beside the entry and settle it; then it counts."},
-    {"device-copied", "This file was copied or restored, so two devices would write as one.",
-     "All entries are kept; nothing was overwritten.",
-     "Go on: this copy takes a new device id before its first entry."},
 
+    {"selection-impossible", "Rows were asked for that no table holds.",
+     "The log and its rows are untouched.",
+     "Ask only for tables and columns that the data dictionary names."},
     {"usage", "The command was not given in a way that can be carried out.", nothing_changed,
      "Read the example in the message or ask the command for help."},
 };
