@@ -4,15 +4,11 @@
 #include <utility>
 
 #include "core/log/bodies.hpp"
+#include "core/log/visit_facts.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-std::vector<std::string> kinds_of_visits() {
-  return {std::string(VisitOpened::kind), std::string(VisitCorrected::kind),
-          std::string(VisitClosed::kind), std::string(Redact::kind)};
-}
 
 std::vector<std::string> kinds_of_unions() {
   return {std::string(SameCow::kind), std::string(SameCowTakenBack::kind),
@@ -22,29 +18,6 @@ std::vector<std::string> kinds_of_unions() {
 bool is_one_of(const std::string& kind, const std::vector<std::string>& kinds) {
   return kinds.empty() || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
-
-bool touches(const Entry& entry, const Uuid& subject) {
-  const std::vector<Uuid>& subjects = entry.envelope.subjects;
-  return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
-}
-
-/// Entries by id, each once.
-class Gathered {
- public:
-  void add(const std::vector<Entry>& entries) {
-    for (const Entry& entry : entries) by_id_.emplace(entry.envelope.id, entry);
-  }
-
-  [[nodiscard]] std::vector<Entry> all() const {
-    std::vector<Entry> entries;
-    entries.reserve(by_id_.size());
-    for (const auto& [id, entry] : by_id_) entries.push_back(entry);
-    return entries;
-  }
-
- private:
-  std::map<EntryId, Entry> by_id_;
-};
 
 }  // namespace
 
@@ -56,27 +29,9 @@ void HerdLog::also(std::span<const Entry> unwritten) {
   }
 }
 
-Result<CowGroups> HerdLog::groups() {
-  if (groups_) return *groups_;
-  const std::vector<std::string> kinds = kinds_of_unions();
-  std::vector<Entry> unions;
-  const Outcome read =
-      store_->read_entries({herd_.value, std::nullopt, kinds}, [&](const Entry& entry) {
-        unions.push_back(entry);
-        return true;
-      });
-  if (!read) return read.faults();
-  for (const Entry& entry : unwritten_) {
-    if (is_one_of(entry.envelope.kind, kinds)) unions.push_back(entry);
-  }
-  groups_ = CowGroups(unions);
-  return *groups_;
-}
-
-Result<std::vector<Entry>> HerdLog::touching(const Uuid& subject,
-                                             const std::vector<std::string>& kinds) {
+Result<std::vector<Entry>> HerdLog::read(const EntrySelection& selection) {
   std::vector<Entry> entries;
-  const Outcome read = store_->read_entries({herd_.value, subject, kinds}, [&](const Entry& entry) {
+  const Outcome read = store_->read_entries(selection, [&](const Entry& entry) {
     entries.push_back(entry);
     return true;
   });
@@ -84,55 +39,67 @@ Result<std::vector<Entry>> HerdLog::touching(const Uuid& subject,
   return entries;
 }
 
-Result<std::vector<Entry>> HerdLog::entries_of_visit(VisitId visit) {
-  const std::vector<std::string> kinds = kinds_of_visits();
-  auto known = visit_entries_.find(visit.value);
-  if (known == visit_entries_.end()) {
-    auto stored = touching(visit.value, kinds);
-    if (!stored) return stored.faults();
-    known = visit_entries_.emplace(visit.value, *std::move(stored)).first;
-  }
-  std::vector<Entry> entries = known->second;
+Result<CowGroups> HerdLog::groups() {
+  if (groups_) return *groups_;
+  const std::vector<std::string> kinds = kinds_of_unions();
+  auto unions = read({herd_.value, std::nullopt, kinds, std::nullopt, Versions::every});
+  if (!unions) return unions.faults();
   for (const Entry& entry : unwritten_) {
-    if (touches(entry, visit.value) && is_one_of(entry.envelope.kind, kinds)) {
-      entries.push_back(entry);
-    }
+    if (is_one_of(entry.envelope.kind, kinds)) unions->push_back(entry);
+  }
+  groups_ = CowGroups(*unions);
+  return *groups_;
+}
+
+Result<std::vector<Entry>> HerdLog::touching(const Uuid& subject,
+                                             const std::vector<std::string>& kinds) {
+  // Hundreds of cows ask for the openings of one visit.
+  const bool of_a_visit = !kinds.empty() && kinds.front() == VisitOpened::kind;
+  std::vector<Entry> entries;
+  const auto known = of_a_visit ? of_visits_.find(subject) : of_visits_.end();
+  if (known != of_visits_.end()) {
+    entries = known->second;
+  } else {
+    auto stored = read({herd_.value, subject, kinds, std::nullopt, Versions::every});
+    if (!stored) return stored.faults();
+    entries = *std::move(stored);
+    if (of_a_visit) of_visits_.emplace(subject, entries);
+  }
+  for (const Entry& entry : unwritten_) {
+    const bool fits = is_one_of(entry.envelope.kind, kinds) && names_subject(entry, subject);
+    if (fits) entries.push_back(entry);
   }
   return entries;
 }
 
-Result<std::vector<Entry>> HerdLog::entries_of_cows(std::span<const CowId> group) {
-  Gathered gathered;
-  for (const CowId cow : group) {
-    auto stored = touching(cow.value, {});
-    if (!stored) return stored.faults();
-    gathered.add(*stored);
-    for (const Entry& entry : unwritten_) {
-      if (touches(entry, cow.value)) gathered.add({entry});
-    }
+Result<std::vector<Entry>> HerdLog::versions_of(EntryId id) {
+  auto entries = read({herd_.value, std::nullopt, {}, id, Versions::every});
+  if (!entries) return entries.faults();
+  for (const Entry& entry : unwritten_) {
+    if (entry.envelope.id == id) entries->push_back(entry);
   }
-  // Which of the subjects are visits stands in the bodies; asking for the openings of each one that
-  // is no cow of the group comes to the same and needs no body.
-  for (const Entry& entry : gathered.all()) {
-    for (const Uuid& subject : entry.envelope.subjects) {
-      const bool is_of_group = std::find(group.begin(), group.end(), CowId{subject}) != group.end();
-      if (is_of_group || subject == herd_.value) continue;
-      auto openings = entries_of_visit(VisitId{subject});
-      if (!openings) return openings.faults();
-      gathered.add(*openings);
-    }
-  }
-  return gathered.all();
+  return entries;
+}
+
+EntryLookup HerdLog::lookup() {
+  return {[this](const Uuid& subject, const std::vector<std::string>& kinds) {
+            return touching(subject, kinds);
+          },
+          [this](EntryId id) { return versions_of(id); }};
+}
+
+Result<Touched> HerdLog::touched_by(std::span<const Entry> arrived) {
+  return touched_by_arrival(lookup(), arrived);
 }
 
 Result<Rows> HerdLog::rows_of_cows(std::span<const CowId> group) {
-  auto entries = entries_of_cows(group);
+  const auto entries = entries_for_cow(lookup(), group);
   if (!entries) return entries.faults();
   return picture_of_cow(herd_, group, *entries);
 }
 
 Result<Rows> HerdLog::rows_of_visit(VisitId visit) {
-  auto entries = entries_of_visit(visit);
+  const auto entries = entries_for_visit(lookup(), visit);
   if (!entries) return entries.faults();
   return picture_of_visit(herd_, visit, *entries);
 }

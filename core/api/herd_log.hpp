@@ -1,5 +1,5 @@
-// The log of one herd as the use cases read it: the entries of a cow with the openings of her
-// visits, and her rows, with entries counted that are not in the store yet.
+// The log of one herd as the use cases read it: the rows of a cow or visit and what an entry
+// changes, with entries counted that are not in the store yet.
 #pragma once
 
 #include <map>
@@ -11,6 +11,7 @@
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/gather.hpp"
 #include "core/log/picture.hpp"
 #include "core/ports/store.hpp"
 #include "core/trade/check.hpp"
@@ -22,16 +23,13 @@ class HerdLog {
  public:
   HerdLog(Store& store, HerdId herd) : store_(&store), herd_(herd) {}
 
-  /// These entries count as if the store had them; those of other scopes are passed over.
+  /// These new entries count as if the store had them; those of other scopes are passed over.
   void also(std::span<const Entry> unwritten);
 
   [[nodiscard]] Result<CowGroups> groups();
 
-  /// Every entry that touches one of the group, and the openings and corrections of the visits
-  /// they name.
-  [[nodiscard]] Result<std::vector<Entry>> entries_of_cows(std::span<const CowId> group);
-  /// The entries that make a visit's row.
-  [[nodiscard]] Result<std::vector<Entry>> entries_of_visit(VisitId visit);
+  /// Whose pictures may have changed by entries that the store or also() has.
+  [[nodiscard]] Result<Touched> touched_by(std::span<const Entry> arrived);
 
   [[nodiscard]] Result<Rows> rows_of_cows(std::span<const CowId> group);
   [[nodiscard]] Result<Rows> rows_of_visit(VisitId visit);
@@ -40,14 +38,17 @@ class HerdLog {
   [[nodiscard]] Result<CowPast> past_of(CowId cow, VisitId visit);
 
  private:
+  [[nodiscard]] EntryLookup lookup();
   [[nodiscard]] Result<std::vector<Entry>> touching(const Uuid& subject,
                                                     const std::vector<std::string>& kinds);
+  [[nodiscard]] Result<std::vector<Entry>> versions_of(EntryId id);
+  [[nodiscard]] Result<std::vector<Entry>> read(const EntrySelection& selection);
 
   Store* store_;
   HerdId herd_;
   std::vector<Entry> unwritten_;
   std::optional<CowGroups> groups_;
-  std::map<Uuid, std::vector<Entry>> visit_entries_;  // stored ones, by visit
+  std::map<Uuid, std::vector<Entry>> of_visits_;  // stored openings and what changes them
 };
 
 }  // namespace evenclaw

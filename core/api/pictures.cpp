@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "core/api/herd_log.hpp"
-#include "core/log/bodies.hpp"
 #include "core/log/picture.hpp"
 
 namespace evenclaw {
@@ -13,20 +12,6 @@ namespace evenclaw {
 namespace {
 
 constexpr std::size_t subjects_a_write = 100;
-
-/// A visit's day is written into the rows of every cow seen in it.
-bool moves_a_visit(const Entry& entry) {
-  return entry.envelope.kind == VisitOpened::kind || entry.envelope.kind == VisitCorrected::kind ||
-         entry.envelope.kind == Redact::kind;
-}
-
-/// From the log and not from the rows, which may not be there yet while a log is taken in.
-Outcome add_cows_seen(Store& store, const Uuid& herd, VisitId visit, std::set<CowId>& cows) {
-  return store.read_entries({herd, visit.value, {}}, [&](const Entry& entry) {
-    for (const CowId cow : touched_by(entry).cows) cows.insert(cow);
-    return true;
-  });
-}
 
 Outcome add_cow(HerdLog& log, HerdId herd, CowId cow, std::set<CowId>& done, Write& write) {
   if (done.count(cow) > 0) return Done{};
@@ -44,6 +29,14 @@ Outcome add_visit(HerdLog& log, HerdId herd, VisitId visit, Write& write) {
   auto rows = log.rows_of_visit(visit);
   if (!rows) return rows.faults();
   write.visits.push_back({herd, visit, *std::move(rows)});
+  return Done{};
+}
+
+Outcome add_touched_by(HerdLog& log, std::span<const Entry> arrived, SubjectsToPicture& subjects) {
+  const auto touched = log.touched_by(arrived);
+  if (!touched) return touched.faults();
+  subjects.cows.insert(touched->cows.begin(), touched->cows.end());
+  subjects.visits.insert(touched->visits.begin(), touched->visits.end());
   return Done{};
 }
 
@@ -70,29 +63,22 @@ Outcome add_rows(HerdLog& log, HerdId herd, const SubjectsToPicture& subjects, W
 
 }  // namespace
 
-Outcome add_touched(Store& store, const Entry& entry, SubjectsToPicture& subjects) {
-  const Touched touched = touched_by(entry);
-  subjects.cows.insert(touched.cows.begin(), touched.cows.end());
-  subjects.visits.insert(touched.visits.begin(), touched.visits.end());
-  if (!moves_a_visit(entry)) return Done{};
-  for (const VisitId visit : touched.visits) {
-    const Outcome added = add_cows_seen(store, entry.envelope.scope, visit, subjects.cows);
-    if (!added) return added;
-  }
-  return Done{};
+Outcome add_touched(Store& store, HerdId herd, std::span<const Entry> arrived,
+                    SubjectsToPicture& subjects) {
+  HerdLog log(store, herd);
+  return add_touched_by(log, arrived, subjects);
 }
 
 Outcome add_pictures(Store& store, Write& write) {
-  std::map<Uuid, SubjectsToPicture> by_scope;
-  for (const Entry& entry : write.entries) {
-    const Outcome added = add_touched(store, entry, by_scope[entry.envelope.scope]);
-    if (!added) return added;
-  }
-  for (const auto& [scope, subjects] : by_scope) {
+  std::map<Uuid, std::vector<Entry>> by_scope;
+  for (const Entry& entry : write.entries) by_scope[entry.envelope.scope].push_back(entry);
+  for (const auto& [scope, entries] : by_scope) {
     const HerdId herd{scope};
     HerdLog log(store, herd);
-    log.also(write.entries);
-    const Outcome added = add_rows(log, herd, subjects, write);
+    log.also(entries);
+    SubjectsToPicture subjects;
+    Outcome added = add_touched_by(log, entries, subjects);
+    if (added) added = add_rows(log, herd, subjects, write);
     if (!added) return added;
   }
   return Done{};

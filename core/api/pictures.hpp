@@ -2,6 +2,7 @@
 #pragma once
 
 #include <set>
+#include <span>
 
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
@@ -15,15 +16,14 @@ struct SubjectsToPicture {
   std::set<VisitId> visits;
 };
 
-/// Adds to a write the rows its entries change: of every cow and visit they touch, and of the cows
-/// of a visit whose opening or correction is among them. The entries count as if stored.
+/// Adds to a write of new entries the rows they change. The entries count as if stored.
 Outcome add_pictures(Store& store, Write& write);
 
 /// Makes the given subjects anew from what the store holds, at most 100 of them a write.
 Outcome picture_anew(Store& store, HerdId herd, const SubjectsToPicture& subjects);
 
-/// What `entry` touches, added to `subjects`. For openings and corrections of a visit the cows seen
-/// in it are looked up in the store.
-Outcome add_touched(Store& store, const Entry& entry, SubjectsToPicture& subjects);
+/// Adds whose pictures may have changed by entries of the herd that the store has taken in.
+Outcome add_touched(Store& store, HerdId herd, std::span<const Entry> arrived,
+                    SubjectsToPicture& subjects);
 
 }  // namespace evenclaw

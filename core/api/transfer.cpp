@@ -73,12 +73,15 @@ class TakingIn {
     batch_.clear();
     const auto kept = ports_.store.write(write);
     if (!kept) return kept.faults();
+    std::map<HerdId, std::vector<Entry>> arrived;
     for (std::size_t i = 0; i < kept->size(); ++i) {
       count((*kept)[i]);
+      Entry& entry = write.entries[i];
       if ((*kept)[i] == Kept::already) continue;
-      const Entry& entry = write.entries[i];
-      const Outcome touched =
-          add_touched(ports_.store, entry, subjects_[HerdId{entry.envelope.scope}]);
+      arrived[HerdId{entry.envelope.scope}].push_back(std::move(entry));
+    }
+    for (const auto& [herd, entries] : arrived) {
+      const Outcome touched = add_touched(ports_.store, herd, entries, subjects_[herd]);
       if (!touched) return touched;
     }
     return Done{};

@@ -1,5 +1,6 @@
 #include "core/log/gather.hpp"
 
+#include <algorithm>
 #include <map>
 #include <set>
 #include <utility>
@@ -16,7 +17,38 @@ std::vector<std::string> visit_kinds() {
           std::string(VisitCorrected::kind), std::string(Redact::kind)};
 }
 
-/// Adds what belongs to the entries gathered so far, each entry once.
+/// Entries, each version of each once.
+class EachOnce {
+ public:
+  /// False when the entry was there.
+  bool add(const Entry& entry) {
+    std::vector<Entry>& versions = by_id_[entry.envelope.id];
+    if (std::find(versions.begin(), versions.end(), entry) != versions.end()) return false;
+    versions.push_back(entry);
+    return true;
+  }
+
+  template <class F>
+  void for_each(F&& each) const {
+    for (const auto& [id, versions] : by_id_) {
+      for (const Entry& entry : versions) each(entry);
+    }
+  }
+
+  std::vector<Entry> take() && {
+    std::vector<Entry> entries;
+    entries.reserve(by_id_.size());
+    for (auto& [id, versions] : by_id_) {
+      for (Entry& entry : versions) entries.push_back(std::move(entry));
+    }
+    return entries;
+  }
+
+ private:
+  std::map<EntryId, std::vector<Entry>> by_id_;
+};
+
+/// Adds what belongs to the entries gathered so far.
 class Gathering {
  public:
   explicit Gathering(const EntryLookup& lookup) : lookup_(lookup) {}
@@ -51,10 +83,10 @@ class Gathering {
     std::set<Uuid> asked;
     for (const CowId cow : group) asked.insert(cow.value);
     std::vector<Uuid> subjects;
-    for (const auto& [id, entry] : by_id_) {
+    gathered_.for_each([&](const Entry& entry) {
       asked.insert(entry.envelope.scope);
       for (const Uuid& subject : entry.envelope.subjects) subjects.push_back(subject);
-    }
+    });
     for (const Uuid& subject : subjects) {
       if (!asked.insert(subject).second) continue;
       const Outcome added = add_touching(subject, visit_kinds());
@@ -63,37 +95,38 @@ class Gathering {
     return Done{};
   }
 
-  std::vector<Entry> take() && {
-    std::vector<Entry> entries;
-    entries.reserve(by_id_.size());
-    for (auto& [id, entry] : by_id_) entries.push_back(std::move(entry));
-    return entries;
-  }
+  std::vector<Entry> take() && { return std::move(gathered_).take(); }
 
  private:
   /// From the one member given up to the entry that corrects nothing that is known.
   Outcome add_ancestors(std::vector<Entry>& members) {
     std::set<EntryId> passed;
-    std::optional<EntryId> next = members.front().envelope.supersedes;
-    while (next && passed.insert(*next).second) {
-      const auto target = lookup_.by_id(*next);
-      if (!target) return target.faults();
-      if (!*target) return Done{};
-      next = (*target)->envelope.supersedes;
-      add(**target);
-      members.push_back(**target);
+    for (std::size_t at = 0; at < members.size(); ++at) {
+      const std::optional<EntryId> next = members[at].envelope.supersedes;
+      if (!next || !passed.insert(*next).second) continue;
+      const auto targets = lookup_.versions_of(*next);
+      if (!targets) return targets.faults();
+      for (const Entry& target : *targets) {
+        add(target);
+        members.push_back(target);
+      }
     }
     return Done{};
   }
 
   Outcome add_corrections_of(const Entry& member, std::vector<Entry>& members) {
-    if (!families_asked_.insert(member.envelope.id).second) return Done{};
+    const EntryId id = member.envelope.id;
     for (const Uuid& subject : about(member)) {
       if (subject == member.envelope.scope) continue;
+      if (!families_asked_.insert({id, subject}).second) continue;
       const auto found = lookup_.touching(subject, {member.envelope.kind});
       if (!found) return found.faults();
+      std::set<EntryId> correcting;
       for (const Entry& other : *found) {
-        if (other.envelope.supersedes != member.envelope.id) continue;
+        if (other.envelope.supersedes == id) correcting.insert(other.envelope.id);
+      }
+      for (const Entry& other : *found) {
+        if (correcting.count(other.envelope.id) == 0) continue;
         add(other);
         members.push_back(other);
       }
@@ -102,14 +135,13 @@ class Gathering {
   }
 
   void add(const Entry& entry) {
-    const bool is_new = by_id_.emplace(entry.envelope.id, entry).second;
-    if (is_new && entry.envelope.supersedes) corrections_.push_back(entry);
+    if (gathered_.add(entry) && entry.envelope.supersedes) corrections_.push_back(entry);
   }
 
   const EntryLookup& lookup_;
-  std::map<EntryId, Entry> by_id_;
+  EachOnce gathered_;
   std::vector<Entry> corrections_;
-  std::set<EntryId> families_asked_;
+  std::set<std::pair<EntryId, Uuid>> families_asked_;
 };
 
 bool moves_cows(const Entry& entry) {
@@ -135,7 +167,7 @@ class Arrival {
     while (!waiting.empty()) {
       const Entry next = std::move(waiting.back());
       waiting.pop_back();
-      if (!seen_.insert(next.envelope.id).second) continue;
+      if (!seen_.add(next)) continue;
       const Outcome added = add_one(next, waiting);
       if (!added) return added;
     }
@@ -150,12 +182,12 @@ class Arrival {
     cows_.insert(touched.cows.begin(), touched.cows.end());
     visits_.insert(touched.visits.begin(), touched.visits.end());
     for (const EntryId id : spoken_of(entry)) {
-      const auto found = lookup_.by_id(id);
+      const auto found = lookup_.versions_of(id);
       if (!found) return found.faults();
-      if (*found) waiting.push_back(**found);
+      waiting.insert(waiting.end(), found->begin(), found->end());
     }
     for (const Uuid& subject : about(entry)) {
-      const Outcome added = add_corrections_of(entry, subject, waiting);
+      const Outcome added = add_family(entry, subject, waiting);
       if (!added) return added;
     }
     if (!moves_cows(entry)) return Done{};
@@ -166,12 +198,14 @@ class Arrival {
     return Done{};
   }
 
-  Outcome add_corrections_of(const Entry& entry, const Uuid& subject, std::vector<Entry>& waiting) {
+  /// What corrects it and its own other versions.
+  Outcome add_family(const Entry& entry, const Uuid& subject, std::vector<Entry>& waiting) {
     if (subject == entry.envelope.scope) return Done{};
     const auto found = lookup_.touching(subject, {entry.envelope.kind});
     if (!found) return found.faults();
     for (const Entry& other : *found) {
-      if (other.envelope.supersedes == entry.envelope.id) waiting.push_back(other);
+      const bool is_version = other.envelope.id == entry.envelope.id;
+      if (is_version || other.envelope.supersedes == entry.envelope.id) waiting.push_back(other);
     }
     return Done{};
   }
@@ -188,7 +222,7 @@ class Arrival {
   }
 
   const EntryLookup& lookup_;
-  std::set<EntryId> seen_;
+  EachOnce seen_;
   std::set<VisitId> visits_asked_;
   std::set<CowId> cows_;
   std::set<VisitId> visits_;

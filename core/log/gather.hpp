@@ -15,13 +15,14 @@
 
 namespace evenclaw {
 
-/// How the shown entries of one scope are looked up, as a store can; any order.
+/// How the entries of one scope are looked up, as a store can; any order. An entry kept in several
+/// versions is given out in all of them as soon as one fits: which one counts is seen here.
 struct EntryLookup {
   /// Those that name the subject; of these kinds only, when any is given.
   std::function<Result<std::vector<Entry>>(const Uuid& subject,
                                            const std::vector<std::string>& kinds)>
       touching;
-  std::function<Result<std::optional<Entry>>(EntryId id)> by_id;
+  std::function<Result<std::vector<Entry>>(EntryId id)> versions_of;
 };
 
 /// What picture_of_cow() needs for a group: all that touches its cows, the openings, corrections
@@ -36,8 +37,7 @@ Result<std::vector<Entry>> entries_for_visit(const EntryLookup& lookup, VisitId 
 /// Every cow and visit whose picture may have changed when `arrived` joined the log (they count as
 /// being in `lookup`): what they touch themselves, what the entries they correct, redact or take
 /// back touch, what corrects the same entries, and the cows seen in a visit that was opened or
-/// corrected. Of an entry that is kept in two versions the version that was shown before is not in
-/// the lookup: then all pictures of the scope have to be made anew.
+/// corrected. Of an entry kept in several versions whatever any of them touches.
 Result<Touched> touched_by_arrival(const EntryLookup& lookup, std::span<const Entry> arrived);
 
 }  // namespace evenclaw

@@ -39,10 +39,17 @@ struct Write {
   std::optional<std::string> draft;
 };
 
+/// Which versions of an entry are wanted that is kept in more than one.
+enum class Versions { shown, every };
+
+/// Versions::every gives out all versions of each entry of which one fits: whoever reads them sees
+/// by himself that there are several, and which of them is shown.
 struct EntrySelection {
   std::optional<Uuid> scope;
   std::optional<Uuid> subject;     // touches this cow, visit or herd
   std::vector<std::string> kinds;  // empty: all
+  std::optional<EntryId> id = {};
+  Versions versions = Versions::shown;
 };
 
 /// Who this store belongs to and which device it is.
@@ -71,12 +78,18 @@ class Store {
   /// write anew. Entries of other devices that clash are kept, for they are facts (LogFlaw).
   virtual Result<std::vector<Kept>> write(const Write& write) = 0;
 
-  /// Shown entries in the total order of each scope, one scope after another; stops when `each`
-  /// returns false. Never holds the whole log in memory.
+  /// Entries in the total order of each scope, one scope after another; stops when `each` returns
+  /// false. Never holds the whole log in memory.
   virtual Outcome read_entries(const EntrySelection& selection,
                                const std::function<bool(const Entry&)>& each) = 0;
+
   /// Every version kept, also the ones not shown.
-  virtual Outcome read_everything(const std::function<bool(const Entry&)>& each) = 0;
+  Outcome read_everything(const std::function<bool(const Entry&)>& each) {
+    EntrySelection everything;
+    everything.versions = Versions::every;
+    return read_entries(everything, each);
+  }
+
   virtual Result<std::optional<Entry>> find_entry(EntryId id) = 0;
 
   /// The highest seq this device has used in the scope, 0 when none.

@@ -1,7 +1,6 @@
 #include "store/memory/memory_store.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 namespace evenclaw {
 
@@ -26,11 +25,23 @@ bool is_touched(const Entry& entry, const Uuid& subject) {
 }
 
 bool is_selected(const Entry& entry, const EntrySelection& selection) {
+  if (selection.id && *selection.id != entry.envelope.id) return false;
   const auto& kinds = selection.kinds;
   if (!kinds.empty() && std::find(kinds.begin(), kinds.end(), entry.envelope.kind) == kinds.end()) {
     return false;
   }
   return !selection.subject || is_touched(entry, *selection.subject);
+}
+
+// Where every version is wanted, one that fits brings the others along.
+std::set<EntryId> fitting_by_another_version(const std::vector<Entry>& entries,
+                                             const EntrySelection& selection) {
+  std::set<EntryId> ids;
+  if (selection.versions == Versions::shown) return ids;
+  for (const Entry& entry : entries) {
+    if (is_selected(entry, selection)) ids.insert(entry.envelope.id);
+  }
+  return ids;
 }
 
 // The subject a selection asks for by name, when it does; then its other rows need no look.
@@ -83,6 +94,7 @@ Kept MemoryStore::keep(const Entry& entry) {
   scope.orders.insert(envelope.order);
   scope.by_seq[{envelope.device, envelope.seq}].insert(envelope.id);
   scope.shown.reset();
+  scope.everything.reset();
   return scope.entries.add(entry);
 }
 
@@ -107,37 +119,33 @@ Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
   return answers;
 }
 
-std::shared_ptr<const std::vector<Entry>> MemoryStore::shown_of(Scope& scope) {
+std::shared_ptr<const std::vector<Entry>> MemoryStore::entries_of(Scope& scope, Versions versions) {
   if (!scope.shown) {
     scope.shown = std::make_shared<const std::vector<Entry>>(scope.entries.shown());
   }
-  return scope.shown;
+  if (versions == Versions::shown || scope.shown->size() == scope.entries.size()) {
+    return scope.shown;
+  }
+  if (!scope.everything) {
+    scope.everything = std::make_shared<const std::vector<Entry>>(scope.entries.everything());
+  }
+  return scope.everything;
 }
 
 Outcome MemoryStore::read_entries(const EntrySelection& selection,
                                   const std::function<bool(const Entry&)>& each) {
   // Taken down first: `each` may write, which makes scopes and drops what is shown.
-  std::vector<std::shared_ptr<const std::vector<Entry>>> shown;
+  std::vector<std::shared_ptr<const std::vector<Entry>>> of_scopes;
   for (auto& [id, scope] : scopes_) {
-    if (!selection.scope || *selection.scope == id) shown.push_back(shown_of(scope));
+    const bool is_wanted = !selection.scope || *selection.scope == id;
+    if (is_wanted) of_scopes.push_back(entries_of(scope, selection.versions));
   }
-  for (const auto& entries : shown) {
+  for (const auto& entries : of_scopes) {
+    const std::set<EntryId> ids = fitting_by_another_version(*entries, selection);
     for (const Entry& entry : *entries) {
-      if (is_selected(entry, selection) && !each(entry)) return Done{};
+      const bool fits = is_selected(entry, selection) || ids.count(entry.envelope.id) > 0;
+      if (fits && !each(entry)) return Done{};
     }
-  }
-  return Done{};
-}
-
-Outcome MemoryStore::read_everything(const std::function<bool(const Entry&)>& each) {
-  std::vector<Entry> everything;
-  for (const auto& [id, scope] : scopes_) {
-    std::vector<Entry> entries = scope.entries.everything();
-    everything.insert(everything.end(), std::make_move_iterator(entries.begin()),
-                      std::make_move_iterator(entries.end()));
-  }
-  for (const Entry& entry : everything) {
-    if (!each(entry)) break;
   }
   return Done{};
 }
@@ -145,7 +153,7 @@ Outcome MemoryStore::read_everything(const std::function<bool(const Entry&)>& ea
 Result<std::optional<Entry>> MemoryStore::find_entry(EntryId id) {
   for (auto& [scope_id, scope] : scopes_) {
     if (scope.ids.count(id) == 0) continue;
-    const auto shown = shown_of(scope);
+    const auto shown = entries_of(scope, Versions::shown);
     const auto at = std::find_if(shown->begin(), shown->end(),
                                  [&](const Entry& entry) { return entry.envelope.id == id; });
     return std::optional<Entry>(*at);

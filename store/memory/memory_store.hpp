@@ -22,7 +22,6 @@ class MemoryStore final : public Store {
   Result<std::vector<Kept>> write(const Write& write) override;
   Outcome read_entries(const EntrySelection& selection,
                        const std::function<bool(const Entry&)>& each) override;
-  Outcome read_everything(const std::function<bool(const Entry&)>& each) override;
   Result<std::optional<Entry>> find_entry(EntryId id) override;
   Result<std::int64_t> last_seq(DeviceId device, const Uuid& scope) override;
   Result<std::int64_t> last_order(const Uuid& scope) override;
@@ -41,6 +40,7 @@ class MemoryStore final : public Store {
     std::set<std::int64_t> orders;
     std::map<std::pair<DeviceId, std::int64_t>, std::set<EntryId>> by_seq;
     std::shared_ptr<const std::vector<Entry>> shown;
+    std::shared_ptr<const std::vector<Entry>> everything;
   };
 
   /// Rows by herd and by the cow or visit they belong to, in the order of their keys.
@@ -49,7 +49,7 @@ class MemoryStore final : public Store {
 
   [[nodiscard]] bool has_taken_seq(const std::vector<Entry>& entries) const;
   Kept keep(const Entry& entry);
-  static std::shared_ptr<const std::vector<Entry>> shown_of(Scope& scope);
+  static std::shared_ptr<const std::vector<Entry>> entries_of(Scope& scope, Versions versions);
   void remove_rows(std::string_view subject_column, const std::string& herd,
                    const std::string& subject);
   void insert_rows(std::string_view subject_column, const Rows& rows);

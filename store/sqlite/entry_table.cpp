@@ -139,21 +139,54 @@ std::string kind_condition(std::string_view column, std::size_t count) {
   return sql + ")";
 }
 
-std::string sql_of(const EntrySelection& selection) {
-  std::string sql = "SELECT " + std::string(columns);
+std::string every_version_of(const EntrySelection& selection) {
+  const std::string kinds = kind_condition("kind", selection.kinds.size());
+  std::string sql = " FROM entry AS e WHERE e.scope = ?1";
   if (selection.subject) {
-    sql +=
+    sql += " AND e.id IN (SELECT id FROM entry_subject WHERE scope = ?1 AND subject = ?";
+    sql += kinds + ")";
+  } else if (!kinds.empty()) {
+    sql += " AND e.id IN (SELECT id FROM entry INDEXED BY entry_of_kind WHERE scope = ?1";
+    sql += kinds + ")";
+  }
+  return sql;
+}
+
+std::string shown_version_of(const EntrySelection& selection) {
+  std::string sql = " FROM entry AS e";
+  if (selection.subject) {
+    sql =
         " FROM entry_subject AS s CROSS JOIN entry AS e"
         " ON e.scope = s.scope AND e.id = s.id AND e.digest = s.digest"
-        " WHERE s.scope = ? AND s.subject = ?";
+        " WHERE s.scope = ?1 AND s.subject = ?";
     sql += kind_condition("s.kind", selection.kinds.size());
-  } else if (selection.kinds.empty()) {
-    sql += " FROM entry AS e INDEXED BY entry_in_order WHERE e.scope = ?";
   } else {
-    sql += " FROM entry AS e INDEXED BY entry_of_kind WHERE e.scope = ?";
-    sql += kind_condition("e.kind", selection.kinds.size());
+    if (!selection.kinds.empty()) sql += " INDEXED BY entry_of_kind";
+    sql += " WHERE e.scope = ?1" + kind_condition("e.kind", selection.kinds.size());
   }
-  return sql + std::string(is_shown) + std::string(in_total_order);
+  return sql + std::string(is_shown);
+}
+
+// The marks are bound by bind_selection().
+std::string sql_of(const EntrySelection& selection) {
+  std::string sql = "SELECT " + std::string(columns);
+  const bool is_whole_scope = !selection.subject && selection.kinds.empty() && !selection.id;
+  if (is_whole_scope) {
+    sql += " FROM entry AS e INDEXED BY entry_in_order WHERE e.scope = ?1";
+    if (selection.versions == Versions::shown) sql += is_shown;
+  } else {
+    sql += selection.versions == Versions::every ? every_version_of(selection)
+                                                 : shown_version_of(selection);
+    if (selection.id) sql += " AND e.id = ?";
+  }
+  return sql + std::string(in_total_order);
+}
+
+void bind_selection(Statement& rows, const Uuid& scope, const EntrySelection& selection) {
+  rows.id(scope);
+  if (selection.subject) rows.id(*selection.subject);
+  for (const std::string& kind : selection.kinds) rows.text(kind);
+  if (selection.id) rows.id(selection.id->value);
 }
 
 }  // namespace
@@ -182,26 +215,13 @@ bool is_seq_taken(Connection& connection, const Envelope& envelope) {
   return select->id(envelope.id.value).step();
 }
 
-void read_shown(Connection& connection, const EntrySelection& selection, const EachEntry& each) {
+void read_selected(Connection& connection, const EntrySelection& selection, const EachEntry& each) {
   const std::vector<Uuid> scopes =
       selection.scope ? std::vector<Uuid>{*selection.scope} : scopes_of(connection);
   const std::string sql = sql_of(selection);
   for (const Uuid& scope : scopes) {
     auto rows = connection.prepared(sql);
-    rows->id(scope);
-    if (selection.subject) rows->id(*selection.subject);
-    for (const std::string& kind : selection.kinds) rows->text(kind);
-    if (!give_out(connection, *rows, each)) return;
-  }
-}
-
-void read_all_versions(Connection& connection, const EachEntry& each) {
-  const std::string sql = "SELECT " + std::string(columns) +
-                          " FROM entry AS e INDEXED BY entry_in_order WHERE e.scope = ?" +
-                          std::string(in_total_order);
-  for (const Uuid& scope : scopes_of(connection)) {
-    auto rows = connection.prepared(sql);
-    rows->id(scope);
+    bind_selection(*rows, scope, selection);
     if (!give_out(connection, *rows, each)) return;
   }
 }

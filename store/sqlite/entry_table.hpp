@@ -24,10 +24,8 @@ bool is_seq_taken(Connection& connection, const Envelope& envelope);
 
 using EachEntry = std::function<bool(const Entry&)>;
 
-/// Shown versions only, one scope after another, each in its total order.
-void read_shown(Connection& connection, const EntrySelection& selection, const EachEntry& each);
-/// Every version kept, in the same order.
-void read_all_versions(Connection& connection, const EachEntry& each);
+/// One scope after another, each in its total order.
+void read_selected(Connection& connection, const EntrySelection& selection, const EachEntry& each);
 std::optional<Entry> shown_entry(Connection& connection, EntryId id);
 
 /// The scopes that have entries, sorted.

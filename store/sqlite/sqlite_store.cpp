@@ -108,11 +108,7 @@ Result<std::vector<Kept>> SqliteStore::write(const Write& write) {
 
 Outcome SqliteStore::read_entries(const EntrySelection& selection,
                                   const std::function<bool(const Entry&)>& each) {
-  return caught([&] { read_shown(*connection_, selection, each); });
-}
-
-Outcome SqliteStore::read_everything(const std::function<bool(const Entry&)>& each) {
-  return caught([&] { read_all_versions(*connection_, each); });
+  return caught([&] { read_selected(*connection_, selection, each); });
 }
 
 Result<std::optional<Entry>> SqliteStore::find_entry(EntryId id) {

@@ -50,6 +50,7 @@ bool is_wanted(const Entry& entry, const EntrySelection& selection) {
     return std::find(list.begin(), list.end(), value) != list.end();
   };
   if (selection.scope && *selection.scope != envelope.scope) return false;
+  if (selection.id && *selection.id != envelope.id) return false;
   if (selection.subject && !holds(envelope.subjects, *selection.subject)) return false;
   return selection.kinds.empty() || holds(selection.kinds, envelope.kind);
 }
@@ -59,6 +60,20 @@ std::vector<Entry> only(std::vector<Entry> entries, const EntrySelection& select
                                [&](const Entry& e) { return !is_wanted(e, selection); }),
                 entries.end());
   return entries;
+}
+
+/// Every version of what fits in one of them.
+std::vector<Entry> every_version(const std::vector<Entry>& everything,
+                                 const EntrySelection& selection) {
+  std::vector<Entry> found;
+  for (const Entry& entry : everything) {
+    const bool fits = std::any_of(everything.begin(), everything.end(), [&](const Entry& other) {
+      return other.envelope.scope == entry.envelope.scope &&
+             other.envelope.id == entry.envelope.id && is_wanted(other, selection);
+    });
+    if (fits) found.push_back(entry);
+  }
+  return found;
 }
 
 std::vector<EntrySelection> selections() {
@@ -94,11 +109,29 @@ TEST_CASE("whatever is offered, a store keeps and answers as the union of logs d
         REQUIRE(written(*opened.store, entries) == answers);
       }
       CHECK(read_all(*opened.store) == by_scope(expected.everything()));
-      for (const EntrySelection& selection : selections()) {
+      std::vector<EntrySelection> asked = selections();
+      for (const EntryId id : expected.in_two_versions()) asked.push_back({{}, {}, {}, id});
+      for (EntrySelection selection : asked) {
         CHECK(read(*opened.store, selection) == only(by_scope(expected.shown()), selection));
+        selection.versions = Versions::every;
+        CHECK(read(*opened.store, selection) ==
+              every_version(by_scope(expected.everything()), selection));
       }
     });
   }
+}
+
+TEST_CASE("an entry in two versions is found whole by a cow that only one of them names") {
+  const Entry one = sample_entry(1, sample_device(1), sample_herd(1));
+  Envelope envelope = one.envelope;
+  envelope.subjects = {};
+  const Entry other = entry_of(envelope, CowLeft{sample_cow(77), Day{20'000}, "", {}});
+  for_every_store([&](EmptyStore& opened) {
+    written(*opened.store, {one, other});
+    EntrySelection selection{sample_herd(1).value, sample_cow(77).value, {}};
+    selection.versions = Versions::every;
+    CHECK(read(*opened.store, selection).size() == 2);
+  });
 }
 
 TEST_CASE("the last seq of a device and the believed order of a scope are those of the entries") {

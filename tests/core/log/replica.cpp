@@ -30,21 +30,23 @@ bool is_wanted(const Entry& entry, const Uuid& subject, const std::vector<std::s
 
 }  // namespace
 
+std::vector<Entry> Replica::every_version_of(const std::set<EntryId>& ids) const {
+  std::vector<Entry> found;
+  for (const Entry& entry : everything_) {
+    if (ids.count(entry.envelope.id) > 0) found.push_back(entry);
+  }
+  return found;
+}
+
 EntryLookup Replica::lookup() const {
   return {[this](const Uuid& subject, const std::vector<std::string>& kinds) {
-            std::vector<Entry> found;
-            for (const Entry& entry : shown_) {
-              if (is_wanted(entry, subject, kinds)) found.push_back(entry);
+            std::set<EntryId> ids;
+            for (const Entry& entry : everything_) {
+              if (is_wanted(entry, subject, kinds)) ids.insert(entry.envelope.id);
             }
-            return Result<std::vector<Entry>>(std::move(found));
+            return Result<std::vector<Entry>>(every_version_of(ids));
           },
-          [this](EntryId id) {
-            const auto at = std::find_if(shown_.begin(), shown_.end(), [&](const Entry& entry) {
-              return entry.envelope.id == id;
-            });
-            return Result<std::optional<Entry>>(at == shown_.end() ? std::nullopt
-                                                                   : std::optional<Entry>(*at));
-          }};
+          [this](EntryId id) { return Result<std::vector<Entry>>(every_version_of({id})); }};
 }
 
 void Replica::picture_cow(std::span<const CowId> group) {
@@ -62,13 +64,11 @@ void Replica::picture_visit(VisitId visit) {
 }
 
 void Replica::receive(std::span<const Entry> entries) {
-  bool differs = false;
-  for (const Entry& entry : entries) differs |= log_.add(entry) == Kept::two_versions;
-  shown_ = log_.shown();
-  Touched touched = *touched_by_arrival(lookup(), entries);
-  if (differs) add(touched, everything_touched(log_.everything()));
+  for (const Entry& entry : entries) log_.add(entry);
+  everything_ = log_.everything();
+  const Touched touched = *touched_by_arrival(lookup(), entries);
 
-  const CowGroups groups(shown_);
+  const CowGroups groups(everything_);
   std::set<std::vector<CowId>> anew;
   for (const CowId cow : touched.cows) anew.insert(groups.group_of(cow));
   for (const std::vector<CowId>& group : anew) picture_cow(group);
@@ -84,16 +84,16 @@ std::string Replica::pictures() const {
 }
 
 std::string Replica::rebuilt() const {
-  const CowGroups groups(shown_);
-  const Touched all = everything_touched(shown_);
+  const CowGroups groups(everything_);
+  const Touched all = everything_touched(everything_);
   std::set<std::vector<CowId>> cows;
   for (const CowId cow : all.cows) cows.insert(groups.group_of(cow));
   std::string text;
   for (const std::vector<CowId>& group : cows) {
-    text += text_of_rows(picture_of_cow(herd_, group, shown_));
+    text += text_of_rows(picture_of_cow(herd_, group, everything_));
   }
   for (const VisitId visit : std::set<VisitId>(all.visits.begin(), all.visits.end())) {
-    text += text_of_rows(picture_of_visit(herd_, visit, shown_));
+    text += text_of_rows(picture_of_visit(herd_, visit, everything_));
   }
   return text;
 }

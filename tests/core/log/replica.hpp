@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -30,13 +31,14 @@ class Replica {
   [[nodiscard]] std::string rebuilt() const;
 
  private:
+  [[nodiscard]] std::vector<Entry> every_version_of(const std::set<EntryId>& ids) const;
   [[nodiscard]] EntryLookup lookup() const;
   void picture_cow(std::span<const CowId> group);
   void picture_visit(VisitId visit);
 
   HerdId herd_;
   EntrySet log_;
-  std::vector<Entry> shown_;
+  std::vector<Entry> everything_;
   std::map<CowId, Rows> cows_;
   std::map<VisitId, Rows> visits_;
 };
