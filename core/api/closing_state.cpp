@@ -144,8 +144,8 @@ class PointCollector {
 };
 
 template <class RowType, class F>
-Outcome for_each_row(Store& store, HerdId herd, F&& each) {
-  const auto rows = select_as<RowType>(store, herd);
+Outcome for_each_row(Store& store, HerdId herd, std::vector<std::string> sorted_by, F&& each) {
+  const auto rows = select_as<RowType>(store, herd, {}, std::move(sorted_by));
   if (!rows) return rows.faults();
   for (const RowType& row : *rows) each(row);
   return Done{};
@@ -159,18 +159,18 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   auto cows = select_as<CowRow>(store, visit.herd);
   if (!cows) return cows.faults();
   PointCollector points(visit, *std::move(heard), *std::move(cows));
-  Outcome read =
-      for_each_row<TurnRow>(store, visit.herd, [&](const TurnRow& row) { points.add_turn(row); });
+  Outcome read = for_each_row<TurnRow>(store, visit.herd, {},
+                                       [&](const TurnRow& row) { points.add_turn(row); });
   if (read) {
-    read = for_each_row<DoubtRow>(store, visit.herd,
+    read = for_each_row<DoubtRow>(store, visit.herd, {},
                                   [&](const DoubtRow& row) { points.add_doubt(row); });
   }
   if (read) {
-    read =
-        for_each_row<TaskRow>(store, visit.herd, [&](const TaskRow& row) { points.add_due(row); });
+    read = for_each_row<TaskRow>(store, visit.herd, {"due", "kind", "foot"},
+                                 [&](const TaskRow& row) { points.add_due(row); });
   }
   if (read) {
-    read = for_each_row<OnFootRow>(store, visit.herd,
+    read = for_each_row<OnFootRow>(store, visit.herd, {},
                                    [&](const OnFootRow& row) { points.add_on_foot(row); });
   }
   if (!read) return read.faults();

@@ -10,44 +10,54 @@ namespace evenclaw {
 
 namespace {
 
-std::vector<std::string> kinds_of_unions() {
-  return {std::string(SameCow::kind), std::string(SameCowTakenBack::kind),
-          std::string(Redact::kind)};
-}
-
-bool is_one_of(const std::string& kind, const std::vector<std::string>& kinds) {
-  return kinds.empty() || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+bool is_selected(const Entry& entry, const EntrySelection& selection) {
+  const std::vector<std::string>& kinds = selection.kinds;
+  const bool kind_fits =
+      kinds.empty() || std::find(kinds.begin(), kinds.end(), entry.envelope.kind) != kinds.end();
+  return kind_fits && (!selection.id || *selection.id == entry.envelope.id) &&
+         (!selection.subject || names_subject(entry, *selection.subject));
 }
 
 }  // namespace
 
 void HerdLog::also(std::span<const Entry> unwritten) {
   for (const Entry& entry : unwritten) {
-    if (entry.envelope.scope != herd_.value) continue;
-    unwritten_.push_back(entry);
-    if (is_one_of(entry.envelope.kind, kinds_of_unions())) groups_.reset();
+    if (entry.envelope.scope == herd_.value) unwritten_.push_back(entry);
   }
+  groups_.reset();
+  of_visits_.clear();
 }
 
-Result<std::vector<Entry>> HerdLog::read(const EntrySelection& selection) {
+void HerdLog::without(EntryId entry) {
+  left_out_.insert(entry);
+  groups_.reset();
+  of_visits_.clear();
+}
+
+Result<std::vector<Entry>> HerdLog::read(EntrySelection selection) {
+  selection.scope = herd_.value;
+  selection.versions = Versions::every;
   std::vector<Entry> entries;
-  const Outcome read = store_->read_entries(selection, [&](const Entry& entry) {
-    entries.push_back(entry);
+  const auto add = [&](const Entry& entry) {
+    if (left_out_.count(entry.envelope.id) == 0) entries.push_back(entry);
     return true;
-  });
+  };
+  const Outcome read = store_->read_entries(selection, add);
   if (!read) return read.faults();
+  for (const Entry& entry : unwritten_) {
+    if (is_selected(entry, selection)) add(entry);
+  }
   return entries;
 }
 
 Result<CowGroups> HerdLog::groups() {
   if (groups_) return *groups_;
-  const std::vector<std::string> kinds = kinds_of_unions();
-  auto unions = read({herd_.value, std::nullopt, kinds, std::nullopt, Versions::every});
-  if (!unions) return unions.faults();
-  for (const Entry& entry : unwritten_) {
-    if (is_one_of(entry.envelope.kind, kinds)) unions->push_back(entry);
-  }
-  groups_ = CowGroups(*unions);
+  EntrySelection unions;
+  unions.kinds = {std::string(SameCow::kind), std::string(SameCowTakenBack::kind),
+                  std::string(Redact::kind)};
+  const auto entries = read(std::move(unions));
+  if (!entries) return entries.faults();
+  groups_ = CowGroups(*entries);
   return *groups_;
 }
 
@@ -55,30 +65,20 @@ Result<std::vector<Entry>> HerdLog::touching(const Uuid& subject,
                                              const std::vector<std::string>& kinds) {
   // Hundreds of cows ask for the openings of one visit.
   const bool of_a_visit = !kinds.empty() && kinds.front() == VisitOpened::kind;
-  std::vector<Entry> entries;
   const auto known = of_a_visit ? of_visits_.find(subject) : of_visits_.end();
-  if (known != of_visits_.end()) {
-    entries = known->second;
-  } else {
-    auto stored = read({herd_.value, subject, kinds, std::nullopt, Versions::every});
-    if (!stored) return stored.faults();
-    entries = *std::move(stored);
-    if (of_a_visit) of_visits_.emplace(subject, entries);
-  }
-  for (const Entry& entry : unwritten_) {
-    const bool fits = is_one_of(entry.envelope.kind, kinds) && names_subject(entry, subject);
-    if (fits) entries.push_back(entry);
-  }
+  if (known != of_visits_.end()) return known->second;
+  EntrySelection selection;
+  selection.subject = subject;
+  selection.kinds = kinds;
+  auto entries = read(std::move(selection));
+  if (entries && of_a_visit) of_visits_.emplace(subject, *entries);
   return entries;
 }
 
 Result<std::vector<Entry>> HerdLog::versions_of(EntryId id) {
-  auto entries = read({herd_.value, std::nullopt, {}, id, Versions::every});
-  if (!entries) return entries.faults();
-  for (const Entry& entry : unwritten_) {
-    if (entry.envelope.id == id) entries->push_back(entry);
-  }
-  return entries;
+  EntrySelection selection;
+  selection.id = id;
+  return read(std::move(selection));
 }
 
 EntryLookup HerdLog::lookup() {

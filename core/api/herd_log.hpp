@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -25,6 +26,8 @@ class HerdLog {
 
   /// These new entries count as if the store had them; those of other scopes are passed over.
   void also(std::span<const Entry> unwritten);
+  /// This entry counts as if nobody had written it.
+  void without(EntryId entry);
 
   [[nodiscard]] Result<CowGroups> groups();
 
@@ -42,13 +45,14 @@ class HerdLog {
   [[nodiscard]] Result<std::vector<Entry>> touching(const Uuid& subject,
                                                     const std::vector<std::string>& kinds);
   [[nodiscard]] Result<std::vector<Entry>> versions_of(EntryId id);
-  [[nodiscard]] Result<std::vector<Entry>> read(const EntrySelection& selection);
+  [[nodiscard]] Result<std::vector<Entry>> read(EntrySelection selection);
 
   Store* store_;
   HerdId herd_;
   std::vector<Entry> unwritten_;
+  std::set<EntryId> left_out_;
   std::optional<CowGroups> groups_;
-  std::map<Uuid, std::vector<Entry>> of_visits_;  // stored openings and what changes them
+  std::map<Uuid, std::vector<Entry>> of_visits_;  // openings and what changes them
 };
 
 }  // namespace evenclaw

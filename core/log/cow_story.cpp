@@ -63,10 +63,8 @@ class StoryReader {
  private:
   template <class Body>
   std::optional<Body> hers(const Entry& entry) const {
-    const std::vector<Uuid>& subjects = entry.envelope.subjects;
-    const bool named = std::any_of(group_.begin(), group_.end(), [&](CowId cow) {
-      return std::binary_search(subjects.begin(), subjects.end(), cow.value);
-    });
+    const bool named = std::any_of(group_.begin(), group_.end(),
+                                   [&](CowId cow) { return names_subject(entry, cow.value); });
     if (!named) return std::nullopt;
     std::optional<Body> body = body_as<Body>(entry);
     if (!body || std::find(group_.begin(), group_.end(), body->cow) == group_.end()) {
@@ -102,6 +100,49 @@ class StoryReader {
   CowStory& story_;
 };
 
+/// Reads what was told of the cows as which her turns counted before they were corrected.
+class OthersReader {
+ public:
+  OthersReader(std::span<const CowId> group, CowStory& story) : story_(story) {
+    for (const Told<TurnRecorded>& turn : story.turns) {
+      for (const Uuid& subject : named_besides(*turn.entry, group)) {
+        if (subject != turn.body.visit.value) others_.insert(subject);
+      }
+    }
+  }
+
+  void read(std::span<const Entry* const> counting) const {
+    if (others_.empty()) return;
+    ToldOfOthers& told = story_.of_others;
+    for (std::size_t nth = 0; nth < counting.size(); ++nth) {
+      const Entry& entry = *counting[nth];
+      if (auto body = of_one<TurnRecorded>(entry)) {
+        told.turns.push_back({&entry, *std::move(body), {day_of(entry.envelope.at), nth}});
+      } else if (auto news = of_one<TaskClosedBody>(entry)) {
+        const Day day = news->day;
+        told.news.push_back({&entry, *std::move(news), {day, nth}});
+      } else if (auto moved = of_one<TaskMoved>(entry)) {
+        told.moved.push_back({&entry, *std::move(moved), {Day{}, nth}});
+      }
+    }
+  }
+
+ private:
+  template <class Body>
+  std::optional<Body> of_one(const Entry& entry) const {
+    if (entry.envelope.kind != Body::kind) return std::nullopt;
+    const bool named = std::any_of(others_.begin(), others_.end(),
+                                   [&](const Uuid& other) { return names_subject(entry, other); });
+    if (!named) return std::nullopt;
+    std::optional<Body> body = body_as<Body>(entry);
+    if (!body || others_.count(body->cow.value) == 0) return std::nullopt;
+    return body;
+  }
+
+  CowStory& story_;
+  std::set<Uuid> others_;
+};
+
 template <class Body>
 void sort_by_moment(std::vector<Told<Body>>& told) {
   std::sort(told.begin(), told.end(),
@@ -132,12 +173,23 @@ CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Ent
   }
   StoryReader reader(group, story);
   for (std::size_t nth = 0; nth < counting.size(); ++nth) reader.read(*counting[nth], nth);
+  OthersReader(group, story).read(counting);
   date_turns(counting, story.turns);
+  date_turns(counting, story.of_others.turns);
   sort_by_moment(story.turns);
   sort_by_moment(story.news);
   sort_by_moment(story.left);
   story.in_two_versions = std::move(standing.in_two_versions);
   return story;
+}
+
+std::vector<Uuid> named_besides(const Entry& turn, std::span<const CowId> group) {
+  std::vector<Uuid> others;
+  for (const Uuid& subject : turn.envelope.subjects) {
+    const bool is_hers = std::find(group.begin(), group.end(), CowId{subject}) != group.end();
+    if (!is_hers && subject != turn.envelope.scope) others.push_back(subject);
+  }
+  return others;
 }
 
 bool was_there(const Told<TurnRecorded>& turn) {

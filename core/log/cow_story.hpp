@@ -36,6 +36,14 @@ struct NumberTold {
   bool recognised = false;  // given to a cow that was known already
 };
 
+/// What was told of cows as which a turn of hers counted before its number was corrected. It may
+/// be of a task of hers: "wrap off" was the wrap of that turn.
+struct ToldOfOthers {
+  std::vector<Told<TurnRecorded>> turns;
+  std::vector<Told<TaskClosedBody>> news;
+  std::vector<Told<TaskMoved>> moved;
+};
+
 struct CowStory {
   HerdId herd;
   CowId cow;                               // the smallest id of her group
@@ -44,6 +52,7 @@ struct CowStory {
   std::vector<Told<CowLeft>> left;         // by moment
   std::vector<Told<TaskMoved>> moved;      // in the total order
   std::vector<NumberTold> numbers;         // in the total order
+  ToldOfOthers of_others;
   std::vector<EntryId> in_two_versions;
 
   /// Nothing that counts was told of her.
@@ -54,6 +63,10 @@ struct CowStory {
 
 /// `group` holds at least one cow.
 CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries);
+
+/// The cows as which a turn counted before its number was corrected: its correction names them (its
+/// visit may be among them).
+std::vector<Uuid> named_besides(const Entry& turn, std::span<const CowId> group);
 
 /// She was led into the crush: any turn but one that was not done.
 bool was_there(const Told<TurnRecorded>& turn);

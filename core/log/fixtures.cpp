@@ -1,6 +1,7 @@
 #include "core/log/fixtures.hpp"
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -77,7 +78,13 @@ std::optional<NewsOfFixture> fixture_news(News news) {
 
 class FixtureBook {
  public:
-  explicit FixtureBook(const CowStory& story) : story_(story) {}
+  explicit FixtureBook(const CowStory& story) : story_(story) {
+    for (const Told<TurnRecorded>& turn : story.turns) {
+      for (const TaskMade& task : turn.body.tasks) {
+        if (task.foot) foot_of_task_[task.task] = *task.foot;
+      }
+    }
+  }
 
   void take(const Told<TurnRecorded>& turn) {
     before_turn_ = rows_;
@@ -94,13 +101,24 @@ class FixtureBook {
   void take(const Told<TaskClosedBody>& told) {
     const std::optional<NewsOfFixture> news = fixture_news(told.body.news);
     if (!news) return;
-    const FootSet feet = told.body.feet.empty() ? four_feet : told.body.feet;
-    apply({feet, news->fixture, Claw::not_called, news->end, told.moment.day});
+    apply({feet_meant(told.body), news->fixture, Claw::not_called, news->end, told.moment.day});
   }
 
   std::vector<OnFootRow> take_rows() && { return std::move(rows_); }
 
  private:
+  /// Where no foot was named, those whose tasks it closed: what stood on other feet by a turn that
+  /// was corrected since was not known to who told it.
+  [[nodiscard]] FootSet feet_meant(const TaskClosedBody& news) const {
+    FootSet feet = news.feet;
+    if (!feet.empty()) return feet;
+    for (const TaskClosed& closed : news.closes) {
+      const auto foot = foot_of_task_.find(closed.task);
+      if (foot != foot_of_task_.end()) feet.add(foot->second);
+    }
+    return feet.empty() ? four_feet : feet;
+  }
+
   void mark_by(const Action& action, FootSet feet, const Told<TurnRecorded>& turn) {
     const std::optional<FixtureSaid> said = fixture_said(action.kind);
     if (!said) return;
@@ -180,6 +198,7 @@ class FixtureBook {
   }
 
   const CowStory& story_;
+  std::map<TaskId, Foot> foot_of_task_;
   std::vector<OnFootRow> rows_;
   std::vector<OnFootRow> before_turn_;
 };

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/log/body.hpp"
+#include "core/log/cow_story.hpp"
 #include "core/log/standing.hpp"
 
 namespace evenclaw {
@@ -15,6 +16,17 @@ namespace {
 std::vector<std::string> visit_kinds() {
   return {std::string(VisitOpened::kind), std::string(VisitClosed::kind),
           std::string(VisitCorrected::kind), std::string(Redact::kind)};
+}
+
+/// What can be told of a task that a turn made.
+std::vector<std::string> task_kinds() {
+  return {std::string(TurnRecorded::kind), std::string(TaskClosedBody::kind),
+          std::string(TaskMoved::kind), std::string(Redact::kind)};
+}
+
+bool tells_of_tasks(const Entry& entry) {
+  const std::vector<std::string> kinds = task_kinds();
+  return std::find(kinds.begin(), kinds.end(), entry.envelope.kind) != kinds.end();
 }
 
 /// Entries, each version of each once.
@@ -73,6 +85,26 @@ class Gathering {
         const Outcome added = add_corrections_of(member, members);
         if (!added) return added;
       }
+    }
+    return Done{};
+  }
+
+  /// What was told of the cows as which turns of the group counted before they were corrected.
+  Outcome add_told_of_others(std::span<const CowId> group) {
+    std::set<Uuid> others;
+    gathered_.for_each([&](const Entry& entry) {
+      if (entry.envelope.kind != TurnRecorded::kind) return;
+      const std::vector<Uuid> besides = named_besides(entry, group);
+      // The visit is one of them.
+      if (besides.size() < 2) return;
+      const std::optional<Uuid> visit = id_in_body(entry, "visit");
+      for (const Uuid& subject : besides) {
+        if (subject != visit) others.insert(subject);
+      }
+    });
+    for (const Uuid& other : others) {
+      const Outcome added = add_touching(other, task_kinds());
+      if (!added) return added;
     }
     return Done{};
   }
@@ -190,6 +222,12 @@ class Arrival {
       const Outcome added = add_family(entry, subject, waiting);
       if (!added) return added;
     }
+    if (tells_of_tasks(entry)) {
+      for (const CowId cow : touched.cows) {
+        const Outcome added = add_corrected_from(cow);
+        if (!added) return added;
+      }
+    }
     if (!moves_cows(entry)) return Done{};
     for (const VisitId visit : touched.visits) {
       const Outcome added = add_cows_of(visit);
@@ -201,29 +239,58 @@ class Arrival {
   /// What corrects it and its own other versions.
   Outcome add_family(const Entry& entry, const Uuid& subject, std::vector<Entry>& waiting) {
     if (subject == entry.envelope.scope) return Done{};
-    const auto found = lookup_.touching(subject, {entry.envelope.kind});
+    const auto found = of_kind(subject, entry.envelope.kind);
     if (!found) return found.faults();
-    for (const Entry& other : *found) {
+    for (const Entry& other : **found) {
       const bool is_version = other.envelope.id == entry.envelope.id;
       if (is_version || other.envelope.supersedes == entry.envelope.id) waiting.push_back(other);
     }
     return Done{};
   }
 
-  Outcome add_cows_of(VisitId visit) {
-    if (!visits_asked_.insert(visit).second) return Done{};
-    const auto found = lookup_.touching(visit.value, {std::string(TurnRecorded::kind)});
+  /// The cows as which turns of this one count since their number was corrected.
+  Outcome add_corrected_from(CowId cow) {
+    if (!corrected_asked_.insert(cow).second) return Done{};
+    const auto found = of_kind(cow.value, std::string(TurnRecorded::kind));
     if (!found) return found.faults();
-    for (const Entry& entry : *found) {
+    for (const Entry& entry : **found) {
+      if (!entry.envelope.supersedes) continue;
       const Touched touched = touched_by(entry);
       cows_.insert(touched.cows.begin(), touched.cows.end());
     }
     return Done{};
   }
 
+  Outcome add_cows_of(VisitId visit) {
+    if (!visits_asked_.insert(visit).second) return Done{};
+    const auto found = of_kind(visit.value, std::string(TurnRecorded::kind));
+    if (!found) return found.faults();
+    for (const Entry& entry : **found) {
+      const Touched touched = touched_by(entry);
+      cows_.insert(touched.cows.begin(), touched.cows.end());
+    }
+    return Done{};
+  }
+
+  /// Mostly the same question comes twice in a row.
+  Result<const std::vector<Entry>*> of_kind(const Uuid& subject, const std::string& kind) {
+    if (last_subject_ != subject || last_kind_ != kind) {
+      auto found = lookup_.touching(subject, {kind});
+      if (!found) return found.faults();
+      last_subject_ = subject;
+      last_kind_ = kind;
+      last_found_ = *std::move(found);
+    }
+    return &last_found_;
+  }
+
   const EntryLookup& lookup_;
+  std::optional<Uuid> last_subject_;
+  std::string last_kind_;
+  std::vector<Entry> last_found_;
   EachOnce seen_;
   std::set<VisitId> visits_asked_;
+  std::set<CowId> corrected_asked_;
   std::set<CowId> cows_;
   std::set<VisitId> visits_;
 };
@@ -238,6 +305,8 @@ Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup,
     if (!added) return added.faults();
   }
   Outcome added = gathering.add_families();
+  if (added) added = gathering.add_told_of_others(group);
+  if (added) added = gathering.add_families();
   if (added) added = gathering.add_visits(group);
   if (added) added = gathering.add_families();
   if (!added) return added.faults();

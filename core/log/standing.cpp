@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <optional>
 #include <set>
 #include <tuple>
@@ -158,6 +159,8 @@ Corrections corrections_among(std::span<const Entry* const> entries,
                               const std::set<ScopedId>& redacted) {
   Corrections found;
   found.counts.assign(entries.size(), true);
+  found.first.resize(entries.size());
+  std::iota(found.first.begin(), found.first.end(), std::size_t{0});
   if (std::none_of(entries.begin(), entries.end(), corrects_something)) return found;
 
   std::vector<Target> targets = targets_among(entries, redacted, found);
@@ -165,11 +168,11 @@ Corrections corrections_among(std::span<const Entry* const> entries,
   for (const Target& target : targets) {
     if (target) found.counts[*target] = false;
   }
-  const std::vector<std::size_t> roots = roots_of(targets);
+  found.first = roots_of(targets);
   std::map<std::size_t, std::size_t> last_of_family;
   for (std::size_t i = 0; i < entries.size(); ++i) {
     if (!found.counts[i]) continue;
-    const auto [at, is_first] = last_of_family.emplace(roots[i], i);
+    const auto [at, is_first] = last_of_family.emplace(found.first[i], i);
     if (is_first) continue;
     const std::size_t other = at->second;
     const std::size_t last = comes_before(*entries[other], *entries[i]) ? i : other;
@@ -184,14 +187,17 @@ Standing standing_among(std::span<const Entry> entries) {
   const std::vector<const Entry*> shown = each_id_once(entries, standing.in_two_versions);
   const std::set<ScopedId> redacted = redacted_among(entries);
   const Corrections corrections = corrections_among(shown, redacted);
+  std::vector<std::size_t> counting;
   for (std::size_t i = 0; i < shown.size(); ++i) {
     const Entry& entry = *shown[i];
     const bool is_redacted = !entry.body || (entry.envelope.kind != Redact::kind &&
                                              redacted.count(scoped_id(entry)) > 0);
-    if (corrections.counts[i] && !is_redacted) standing.entries.push_back(&entry);
+    if (corrections.counts[i] && !is_redacted) counting.push_back(i);
   }
-  std::sort(standing.entries.begin(), standing.entries.end(),
-            [](const Entry* a, const Entry* b) { return stands_before(*a, *b); });
+  std::sort(counting.begin(), counting.end(), [&](std::size_t a, std::size_t b) {
+    return stands_before(*shown[corrections.first[a]], *shown[corrections.first[b]]);
+  });
+  for (const std::size_t at : counting) standing.entries.push_back(shown[at]);
   std::sort(standing.in_two_versions.begin(), standing.in_two_versions.end());
   return standing;
 }

@@ -25,6 +25,7 @@ std::vector<Uuid> about(const Entry& entry);
 /// What corrects what among entries of which each (scope, id) stands once.
 struct Corrections {
   std::vector<bool> counts;              // per entry: not superseded, and the last of its family
+  std::vector<std::size_t> first;        // per entry: the position its corrections lead back to
   std::vector<std::size_t> in_a_ring;    // positions of those that supersede each other in a ring
   std::vector<std::size_t> not_fitting;  // positions of those that do not fit what they name
 };
@@ -32,7 +33,8 @@ struct Corrections {
 Corrections corrections_among(std::span<const Entry* const> entries,
                               const std::set<ScopedId>& redacted);
 
-/// The entries that count (see effective()), in the total order of each scope.
+/// The entries that count (see effective()), in the total order of each scope. A correction stands
+/// where the first entry stands that it leads back to: it says what was so then.
 struct Standing {
   std::vector<const Entry*> entries;
   std::vector<EntryId> in_two_versions;  // sorted; of these the lowest digest was taken

@@ -4,6 +4,8 @@
 #include <map>
 #include <string>
 
+#include "core/log/visit_facts.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -30,16 +32,20 @@ class TaskBook {
     for (const TaskMade& made : told.body.tasks) {
       const auto known = rows_.find(made.task);
       if (known != rows_.end() && known->second.made_by < told.moment.nth) continue;
-      rows_[made.task] = {row_of(made, visit, told.moment.day), told.moment.nth};
+      rows_[made.task] = {row_of(made, visit, told.moment.day), told.moment.nth, told.entry};
     }
   }
 
   template <class Body>
   void close(const Told<Body>& told) {
+    for (const TaskClosed& closed : told.body.closes) close(told, closed);
+  }
+
+  /// Told of another cow: of the tasks whose turn counted as hers then.
+  template <class Body>
+  void close_of_others(const Told<Body>& told) {
     for (const TaskClosed& closed : told.body.closes) {
-      const auto known = closings_.find(closed.task);
-      if (known != closings_.end() && known->second.nth < told.moment.nth) continue;
-      closings_[closed.task] = {told.moment.nth, told.moment.day, closed.how};
+      if (counted_as(told.body.cow, closed.task)) close(told, closed);
     }
   }
 
@@ -50,6 +56,11 @@ class TaskBook {
     task.due = told.body.due;
     task.overdue = told.body.overdue;
     task.earliest = std::min(task.earliest, task.due);
+  }
+
+  [[nodiscard]] bool counted_as(CowId cow, TaskId task) const {
+    const auto made = rows_.find(task);
+    return made != rows_.end() && names_subject(*made->second.entry, cow.value);
   }
 
   [[nodiscard]] std::vector<TaskRow> rows() const {
@@ -69,7 +80,15 @@ class TaskBook {
   struct Made {
     TaskRow row;
     std::size_t made_by = 0;
+    const Entry* entry = nullptr;
   };
+
+  template <class Body>
+  void close(const Told<Body>& told, const TaskClosed& closed) {
+    const auto known = closings_.find(closed.task);
+    if (known != closings_.end() && known->second.nth < told.moment.nth) return;
+    closings_[closed.task] = {told.moment.nth, told.moment.day, closed.how};
+  }
 
   [[nodiscard]] TaskRow row_of(const TaskMade& made, VisitId visit, Day day) const {
     TaskRow row;
@@ -96,6 +115,17 @@ class TaskBook {
   std::map<TaskId, Closing> closings_;
 };
 
+std::vector<const Told<TaskMoved>*> moved_in_order(const CowStory& story, const TaskBook& book) {
+  std::vector<const Told<TaskMoved>*> moved;
+  for (const auto& told : story.moved) moved.push_back(&told);
+  for (const auto& told : story.of_others.moved) {
+    if (book.counted_as(told.body.cow, told.body.task)) moved.push_back(&told);
+  }
+  std::sort(moved.begin(), moved.end(),
+            [](const auto* a, const auto* b) { return a->moment < b->moment; });
+  return moved;
+}
+
 }  // namespace
 
 const Told<CowLeft>* left_for_good(const CowStory& story) {
@@ -114,7 +144,9 @@ std::vector<TaskRow> tasks_of(const CowStory& story) {
   for (const auto& left : story.left) {
     if (!was_seen_after(story, left.moment)) book.close(left);
   }
-  for (const auto& moved : story.moved) book.move(moved);
+  for (const auto& turn : story.of_others.turns) book.close_of_others(turn);
+  for (const auto& told : story.of_others.news) book.close_of_others(told);
+  for (const Told<TaskMoved>* moved : moved_in_order(story, book)) book.move(*moved);
   return book.rows();
 }
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "core/trade/follow_up_rules.hpp"
-#include "core/trade/identity.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -92,11 +91,6 @@ void put_call_tasks(std::vector<TaskMade>& tasks, const Action& action, std::opt
   const Aim aim = {foot, Claw::none, day_meant(action.when, visit_day)};
   if (action.kind == ActionKind::see_again) put(tasks, task_from(see_again_rule, aim, visit_day));
   if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
-}
-
-void number_tasks(std::vector<TaskMade>& tasks, EntryId entry) {
-  int position = 0;
-  for (TaskMade& task : tasks) task.task = task_id(entry, ++position);
 }
 
 std::string_view told_as(ActionKind kind) {
@@ -202,7 +196,7 @@ void close_looks(std::vector<TaskClosed>& closed, const FootCall& call, const Ro
 }  // namespace
 
 std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
-                                 EntryId entry) {
+                                 EntryId first) {
   std::vector<TaskMade> tasks;
   for (const FootCall& call : turn.feet) {
     for (const Action& action : call.actions) {
@@ -213,7 +207,28 @@ std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visi
   for (const Action& action : turn.actions) {
     put_call_tasks(tasks, action, std::nullopt, visit_day);
   }
-  number_tasks(tasks, entry);
+  name_tasks(tasks, first);
+  return tasks;
+}
+
+std::vector<TaskMade> with_ids_kept(std::vector<TaskMade> tasks, std::span<const TaskMade> before) {
+  std::vector<TaskMade> left(before.begin(), before.end());
+  std::vector<bool> kept(tasks.size(), false);
+  const auto keep = [&](auto&& same_claw) {
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+      if (kept[i]) continue;
+      const auto at = std::find_if(left.begin(), left.end(), [&](const TaskMade& other) {
+        return other.rule == tasks[i].rule && other.kind == tasks[i].kind &&
+               other.foot == tasks[i].foot && same_claw(other.claw, tasks[i].claw);
+      });
+      if (at == left.end()) continue;
+      tasks[i].task = at->task;
+      kept[i] = true;
+      left.erase(at);
+    }
+  };
+  keep([](Claw a, Claw b) { return a == b; });
+  keep(same_claw_or_unsaid);
   return tasks;
 }
 

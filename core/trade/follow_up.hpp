@@ -31,10 +31,16 @@ std::span<const FollowUpRule> all_follow_up_rules();
 
 /// The tasks made by a settled turn. `past` tells whether a second block was stacked on one whose
 /// tasks are already open (none are made) or on one nobody recorded (they are). Said twice of the
-/// same thing, the later word counts. Ids are derived from `entry` and the position, so that the
-/// same entry always names the same tasks.
+/// same thing, the later word counts. Ids are derived from what each task is and from `first`: the
+/// entry of the turn, or for a correction the entry its corrections lead back to, so that every
+/// device that corrects the turn names the same task alike.
 std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
-                                 EntryId entry);
+                                 EntryId first);
+
+/// The tasks of a corrected turn under the ids they had `before`: the same task is one of the same
+/// rule on the same foot and claw (a claw nobody had called may be any), so that one that was
+/// closed stays closed. On another foot it is a new task.
+std::vector<TaskMade> with_ids_kept(std::vector<TaskMade> tasks, std::span<const TaskMade> before);
 
 /// A task that is closed, and in what words.
 struct TaskClosed {

@@ -2,7 +2,6 @@
 
 #include "core/trade/follow_up.hpp"
 #include "core/trade/follow_up_rules.hpp"
-#include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -125,8 +124,7 @@ NewsEffect still_lame(const NewsSaid& news, const Rows& past, Day today, EntryId
   for (const Foot foot : all_feet) {
     if (news.feet.has(foot)) look_today(effect, foot, past, today);
   }
-  int position = 0;
-  for (TaskMade& task : effect.makes) task.task = task_id(entry, ++position);
+  name_tasks(effect.makes, entry);
   return effect;
 }
 

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
+#include <tuple>
+
+#include "core/trade/identity.hpp"
 
 namespace evenclaw {
 
@@ -96,6 +100,14 @@ TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day) {
   return task;
 }
 
+void name_tasks(std::vector<TaskMade>& tasks, EntryId first) {
+  for (TaskMade& task : tasks) {
+    const std::string foot(task.foot ? word_of(*task.foot) : "no foot");
+    task.task = task_id(first, task.rule + ' ' + std::string(word_of(task.kind)) + ' ' + foot +
+                                   ' ' + std::string(word_of(task.claw)));
+  }
+}
+
 void close_task(std::vector<TaskClosed>& closed, const TaskRow& task, std::string_view how) {
   const bool already = std::any_of(closed.begin(), closed.end(), [&](const TaskClosed& other) {
     return other.task == task.task;
@@ -112,6 +124,10 @@ std::vector<TaskRow> open_tasks(const Rows& past) {
   for (const TaskRow& task : past.tasks) {
     if (task.open) open.push_back(task);
   }
+  std::sort(open.begin(), open.end(), [](const TaskRow& a, const TaskRow& b) {
+    return std::tie(a.due, a.kind, a.foot, a.claw, a.task) <
+           std::tie(b.due, b.kind, b.foot, b.claw, b.task);
+  });
   return open;
 }
 

@@ -27,6 +27,10 @@ struct Aim {
 /// be done earlier by as many days as the rule itself allows, never before the visit.
 TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day);
 
+/// Gives every task the id that task_id() derives from what it is.
+void name_tasks(std::vector<TaskMade>& tasks, EntryId first);
+
+/// What is due first stands first.
 std::vector<TaskRow> open_tasks(const Rows& past);
 
 /// Wrap off for wraps; block check and block off for blocks.

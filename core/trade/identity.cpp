@@ -47,8 +47,8 @@ CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string
   return {uuid_derived(name)};
 }
 
-TaskId task_id(EntryId entry, int position) {
-  return {uuid_derived(name_of("task", to_text(entry), std::to_string(position)))};
+TaskId task_id(EntryId first, std::string_view what) {
+  return {uuid_derived(name_of("task", to_text(first), what))};
 }
 
 }  // namespace evenclaw

@@ -24,7 +24,9 @@ CowId numbered_cow_id(HerdId herd, std::string_view number, VisitId first_seen);
 CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string_view looks,
                         int which);
 
-/// The task at `position` (from 1) of an entry.
-TaskId task_id(EntryId entry, int position);
+/// A task, from the entry that first made it and what it is: `what` names rule, kind, foot and claw
+/// in one line. Whoever corrects that entry names the same task alike. (Logs also hold ids from an
+/// entry and the position in it; they stay what they are.)
+TaskId task_id(EntryId first, std::string_view what);
 
 }  // namespace evenclaw

@@ -59,6 +59,9 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const RecordedTurn wrong = *last;
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
+  auto past = past_of(in_crush_->cow, &wrong);
+  if (!past) return past.faults();
+  in_crush_->past = *std::move(past);
   in_crush_->draft.turn = wrong.body.turn;
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
@@ -66,7 +69,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   in_crush_->warnings = WarningLedger(wrong.body.warnings);
   check_her(true, text);
   const EntryId entry = journal_.fresh_id();
-  TurnRecorded body = body_of(*in_crush_, entry);
+  TurnRecorded body = body_of(*in_crush_, entry, &wrong);
   in_crush_.reset();
   return record(entry, std::move(body), &wrong);
 }

@@ -91,14 +91,23 @@ void RecordingState::forget_answers_about_her() {
                items_.end());
 }
 
-TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry) const {
+/// The tasks of a corrected turn stay the ones they were, whoever corrects it.
+TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
+                                     const RecordedTurn* superseded) const {
+  std::vector<const RecordedTurn*> corrected;
+  if (superseded != nullptr) corrected = before_.line_of(superseded->entry);
+  const EntryId first =
+      corrected.empty() ? entry : corrected.back()->supersedes.value_or(corrected.back()->entry);
   TurnRecorded body;
   body.visit = visit_.visit;
   body.cow = cow.cow;
   body.words = cow.draft.words;
   body.turn = as_settled(cow);
   body.warnings = cow.warnings.shown();
-  body.tasks = tasks_made(body.turn, cow.past, visit_.day, entry);
+  body.tasks = tasks_made(body.turn, cow.past, visit_.day, first);
+  for (auto turn = corrected.rbegin(); turn != corrected.rend(); ++turn) {
+    body.tasks = with_ids_kept(std::move(body.tasks), (*turn)->body.tasks);
+  }
   body.closes = tasks_closed(body.turn, cow.past, visit_.day);
   return body;
 }
@@ -119,9 +128,14 @@ Outcome RecordingState::let_out(LetOutBy why) {
     show(stops_of(in_crush_->warnings.unanswered()), in_crush_->draft.turn.cow);
   }
   const RecordedTurn* begun = before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
-  if (begun != nullptr) in_crush_->cow = begun->body.cow;
+  if (begun != nullptr) {
+    in_crush_->cow = begun->body.cow;
+    auto past = past_of(in_crush_->cow, begun);
+    if (!past) return past.faults();
+    in_crush_->past = *std::move(past);
+  }
   const EntryId entry = journal_.fresh_id();
-  TurnRecorded body = body_of(*in_crush_, entry);
+  TurnRecorded body = body_of(*in_crush_, entry, begun);
   in_crush_.reset();
   return record(entry, std::move(body), begun);
 }

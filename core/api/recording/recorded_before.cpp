@@ -112,6 +112,16 @@ const RecordedTurn* RecordedBefore::find(EntryId entry) const {
   return at == turns_.end() ? nullptr : &*at;
 }
 
+std::vector<const RecordedTurn*> RecordedBefore::line_of(EntryId entry) const {
+  std::vector<const RecordedTurn*> line;
+  const RecordedTurn* turn = find(entry);
+  while (turn != nullptr && std::find(line.begin(), line.end(), turn) == line.end()) {
+    line.push_back(turn);
+    turn = turn->supersedes ? find(*turn->supersedes) : nullptr;
+  }
+  return line;
+}
+
 const RecordedTurn* RecordedBefore::last_of(CowId cow) const {
   const auto at = std::find_if(turns_.rbegin(), turns_.rend(), [&](const RecordedTurn& turn) {
     return turn.body.cow == cow && !turn.superseded;

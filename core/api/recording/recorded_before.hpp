@@ -45,6 +45,8 @@ class RecordedBefore {
   [[nodiscard]] const RecordedTurn* correction(EntryId entry, const CowSaid& cow) const;
 
   [[nodiscard]] const RecordedTurn* find(EntryId entry) const;
+  /// That turn and all it corrects, the latest first; empty when it is not known.
+  [[nodiscard]] std::vector<const RecordedTurn*> line_of(EntryId entry) const;
   /// Her last turn of this visit that counts; null when there is none.
   [[nodiscard]] const RecordedTurn* last_of(CowId cow) const;
   /// How many turns of hers count in this visit.

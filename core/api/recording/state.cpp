@@ -148,9 +148,13 @@ Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
   return Done{};
 }
 
-Result<CowPast> RecordingState::past_of(CowId cow) {
+/// What is known of her before this turn: where it corrects another, as if that one had never been.
+Result<CowPast> RecordingState::past_of(CowId cow, const RecordedTurn* corrected) {
   HerdLog log(ports_.store, visit_.herd);
   log.also(journal_.unwritten());
+  if (corrected != nullptr) {
+    for (const RecordedTurn* turn : before_.line_of(corrected->entry)) log.without(turn->entry);
+  }
   return log.past_of(cow, visit_.visit);
 }
 

@@ -75,7 +75,7 @@ class RecordingState {
   [[nodiscard]] std::string cow_in_crush() const;
   ReplyItem& answer(ReplyKind kind, std::string words);
   void show(const std::vector<Warning>& warnings, const CowSaid& cow);
-  Result<CowPast> past_of(CowId cow);
+  Result<CowPast> past_of(CowId cow, const RecordedTurn* corrected = nullptr);
 
   // say.cpp
   Outcome take_line(std::string_view text);
@@ -107,7 +107,8 @@ class RecordingState {
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
   void forget_answers_about_her();
-  [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry) const;
+  [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
+                                     const RecordedTurn* superseded) const;
   Outcome register_cow(const TurnRecorded& body, const RecordedTurn* superseded);
   Outcome record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded);
 

@@ -55,6 +55,21 @@ TEST_CASE("a wrap is on from its day until it is told to be off") {
   }
 }
 
+TEST_CASE("a wrap told off stays off when the turn that put it on is corrected the same day") {
+  Farm farm;
+  const EntryId turn = farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on})});
+  TaskClosedBody news;
+  news.cow = cow;
+  news.day = day(days[0]);
+  news.news = News::wrap_came_off;
+  farm.write(news);
+  farm.correct(farm.entry(turn),
+               farm.turn_body(cow, days[0], {foot(Foot::lh, {lesion(Lesion::dd)}, {wrap_on})}));
+  const std::vector<OnFootRow> rows = farm.rows_of(cow).on_feet;
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].ended == FixtureEnd::came_off);
+}
+
 TEST_CASE("\"don't know\" ends nothing: later words still count") {
   const std::vector<OnFootRow> off =
       done({{wrap_on}, {act(ActionKind::wrap_unknown)}, {act(ActionKind::wrap_off)}});

@@ -155,7 +155,7 @@ class HistoryMaker {
     std::vector<TaskMade> tasks;
     while (random_.chance(0.4)) {
       TaskMade task;
-      task.task = task_id(entry, static_cast<int>(tasks.size()) + 1);
+      task.task = task_id(entry, std::to_string(tasks.size() + 1));
       task.kind = any<TaskKind>();
       task.foot = any<Foot>();
       task.due = any_day();

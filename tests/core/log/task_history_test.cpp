@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <functional>
+
 #include "core/trade/identity.hpp"
 #include "tests/core/log/farm.hpp"
 
@@ -11,9 +13,9 @@ namespace {
 
 const CowId cow = cow_named("412");
 
-TaskMade wrap_off(EntryId entry, int position = 1) {
+TaskMade wrap_off(EntryId entry) {
   TaskMade task;
-  task.task = task_id(entry, position);
+  task.task = task_id(entry, "wrap-off wrap_off LH none");
   task.kind = TaskKind::wrap_off;
   task.foot = Foot::lh;
   task.earliest = day("2026-11-27");
@@ -158,6 +160,67 @@ TEST_CASE("a turn of an earlier day, or one that was not done, is no proof that 
   made.farm.turn(body);
   CHECK_FALSE(row_of(made).open);
   CHECK(made.farm.rows_of(cow).cows.at(0).left_on == day("2026-12-10"));
+}
+
+namespace {
+
+const CowId right_cow = cow_named("421");
+
+/// A turn called as 412's, her wrap told to be off, then the turn found to be 421's.
+Made corrected_after(const std::function<void(Made&)>& told) {
+  Made made = with_task();
+  const EntryId wrong = made.farm.last().envelope.id;
+  told(made);
+  TurnRecorded body = made.farm.turn_body(right_cow, "2026-11-24", {nothing_found(Foot::lh)});
+  body.tasks = {wrap_off(EntryId{named_id("the turn")})};
+  made.farm.correct(made.farm.entry(wrong), body);
+  return made;
+}
+
+void tell_wrap_off(Made& made, CowId of) {
+  TaskClosedBody body;
+  body.cow = of;
+  body.day = day("2026-11-27");
+  body.news = News::wrap_off;
+  body.closes = {{made.task, "wrap taken off"}};
+  made.farm.write(body);
+}
+
+}  // namespace
+
+TEST_CASE("a task closed under a wrong number stays closed when the turn goes to the right cow") {
+  const Made made = corrected_after([](Made& so_far) { tell_wrap_off(so_far, cow); });
+  const Rows rows = made.farm.rows_of(right_cow);
+  REQUIRE(rows.tasks.size() == 1);
+  CHECK_FALSE(rows.tasks[0].open);
+  CHECK(rows.tasks[0].closed_how == "wrap taken off");
+  CHECK(made.farm.rows_of(cow).tasks.empty());
+}
+
+TEST_CASE("what was told of a cow that the turn never counted as closes nothing") {
+  const Made made = corrected_after([](Made& so_far) { tell_wrap_off(so_far, cow_named("77")); });
+  const Rows rows = made.farm.rows_of(right_cow);
+  REQUIRE(rows.tasks.size() == 1);
+  CHECK(rows.tasks[0].open);
+}
+
+TEST_CASE("a cow that left under a wrong number takes no task of the right cow with her") {
+  const Made made = corrected_after([](Made& so_far) { leave(so_far, "2026-11-27"); });
+  const Rows rows = made.farm.rows_of(right_cow);
+  REQUIRE(rows.tasks.size() == 1);
+  CHECK(rows.tasks[0].open);
+}
+
+TEST_CASE("a task moved under a wrong number stays moved, and later words go before earlier") {
+  const Made made = corrected_after([](Made& so_far) {
+    const TaskId task = so_far.task;
+    so_far.farm.write(TaskMoved{cow, task, day("2026-12-03"), day("2026-12-05"), "farmer away"});
+  });
+  CHECK(made.farm.rows_of(right_cow).tasks.at(0).due == day("2026-12-03"));
+  Made moved_on = made;
+  moved_on.farm.write(
+      TaskMoved{right_cow, made.task, day("2026-12-08"), day("2026-12-09"), "still away"});
+  CHECK(moved_on.farm.rows_of(right_cow).tasks.at(0).due == day("2026-12-08"));
 }
 
 TEST_CASE("of two tasks with one id the one made first stands") {

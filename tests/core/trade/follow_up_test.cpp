@@ -198,6 +198,50 @@ TEST_CASE("said twice of the same foot, the later time counts") {
   CHECK(tasks[0].due == today + 7);
 }
 
+TEST_CASE(
+    "a task keeps its id whatever else of the turn is corrected, and on another foot is new") {
+  const auto id_of = [](const Turn& turn, const CowPast& past) {
+    return made(turn, past).front().task;
+  };
+  const Action wrap = act(ActionKind::wrap_on);
+  const TaskId wrapped_left = id_of(cow({foot(Foot::lh, {}, {wrap})}), {});
+  const Finding dd = found(Lesion::dd, Claw::none, Degree::bad);
+  CHECK(id_of(cow({foot(Foot::lh, {dd}, {act(ActionKind::wrap_on, Claw::none, in_days(2))})}),
+              {}) == wrapped_left);
+  const Turn see_first = cow({foot(Foot::lh, {}, {act(ActionKind::see_again), wrap})});
+  CHECK(made(see_first).back().task == wrapped_left);
+  CHECK(id_of(cow({foot(Foot::rh, {}, {wrap})}), {}) != wrapped_left);
+}
+
+TEST_CASE("a corrected turn takes over the ids of tasks that stay the same tasks") {
+  const struct {
+    Action before;
+    Foot foot_after;
+    Action after;
+    bool is_same;
+  } table[] = {
+      {act(ActionKind::wrap_on), Foot::lh, act(ActionKind::wrap_on), true},
+      {act(ActionKind::wrap_on), Foot::rh, act(ActionKind::wrap_on), false},
+      {act(ActionKind::see_again), Foot::lh, act(ActionKind::see_again), true},
+      {act(ActionKind::see_again), Foot::lh, act(ActionKind::vet), false},
+      {act(ActionKind::block_on), Foot::lh, act(ActionKind::block_on, Claw::inside), true},
+      {act(ActionKind::block_on, Claw::outside), Foot::lh, act(ActionKind::block_on, Claw::inside),
+       false},
+  };
+
+  for (const auto& row : table) {
+    CAPTURE(word_of(row.before.kind));
+    CAPTURE(word_of(row.after.kind));
+    std::vector<TaskMade> before = made(with_act(row.before));
+    for (TaskMade& task : before) task.task = TaskId{uuid_derived("by place: " + task.words)};
+    const auto after = with_ids_kept(made(cow({foot(row.foot_after, {}, {row.after})})), before);
+    REQUIRE(after.size() == before.size());
+    for (std::size_t i = 0; i < after.size(); ++i) {
+      CHECK((after[i].task == before[i].task) == row.is_same);
+    }
+  }
+}
+
 TEST_CASE("a wrap taken off or lost closes its task, one left on or unknown does not") {
   const Past past = wrapped(5);
   CHECK(how_closed(with_act(act(ActionKind::wrap_off)), past) ==

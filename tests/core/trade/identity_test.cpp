@@ -84,11 +84,11 @@ TEST_CASE("a numbered cow is never an unnumbered one") {
         unnumbered_cow_id(north, visit, device("a"), "412", 1));
 }
 
-TEST_CASE("tasks of one entry differ by position and stay the same for the same entry") {
+TEST_CASE("tasks of one entry differ by what they are and stay the same for the same entry") {
   const EntryId entry{uuid_derived("entry")};
-  CHECK(task_id(entry, 1) == task_id(entry, 1));
-  CHECK(task_id(entry, 1) != task_id(entry, 2));
-  CHECK(task_id(entry, 1) != task_id(EntryId{uuid_derived("other")}, 1));
+  CHECK(task_id(entry, "wrap-off LH") == task_id(entry, "wrap-off LH"));
+  CHECK(task_id(entry, "wrap-off LH") != task_id(entry, "wrap-off RH"));
+  CHECK(task_id(entry, "wrap-off LH") != task_id(EntryId{uuid_derived("other")}, "wrap-off LH"));
 }
 
 TEST_CASE("derived ids stay what they were: they stand in logs") {
@@ -98,5 +98,5 @@ TEST_CASE("derived ids stay what they were: they stand in logs") {
   CHECK(to_text(numbered_cow_id(north, "412", visit)) == "b03460a1-34ae-8c6c-881f-9995d9b1e3fc");
   CHECK(to_text(unnumbered_cow_id(north, visit, device("a"), "brown", 1)) ==
         "dc26948e-4ba8-8e99-8dc0-1bcfc8736e04");
-  CHECK(to_text(task_id({uuid_derived("entry")}, 1)) == "c980daf0-e703-807b-b358-65e1bce8f2b0");
+  CHECK(to_text(task_id({uuid_derived("entry")}, "1")) == "c980daf0-e703-807b-b358-65e1bce8f2b0");
 }

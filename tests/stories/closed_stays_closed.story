@@ -1,0 +1,46 @@
+# A wrap that is off stays off when the turn that put it on is corrected
+
+The recording broke off after the wrap of 412, and the farmer rang: it has come off. The file is
+given again with the rest of her turn. It is the same wrap, so nothing is to be done again; the
+wrap on the other foot is new.
+
+## from a file
+visit 2026-10-27
+today all four
+412 lame LH
+LH DD raw behind; wrap on
+
+## answered
+told: today's feet: LF RF LH RH
+saved 412
+
+## said
+412 wrap came off
+
+## answered
+told 412: wrap off left hind: wrap came off by itself
+
+## due 2026-10-28
+
+## from a file
+visit 2026-10-27
+412 lame LH
+LH DD raw behind; wrap on
+RH DD raw behind; wrap on
+rest fine
+done
+
+## answered
+saved 412
+
+## due 2026-10-28
+coming 412: wrap off right hind (farmer, by 2026-11-01)
+
+## cow 412
+on her: wrap RH since 2026-10-27
+case: DD LH, found 1x
+case: DD RH, found 1x
+2026-10-27 LF: nothing found
+2026-10-27 RF: nothing found
+2026-10-27 LH (lame): digital dermatitis, raw, behind (DD); wrap on
+2026-10-27 RH: digital dermatitis, raw, behind (DD); wrap on
