@@ -33,6 +33,13 @@ class TakingIn {
     return batch_.size() < entries_a_write ? Outcome(Done{}) : write_batch();
   }
 
+  Outcome see_whether_whole() {
+    const auto needs_rebuild = ports_.store.needs_rebuild();
+    if (!needs_rebuild) return needs_rebuild.faults();
+    was_whole_ = !*needs_rebuild;
+    return Done{};
+  }
+
   Result<TakenIn> finish() {
     Outcome done = write_batch();
     if (done) done = picture();
@@ -70,6 +77,7 @@ class TakingIn {
     if (batch_.empty()) return Done{};
     Write write;
     write.entries = std::move(batch_);
+    write.arrived = true;
     batch_.clear();
     const auto kept = ports_.store.write(write);
     if (!kept) return kept.faults();
@@ -92,11 +100,13 @@ class TakingIn {
       const Outcome done = picture_anew(ports_.store, herd, subjects);
       if (!done) return done;
     }
-    return Done{};
+    // Rows that were missing before are still missing.
+    return was_whole_ ? ports_.store.rebuilt() : Outcome(Done{});
   }
 
   Ports ports_;
   BusinessId business_;
+  bool was_whole_ = false;
   std::int64_t line_number_ = 0;
   std::vector<Entry> batch_;
   std::map<HerdId, SubjectsToPicture> subjects_;
@@ -109,6 +119,8 @@ Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line) {
   const auto identity = ports.store.identity();
   if (!identity) return identity.faults();
   TakingIn taking(ports, identity->business);
+  const Outcome seen = taking.see_whether_whole();
+  if (!seen) return seen.faults();
   for (;;) {
     const auto line = next_line();
     if (!line) return line.faults();

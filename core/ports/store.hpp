@@ -37,6 +37,9 @@ struct Write {
   std::vector<PictureOfVisit> visits;
   /// The half-entered turn kept with this write: nothing leaves it, "" clears it.
   std::optional<std::string> draft;
+  /// The entries were made elsewhere and their rows come in later writes. When one of them is new,
+  /// needs_rebuild() until rebuilt().
+  bool arrived = false;
 };
 
 /// Which versions of an entry are wanted that is kept in more than one.
@@ -56,7 +59,8 @@ struct EntrySelection {
 struct StoreIdentity {
   BusinessId business;  // nil in a new store
   DeviceId device;
-  bool copied = false;  // the file was copied or restored since: it needs a device id of its own
+  /// The file was copied, restored or put back since: it needs a device id of its own.
+  bool copied = false;
 };
 
 class Store {
@@ -75,7 +79,9 @@ class Store {
   /// same act. On a fault nothing of the write is kept.
   /// A new entry of this store's own device whose seq another entry of its scope already has means
   /// that another program wrote since last_seq() was asked: fault "store-busy"; read again and
-  /// write anew. Entries of other devices that clash are kept, for they are facts (LogFlaw).
+  /// write anew. Entries of other devices that clash, or that arrived, are kept, for they are facts
+  /// (LogFlaw). A new entry of the own device that arrived was lost here: an older state was put
+  /// back, and identity() says `copied` from then on.
   virtual Result<std::vector<Kept>> write(const Write& write) = 0;
 
   /// Entries in the total order of each scope, one scope after another; stops when `each` returns

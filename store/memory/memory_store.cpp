@@ -71,6 +71,10 @@ Outcome MemoryStore::set_identity(BusinessId business, DeviceId device) {
   return Done{};
 }
 
+bool MemoryStore::is_own(const Entry& entry) const {
+  return !identity_.device.is_nil() && entry.envelope.device == identity_.device;
+}
+
 bool MemoryStore::has_taken_seq(const std::vector<Entry>& entries) const {
   std::map<std::pair<Uuid, std::int64_t>, EntryId> offered;
   for (const Entry& entry : entries) {
@@ -99,14 +103,20 @@ Kept MemoryStore::keep(const Entry& entry) {
 }
 
 Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
-  if (has_taken_seq(write.entries)) {
+  if (!write.arrived && has_taken_seq(write.entries)) {
     return Fault{.slug = "store-busy",
                  .message = "Another program wrote meanwhile.",
                  .remedy = "Read again what is held now, then write."};
   }
   std::vector<Kept> answers;
   answers.reserve(write.entries.size());
-  for (const Entry& entry : write.entries) answers.push_back(keep(entry));
+  for (const Entry& entry : write.entries) {
+    answers.push_back(keep(entry));
+    if (!write.arrived || answers.back() == Kept::already) continue;
+    needs_rebuild_ = true;
+    const bool was_lost = answers.back() == Kept::stored && is_own(entry);
+    identity_.copied = identity_.copied || was_lost;
+  }
   for (const PictureOfCow& cow : write.cows) {
     for (const CowId id : cow.group) remove_rows(of_a_cow, to_text(cow.herd), to_text(id));
     insert_rows(of_a_cow, cow.rows);

@@ -47,6 +47,7 @@ class MemoryStore final : public Store {
   using Subject = std::pair<std::string, std::string>;
   using Table = std::map<Subject, std::vector<Cells>>;
 
+  [[nodiscard]] bool is_own(const Entry& entry) const;
   [[nodiscard]] bool has_taken_seq(const std::vector<Entry>& entries) const;
   Kept keep(const Entry& entry);
   static std::shared_ptr<const std::vector<Entry>> entries_of(Scope& scope, Versions versions);

@@ -27,14 +27,38 @@ void refuse_taken_seq(Connection& connection, const Entry& entry, DeviceId own) 
                     "Read again what it holds now, then write.");
 }
 
-std::vector<Kept> keep_all(Connection& connection, const Write& write) {
-  const auto own = id_in_meta<DeviceTag>(connection, meta_name::device);
+std::vector<Kept> keep_arrived(Connection& connection, const std::vector<Entry>& entries,
+                               DeviceId own) {
   std::vector<Kept> answers;
-  answers.reserve(write.entries.size());
-  for (const Entry& entry : write.entries) {
+  answers.reserve(entries.size());
+  bool any_new = false;
+  bool any_lost = false;
+  for (const Entry& entry : entries) {
+    answers.push_back(keep_entry(connection, entry));
+    any_new = any_new || answers.back() != Kept::already;
+    const bool is_own = !own.is_nil() && entry.envelope.device == own;
+    any_lost = any_lost || (is_own && answers.back() == Kept::stored);
+  }
+  if (any_new) set_picture_stale(connection, true);
+  if (any_lost) set_meta(connection, meta_name::made_by_copying, "yes");
+  return answers;
+}
+
+std::vector<Kept> keep_made_here(Connection& connection, const std::vector<Entry>& entries,
+                                 DeviceId own) {
+  std::vector<Kept> answers;
+  answers.reserve(entries.size());
+  for (const Entry& entry : entries) {
     refuse_taken_seq(connection, entry, own);
     answers.push_back(keep_entry(connection, entry));
   }
+  return answers;
+}
+
+std::vector<Kept> keep_all(Connection& connection, const Write& write) {
+  const auto own = id_in_meta<DeviceTag>(connection, meta_name::device);
+  std::vector<Kept> answers = write.arrived ? keep_arrived(connection, write.entries, own)
+                                            : keep_made_here(connection, write.entries, own);
   for (const PictureOfCow& cow : write.cows) replace_cow(connection, cow);
   for (const PictureOfVisit& visit : write.visits) replace_visit(connection, visit);
   if (write.draft && write.draft->empty()) forget_meta(connection, meta_name::draft);

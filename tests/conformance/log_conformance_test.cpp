@@ -282,6 +282,43 @@ TEST_CASE("a second version, a repeat and a clash of other devices are facts and
   });
 }
 
+TEST_CASE("entries of the own device that come back from elsewhere are kept whatever their seq") {
+  for_every_store([](EmptyStore& opened) {
+    Store& store = *opened.store;
+    const DeviceId own = sample_device(1);
+    taken(store.set_identity(BusinessId{sample_id("business", 1)}, own));
+    const Entry before = sample_entry(1, own, sample_herd(1));
+    written(store, {before});
+    Envelope envelope = sample_envelope(2, own, sample_herd(1));
+    envelope.seq = 1;
+    const Entry lost = entry_of(envelope, CowLeft{sample_cow(1), Day{20'000}, "", {}});
+    Write back;
+    back.arrived = true;
+    back.entries = {before};
+    CHECK(taken(store.write(back)) == std::vector<Kept>{Kept::already});
+    CHECK_FALSE(taken(store.identity()).copied);
+    CHECK_FALSE(taken(store.needs_rebuild()));
+    back.entries = {before, lost};
+    CHECK(taken(store.write(back)) == std::vector<Kept>{Kept::already, Kept::stored});
+    CHECK(taken(store.identity()).copied);
+    CHECK(flaws_of(read_all(store)).size() == 1);
+  });
+}
+
+TEST_CASE("rows are missing from the arrival of new entries until they were made") {
+  for_every_store([](EmptyStore& opened) {
+    Store& store = *opened.store;
+    Write arrived;
+    arrived.arrived = true;
+    arrived.entries = {sample_entry(1, sample_device(2), sample_herd(1))};
+    taken(store.write(arrived));
+    CHECK(taken(store.needs_rebuild()));
+    taken(store.rebuilt());
+    taken(store.write(arrived));
+    CHECK_FALSE(taken(store.needs_rebuild()));
+  });
+}
+
 TEST_CASE("a redact entry takes the body away, whichever comes first") {
   const Entry target = sample_entry(1, sample_device(1), sample_herd(1));
   const Entry redact = sample_redact(2, sample_device(1), target);
