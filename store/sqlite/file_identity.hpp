@@ -1,4 +1,6 @@
-// Which file this is on this machine, so that a copy notices that it is one.
+// Which file this is on this machine, so that a copy notices that it is one. A file whose bytes
+// were overwritten in place with an older state of its own looks the same from outside (decision
+// 0006).
 #pragma once
 
 #include <cstdint>
@@ -11,6 +13,9 @@ struct FileIdentity {
   std::uint64_t device = 0;
   std::uint64_t inode = 0;
   std::string path;  // absolute, links followed
+  /// When it was made, to the nanosecond: a number the file system gives to a new file although it
+  /// was another's before does not pass for the old file. Empty where the file system keeps none.
+  std::string born;
 
   friend bool operator==(const FileIdentity&, const FileIdentity&) = default;
 };

@@ -29,6 +29,7 @@ void remember_file(Connection& connection) {
   set_meta(connection, meta_name::file_device, std::to_string(here->device));
   set_meta(connection, meta_name::file_inode, std::to_string(here->inode));
   set_meta(connection, meta_name::file_path, here->path);
+  set_meta(connection, meta_name::file_born, here->born);
   forget_meta(connection, meta_name::made_by_copying);
 }
 
@@ -36,6 +37,9 @@ bool is_copy(Connection& connection) {
   if (meta_value(connection, meta_name::made_by_copying)) return true;
   const auto here = file_identity(connection.file());
   if (!here) return false;
+  // Not every file system tells it, and older files do not remember it.
+  const std::string born = meta_value(connection, meta_name::file_born).value_or("");
+  if (!born.empty() && !here->born.empty() && born != here->born) return true;
   return meta_value(connection, meta_name::file_device) != std::to_string(here->device) ||
          meta_value(connection, meta_name::file_inode) != std::to_string(here->inode) ||
          meta_value(connection, meta_name::file_path) != here->path;

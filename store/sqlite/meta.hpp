@@ -16,6 +16,7 @@ inline constexpr std::string_view device = "device";
 inline constexpr std::string_view file_device = "file_device";
 inline constexpr std::string_view file_inode = "file_inode";
 inline constexpr std::string_view file_path = "file_path";
+inline constexpr std::string_view file_born = "file_born";
 inline constexpr std::string_view made_by_copying = "made_by_copying";
 inline constexpr std::string_view draft = "draft";
 inline constexpr std::string_view picture_shape = "picture_shape";

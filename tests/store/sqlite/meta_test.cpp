@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "store/sqlite/backup.hpp"
+#include "store/sqlite/file_identity.hpp"
 #include "store/sqlite/sqlite_store.hpp"
 #include "tests/store/sample_entries.hpp"
 #include "tests/store/temporary_folder.hpp"
@@ -72,6 +73,58 @@ TEST_CASE("a file moved elsewhere counts as copied, for nobody can tell") {
   const OwnedFile owned;
   std::filesystem::rename(owned.file, owned.folder.file("moved"));
   CHECK(identity_of(owned.folder.file("moved")).copied);
+}
+
+TEST_CASE("a file removed and made again from a plain copy is a copy, whatever number it got") {
+  const OwnedFile owned;
+  const std::string bytes = bytes_of(owned.file);
+  std::filesystem::remove(owned.file);
+  write_bytes(owned.file, bytes);
+  CHECK(identity_of(owned.file).copied);
+}
+
+TEST_CASE("a file made at another time than remembered is a copy, one that remembers none is not") {
+  const OwnedFile owned;
+  {
+    Connection connection(owned.file, Access::write);
+    set_meta(connection, meta_name::file_born, "");
+  }
+  CHECK_FALSE(identity_of(owned.file).copied);
+  {
+    Connection connection(owned.file, Access::write);
+    set_meta(connection, meta_name::file_born, "1.000000001");
+  }
+  const bool birth_is_told = !file_identity(owned.file)->born.empty();
+  CHECK(identity_of(owned.file).copied == birth_is_told);
+}
+
+// What decision 0006 says is not noticed, and why it costs nothing.
+TEST_CASE("an older state laid byte by byte over the file loses nothing once the log comes back") {
+  const OwnedFile owned;
+  const Entry lost = sample_entry(1, sample_device(1), sample_herd(1));
+  const std::string older = bytes_of(owned.file);
+  const auto keep = [&](const Entry& entry, bool arrived) {
+    auto store = SqliteStore::open(owned.file, OpenMode::existing);
+    REQUIRE(store.ok());
+    Write write;
+    write.entries = {entry};
+    write.arrived = arrived;
+    REQUIRE((*store)->write(write).ok());
+  };
+  keep(lost, false);
+  write_bytes(owned.file, older);
+  CHECK_FALSE(identity_of(owned.file).copied);
+  Envelope again = sample_envelope(2, sample_device(1), sample_herd(1));
+  again.seq = 1;
+  keep(entry_of(again, CowLeft{sample_cow(1), Day{20'000}, "sold", {}}), false);
+  keep(lost, true);
+  CHECK(identity_of(owned.file).copied);
+  auto store = SqliteStore::open(owned.file, OpenMode::read_only);
+  CHECK_FALSE(store.ok());  // rows of what came back are made when it is opened for writing
+  store = SqliteStore::open(owned.file, OpenMode::existing);
+  REQUIRE(store.ok());
+  CHECK((*store)->find_entry(lost.envelope.id)->has_value());
+  CHECK((*store)->find_entry(again.id)->has_value());
 }
 
 TEST_CASE("a backup laid over the file it was made of is still a copy") {
