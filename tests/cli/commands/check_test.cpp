@@ -1,0 +1,59 @@
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "store/sqlite/connection.hpp"
+#include "tests/cli/program.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::test;
+
+namespace {
+
+/// One recorded visit, its file then changed by hand.
+struct Recorded {
+  Workshop workshop;
+
+  Recorded() {
+    const Ran started = workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"});
+    REQUIRE(started.exit == 0);
+    REQUIRE(workshop.run({"record"}, "412 lame LH\nLH DD raw behind; wrap on\ndone\n").exit == 0);
+  }
+
+  void change(const std::string& sql) const {
+    Connection(workshop.records(), Access::write).run(sql);
+  }
+};
+
+bool says(const std::string& text, std::string_view words) {
+  return text.find(words) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a sound file is told to read back whole, and its entries to be verified") {
+  const Recorded recorded;
+  const Ran ran = recorded.workshop.run({"check"});
+  CHECK(ran.exit == 0);
+  CHECK(says(ran.out, "the file reads back whole\n"));
+  CHECK(says(ran.out, "entries verified\nAll is well.\n"));
+}
+
+TEST_CASE("a changed column that only the file's own check sees is told") {
+  const Recorded recorded;
+  recorded.change("UPDATE entry SET kind = 'batch' WHERE kind = 'turn'");
+  const Ran ran = recorded.workshop.run({"check"});
+  CHECK(ran.exit == 4);
+  CHECK(says(ran.out, "the file does not read back whole\n"));
+  CHECK(says(ran.out, "What the entry is found by does not fit it."));
+  CHECK(says(recorded.workshop.run({"check", "--json"}).out, "row-unreadable"));
+}
+
+TEST_CASE("an entry that cannot be read any more does not keep the rest from being checked") {
+  const Recorded recorded;
+  recorded.change("UPDATE entry SET body = '{}' WHERE kind = 'turn'");
+  const Ran ran = recorded.workshop.run({"check"});
+  CHECK(ran.exit == 4);
+  CHECK(says(ran.out, "entries verified\n"));
+  CHECK(says(ran.out, "Not as it should be"));
+}
