@@ -65,8 +65,9 @@ Exit exit_of(std::string_view slug) {
                    "entry-not-canonical", "row-unreadable"})) {
     return Exit::damaged;
   }
-  if (among(slug, {"file-not-found", "file-unreadable", "file-read-only", "file-too-large",
-                   "disk-full", "disk-failed", "store-busy", "output-exists"})) {
+  if (among(slug,
+            {"file-not-found", "file-unreadable", "file-read-only", "file-too-large", "disk-full",
+             "disk-failed", "store-busy", "output-exists", "rows-out-of-date"})) {
     return Exit::world;
   }
   if (slug == "usage" || slug == "date-unreadable") return Exit::usage;

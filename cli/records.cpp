@@ -63,6 +63,27 @@ Faults with_way_to_begin(Faults faults) {
   return faults;
 }
 
+/// Only to look, unless its rows have to be made anew first.
+Result<std::unique_ptr<SqliteStore>> opened(const std::string& file, Opening opening) {
+  auto store = SqliteStore::open(file, mode_of(opening));
+  const bool needs_writing =
+      opening == Opening::look && !store && store.faults().front().slug == "rows-out-of-date";
+  if (!needs_writing) return store;
+  Fault out_of_date = store.faults().front();
+  auto writable = SqliteStore::open(file, OpenMode::existing);
+  if (writable) {
+    const Outcome pictured = make_pictures_if_stale(**writable);
+    if (!pictured) return pictured.faults();
+    return writable;
+  }
+  if (writable.faults().front().slug != "file-read-only") return writable;
+  out_of_date.remedy =
+      "Allow writing to the file and its folder, or copy it to where you may "
+      "write: evenclaw restore " +
+      file + " --file COPY";
+  return out_of_date;
+}
+
 }  // namespace
 
 struct Records::Parts {
@@ -92,7 +113,7 @@ Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Ope
     make_folder(invocation.file);
     umask(S_IRWXG | S_IRWXO);
   }
-  auto store = SqliteStore::open(invocation.file, mode_of(opening));
+  auto store = opened(invocation.file, opening);
   if (!store) return with_way_to_begin(store.faults());
   std::unique_ptr<Records> records(new Records(std::make_unique<Parts>(std::move(*store))));
   records->file_ = invocation.file;

@@ -18,7 +18,7 @@ namespace evenclaw::cli {
 enum class Opening {
   create,    // a new file is made when there is none
   existing,  // refused when there is none
-  look       // nothing will be written
+  look       // nothing will be written, unless rows have to be made anew to be looked at
 };
 
 enum class VisitState { open, any };

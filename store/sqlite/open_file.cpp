@@ -134,10 +134,9 @@ void refuse_unless_ready(Connection& connection) {
   const bool is_up_to_date =
       connection.integer_of("PRAGMA user_version") == all_migrations().back().version;
   if (is_up_to_date && has_own_shape(connection) && !is_picture_stale(connection)) return;
-  connection.refuse("file-read-only",
-                    "it was written by another version of this program, or making its rows anew did"
-                    " not come to its end",
-                    "Open it once for writing, which makes them anew, or work on a copy.");
+  connection.refuse("rows-out-of-date",
+                    "its rows have to be made anew before they can be shown, which needs writing",
+                    "Allow writing to the file and its folder, or make a copy of it elsewhere.");
 }
 
 Connection opened_for_reading(const std::string& file) {

@@ -58,7 +58,7 @@ TEST_CASE("tables another version made are replaced, and the picture is asked fo
   }
   const auto looked = SqliteStore::open(file, OpenMode::read_only);
   REQUIRE_FALSE(looked.ok());
-  CHECK(looked.faults().front().slug == "file-read-only");
+  CHECK(looked.faults().front().slug == "rows-out-of-date");
 
   auto store = SqliteStore::open(file, OpenMode::existing);
   REQUIRE(store.ok());
