@@ -1,6 +1,7 @@
 # A line of a file that cannot be read is refused, and her turn counts as unfinished
 
-Nothing is guessed, and nothing said after it goes to the wrong cow.
+Nothing is guessed, nothing said after it goes to the wrong cow, and the foot that was most likely
+meant is not "nothing found".
 
 ## from a file
 visit 2026-10-27
@@ -29,8 +30,9 @@ saved 414
 case: DD RH, found 1x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found
-2026-10-27 LH: nothing found
+2026-10-27 LH: finding not called
 2026-10-27 RH: digital dermatitis, raw, behind (DD)
 
 ## ended
 unfinished 413: Her turn was not finished: not understood: 413 LHH sole ulcer middle, bad
+lifted_not_called 413: Left hind: what was found?

@@ -41,6 +41,7 @@ std::string foot_line(const FootSeen& seen) {
   if (seen.state == FootState::nothing_found) parts.emplace_back("nothing found");
   if (seen.state == FootState::not_lifted) parts.emplace_back("not lifted");
   parts.insert(parts.end(), seen.acts.begin(), seen.acts.end());
+  if (parts.empty()) parts.emplace_back("finding not called");
   for (std::size_t i = 0; i < parts.size(); ++i) line += (i == 0 ? "" : "; ") + parts[i];
   return line;
 }

@@ -6,6 +6,7 @@
 #include "core/api/recording/marks.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -31,12 +32,23 @@ bool tells_of_fixtures_only(const FootCall& call) {
 
 }  // namespace
 
-/// "Rest fine" never speaks of feet an earlier turn of this visit has called. A foot it was said of
-/// stays fine when it is named later only to tell of its wrap or block.
+/// The feet of which something was said that nobody could read, and nothing else since.
+FootSet RecordingState::left_open(const InCrush& cow) const {
+  FootSet open;
+  for (const RefusedLine& line : cow.refused) {
+    open.add(line.left_open(cow.draft.turn, visit_.todays_feet));
+  }
+  return open;
+}
+
+/// "Rest fine" never speaks of feet an earlier turn of this visit has called, nor of a foot that
+/// was named in a line nobody could read: that one stays open. A foot it was said of stays fine
+/// when it is named later only to tell of its wrap or block.
 Turn RecordingState::as_settled(const InCrush& cow) const {
+  const FootSet open = left_open(cow);
   FootSet feet = visit_.todays_feet;
   for (const Foot foot : all_feet) {
-    if (was_called_before(cow.past, foot)) feet.remove(foot);
+    if (open.has(foot) || was_called_before(cow.past, foot)) feet.remove(foot);
   }
   Turn turn = settled(cow.draft.turn, feet);
   for (FootCall& call : turn.feet) {
@@ -44,6 +56,12 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
     const bool is_fine =
         was_fine && call.state == FootState::unsaid && tells_of_fixtures_only(call);
     if (is_fine) call.state = FootState::nothing_found;
+  }
+  for (const Foot foot : all_feet) {
+    if (!open.has(foot)) continue;
+    FootCall call;
+    call.foot = foot;
+    turn.feet.push_back(std::move(call));
   }
   return turn;
 }
@@ -75,6 +93,15 @@ void RecordingState::check_her(bool finished, std::string_view text) {
 
 void RecordingState::show_marks() {
   for (const std::string& mark : marks_of(in_crush_->draft.turn)) {
+    if (!in_crush_->marks.insert(mark).second) continue;
+    answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
+  }
+  if (!typed_ || !in_crush_->draft.turn.rest_fine) return;
+  const FootSet open = left_open(*in_crush_);
+  for (const Foot foot : all_feet) {
+    if (!open.has(foot)) continue;
+    const std::string mark =
+        std::string(spoken(foot)) + " stays open: what was said of it was not understood";
     if (!in_crush_->marks.insert(mark).second) continue;
     answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
   }

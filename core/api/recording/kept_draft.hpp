@@ -19,6 +19,7 @@ struct KeptDraft {
   PersonId caller;
   PersonId writer;
   std::vector<std::string> words;
+  std::vector<std::string> refused;  // lines about her that were not understood
   std::vector<WarningShown> warnings;
   bool done_said = false;
 
@@ -30,6 +31,7 @@ struct KeptDraft {
     visit("caller", &KeptDraft::caller, "who calls");
     visit("writer", &KeptDraft::writer, "who types");
     visit("words", &KeptDraft::words, "the lines as said");
+    visit("refused", &KeptDraft::refused, "lines that were not understood");
     visit("warnings", &KeptDraft::warnings, "warnings shown so far");
     visit("done_said", &KeptDraft::done_said, "she was to be let out");
   }

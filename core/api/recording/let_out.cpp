@@ -15,9 +15,12 @@ bool nothing_was_said(const Turn& turn) {
          turn.note.empty() && turn.end == TurnEnd::done;
 }
 
-std::string joined(const std::vector<std::string>& lines) {
+/// A person who typed a line saw it refused; what a file says is kept in the turn.
+std::string not_understood(const std::vector<RefusedLine>& lines) {
   std::string all;
-  for (const std::string& line : lines) all += (all.empty() ? "" : " / ") + line;
+  for (const RefusedLine& line : lines) {
+    if (!line.was_shown) all += (all.empty() ? "" : " / ") + line.text;
+  }
   return all;
 }
 
@@ -55,8 +58,9 @@ bool concerns_her_in_the_crush(ReplyKind kind) {
 void RecordingState::end_turn(LetOutBy why) {
   Turn& turn = in_crush_->draft.turn;
   const bool nothing_said = nothing_was_said(turn);
-  if (!in_crush_->not_understood.empty()) {
-    add_reason(turn, "not understood: " + joined(in_crush_->not_understood));
+  const std::string unread = not_understood(in_crush_->refused);
+  if (!unread.empty()) {
+    add_reason(turn, "not understood: " + unread);
   } else if (nothing_said) {
     add_reason(turn, "nothing was said");
   }

@@ -126,12 +126,16 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (refused.likely == CowLikely::perhaps) unsure_since_ = line_number_;
   // A person who is typing has seen the refusal and says the line again; a file does not.
   if (refused.likely == CowLikely::surely && typed_) unsure_since_ = line_number_;
-  if (typed_) return Done{};
-  if (refused.likely == CowLikely::surely) {
+  if (refused.likely == CowLikely::surely && !typed_) {
     const Outcome named = name_cow(refused.cow);
     if (!named) return named;
   }
-  if (in_crush_) in_crush_->not_understood.emplace_back(trimmed(text));
+  // What names another cow, or may do so, is not hers; in a file it is kept with her all the same,
+  // for it is kept nowhere else.
+  const bool is_hers = refused.likely == CowLikely::none || !typed_;
+  if (!in_crush_ || !is_hers) return Done{};
+  RefusedLine line{std::string(trimmed(text)), feet_in_refused(text, *language_), typed_};
+  in_crush_->refused.push_back(std::move(line));
   return Done{};
 }
 
@@ -190,8 +194,10 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
 Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
   const auto* named = std::get_if<FeetNamed>(&clause);
   if (named != nullptr && cow.draft.turn.rest_fine) {
+    FootSet open;
+    for (const RefusedLine& line : cow.refused) open.add(line.left_open(cow.draft.turn, four_feet));
     for (const Foot foot : all_feet) {
-      const bool is_new = find_foot(cow.draft.turn, foot) == nullptr;
+      const bool is_new = find_foot(cow.draft.turn, foot) == nullptr && !open.has(foot);
       if (named->feet.has(foot) && is_new) cow.fine_before_named.add(foot);
     }
   }
@@ -213,7 +219,7 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   in_crush_->warnings = std::move(wrong.warnings);
   in_crush_->marks = std::move(wrong.marks);
   in_crush_->fine_before_named = wrong.fine_before_named;
-  in_crush_->not_understood = std::move(wrong.not_understood);
+  in_crush_->refused = std::move(wrong.refused);
   return Done{};
 }
 
@@ -255,9 +261,9 @@ void RecordingState::add_words(std::string_view text) {
 }
 
 void RecordingState::given_again(std::string_view text) {
-  std::vector<std::string>& open = in_crush_->not_understood;
-  const auto mended = std::find_if(open.begin(), open.end(), [&](const std::string& refused) {
-    return is_line_mended(refused, trimmed(text));
+  std::vector<RefusedLine>& open = in_crush_->refused;
+  const auto mended = std::find_if(open.begin(), open.end(), [&](const RefusedLine& refused) {
+    return is_line_mended(refused.text, trimmed(text));
   });
   if (mended != open.end()) open.erase(mended);
 }

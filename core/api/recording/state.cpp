@@ -110,6 +110,9 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.warnings = WarningLedger(kept.warnings);
   cow.done_said = kept.done_said;
   for (const std::string& line : kept.words) read_again(cow, line);
+  for (const std::string& line : kept.refused) {
+    cow.refused.push_back({line, feet_in_refused(line, *language_), true});
+  }
   by_ = {kept.caller, kept.writer};
   in_crush_ = std::move(cow);
   draft_kept_ = true;
@@ -122,7 +125,7 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
   cow.draft.words.push_back(text);
   if (!line) {
     // Another version of the program took it; the words stay and the turn is asked about.
-    cow.not_understood.push_back(text);
+    cow.refused.push_back({text, feet_in_refused(text, *language_), false});
     return;
   }
   for (const Clause& clause : line->clauses) {
@@ -130,7 +133,7 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
     const auto* said = std::get_if<TurnClause>(&clause);
     if (said == nullptr) continue;
     const Outcome added = add_to(cow, *said);
-    if (!added) cow.not_understood.push_back(text);
+    if (!added) cow.refused.push_back({text, {}, false});
   }
 }
 
@@ -193,6 +196,7 @@ std::string RecordingState::draft_text() const {
   kept.caller = by_.caller;
   kept.writer = by_.writer;
   kept.words = in_crush_->draft.words;
+  for (const RefusedLine& line : in_crush_->refused) kept.refused.push_back(line.text);
   kept.warnings = in_crush_->warnings.shown();
   kept.done_said = in_crush_->done_said;
   return kept_text(kept);

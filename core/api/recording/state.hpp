@@ -18,6 +18,7 @@
 #include "core/api/recording/cow_finder.hpp"
 #include "core/api/recording/kept_draft.hpp"
 #include "core/api/recording/recorded_before.hpp"
+#include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/warning_ledger.hpp"
 #include "core/api/reply.hpp"
 #include "core/api/visits.hpp"
@@ -32,11 +33,11 @@ struct InCrush {
   CowId cow;
   CowPast past;
   WarningLedger warnings;
-  std::set<std::string> marks;              // shown already
-  FootSet fine_before_named;                // "rest fine" was said before these were spoken of
-  std::vector<std::string> not_understood;  // lines about her that nobody could read
-  bool done_said = false;                   // kept in only because a warning was open
-  std::size_t first_answer = 0;             // of the answers not given yet, the first about her
+  std::set<std::string> marks;       // shown already
+  FootSet fine_before_named;         // "rest fine" was said before these were spoken of
+  std::vector<RefusedLine> refused;  // lines about her that nobody could read
+  bool done_said = false;            // kept in only because a warning was open
+  std::size_t first_answer = 0;      // of the answers not given yet, the first about her
 };
 
 /// Why a cow is let out.
@@ -97,6 +98,7 @@ class RecordingState {
   void after_line(std::string_view text);
 
   // checking.cpp
+  [[nodiscard]] FootSet left_open(const InCrush& cow) const;
   [[nodiscard]] Turn as_settled(const InCrush& cow) const;
   [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);

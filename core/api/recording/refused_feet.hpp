@@ -1,0 +1,36 @@
+// Of which feet a line spoke that nobody could read: they are not "nothing found".
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/foot.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+struct RefusedFeet {
+  FootSet named;          // foot words that can be read
+  FootSet one_of;         // a foot word with a slip in it: "LG" is LF or LH
+  bool any_foot = false;  // something of a foot, and no foot word at all
+
+  friend bool operator==(const RefusedFeet&, const RefusedFeet&) = default;
+};
+
+/// The legs of "lame LH" do not count: she came lame on them, nothing was said of the foot.
+RefusedFeet feet_in_refused(std::string_view text, const Language& language);
+
+/// A line about the cow in the crush that was refused.
+struct RefusedLine {
+  std::string text;
+  RefusedFeet feet;
+  bool was_shown = false;  // at once, to the person who typed it
+
+  /// The feet of which it is still not known what was called: the named ones; those a slip could
+  /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"
+  /// was said. Never a foot that has been called.
+  [[nodiscard]] FootSet left_open(const Turn& turn, FootSet todays_feet) const;
+};
+
+}  // namespace evenclaw

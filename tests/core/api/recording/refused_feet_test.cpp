@@ -1,0 +1,80 @@
+#include "core/api/recording/refused_feet.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+using namespace evenclaw;
+
+namespace {
+
+std::string told(const RefusedFeet& feet) {
+  std::string text = to_text(feet.named);
+  if (!feet.one_of.empty()) text += "one of " + to_text(feet.one_of);
+  return feet.any_foot ? text + "any foot" : text;
+}
+
+struct Line {
+  const char* text;
+  const char* feet;
+};
+
+Turn turn_with(FootSet feet, bool rest_fine) {
+  Turn turn;
+  turn.rest_fine = rest_fine;
+  for (const Foot foot : all_feet) {
+    FootCall call;
+    call.foot = foot;
+    if (feet.has(foot)) turn.feet.push_back(call);
+  }
+  return turn;
+}
+
+FootSet open_after(const char* refused, FootSet called, bool rest_fine) {
+  const RefusedLine line{refused, feet_in_refused(refused, english()), false};
+  return line.left_open(turn_with(called, rest_fine), hind_feet);
+}
+
+}  // namespace
+
+TEST_CASE("the feet of a line nobody could read are found by their words") {
+  const std::vector<Line> rows = {
+      {"LH outsde SU", "LH"},
+      {"left hind abces, RH foul smel", "LH RH"},
+      {"both hinds sort of raw", "LH RH"},
+      {"412 LH SU; blck on", "LH"},
+      {"412 lame LH, kiks", ""},
+      {"412 lame on LH and RH, kiks", ""},
+      {"412 lame LH; RH abces", "RH"},
+      {"no, right hnd", "one of RH"},
+      {"413 LHH sole ulcer", "one of LH"},
+      {"LG outside SU", "one of LF LH"},
+      {"hinfs raw", "one of LH RH"},
+      {"sole ulcer midle", "any foot"},
+      {"wrap of", "any foot"},
+      {"kiks like mad", ""},
+      {"rest fin", ""},
+      {"", ""},
+  };
+  for (const Line& row : rows) {
+    CAPTURE(row.text);
+    CHECK(told(feet_in_refused(row.text, english())) == row.feet);
+  }
+}
+
+TEST_CASE("a named foot is open until it is called") {
+  CHECK(open_after("LH outsde SU", {}, false) == FootSet{Foot::lh});
+  CHECK(open_after("LH outsde SU", {Foot::rh}, true) == FootSet{Foot::lh});
+  CHECK(open_after("LH outsde SU", {Foot::lh}, true).empty());
+}
+
+TEST_CASE("a foot word with a slip leaves open what it may mean, until one of them is called") {
+  CHECK(open_after("LG outside SU", {Foot::rh}, true) == FootSet{Foot::lf, Foot::lh});
+  CHECK(open_after("LG outside SU", {Foot::lh}, true).empty());
+}
+
+TEST_CASE("a finding without a foot keeps rest fine from filling any of today's feet") {
+  CHECK(open_after("sole ulcer midle", {Foot::lh}, true) == FootSet{Foot::rh});
+  CHECK(open_after("sole ulcer midle", {Foot::lh}, false).empty());
+}
