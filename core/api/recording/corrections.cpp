@@ -59,18 +59,47 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const RecordedTurn wrong = *last;
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
-  auto past = past_of(in_crush_->cow, &wrong);
-  if (!past) return past.faults();
-  in_crush_->past = *std::move(past);
   in_crush_->draft.turn = wrong.body.turn;
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
   in_crush_->draft.words.emplace_back(trimmed(text));
   in_crush_->warnings = WarningLedger(wrong.body.warnings);
+  return record_corrected(wrong, text);
+}
+
+/// "No, right hind" when she is out already: what was said of her feet is mended as it would have
+/// been in the crush.
+Outcome RecordingState::correct_last_feet(const Line& line, std::string_view text) {
+  const RecordedTurn wrong = *before_.find(*last_turn_);
+  InCrush cow = last_out_->cow;
+  cow.draft.words.emplace_back(trimmed(text));
+  for (const Clause& clause : line.clauses) {
+    const Outcome added = add_to(cow, std::get<TurnClause>(clause));
+    if (!added) return added;
+  }
+  if (const RecordedTurn* done = before_.correction(wrong.entry, cow.draft.words)) {
+    ReplyItem& item = answer(ReplyKind::there_already, "");
+    item.cow = said_as(cow.draft.turn.cow);
+    item.entry = done->entry;
+    last_turn_ = done->entry;
+    LastOut out{std::move(cow), done->entry};
+    last_out_ = std::move(out);
+    return Done{};
+  }
+  cow.warnings = WarningLedger(wrong.body.warnings);
+  in_crush_ = std::move(cow);
+  return record_corrected(wrong, text);
+}
+
+/// The corrected turn is in the crush once more, and out again when it is recorded.
+Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_view text) {
+  auto past = past_of(in_crush_->cow, &wrong);
+  if (!past) return past.faults();
+  in_crush_->past = *std::move(past);
   check_her(true, text);
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, &wrong);
-  in_crush_.reset();
+  keep_last_out(entry);
   return record(entry, std::move(body), &wrong);
 }
 

@@ -123,7 +123,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
     item.cow = cow_in_crush();
     item.entry = same->entry;
     last_turn_ = same->entry;
-    in_crush_.reset();
+    keep_last_out(same->entry);
     return Done{};
   }
   end_turn(why);
@@ -140,8 +140,14 @@ Outcome RecordingState::let_out(LetOutBy why) {
   }
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, begun);
-  in_crush_.reset();
+  keep_last_out(entry);
   return record(entry, std::move(body), begun);
+}
+
+void RecordingState::keep_last_out(EntryId entry) {
+  LastOut out{*std::move(in_crush_), entry};
+  last_out_ = std::move(out);
+  in_crush_.reset();
 }
 
 /// A cow seen for the first time carries her number from this visit on. When the turn before was
@@ -175,6 +181,9 @@ Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedT
   const Outcome added = journal_.add(body, facts);
   if (!added) return added;
   finder_.now_known(body.cow, body.turn.cow);
+  const bool is_of_last_out =
+      superseded != nullptr && last_out_ && last_out_->turn == superseded->entry;
+  if (is_of_last_out) last_out_->turn = entry;
   last_turn_ = entry;
   ReplyItem& item = answer(ReplyKind::saved, "");
   item.cow = said_as(body.turn.cow);

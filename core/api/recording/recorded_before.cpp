@@ -106,6 +106,14 @@ const RecordedTurn* RecordedBefore::correction(EntryId entry, const CowSaid& cow
   return nullptr;
 }
 
+const RecordedTurn* RecordedBefore::correction(EntryId entry,
+                                               const std::vector<std::string>& words) const {
+  const auto at = std::find_if(turns_.begin(), turns_.end(), [&](const RecordedTurn& turn) {
+    return turn.supersedes == entry && turn.body.words == words;
+  });
+  return at == turns_.end() ? nullptr : &*at;
+}
+
 const RecordedTurn* RecordedBefore::find(EntryId entry) const {
   const auto at = std::find_if(turns_.begin(), turns_.end(),
                                [&](const RecordedTurn& turn) { return turn.entry == entry; });

@@ -43,6 +43,9 @@ class RecordedBefore {
 
   /// The turn that corrects `entry` to that cow, when there is one already.
   [[nodiscard]] const RecordedTurn* correction(EntryId entry, const CowSaid& cow) const;
+  /// The turn that corrects `entry` in these words, when there is one already.
+  [[nodiscard]] const RecordedTurn* correction(EntryId entry,
+                                               const std::vector<std::string>& words) const;
 
   [[nodiscard]] const RecordedTurn* find(EntryId entry) const;
   /// That turn and all it corrects, the latest first; empty when it is not known.

@@ -116,6 +116,11 @@ RefusedFeet feet_in_refused(std::string_view text, const Language& language) {
   return FeetReader(tokens_of(text), language).read();
 }
 
+RefusedLine::RefusedLine(std::string_view line, FootSet spoken_of, const Language& language)
+    : text(trimmed(line)), feet(feet_in_refused(line, language)) {
+  if (!spoken_of.empty()) feet.any_foot = false;
+}
+
 FootSet RefusedLine::left_open(const Turn& turn, FootSet todays_feet) const {
   FootSet open = feet.named;
   const bool was_mended = std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {

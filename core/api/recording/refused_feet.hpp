@@ -21,11 +21,14 @@ struct RefusedFeet {
 /// The legs of "lame LH" do not count: she came lame on them, nothing was said of the foot.
 RefusedFeet feet_in_refused(std::string_view text, const Language& language);
 
-/// A line about the cow in the crush that was refused.
+/// A line about the cow in the crush that was refused. Words of a foot without its name belong to
+/// the feet that were being spoken of.
 struct RefusedLine {
+  RefusedLine(std::string_view line, FootSet spoken_of, const Language& language);
+
   std::string text;
   RefusedFeet feet;
-  bool was_shown = false;  // at once, to the person who typed it
+  bool was_shown = true;  // at once, to the person who typed it
 
   /// The feet of which it is still not known what was called: the named ones; those a slip could
   /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"

@@ -36,6 +36,27 @@ Fault whose_foot(int line_number, int unsure_since) {
           .remedy = "Say her number first."};
 }
 
+bool is_correction(const Clause& clause) {
+  const auto* said = std::get_if<TurnClause>(&clause);
+  if (said == nullptr) return false;
+  return std::holds_alternative<FootCorrected>(*said) ||
+         std::holds_alternative<ClawCorrected>(*said) ||
+         std::holds_alternative<FindingTakenBack>(*said) ||
+         std::holds_alternative<ActTakenBack>(*said) ||
+         std::holds_alternative<NothingAfterAll>(*said);
+}
+
+bool corrects_the_number(const Line& line) {
+  if (line.clauses.size() != 1) return false;
+  const auto* said = std::get_if<TurnClause>(&line.clauses.front());
+  return said != nullptr && std::holds_alternative<CowCorrected>(*said);
+}
+
+bool corrects_her_feet(const Line& line) {
+  return !line.clauses.empty() &&
+         std::all_of(line.clauses.begin(), line.clauses.end(), is_correction);
+}
+
 bool says_something_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause) || std::holds_alternative<GoAheadSaid>(clause);
 }
@@ -52,10 +73,11 @@ bool is_line_mended(std::string_view refused, std::string_view now) {
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
   auto line = read_line(text, context(), *language_);
-  if (!line && corrects_last_cow(text)) line = read_line(text, after_let_out(), *language_);
+  if (!line && corrects_last_turn(text)) line = read_line(text, after_let_out(), *language_);
   if (!line) return refused_line(text, line.faults());
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
+  if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
   for (const Clause& clause : line->clauses) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
@@ -69,19 +91,23 @@ LineContext RecordingState::after_let_out() const {
   return {visit_.day, true, line_number_};
 }
 
-/// "No, 421" and nothing else, said when she is out already.
-bool RecordingState::corrects_last_cow(std::string_view text) const {
+/// "No, 421" or "no, right hind" and nothing else, said when she is out already.
+bool RecordingState::corrects_last_turn(std::string_view text) const {
   if (in_crush_ || !last_turn_) return false;
   const auto line = read_line(text, after_let_out(), *language_);
-  if (!line || line->clauses.size() != 1) return false;
-  const auto* said = std::get_if<TurnClause>(&line->clauses.front());
-  return said != nullptr && std::holds_alternative<CowCorrected>(*said);
+  if (!line) return false;
+  const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
+  return corrects_the_number(*line) || (knows_her_feet && corrects_her_feet(*line));
 }
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.
 Faults RecordingState::not_applicable(const Line& line) const {
   TurnDraft trial = in_crush_ ? in_crush_->draft : TurnDraft{};
   bool cow_open = in_crush_.has_value();
+  if (!cow_open && last_out_ && corrects_her_feet(line)) {
+    trial = last_out_->cow.draft;
+    cow_open = true;
+  }
   bool sure = unsure_since_ == 0;
   Faults faults;
   for (const Clause& clause : line.clauses) {
@@ -134,7 +160,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   // for it is kept nowhere else.
   const bool is_hers = refused.likely == CowLikely::none || !typed_;
   if (!in_crush_ || !is_hers) return Done{};
-  RefusedLine line{std::string(trimmed(text)), feet_in_refused(text, *language_), typed_};
+  RefusedLine line(text, in_crush_->draft.feet_named, *language_);
+  line.was_shown = typed_;
   in_crush_->refused.push_back(std::move(line));
   return Done{};
 }

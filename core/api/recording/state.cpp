@@ -111,7 +111,7 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.done_said = kept.done_said;
   for (const std::string& line : kept.words) read_again(cow, line);
   for (const std::string& line : kept.refused) {
-    cow.refused.push_back({line, feet_in_refused(line, *language_), true});
+    cow.refused.emplace_back(line, cow.draft.feet_named, *language_);
   }
   by_ = {kept.caller, kept.writer};
   in_crush_ = std::move(cow);
@@ -123,9 +123,11 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
 void RecordingState::read_again(InCrush& cow, const std::string& text) const {
   const auto line = read_line(text, {visit_.day, !cow.draft.words.empty(), 0}, *language_);
   cow.draft.words.push_back(text);
+  RefusedLine unread(text, cow.draft.feet_named, *language_);
+  unread.was_shown = false;
   if (!line) {
     // Another version of the program took it; the words stay and the turn is asked about.
-    cow.refused.push_back({text, feet_in_refused(text, *language_), false});
+    cow.refused.push_back(std::move(unread));
     return;
   }
   for (const Clause& clause : line->clauses) {
@@ -133,7 +135,7 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
     const auto* said = std::get_if<TurnClause>(&clause);
     if (said == nullptr) continue;
     const Outcome added = add_to(cow, *said);
-    if (!added) cow.refused.push_back({text, {}, false});
+    if (!added) cow.refused.push_back(unread);
   }
 }
 

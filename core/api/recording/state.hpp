@@ -40,6 +40,12 @@ struct InCrush {
   std::size_t first_answer = 0;      // of the answers not given yet, the first about her
 };
 
+/// The cow that was let out last, as she stood there, and the entry that holds her turn.
+struct LastOut {
+  InCrush cow;
+  EntryId turn;
+};
+
 /// Why a cow is let out.
 enum class LetOutBy { next_cow, done, end_of_input, end_of_visit, other_visit };
 
@@ -81,7 +87,7 @@ class RecordingState {
   // say.cpp
   Outcome take_line(std::string_view text);
   [[nodiscard]] LineContext after_let_out() const;
-  [[nodiscard]] bool corrects_last_cow(std::string_view text) const;
+  [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;
   void refuse(std::string_view text, const Faults& faults);
   Outcome refused_line(std::string_view text, const Faults& faults);
@@ -106,6 +112,7 @@ class RecordingState {
 
   // let_out.cpp
   Outcome let_out(LetOutBy why);
+  void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
   void forget_answers_about_her();
@@ -116,6 +123,8 @@ class RecordingState {
 
   // corrections.cpp
   Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
+  Outcome correct_last_feet(const Line& line, std::string_view text);
+  Outcome record_corrected(const RecordedTurn& wrong, std::string_view text);
   Outcome answer_last_turn(std::string_view text);
   Outcome answer_by_news(CowId cow, const NewsSaid& news, std::string_view text);
 
@@ -140,7 +149,8 @@ class RecordingState {
   std::optional<InCrush> in_crush_;
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
-  int unsure_since_ = 0;                 // line of a cow nobody could read; 0: none
+  std::optional<LastOut> last_out_;
+  int unsure_since_ = 0;  // line of a cow nobody could read; 0: none
   int line_number_ = 0;
   int last_words_line_ = 0;  // whose words are in the draft already
   bool typed_ = true;        // line by line, with a person watching

@@ -6,6 +6,7 @@
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/possible.hpp"
+#include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 
 namespace evenclaw {
@@ -22,55 +23,23 @@ std::string told(Lesion lesion) {
   return std::string(facts_of(lesion).name);
 }
 
-// Two facts of which one may be "not called" agree when they are equal or one is not called.
-template <class T>
-bool agree(const T& a, const T& b, const T& not_called) {
-  return a == b || a == not_called || b == not_called;
-}
-
-template <class T>
-void complete(T& kept, const T& more, const T& not_called) {
-  if (kept == not_called) kept = more;
-}
-
-bool are_one(const Finding& a, const Finding& b) {
-  return a.lesion == b.lesion && agree(a.claw, b.claw, Claw::not_called) &&
-         agree(a.words, b.words, std::string()) && agree(a.place, b.place, Place::not_called) &&
-         agree(a.zone, b.zone, std::optional<std::int32_t>()) &&
-         agree(a.degree, b.degree, Degree::not_called) &&
-         agree(a.stage, b.stage, DdStage::not_called);
-}
-
-void complete(Finding& kept, const Finding& more) {
-  complete(kept.claw, more.claw, Claw::not_called);
-  complete(kept.words, more.words, std::string());
-  complete(kept.place, more.place, Place::not_called);
-  complete(kept.zone, more.zone, std::optional<std::int32_t>());
-  complete(kept.degree, more.degree, Degree::not_called);
-  complete(kept.stage, more.stage, DdStage::not_called);
-}
-
-bool are_one(const Action& a, const Action& b) {
-  return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
-         agree(a.product, b.product, std::string()) && agree(a.when, b.when, TimeSaid());
-}
-
-void complete(Action& kept, const Action& more) {
-  complete(kept.claw, more.claw, Claw::not_called);
-  complete(kept.product, more.product, std::string());
-  complete(kept.when, more.when, TimeSaid());
-}
-
-bool are_one(const Measure& a, const Measure& b) {
-  return a == b;
-}
-
-void complete(Measure&, const Measure&) {}
-
 template <class T>
 std::size_t count_of_same(const std::vector<T>& all, const T& said) {
   return static_cast<std::size_t>(std::count_if(
       all.begin(), all.end(), [&said](const T& each) { return are_one(each, said); }));
+}
+
+template <class T>
+std::size_t count_taken_back(const std::vector<T>& all, const T& said) {
+  return static_cast<std::size_t>(std::count_if(
+      all.begin(), all.end(), [&said](const T& each) { return takes_back(said, each); }));
+}
+
+template <class T>
+void take_back(std::vector<T>& all, const T& said) {
+  all.erase(std::remove_if(all.begin(), all.end(),
+                           [&said](const T& each) { return takes_back(said, each); }),
+            all.end());
 }
 
 template <class T>
@@ -120,7 +89,8 @@ class Objection {
     return on_each_foot([&said, is_fine](const FootCall& call) -> Why {
       if (is_fine && !call.findings.empty()) {
         return impossible(told(call.findings.front().lesion) + " was called on " + told(call.foot),
-                          "for the other feet say \"rest fine\"");
+                          "if it was not there, say \"nothing after all\"; for the other feet "
+                          "\"rest fine\"");
       }
       if (is_fine && call.state == FootState::not_lifted) return stayed_down(call.foot);
       if (said.state == FootState::not_lifted && was_lifted(call)) {
@@ -192,6 +162,33 @@ class Objection {
 
   Why operator()(const ClawCorrected&) const { return std::nullopt; }
 
+  Why operator()(const FindingTakenBack& said) const {
+    const std::string what = told(said.finding.lesion);
+    if (draft_.feet_named.empty()) return no_foot(what);
+    return why_not_taken_back(what, [&said](const FootCall& call) {
+      return count_taken_back(call.findings, said.finding);
+    });
+  }
+
+  Why operator()(const ActTakenBack& said) const {
+    const auto count = [&said](const std::vector<Action>& actions) {
+      return count_taken_back(actions, said.action);
+    };
+    if (!draft_.feet_named.empty() && said.action.kind != ActionKind::told_farmer) {
+      return why_not_taken_back("that", [&](const FootCall& call) { return count(call.actions); });
+    }
+    if (count(turn_.actions) == 0) return impossible("that was not said of her");
+    return unclear_which(count(turn_.actions), std::nullopt);
+  }
+
+  Why operator()(const NothingAfterAll&) const {
+    if (draft_.feet_named.empty()) return no_foot("\"nothing after all\"");
+    return on_each_foot([](const FootCall& call) -> Why {
+      if (call.state == FootState::not_lifted) return stayed_down(call.foot);
+      return std::nullopt;
+    });
+  }
+
   Why operator()(const CowCorrected& said) const {
     if (turn_.cow != said.cow) return std::nullopt;
     return impossible(said.cow.number + " is what was said");
@@ -208,6 +205,19 @@ class Objection {
       if (Why refusal = why(call == nullptr ? fresh : *call)) return refusal;
     }
     return std::nullopt;
+  }
+
+  // On one of the feet named it has been said, and on none of them twice.
+  template <class F>
+  Why why_not_taken_back(const std::string& what, F count_on) const {
+    std::size_t total = 0;
+    const Why unclear = on_each_foot([&](const FootCall& call) {
+      const std::size_t count = count_on(call);
+      total += count;
+      return unclear_which(count, call.foot);
+    });
+    if (unclear || total > 0) return unclear;
+    return impossible(what + " was not called on " + to_text(draft_.feet_named));
   }
 
   static Why unclear_which(std::size_t same, std::optional<Foot> foot) {
@@ -294,6 +304,27 @@ class Addition {
 
   void operator()(const CowCorrected& said) const { turn_.cow = said.cow; }
 
+  void operator()(const FindingTakenBack& said) const {
+    on_each_foot([&said](FootCall& call) {
+      take_back(call.findings, said.finding);
+      const bool nothing_is_left = call.findings.empty() && call.state == FootState::finding;
+      if (nothing_is_left) call.state = FootState::unsaid;
+    });
+  }
+
+  void operator()(const ActTakenBack& said) const {
+    const bool of_cow = draft_.feet_named.empty() || said.action.kind == ActionKind::told_farmer;
+    if (of_cow) return take_back(turn_.actions, said.action);
+    on_each_foot([&said](FootCall& call) { take_back(call.actions, said.action); });
+  }
+
+  void operator()(const NothingAfterAll&) const {
+    on_each_foot([](FootCall& call) {
+      call.findings.clear();
+      call.state = FootState::nothing_found;
+    });
+  }
+
  private:
   static void append(std::string& text, const std::string& more) {
     if (!text.empty()) text += "; ";
@@ -328,11 +359,32 @@ Fault fault_of(const Refusal& refusal) {
   return fault;
 }
 
+// What a correction says again. What was taken back is not said again, or it would take away the
+// like of it on the foot that was meant.
+void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause) {
+  const auto is_gone = [&clause](const TurnClause& said) {
+    const auto* finding = std::get_if<FindingSaid>(&said);
+    const auto* act = std::get_if<ActionSaid>(&said);
+    if (std::holds_alternative<NothingAfterAll>(clause)) return finding != nullptr;
+    if (const auto* back = std::get_if<FindingTakenBack>(&clause)) {
+      return finding != nullptr && takes_back(back->finding, finding->finding);
+    }
+    const auto* back = std::get_if<ActTakenBack>(&clause);
+    return back != nullptr && act != nullptr && takes_back(back->action, act->action);
+  };
+  const auto gone = std::remove_if(since_naming.begin(), since_naming.end(), is_gone);
+  const bool was_said_since = gone != since_naming.end();
+  since_naming.erase(gone, since_naming.end());
+  const bool is_taken_back = std::holds_alternative<FindingTakenBack>(clause) ||
+                             std::holds_alternative<ActTakenBack>(clause);
+  if (std::holds_alternative<FeetNamed>(clause) || (is_taken_back && was_said_since)) return;
+  since_naming.push_back(clause);
+}
+
 Outcome add_plainly(TurnDraft& draft, const TurnClause& clause) {
   if (const Why refusal = std::visit(Objection(draft), clause)) return fault_of(*refusal);
   std::visit(Addition(draft), clause);
-  const bool names_feet = std::holds_alternative<FeetNamed>(clause);
-  if (!names_feet) draft.since_naming.push_back(clause);
+  remember(draft.since_naming, clause);
   return Done{};
 }
 

@@ -49,6 +49,7 @@ enum class Spot : unsigned char {
   note_text,
   turn_end,
   correction,
+  taking_back,
   ended,
   news_first,
   news_number,

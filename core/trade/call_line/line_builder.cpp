@@ -18,6 +18,12 @@ std::string shown(std::string_view said) {
   return '"' + std::string(said) + '"';
 }
 
+TurnClause taken_back(const TurnClause& item) {
+  if (const auto* said = std::get_if<FindingSaid>(&item)) return FindingTakenBack{said->finding};
+  if (const auto* said = std::get_if<ActionSaid>(&item)) return ActTakenBack{said->action};
+  return item;
+}
+
 }  // namespace
 
 void LineBuilder::add(Clause clause, const Term& from) {
@@ -26,6 +32,8 @@ void LineBuilder::add(Clause clause, const Term& from) {
 }
 
 void LineBuilder::open(TurnClause item, const Term& from) {
+  if (takes_back_) item = taken_back(item);
+  takes_back_ = false;
   add(std::move(item), from);
   open_ = clauses_.size() - 1;
   since_open_ = Separator::none;
@@ -48,6 +56,7 @@ void LineBuilder::lose_thread() {
   close();
   loose_.clear();
   loose_is_glued_ = false;
+  takes_back_ = false;
 }
 
 TurnClause* LineBuilder::open_item() {

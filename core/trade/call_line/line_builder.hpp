@@ -81,6 +81,10 @@ class LineBuilder {
   void correct_foot(const Term& foot);
   void correct_claw(const Term& claw);
   void correct_cow(const Term& number);
+  void correct_to_nothing(const Term& state);
+  void say_nothing_after_all(const Term& words);
+  void begin_taking_back(const Term& word);
+  void refuse_bare_correction(const Term& lesion);
   // The visit.
   void say_today(const Term& word);
   void add_todays_feet(const Term& feet);
@@ -128,6 +132,7 @@ class LineBuilder {
   std::vector<PlacedFault> faults_;
   std::optional<std::size_t> open_;  // index of the finding, act or measure spoken of
   std::vector<Term> loose_;
+  bool takes_back_ = false;      // "no, no": the finding or act that follows was not there
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
   Term number_;

@@ -198,6 +198,35 @@ void LineBuilder::correct_cow(const Term& number) {
   add(TurnClause{std::move(corrected)}, number);
 }
 
+void LineBuilder::correct_to_nothing(const Term& state) {
+  if (state.as<FootState>() == FootState::nothing_found) {
+    say_nothing_after_all(state);
+    return;
+  }
+  refuse(not_understood("\"" + std::string(state.said) + "\" does not correct anything",
+                        "say the foot and \"nothing after all\""),
+         state);
+}
+
+void LineBuilder::say_nothing_after_all(const Term& words) {
+  close();
+  add(TurnClause{NothingAfterAll{}}, words);
+}
+
+void LineBuilder::begin_taking_back(const Term&) {
+  close();
+  takes_back_ = true;
+}
+
+// "no sole ulcer" or "no, sole ulcer": commas do not tell the two apart.
+void LineBuilder::refuse_bare_correction(const Term& lesion) {
+  const std::string said(lesion.said);
+  refuse(not_understood("it is unclear whether \"" + said + "\" is right or was wrong",
+                        "if it was wrong, say \"no, no " + said +
+                            "\"; if it is right, take back the other one"),
+         lesion);
+}
+
 void LineBuilder::say_today(const Term& word) {
   add(TodaysFeetSaid{}, word);
 }

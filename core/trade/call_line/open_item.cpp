@@ -193,6 +193,10 @@ Taken add_detail(TurnClause& item, const Term& detail) {
   if (auto* said = std::get_if<FindingSaid>(&item)) return add_to_finding(said->finding, detail);
   if (auto* said = std::get_if<ActionSaid>(&item)) return add_to_act(said->action, detail);
   if (auto* said = std::get_if<MeasureSaid>(&item)) return add_to_measure(said->measure, detail);
+  if (auto* said = std::get_if<FindingTakenBack>(&item)) {
+    return add_to_finding(said->finding, detail);
+  }
+  if (auto* said = std::get_if<ActTakenBack>(&item)) return add_to_act(said->action, detail);
   return has_none("detail");
 }
 
@@ -211,6 +215,12 @@ Taken add_time(TurnClause& item, const TimeSaid& when) {
 bool awaits_claw(const TurnClause& item) {
   if (const auto* said = std::get_if<FindingSaid>(&item)) {
     return said->finding.claw == Claw::not_called;
+  }
+  if (const auto* said = std::get_if<FindingTakenBack>(&item)) {
+    return said->finding.claw == Claw::not_called;
+  }
+  if (const auto* said = std::get_if<ActTakenBack>(&item)) {
+    return said->action.claw == Claw::not_called;
   }
   if (const auto* said = std::get_if<ActionSaid>(&item)) {
     return said->action.claw == Claw::not_called;

@@ -341,7 +341,7 @@ class Parser {
 
   // Contradictions within the line, found by saying it to a draft of its own. What was said of a
   // foot on an earlier line is not known here, so clauses before the first foot or cow are not
-  // judged.
+  // judged, nor is what is taken back.
   void check_in_draft() {
     TurnDraft draft;
     bool is_known = false;
@@ -357,7 +357,9 @@ class Parser {
       is_known |= std::holds_alternative<FeetNamed>(*clause);
       if (!is_known) continue;
       const Outcome outcome = add_clause(draft, *clause);
-      if (outcome.ok()) continue;
+      const bool may_be_earlier = std::holds_alternative<FindingTakenBack>(*clause) ||
+                                  std::holds_alternative<ActTakenBack>(*clause);
+      if (outcome.ok() || may_be_earlier) continue;
       const Fault& why = outcome.faults().front();
       add_fault({why.slug, why.message, why.remedy}, placed.from);
     }

@@ -27,6 +27,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::degree, "a degree"},
     {TermKind::stage, "a stage"},
     {TermKind::foot_state, "nothing found"},
+    {TermKind::nothing_after_all, "nothing found"},
     {TermKind::rest_fine, "nothing found"},
     {TermKind::block_act, "something done"},
     {TermKind::wrap_act, "something done"},

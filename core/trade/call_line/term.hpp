@@ -44,6 +44,7 @@ enum class TermKind : unsigned char {
   degree,            // Degree
   stage,             // DdStage
   foot_state,        // FootState
+  nothing_after_all,
   rest_fine,
   trimmed,  // Trimmed
   // acts

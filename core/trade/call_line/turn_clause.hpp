@@ -90,9 +90,28 @@ struct CowCorrected {
   friend bool operator==(const CowCorrected&, const CowCorrected&) = default;
 };
 
-using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
-                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid,
-                                EndSaid, FootCorrected, ClawCorrected, CowCorrected>;
+/// "no, no sole ulcer": it was not found on the feet named last. What is not called in it fits
+/// anything, and the name of a family ("white line") fits its kinds.
+struct FindingTakenBack {
+  Finding finding;
+  friend bool operator==(const FindingTakenBack&, const FindingTakenBack&) = default;
+};
+
+/// "no, no wrap": it was not done. "Block" fits every way of putting one on.
+struct ActTakenBack {
+  Action action;
+  friend bool operator==(const ActTakenBack&, const ActTakenBack&) = default;
+};
+
+/// "nothing after all": whatever was called on the feet named last was not there.
+struct NothingAfterAll {
+  friend bool operator==(const NothingAfterAll&, const NothingAfterAll&) = default;
+};
+
+using TurnClause =
+    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
+                 MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid, EndSaid, FootCorrected,
+                 ClawCorrected, CowCorrected, FindingTakenBack, ActTakenBack, NothingAfterAll>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {

@@ -32,7 +32,7 @@ Turn turn_with(FootSet feet, bool rest_fine) {
 }
 
 FootSet open_after(const char* refused, FootSet called, bool rest_fine) {
-  const RefusedLine line{refused, feet_in_refused(refused, english()), false};
+  const RefusedLine line(refused, {}, english());
   return line.left_open(turn_with(called, rest_fine), hind_feet);
 }
 

@@ -148,6 +148,54 @@ TEST_CASE("no, inside mends the claw said last") {
   });
 }
 
+TEST_CASE("no, no sole ulcer takes back what was not there") {
+  check_each({
+      {"a finding", {"412 LH outside SU; DD", "no, no SU"}, "412 // LH DD"},
+      {"the only one", {"412 LH SU bad", "no, no sole ulcer"}, "412 // LH"},
+      {"by its claw",
+       {"412 LH outside SH; inside SH", "no, no inside SH"},
+       "412 // LH outside bruise"},
+      {"by its place", {"412 LH SH toe; SH heel", "no, no bruise heel"}, "412 // LH bruise toe"},
+      {"by its family", {"412 LH WLA heel", "no no white line"}, "412 // LH"},
+      {"on both feet", {"412 hinds DD; SH", "no, no DD"}, "412 // LH bruise // RH bruise"},
+      {"where it was", {"412 LH DD; RH SH", "hinds; no, no DD"}, "412 // LH // RH bruise"},
+      {"said before another foot", {"412 LH SU; RH DD", "LH no, no SU"}, "412 // LH // RH DD"},
+      {"an act", {"412 LH SU; wrap on, off Thu", "no, no wrap"}, "412 // LH sole ulcer"},
+      {"a block however it went on",
+       {"412 LH SU; blocked again inside", "no, no block"},
+       "412 // LH sole ulcer"},
+      {"one of two sprays",
+       {"412 LH DD; spray with aaa; spray with bbb", "no, no spray with aaa"},
+       "412 // LH DD; spray with bbb"},
+      {"of the whole cow", {"412 vet; see again 28d", "no, no vet"}, "412 see again 28d"},
+      {"told the farmer",
+       {"412 LH SU; told the farmer", "no, no told the farmer"},
+       "412 // LH sole ulcer"},
+      {"and then the other foot",
+       {"412 RH SU", "LH SU; SH", "no, no SU", "no, RH"},
+       "412 // RH sole ulcer; bruise"},
+  });
+}
+
+TEST_CASE("a foot whose only finding was taken back is open, not nothing found") {
+  const Turn turn = turn_of({"412 LH SU", "no, no SU", "rest fine"});
+  CHECK(find_foot(turn, Foot::lh)->state == FootState::unsaid);
+}
+
+TEST_CASE("nothing after all takes back all that was found on the feet named") {
+  check_each({
+      {"one foot", {"412 LH SU; DD", "nothing after all"}, "412 // LH nothing found"},
+      {"as a correction", {"412 LH SU", "no, nothing found"}, "412 // LH nothing found"},
+      {"both", {"412 hinds DD", "fine after all"}, "412 // LH nothing found // RH nothing found"},
+      {"what was done stays",
+       {"412 LH SU; wrap taken off", "nothing after all"},
+       "412 // LH nothing found; wrap taken off"},
+      {"and then the other foot",
+       {"412 LH SU; nothing after all; no, RH"},
+       "412 // RH nothing found"},
+  });
+}
+
 TEST_CASE("no, 421 mends the number") {
   check_each({
       {"the number", {"412 lame LH", "no, 421"}, "421 lame LH"},
@@ -174,6 +222,17 @@ TEST_CASE("what cannot be, or has nothing to go to, is refused and changes nothi
       {{"412 heifer", "lame LH"}, "call-impossible"},
       {{"412 LH SU", "not done, no time"}, "call-impossible"},
       {{"412 unfinished, down", "not done"}, "call-impossible"},
+      {{"412 LH SU", "no, no DD"}, "call-impossible"},
+      {{"412 LH SU", "no, no inside DD"}, "call-impossible"},
+      {{"412 LH outside SU", "no, no inside SU"}, "call-impossible"},
+      {{"412 LH outside SH; inside SH", "no, no SH"}, "call-impossible"},
+      {{"412", "no, no SU"}, "call-impossible"},
+      {{"412 LH SU", "no, no wrap"}, "call-impossible"},
+      {{"412", "no, no vet"}, "call-impossible"},
+      {{"412", "nothing after all"}, "call-impossible"},
+      {{"412 LH not lifted", "nothing after all"}, "call-impossible"},
+      {{"412 LH SU", "no, sole ulcer"}, "call-not-understood"},
+      {{"412 LH SU", "no, not lifted"}, "call-not-understood"},
       {{"412", "no, LH"}, "call-impossible"},
       {{"412 LH SU", "no, LH"}, "call-impossible"},
       {{"412", "no, inside"}, "call-impossible"},

@@ -157,6 +157,12 @@ inline TurnClause any_reason(RandomStream& draw) {
   return said;
 }
 
+inline TurnClause any_taking_back(RandomStream& draw) {
+  if (draw.chance(0.2)) return NothingAfterAll{};
+  if (draw.chance(0.5)) return FindingTakenBack{std::get<FindingSaid>(any_finding(draw)).finding};
+  return ActTakenBack{std::get<ActionSaid>(any_act(draw)).action};
+}
+
 inline TurnClause any_clause(RandomStream& draw) {
   switch (draw.below(14)) {
     case 0:
@@ -183,6 +189,7 @@ inline TurnClause any_clause(RandomStream& draw) {
     default:
       break;
   }
+  if (draw.chance(0.3)) return any_taking_back(draw);
   if (draw.chance(0.3)) return RestFineSaid{};
   if (draw.chance(0.3)) return WalksSoundSaid{};
   if (draw.chance(0.5)) return FootCorrected{any_value<Foot>(draw)};

@@ -1,0 +1,78 @@
+#include "core/trade/call_line/said_again.hpp"
+
+#include <optional>
+#include <string>
+
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+// Two facts of which one may be "not called" agree when they are equal or one is not called.
+template <class T>
+bool agree(const T& a, const T& b, const T& not_called) {
+  return a == b || a == not_called || b == not_called;
+}
+
+template <class T>
+void fill(T& kept, const T& more, const T& not_called) {
+  if (kept == not_called) kept = more;
+}
+
+bool puts_on(const FixtureSaid& said) {
+  return is_on_after(said.step) && said.step != FixtureStep::left_on;
+}
+
+}  // namespace
+
+bool are_one(const Finding& a, const Finding& b) {
+  return a.lesion == b.lesion && agree(a.claw, b.claw, Claw::not_called) &&
+         agree(a.words, b.words, std::string()) && agree(a.place, b.place, Place::not_called) &&
+         agree(a.zone, b.zone, std::optional<std::int32_t>()) &&
+         agree(a.degree, b.degree, Degree::not_called) &&
+         agree(a.stage, b.stage, DdStage::not_called);
+}
+
+void complete(Finding& kept, const Finding& more) {
+  fill(kept.claw, more.claw, Claw::not_called);
+  fill(kept.words, more.words, std::string());
+  fill(kept.place, more.place, Place::not_called);
+  fill(kept.zone, more.zone, std::optional<std::int32_t>());
+  fill(kept.degree, more.degree, Degree::not_called);
+  fill(kept.stage, more.stage, DdStage::not_called);
+}
+
+bool are_one(const Action& a, const Action& b) {
+  return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
+         agree(a.product, b.product, std::string()) && agree(a.when, b.when, TimeSaid());
+}
+
+void complete(Action& kept, const Action& more) {
+  fill(kept.claw, more.claw, Claw::not_called);
+  fill(kept.product, more.product, std::string());
+  fill(kept.when, more.when, TimeSaid());
+}
+
+bool are_one(const Measure& a, const Measure& b) {
+  return a == b;
+}
+
+void complete(Measure&, const Measure&) {}
+
+bool takes_back(const Finding& said, const Finding& found) {
+  Finding meant = said;
+  if (facts_of(found.lesion).family == said.lesion) meant.lesion = found.lesion;
+  return are_one(meant, found);
+}
+
+bool takes_back(const Action& said, const Action& done) {
+  Action meant = said;
+  const std::optional<FixtureSaid> taken = fixture_said(said.kind);
+  const std::optional<FixtureSaid> put = fixture_said(done.kind);
+  const bool both_put_on = taken && put && puts_on(*taken) && puts_on(*put);
+  if (both_put_on && taken->fixture == put->fixture) meant.kind = done.kind;
+  return are_one(meant, done);
+}
+
+}  // namespace evenclaw

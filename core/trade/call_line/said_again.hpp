@@ -1,0 +1,24 @@
+// When something said a second time is the same thing, and when a taking back means it.
+#pragma once
+
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// Said twice they are one: alike wherever both were called.
+bool are_one(const Finding& a, const Finding& b);
+bool are_one(const Action& a, const Action& b);
+bool are_one(const Measure& a, const Measure& b);
+
+/// Adds to `kept` what only `more` tells.
+void complete(Finding& kept, const Finding& more);
+void complete(Action& kept, const Action& more);
+void complete(Measure& kept, const Measure& more);
+
+/// Whether taking back `said` means `found`: the lesion or one of its family, and what was called
+/// with it fits.
+bool takes_back(const Finding& said, const Finding& found);
+/// Taking back a block or wrap that is on means any way in which it was put on.
+bool takes_back(const Action& said, const Action& done);
+
+}  // namespace evenclaw
