@@ -139,7 +139,9 @@ TEST_CASE("A file that is something else is told and left as it is") {
 TEST_CASE("100 MB of something else are told at once and left as they are") {
   const Workshop workshop;
   std::filesystem::create_directories(workshop.file("evenclaw"));
-  write_bytes(workshop.records(), std::string(100'000'000, '\x8F'));
+  std::string large;
+  large.resize(100'000'000, '\x8F');
+  write_bytes(workshop.records(), large);
   const Ran ran = workshop.run({"due"});
   CHECK(ran.exit == 4);
   CHECK(has(ran.err, "not-our-file"));

@@ -41,7 +41,7 @@ std::string in_child(Work&& work) {
 /// Starts `work` and kills it a while after `is_under_way` says so, however slow the machine is; it
 /// may also have come to its end before.
 template <class UnderWay, class Work>
-void killed_after(std::chrono::microseconds while_, UnderWay&& is_under_way, Work&& work) {
+void killed_after(std::chrono::microseconds delay, UnderWay&& is_under_way, Work&& work) {
   const pid_t child = ::fork();
   REQUIRE(child >= 0);
   if (child == 0) {
@@ -52,7 +52,7 @@ void killed_after(std::chrono::microseconds while_, UnderWay&& is_under_way, Wor
   for (int look = 0; look < most_looks && !is_under_way(); ++look) {
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
   }
-  std::this_thread::sleep_for(while_);
+  std::this_thread::sleep_for(delay);
   ::kill(child, SIGKILL);
   int status = 0;
   ::waitpid(child, &status, 0);

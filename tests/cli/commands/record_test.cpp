@@ -150,7 +150,8 @@ TEST_CASE("A file of 100 MB is refused before anything of it is recorded") {
 TEST_CASE("A pipe that brings one line of 100 MB is refused at that line and goes on") {
   const Workshop workshop;
   start_visit(workshop);
-  std::string lines = "412 nothing found\n" + std::string(100'000'000, 'x');
+  std::string lines = "412 nothing found\n";
+  lines.resize(lines.size() + 100'000'000, 'x');
   lines += "\n413 nothing found\ndone\n";
   const Ran ran = workshop.run({"record", "-"}, lines);
   CHECK(ran.exit == 1);
