@@ -134,6 +134,7 @@ constexpr Step step_table[] = {
 
     {S::block, K::claw, S::block, &B::take_detail},
     {S::block, K::off, S::time, &B::expect_off},
+    {S::block, K::good_claw, S::turn, &B::refuse_good_claw},
     {S::wrap, K::off, S::time, &B::expect_off},
     {S::opened, K::claw, S::opened, &B::take_detail},
     {S::product, K::with, S::product_name},
@@ -172,6 +173,7 @@ constexpr Step step_table[] = {
     {S::correction, K::foot_state, S::turn, &B::correct_to_nothing},
     {S::correction, K::nothing_after_all, S::turn, &B::say_nothing_after_all},
     {S::correction, K::lesion, S::turn, &B::refuse_bare_correction},
+    {S::correction, K::not_that, S::turn, &B::refuse_wrong_alone},
     {S::correction, K::comma, S::correction},
     {S::correction, K::only, S::correction},
     {S::taking_back, K::lesion, S::finding, &B::open_finding},

@@ -62,6 +62,7 @@ class LineBuilder {
   void say_walks_sound(const Term& words);
   // Acts, times and measures.
   void open_act(const Term& act);
+  void refuse_good_claw(const Term& words);
   void expect_off(const Term& word);
   void keep_number(const Term& number);
   void time_in_days(const Term& unit);
@@ -85,6 +86,7 @@ class LineBuilder {
   void say_nothing_after_all(const Term& words);
   void begin_taking_back(const Term& word);
   void refuse_bare_correction(const Term& lesion);
+  void refuse_wrong_alone(const Term& words);
   // The visit.
   void say_today(const Term& word);
   void add_todays_feet(const Term& feet);

@@ -60,6 +60,11 @@ void LineBuilder::open_act(const Term& act) {
   open_with_claw(new_act(act.as<ActionKind>()), act);
 }
 
+// Which claw is the good one is for the caller to say: it is what the check holds against.
+void LineBuilder::refuse_good_claw(const Term& words) {
+  refuse(not_understood("which claw is the good one?", "say inside or outside"), words);
+}
+
 void LineBuilder::expect_off(const Term& word) {
   const TurnClause* item = open_item();
   if (item != nullptr && awaits_off(*item)) return;
@@ -225,6 +230,13 @@ void LineBuilder::refuse_bare_correction(const Term& lesion) {
                         "if it was wrong, say \"no, no " + said +
                             "\"; if it is right, take back the other one"),
          lesion);
+}
+
+void LineBuilder::refuse_wrong_alone(const Term& words) {
+  refuse(not_understood("that tells what is wrong, not what is right",
+                        "say \"no, inside\", \"no, right hind\" or \"no, 421\"; or take it back: "
+                        "\"no, no block\""),
+         words);
 }
 
 void LineBuilder::say_today(const Term& word) {

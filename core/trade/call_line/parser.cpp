@@ -76,6 +76,8 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::zone_word, "say the zone with its number, as z4"},
     {TermKind::doubt, "a question mark stands behind the number of a cow"},
     {TermKind::measure_tail, "a length comes first, such as 78 mm"},
+    {TermKind::ditto, "say what was found; nothing is taken over from the cow before"},
+    {TermKind::not_that, "say what is right: \"no, inside\", \"no, right hind\", \"no, 421\""},
     {TermKind::news, "news comes behind the number of a cow: 77 gone"},
 };
 
@@ -284,10 +286,13 @@ class Parser {
 
   // The next separator is a place where reading can go on without guessing.
   void recover(const Term& term) {
+    const bool needs_cow_before = needs_cow(term);
     lost_ = true;
     if (!clauses_before_fault_) clauses_before_fault_ = builder_.clauses().size();
     builder_.lose_thread();
     at_ = term.first_token + (is_separator(term.kind) ? term.token_count : 0);
+    // With nobody to correct the rest of the line has no sense of its own.
+    if (term.kind == TermKind::correction && needs_cow_before) at_ = tokens_.size();
     while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) ++at_;
     spot_ = sort_ == LineSort::news ? Spot::news_next : Spot::turn;
   }

@@ -33,6 +33,7 @@ enum class TermKind : unsigned char {
   feet,  // FeetGroup
   whole_cow,
   claw,  // Claw
+  good_claw,
   // findings
   lesion,  // Lesion
   other_lesion,
@@ -75,6 +76,8 @@ enum class TermKind : unsigned char {
   go_ahead,
   note,
   correction,
+  not_that,
+  ditto,
   // the visit
   today,
   caller,

@@ -74,3 +74,27 @@ TEST_CASE("spoken names of lesions are understood") {
     CHECK(turn.feet.front().findings.front().lesion == row.lesion);
   }
 }
+
+TEST_CASE("however it is said that she has no number, the rest describes her") {
+  for (const char* said : {"no number", "no tag", "no ear tag", "no nr", "tag lost", "unknown cow",
+                           "don't know her"}) {
+    CAPTURE(said);
+    const Turn turn = saying::turn_of({std::string(said) + ", black, one horn"});
+    CHECK(turn.cow.known == CowKnown::unnumbered);
+    CHECK(turn.cow.looks == "black, one horn");
+  }
+}
+
+TEST_CASE("ok is fine, and sold or dead is gone") {
+  CHECK(saying::turn_of({"404 all ok"}).rest_fine);
+  CHECK(saying::turn_of({"404 ok"}).rest_fine);
+  CHECK(saying::turn_of({"404", "LH ok"}).feet.front().state == FootState::nothing_found);
+  for (const char* said : {"150 sold", "150 died", "150 dead", "150 culled"}) {
+    CAPTURE(said);
+    const Result<Line> line = read_line(said, saying::in_crush(false), english());
+    REQUIRE(line.ok());
+    const auto* news = std::get_if<NewsSaid>(&line->clauses.front());
+    REQUIRE(news != nullptr);
+    CHECK(news->news == News::gone);
+  }
+}

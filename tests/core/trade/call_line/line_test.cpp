@@ -110,6 +110,33 @@ TEST_CASE("every fault of a line is told, each with its place") {
   CHECK(faults[3].slug == "call-impossible");
 }
 
+TEST_CASE("a correction with nobody to correct is one slip and refused once") {
+  for (const char* text : {"no, 77", "no, right hind", "no, no block; spray"}) {
+    CAPTURE(text);
+    CHECK(faults_of(text, false).size() == 1);
+  }
+}
+
+TEST_CASE("what a hurried assistant types instead is refused with what to say") {
+  struct Row {
+    const char* text;
+    const char* remedy;
+  };
+
+  constexpr Row rows[] = {{"LH SU; block on good claw", "say inside or outside"},
+                          {"LH block on the good claw, off Thu", "say inside or outside"},
+                          {"no, not that one", "no, right hind"},
+                          {"not that one", "no, right hind"},
+                          {"LH ditto", "say what was found"},
+                          {"405 same again", "say what was found"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.text);
+    const Faults faults = faults_of(row.text);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().remedy.find(row.remedy) != std::string::npos);
+  }
+}
+
 TEST_CASE("a fault carries line, token, what was expected and the nearest word") {
   LineContext context = saying::in_crush();
   context.line_number = 7;
