@@ -7,6 +7,7 @@
 
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
 
 namespace evenclaw {
@@ -16,6 +17,7 @@ struct KeptDraft {
   HerdId herd;
   VisitId visit;
   CowId cow;
+  CowSaid said;  // as she was named, perhaps in a line that was not understood
   PersonId caller;
   PersonId writer;
   std::vector<std::string> words;
@@ -28,6 +30,7 @@ struct KeptDraft {
     visit("herd", &KeptDraft::herd, "herd");
     visit("visit", &KeptDraft::visit, "visit");
     visit("cow", &KeptDraft::cow, "cow");
+    visit("said", &KeptDraft::said, "the cow as named");
     visit("caller", &KeptDraft::caller, "who calls");
     visit("writer", &KeptDraft::writer, "who types");
     visit("words", &KeptDraft::words, "the lines as said");

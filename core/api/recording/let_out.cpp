@@ -15,12 +15,9 @@ bool nothing_was_said(const Turn& turn) {
          turn.note.empty() && turn.end == TurnEnd::done;
 }
 
-/// A person who typed a line saw it refused; what a file says is kept in the turn.
 std::string not_understood(const std::vector<RefusedLine>& lines) {
   std::string all;
-  for (const RefusedLine& line : lines) {
-    if (!line.was_shown) all += (all.empty() ? "" : " / ") + line.text;
-  }
+  for (const RefusedLine& line : lines) all += (all.empty() ? "" : " / ") + line.text;
   return all;
 }
 
@@ -61,6 +58,8 @@ void RecordingState::end_turn(LetOutBy why) {
   const std::string unread = not_understood(in_crush_->refused);
   if (!unread.empty()) {
     add_reason(turn, "not understood: " + unread);
+    if (typed_)
+      answer(ReplyKind::mark, "not understood and not said again: " + unread).cow = cow_in_crush();
   } else if (nothing_said) {
     add_reason(turn, "nothing was said");
   }

@@ -11,7 +11,7 @@ namespace evenclaw {
 namespace {
 
 bool begins_with(const std::vector<std::string>& words, const std::vector<std::string>& beginning) {
-  return beginning.size() < words.size() &&
+  return !beginning.empty() && beginning.size() < words.size() &&
          std::equal(beginning.begin(), beginning.end(), words.begin());
 }
 

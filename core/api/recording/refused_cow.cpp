@@ -7,6 +7,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/term.hpp"
 
 namespace evenclaw {
@@ -20,6 +21,21 @@ bool starts_a_cow(const std::vector<Token>& tokens, const Language& language) {
   if (tokens.front().kind == TokenKind::number) return true;
   const Language::Match match = language.longest_match(tokens, 0);
   return match.phrase != nullptr && match.phrase->kind == TermKind::no_number;
+}
+
+/// "No" with nothing between it and words that are no slip of what can be corrected.
+bool says_no_and_corrects_nothing(const std::vector<Token>& tokens, const Language& language) {
+  if (tokens.empty()) return false;
+  const Language::Match no = language.longest_match(tokens, 0);
+  if (no.phrase == nullptr || no.phrase->kind != TermKind::correction) return false;
+  std::size_t unknown = 0;
+  for (std::size_t at = no.word_count; at < tokens.size(); ++at) {
+    const bool is_known = language.longest_match(tokens, at).phrase != nullptr;
+    const bool is_word = tokens[at].kind == TokenKind::word;
+    if (at == no.word_count && (is_known || !is_word)) return false;
+    if (!is_known && is_word) ++unknown;
+  }
+  return unknown > 1 || (unknown == 1 && !looks_like_a_slip(tokens[no.word_count], language));
 }
 
 bool is_list_of_numbers(const std::vector<Token>& tokens) {
@@ -85,16 +101,21 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {
   if (!is_utf8(text) || text.size() > 4096) return {};
   const std::vector<Token> tokens = tokens_of(text);
-  if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens)) return {};
   RefusedCow refused;
-  refused.likely = likely_from_rest(tokens, language);
-  if (refused.likely != CowLikely::surely) return refused;
-  const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
-  if (cow) {
-    refused.cow = *cow;
-  } else {
+  if (says_no_and_corrects_nothing(tokens, language)) {
     refused.likely = CowLikely::perhaps;
+    refused.cow.known = CowKnown::unnumbered;
+    refused.cow.looks = trimmed(text);
+    return refused;
   }
+  if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens)) return {};
+  refused.likely = likely_from_rest(tokens, language);
+  if (refused.likely == CowLikely::none) return {};
+  const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
+  if (!cow) return {};
+  refused.cow = *cow;
+  const bool is_sure = refused.likely == CowLikely::surely;
+  if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;
 }
 

@@ -28,7 +28,6 @@ struct RefusedLine {
 
   std::string text;
   RefusedFeet feet;
-  bool was_shown = true;  // at once, to the person who typed it
 
   /// The feet of which it is still not known what was called: the named ones; those a slip could
   /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"

@@ -5,9 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
-#include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/state.hpp"
-#include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -24,14 +22,6 @@ Overloaded(Cases...) -> Overloaded<Cases...>;
 Fault no_cow_in_crush(int line_number) {
   return {.slug = "call-impossible",
           .message = "No cow is in the crush, so there is nobody this could be said of.",
-          .line = line_number,
-          .remedy = "Say her number first."};
-}
-
-Fault whose_foot(int line_number, int unsure_since) {
-  return {.slug = "call-impossible",
-          .message = "Whose foot is this? The cow of line " + std::to_string(unsure_since) +
-                     " was not understood.",
           .line = line_number,
           .remedy = "Say her number first."};
 }
@@ -61,13 +51,6 @@ bool says_something_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause) || std::holds_alternative<GoAheadSaid>(clause);
 }
 
-/// Near enough to be the same line with its slip mended.
-bool is_line_mended(std::string_view refused, std::string_view now) {
-  const std::string before = fold_case(refused);
-  const std::size_t few = std::max<std::size_t>(2, before.size() / 4);
-  return edit_distance(before, fold_case(now)) <= few;
-}
-
 }  // namespace
 
 Outcome RecordingState::take_line(std::string_view text) {
@@ -78,6 +61,7 @@ Outcome RecordingState::take_line(std::string_view text) {
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
+  drop_if_misread(*line, text);
   for (const Clause& clause : line->clauses) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
@@ -108,21 +92,16 @@ Faults RecordingState::not_applicable(const Line& line) const {
     trial = last_out_->cow.draft;
     cow_open = true;
   }
-  bool sure = unsure_since_ == 0;
   Faults faults;
   for (const Clause& clause : line.clauses) {
     if (const auto* named = std::get_if<CowNamed>(&clause)) {
-      if (!goes_on(named->cow)) trial = {};
+      if (!goes_on(named->cow) && !is_certain_now(named->cow)) trial = {};
       trial.turn.cow = named->cow;
-      cow_open = sure = true;
+      cow_open = true;
     }
     if (std::holds_alternative<TurnEnded>(clause)) cow_open = false;
     const auto* said = std::get_if<TurnClause>(&clause);
     if (said == nullptr) continue;
-    if (!sure) {
-      faults.push_back(whose_foot(line_number_, unsure_since_));
-      break;
-    }
     if (!cow_open && std::holds_alternative<CowCorrected>(*said) && last_turn_) continue;
     if (!cow_open) {
       faults.push_back(no_cow_in_crush(line_number_));
@@ -132,38 +111,6 @@ Faults RecordingState::not_applicable(const Line& line) const {
     if (!added) faults.insert(faults.end(), added.faults().begin(), added.faults().end());
   }
   return faults;
-}
-
-void RecordingState::refuse(std::string_view text, const Faults& faults) {
-  for (const Fault& fault : faults) {
-    ReplyItem& item = answer(ReplyKind::refused, fault.message);
-    item.slug = fault.slug;
-    item.column = fault.column;
-    item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
-    item.remedy = fault.remedy;
-  }
-}
-
-/// A refused line may have named the next cow. Then what follows is hers, not that of the cow
-/// before; and when it is not sure that a cow was named, nobody's until one is.
-Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
-  refuse(text, faults);
-  const RefusedCow refused = cow_in_refused(text, context(), *language_);
-  if (refused.likely == CowLikely::perhaps) unsure_since_ = line_number_;
-  // A person who is typing has seen the refusal and says the line again; a file does not.
-  if (refused.likely == CowLikely::surely && typed_) unsure_since_ = line_number_;
-  if (refused.likely == CowLikely::surely && !typed_) {
-    const Outcome named = name_cow(refused.cow);
-    if (!named) return named;
-  }
-  // What names another cow, or may do so, is not hers; in a file it is kept with her all the same,
-  // for it is kept nowhere else.
-  const bool is_hers = refused.likely == CowLikely::none || !typed_;
-  if (!in_crush_ || !is_hers) return Done{};
-  RefusedLine line(text, in_crush_->draft.feet_named, *language_);
-  line.was_shown = typed_;
-  in_crush_->refused.push_back(std::move(line));
-  return Done{};
 }
 
 Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
@@ -192,11 +139,11 @@ bool RecordingState::goes_on(const CowSaid& cow) const {
 }
 
 Outcome RecordingState::name_cow(const CowSaid& cow) {
-  unsure_since_ = 0;
   if (goes_on(cow)) {
     in_crush_->done_said = false;
     return Done{};
   }
+  if (is_certain_now(cow)) return hold_against(cow);
   if (in_crush_) {
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
@@ -238,15 +185,21 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   if (!added) return added;
   in_crush_->done_said = false;
   if (other_cow == nullptr) return Done{};
-  // The lines stay; the cow they are held against is another one now.
-  InCrush wrong = *std::move(in_crush_);
-  const Outcome opened = open_cow(wrong.draft.turn.cow);
+  const CowSaid right = in_crush_->draft.turn.cow;
+  return hold_against(right);
+}
+
+/// The lines stay; the cow they are held against is another one now.
+Outcome RecordingState::hold_against(const CowSaid& cow) {
+  InCrush before = *std::move(in_crush_);
+  const Outcome opened = open_cow(cow);
   if (!opened) return opened;
-  in_crush_->draft = std::move(wrong.draft);
-  in_crush_->warnings = std::move(wrong.warnings);
-  in_crush_->marks = std::move(wrong.marks);
-  in_crush_->fine_before_named = wrong.fine_before_named;
-  in_crush_->refused = std::move(wrong.refused);
+  in_crush_->draft = std::move(before.draft);
+  in_crush_->draft.turn.cow = cow;
+  in_crush_->warnings = std::move(before.warnings);
+  in_crush_->marks = std::move(before.marks);
+  in_crush_->fine_before_named = before.fine_before_named;
+  in_crush_->refused = std::move(before.refused);
   return Done{};
 }
 
@@ -258,7 +211,6 @@ Outcome RecordingState::go_ahead(std::string_view text) {
 
 /// With a warning open she stays in: the one moment at which it can still be put right.
 Outcome RecordingState::done_said(std::string_view text) {
-  unsure_since_ = 0;
   if (!in_crush_) {
     answer(ReplyKind::mark, "no cow is in the crush");
     return Done{};
@@ -285,14 +237,6 @@ void RecordingState::add_words(std::string_view text) {
   if (last_words_line_ == line_number_ && !words.empty()) return;
   last_words_line_ = line_number_;
   words.push_back(said);
-}
-
-void RecordingState::given_again(std::string_view text) {
-  std::vector<RefusedLine>& open = in_crush_->refused;
-  const auto mended = std::find_if(open.begin(), open.end(), [&](const RefusedLine& refused) {
-    return is_line_mended(refused.text, trimmed(text));
-  });
-  if (mended != open.end()) open.erase(mended);
 }
 
 void RecordingState::after_line(std::string_view text) {

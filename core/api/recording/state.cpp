@@ -93,8 +93,9 @@ Outcome RecordingState::take_up_draft() {
   if (kept->visit != visit_.visit) return record_in_other_visit(*kept);
   const Outcome taken_up = take_up(*kept);
   if (!taken_up) return taken_up;
-  answer(ReplyKind::mark, "still in the crush: " + joined(in_crush_->draft.words)).cow =
-      cow_in_crush();
+  const bool only_refused = in_crush_->draft.words.empty();
+  const std::string lines = joined(only_refused ? kept->refused : in_crush_->draft.words);
+  answer(ReplyKind::mark, "still in the crush: " + lines).cow = cow_in_crush();
   opening_.items = std::move(items_);
   opening_.in_crush = cow_in_crush();
   items_.clear();
@@ -109,6 +110,8 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.past = *std::move(past);
   cow.warnings = WarningLedger(kept.warnings);
   cow.done_said = kept.done_said;
+  cow.draft.turn.cow = kept.said;
+  cow.named_in_refused = true;
   for (const std::string& line : kept.words) read_again(cow, line);
   for (const std::string& line : kept.refused) {
     cow.refused.emplace_back(line, cow.draft.feet_named, *language_);
@@ -121,19 +124,21 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
 
 /// A line of a half-entered turn, as it was taken before the recording broke off.
 void RecordingState::read_again(InCrush& cow, const std::string& text) const {
-  const auto line = read_line(text, {visit_.day, !cow.draft.words.empty(), 0}, *language_);
+  const auto line = read_line(text, {visit_.day, true, 0}, *language_);
   cow.draft.words.push_back(text);
-  RefusedLine unread(text, cow.draft.feet_named, *language_);
-  unread.was_shown = false;
+  const RefusedLine unread(text, cow.draft.feet_named, *language_);
   if (!line) {
     // Another version of the program took it; the words stay and the turn is asked about.
-    cow.refused.push_back(std::move(unread));
+    cow.refused.push_back(unread);
     return;
   }
   for (const Clause& clause : line->clauses) {
-    if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;
     const auto* said = std::get_if<TurnClause>(&clause);
-    if (said == nullptr) continue;
+    const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
+    if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;
+    if (right != nullptr) cow.draft.turn.cow = right->cow;
+    if (right != nullptr || std::holds_alternative<CowNamed>(clause)) cow.named_in_refused = false;
+    if (said == nullptr || right != nullptr) continue;
     const Outcome added = add_to(cow, *said);
     if (!added) cow.refused.push_back(unread);
   }
@@ -195,6 +200,7 @@ std::string RecordingState::draft_text() const {
   kept.herd = visit_.herd;
   kept.visit = visit_.visit;
   kept.cow = in_crush_->cow;
+  kept.said = in_crush_->draft.turn.cow;
   kept.caller = by_.caller;
   kept.writer = by_.writer;
   kept.words = in_crush_->draft.words;

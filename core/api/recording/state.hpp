@@ -37,6 +37,7 @@ struct InCrush {
   FootSet fine_before_named;         // "rest fine" was said before these were spoken of
   std::vector<RefusedLine> refused;  // lines about her that nobody could read
   bool done_said = false;            // kept in only because a warning was open
+  bool named_in_refused = false;     // nobody has named her in a line that could be read
   std::size_t first_answer = 0;      // of the answers not given yet, the first about her
 };
 
@@ -89,19 +90,25 @@ class RecordingState {
   [[nodiscard]] LineContext after_let_out() const;
   [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;
-  void refuse(std::string_view text, const Faults& faults);
-  Outcome refused_line(std::string_view text, const Faults& faults);
   Outcome apply(const Clause& clause, std::string_view text);
   [[nodiscard]] bool goes_on(const CowSaid& cow) const;
   Outcome name_cow(const CowSaid& cow);
   Outcome open_cow(const CowSaid& cow);
+  Outcome hold_against(const CowSaid& cow);
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
   static Outcome add_to(InCrush& cow, const TurnClause& clause);
   void add_words(std::string_view text);
-  void given_again(std::string_view text);
   void after_line(std::string_view text);
+
+  // refused_lines.cpp
+  void refuse(std::string_view text, const Faults& faults);
+  Outcome refused_line(std::string_view text, const Faults& faults);
+  Outcome name_in_refused(const CowSaid& cow);
+  [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
+  void drop_if_misread(const Line& line, std::string_view text);
+  void given_again(std::string_view text);
 
   // checking.cpp
   [[nodiscard]] FootSet left_open(const InCrush& cow) const;
@@ -150,7 +157,6 @@ class RecordingState {
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
   std::optional<LastOut> last_out_;
-  int unsure_since_ = 0;  // line of a cow nobody could read; 0: none
   int line_number_ = 0;
   int last_words_line_ = 0;  // whose words are in the draft already
   bool typed_ = true;        // line by line, with a person watching

@@ -1,0 +1,98 @@
+// What becomes of lines nobody could read: they stay with the cow they were said of until they are
+// said again, so that nothing that was typed is lost without being asked about.
+#include <algorithm>
+#include <variant>
+
+#include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/said_again.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// One number and no other; what is sure of it does not count.
+std::string only_number(const CowSaid& cow) {
+  const bool has_one = cow.known != CowKnown::unnumbered && cow.alternatives.empty();
+  return has_one ? plain_number(cow.number) : std::string();
+}
+
+bool same_number(const CowSaid& a, const CowSaid& b) {
+  return !only_number(a).empty() && only_number(a) == only_number(b);
+}
+
+}  // namespace
+
+void RecordingState::refuse(std::string_view text, const Faults& faults) {
+  for (const Fault& fault : faults) {
+    ReplyItem& item = answer(ReplyKind::refused, fault.message);
+    item.slug = fault.slug;
+    item.column = fault.column;
+    item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
+    item.remedy = fault.remedy;
+  }
+}
+
+/// A refused line may have named the next cow. Then she stands in the crush: what follows is hers
+/// and not that of the cow before, whether anybody looks at the screen or not.
+Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
+  refuse(text, faults);
+  const RefusedCow refused = cow_in_refused(text, context(), *language_);
+  if (refused.likely != CowLikely::none) {
+    const Outcome named = name_in_refused(refused.cow);
+    if (!named) return named;
+  }
+  if (!in_crush_) return Done{};
+  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  return Done{};
+}
+
+Outcome RecordingState::name_in_refused(const CowSaid& cow) {
+  const bool is_in_crush = in_crush_ && same_number(in_crush_->draft.turn.cow, cow);
+  if (is_in_crush || goes_on(cow)) return Done{};
+  const Outcome named = name_cow(cow);
+  if (!named) return named;
+  in_crush_->named_in_refused = true;
+  return Done{};
+}
+
+/// The number of the cow in the crush stood in a line that was refused and is said again now.
+bool RecordingState::is_certain_now(const CowSaid& cow) const {
+  if (!in_crush_ || !in_crush_->named_in_refused) return false;
+  const CowSaid& said = in_crush_->draft.turn.cow;
+  return said.known == CowKnown::doubtful && cow.known == CowKnown::numbered &&
+         same_number(said, cow);
+}
+
+/// The cow in the crush was only named in lines nobody could read, and this line says them again
+/// without her: "3 4 recheck" was 34, "513 blck came off" was news of 513. She never stood there.
+void RecordingState::drop_if_misread(const Line& line, std::string_view text) {
+  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
+  const bool all_said_again = std::all_of(
+      in_crush_->refused.begin(), in_crush_->refused.end(),
+      [&](const RefusedLine& refused) { return is_said_again(refused.text, text, *language_); });
+  const std::string number = only_number(in_crush_->draft.turn.cow);
+  for (const Clause& clause : line.clauses) {
+    const auto* named = std::get_if<CowNamed>(&clause);
+    const auto* news = std::get_if<NewsSaid>(&clause);
+    const bool is_other = named != nullptr && !goes_on(named->cow) && !is_certain_now(named->cow);
+    const bool is_news_of_her = news != nullptr && plain_number(news->number) == number;
+    if (!is_news_of_her && !(is_other && all_said_again)) continue;
+    forget_answers_about_her();
+    in_crush_.reset();
+    return;
+  }
+}
+
+void RecordingState::given_again(std::string_view text) {
+  std::vector<RefusedLine>& open = in_crush_->refused;
+  open.erase(std::remove_if(open.begin(), open.end(),
+                            [&](const RefusedLine& refused) {
+                              return is_said_again(refused.text, trimmed(text), *language_);
+                            }),
+             open.end());
+}
+
+}  // namespace evenclaw

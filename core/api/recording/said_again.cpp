@@ -1,0 +1,123 @@
+#include "core/api/recording/said_again.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "core/api/recording/refused_feet.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/term.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// A line as it is compared: the digits it starts with, "3 4" like "34", and what is behind them.
+struct Compared {
+  std::string number;
+  std::string rest;
+  std::vector<std::string> words;
+};
+
+/// "On", "and" and the like tell nothing by themselves.
+bool only_joins(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+  const Language::Match match = language.longest_match(tokens, at);
+  if (match.phrase == nullptr) return false;
+  const TermKind kind = match.phrase->kind;
+  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
+}
+
+Compared compared(std::string_view line, const Language& language) {
+  Compared parts;
+  std::size_t from = 0;
+  bool at_start = true;
+  const std::vector<Token> tokens = tokens_of(line);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const Token& token = tokens[at];
+    const std::string_view said = line.substr(token.offset, token.length);
+    if (at_start && token.kind == TokenKind::number) {
+      parts.number += said;
+      from = token.offset + token.length;
+      continue;
+    }
+    at_start = false;
+    const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
+    if (is_word && !only_joins(tokens, at, language)) parts.words.push_back(fold_case(said));
+  }
+  parts.rest = fold_case(trimmed(line.substr(from)));
+  return parts;
+}
+
+bool differ_by_a_slip(const std::string& refused, const std::string& now) {
+  constexpr std::size_t letters_for_two_slips = 4;
+  const std::size_t fewest = refused.size() < letters_for_two_slips ? 1 : 2;
+  return edit_distance(refused, now) <= std::max(fewest, refused.size() / 4);
+}
+
+/// In short words every letter counts: LH is not RH.
+bool is_word_meant(const std::string& refused, const std::string& now) {
+  return edit_distance(refused, now) <= refused.size() / 3;
+}
+
+/// Every word is there, in the same order, each with a slip at most.
+bool is_said_within(const std::vector<std::string>& refused, const std::vector<std::string>& now) {
+  std::size_t found = 0;
+  for (const std::string& word : now) {
+    if (found < refused.size() && is_word_meant(refused[found], word)) ++found;
+  }
+  return found == refused.size();
+}
+
+/// What the phrases of a line are, those in front first; words that are unknown are left out.
+std::vector<TermKind> kinds_in(std::string_view line, const Language& language) {
+  const std::vector<Token> tokens = tokens_of(line);
+  std::vector<TermKind> kinds;
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    if (match.phrase != nullptr) kinds.push_back(match.phrase->kind);
+    at += match.phrase == nullptr ? 1 : match.word_count;
+  }
+  return kinds;
+}
+
+bool starts_with(const std::vector<TermKind>& kinds, TermKind kind) {
+  return !kinds.empty() && kinds.front() == kind;
+}
+
+bool are_all(const std::vector<TermKind>& kinds, TermKind one, TermKind other) {
+  return std::all_of(kinds.begin(), kinds.end(),
+                     [&](TermKind kind) { return kind == one || kind == other; });
+}
+
+/// "No, not that one" and any correction; a correction nobody understood and "nothing after all";
+/// "ditto" and whatever is said of her in full.
+bool is_said_otherwise(const std::vector<TermKind>& refused, const std::vector<TermKind>& now) {
+  if (starts_with(refused, TermKind::ditto))
+    return are_all(refused, TermKind::ditto, TermKind::ditto);
+  if (!starts_with(refused, TermKind::correction)) return false;
+  if (starts_with(now, TermKind::nothing_after_all)) return true;
+  return starts_with(now, TermKind::correction) &&
+         are_all(refused, TermKind::correction, TermKind::not_that);
+}
+
+}  // namespace
+
+bool is_said_again(std::string_view refused, std::string_view now, const Language& language) {
+  if (!is_utf8(refused) || !is_utf8(now)) return false;
+  const Compared before = compared(refused, language);
+  const Compared after = compared(now, language);
+  const bool is_other_cow =
+      !before.number.empty() && !after.number.empty() && before.number != after.number;
+  if (is_other_cow) return false;
+  if (is_said_otherwise(kinds_in(refused, language), kinds_in(now, language))) return true;
+  const FootSet feet_before = feet_in_refused(refused, language).named;
+  const FootSet feet_after = feet_in_refused(now, language).named;
+  if (!feet_before.empty() && feet_before != feet_after) return false;
+  return differ_by_a_slip(before.rest, after.rest) || is_said_within(before.words, after.words);
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,61 @@
+#include "core/api/recording/refused_cow.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "core/api/cow_names.hpp"
+#include "core/trade/call_line/language.hpp"
+
+using namespace evenclaw;
+
+namespace {
+
+RefusedCow named_in(const char* text) {
+  LineContext context;
+  context.cow_open = true;
+  return cow_in_refused(text, context, english());
+}
+
+struct Row {
+  const char* text;
+  const char* cow;
+};
+
+}  // namespace
+
+TEST_CASE("a refused line that goes on as a turn names its cow") {
+  constexpr Row rows[] = {{"27 RH DD raw behnd spray", "27"},
+                          {"409 lame RHH", "409"},
+                          {"513 or 531 lame LHH", "513 or 531"},
+                          {"no tag, black cow; LH outsde SU", "black cow"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.text);
+    const RefusedCow refused = named_in(row.text);
+    CHECK(refused.likely == CowLikely::surely);
+    CHECK(said_as(refused.cow) == row.cow);
+  }
+}
+
+TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
+  constexpr Row rows[] = {{"22 nothnig found", "22?"},
+                          {"405 ditto", "405?"},
+                          {"35 off", "35?"},
+                          {"513 wrap off blck", "513?"},
+                          {"no tg, black cow", "no tg, black cow"},
+                          {"no eartagg", "no eartagg"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.text);
+    const RefusedCow refused = named_in(row.text);
+    CHECK(refused.likely == CowLikely::perhaps);
+    CHECK(said_as(refused.cow) == row.cow);
+  }
+}
+
+TEST_CASE("slips of feet, corrections, lists, news and measures name no cow") {
+  for (const char* text : {"RHH foul between", "no, chronicc", "no, not that one", "no insde",
+                           "412, 513 wrps off", "77 gone Thu", "7.5 mm sole", "LH outsde SU", ""}) {
+    CAPTURE(text);
+    CHECK(named_in(text).likely == CowLikely::none);
+  }
+}

@@ -1,0 +1,54 @@
+#include "core/api/recording/said_again.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace evenclaw;
+
+namespace {
+
+struct TwoLines {
+  const char* refused;
+  const char* now;
+};
+
+}  // namespace
+
+TEST_CASE("a line with its slip mended is said again, with her number or without") {
+  constexpr TwoLines rows[] = {{"22 nothnig found", "22 nothing found"},
+                               {"27 RH DD raw behnd spray", "RH DD raw behind; spray"},
+                               {"RH DD raw behnd; spray", "27 RH DD raw behind; spray"},
+                               {"3 4 recheck", "34 recheck"},
+                               {"RH blck on inside", "RH block inside, off 35d"},
+                               {"inside", "block on inside"},
+                               {"no tg, black cow", "no tag, black cow"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK(is_said_again(row.refused, row.now, english()));
+  }
+}
+
+TEST_CASE("another cow, another foot or another thing leaves the line open") {
+  constexpr TwoLines rows[] = {{"22 nothnig found", "23 nothing found"},
+                               {"LH outsde SU", "RH outside SU"},
+                               {"409 lame RHH", "RH foul between"},
+                               {"RH growht", "RH foul"},
+                               {"block on outsde", "block on inside"},
+                               {"no, sole ulcer", "no, inside"},
+                               {"lame RHH", "rest fine"},
+                               {"405 ditto", "406 both hinds HHE slight"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK_FALSE(is_said_again(row.refused, row.now, english()));
+  }
+}
+
+TEST_CASE("what tells nothing by itself is said again by what does") {
+  constexpr TwoLines rows[] = {{"no, not that one", "no, inside"},
+                               {"405 ditto", "405 both hinds HHE slight"},
+                               {"405 ditto", "both hinds HHE slight"},
+                               {"no, sole ulcer", "nothing after all"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK(is_said_again(row.refused, row.now, english()));
+  }
+}
