@@ -7,6 +7,37 @@
 
 namespace evenclaw::cli {
 
+namespace {
+
+/// Once she has a number she is called again with what is missing.
+bool is_answered_by_calling(const OpenPoint& point) {
+  const bool has_number =
+      !point.cow_said.empty() && std::all_of(point.cow_said.begin(), point.cow_said.end(),
+                                             [](char c) { return c >= '0' && c <= '9'; });
+  if (!has_number) return false;
+  switch (point.kind) {
+    case OpenPointKind::unfinished:
+    case OpenPointKind::not_done:
+    case OpenPointKind::lifted_not_called:
+    case OpenPointKind::place_not_called:
+    case OpenPointKind::degree_not_called:
+    case OpenPointKind::stage_not_called:
+    case OpenPointKind::unanswered:
+      return true;
+    case OpenPointKind::unnumbered:
+    case OpenPointKind::doubtful_number:
+    case OpenPointKind::called_twice:
+    case OpenPointKind::number_given_twice:
+    case OpenPointKind::two_versions:
+    case OpenPointKind::due_not_seen:
+    case OpenPointKind::still_on:
+      return false;
+  }
+  return false;
+}
+
+}  // namespace
+
 std::string open_points_text(const std::vector<OpenPoint>& points) {
   constexpr std::size_t widest_cow = 12;  // a description may be longer and goes its own way
   std::size_t width = 0;
@@ -20,7 +51,7 @@ std::string open_points_text(const std::vector<OpenPoint>& points) {
   return out;
 }
 
-std::string how_to_answer(const std::vector<OpenPoint>& points) {
+std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   const auto any = [&](OpenPointKind kind, OpenPointKind or_kind) {
     return std::any_of(points.begin(), points.end(), [&](const OpenPoint& point) {
       return point.kind == kind || point.kind == or_kind;
@@ -32,6 +63,11 @@ std::string how_to_answer(const std::vector<OpenPoint>& points) {
   }
   if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";
+  }
+  const auto not_called = std::find_if(points.begin(), points.end(), is_answered_by_calling);
+  if (not_called != points.end()) {
+    out += "  what is missing: evenclaw record --day " + to_text(visit_day) + ", then say " +
+           not_called->cow_said + " and that\n";
   }
   return out.empty() ? out : "To answer, for example\n" + out;
 }

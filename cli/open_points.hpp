@@ -12,6 +12,6 @@ namespace evenclaw::cli {
 std::string open_points_text(const std::vector<OpenPoint>& points);
 
 /// How such points are answered once the visit is over; "" when no command answers them.
-std::string how_to_answer(const std::vector<OpenPoint>& points);
+std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day);
 
 }  // namespace evenclaw::cli

@@ -24,7 +24,7 @@ void print(const VisitEnded& ended, Day today) {
     std::cout << "Nothing is left in doubt.\n";
   } else {
     std::cout << "Still to be asked (" << ended.open.size() << "):\n"
-              << open_points_text(ended.open) << how_to_answer(ended.open);
+              << open_points_text(ended.open) << how_to_answer(ended.open, ended.visit.day);
   }
   std::cout << "Visit to " << ended.visit.herd_name << ", " << said_day(ended.visit.day, today)
             << (ended.ended_before ? ": had been ended before, " : ": ended, ")

@@ -134,6 +134,7 @@ void StoryPlayer::said(const StorySection& section) {
     if (is_visit_line(line)) {
       visit_line(line);
     } else {
+      if (!tablet().recording) tablet().recording.emplace(tablet().place.record(*tablet().visit));
       add(answers_, tablet().recording->say(line).value().items);
     }
   }

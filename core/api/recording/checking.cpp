@@ -12,12 +12,11 @@ namespace evenclaw {
 
 namespace {
 
-bool was_called_before(const CowPast& past, Foot foot) {
+bool was_spoken_of_before(const CowPast& past, Foot foot) {
   return std::any_of(past.rows.feet.begin(), past.rows.feet.end(), [&](const FootRow& row) {
     const bool same_visit = std::any_of(past.same_visit.begin(), past.same_visit.end(),
                                         [&](const TurnRow& turn) { return turn.turn == row.turn; });
-    const bool called = row.state == FootState::finding || row.state == FootState::nothing_found;
-    return same_visit && row.foot == foot && called;
+    return same_visit && row.foot == foot && row.state != FootState::not_lifted;
   });
 }
 
@@ -41,14 +40,14 @@ FootSet RecordingState::left_open(const InCrush& cow) const {
   return open;
 }
 
-/// "Rest fine" never speaks of feet an earlier turn of this visit has called, nor of a foot that
+/// "Rest fine" never speaks of feet an earlier turn of this visit has spoken of, nor of a foot that
 /// was named in a line nobody could read: that one stays open. A foot it was said of stays fine
 /// when it is named later only to tell of its wrap or block.
 Turn RecordingState::as_settled(const InCrush& cow) const {
   const FootSet open = left_open(cow);
   FootSet feet = visit_.todays_feet;
   for (const Foot foot : all_feet) {
-    if (open.has(foot) || was_called_before(cow.past, foot)) feet.remove(foot);
+    if (open.has(foot) || was_spoken_of_before(cow.past, foot)) feet.remove(foot);
   }
   Turn turn = settled(cow.draft.turn, feet);
   for (FootCall& call : turn.feet) {
@@ -79,9 +78,11 @@ bool RecordingState::looks_finished() const {
 }
 
 void RecordingState::check_her(bool finished, std::string_view text) {
-  const Turn turn = as_settled(*in_crush_);
-  const std::vector<Warning> firing = check_turn(turn, in_crush_->past, visit_.day, finished);
-  show(in_crush_->warnings.update(firing, text), turn.cow);
+  const std::optional<Turn> whole = whole_turn(*in_crush_);
+  const Turn turn = whole ? *whole : as_settled(*in_crush_);
+  const CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
+  const std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished);
+  show(warnings().update(firing, text), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;
     ReplyItem& item = answer(ReplyKind::question,
@@ -92,7 +93,8 @@ void RecordingState::check_her(bool finished, std::string_view text) {
 }
 
 void RecordingState::show_marks() {
-  for (const std::string& mark : marks_of(in_crush_->draft.turn)) {
+  const std::optional<Turn> whole = whole_turn(*in_crush_);
+  for (const std::string& mark : marks_of(whole ? *whole : in_crush_->draft.turn)) {
     if (!in_crush_->marks.insert(mark).second) continue;
     answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
   }

@@ -59,12 +59,23 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const RecordedTurn wrong = *last;
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
+  in_crush_->earlier.reset();
   in_crush_->draft.turn = wrong.body.turn;
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
   in_crush_->draft.words.emplace_back(trimmed(text));
   in_crush_->warnings = WarningLedger(wrong.body.warnings);
   return record_corrected(wrong, text);
+}
+
+void RecordingState::contradicts_earlier(std::string_view text) {
+  ReplyItem& item = answer(ReplyKind::refused,
+                           "She was called twice today, and that contradicts "
+                           "the first time.");
+  item.cow = said_as(last_out_->cow.draft.turn.cow);
+  item.slug = "call-impossible";
+  item.token = shortened(text, 60);
+  item.remedy = "Say her number, the foot and what holds.";
 }
 
 /// "No, right hind" when she is out already: what was said of her feet is mended as it would have
@@ -77,7 +88,11 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
     const Outcome added = add_to(cow, std::get<TurnClause>(clause));
     if (!added) return added;
   }
-  if (const RecordedTurn* done = before_.correction(wrong.entry, cow.draft.words)) {
+  if (cow.earlier && !whole_turn(cow)) {
+    contradicts_earlier(text);
+    return Done{};
+  }
+  if (const RecordedTurn* done = before_.correction(wrong.entry, whole_words(cow))) {
     ReplyItem& item = answer(ReplyKind::there_already, "");
     item.cow = said_as(cow.draft.turn.cow);
     item.entry = done->entry;
@@ -86,7 +101,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
     last_out_ = std::move(out);
     return Done{};
   }
-  cow.warnings = WarningLedger(wrong.body.warnings);
+  (cow.earlier ? cow.earlier->warnings : cow.warnings) = WarningLedger(wrong.body.warnings);
   in_crush_ = std::move(cow);
   return record_corrected(wrong, text);
 }

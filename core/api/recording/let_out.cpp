@@ -60,7 +60,7 @@ void RecordingState::end_turn(LetOutBy why) {
     add_reason(turn, "not understood: " + unread);
     if (typed_)
       answer(ReplyKind::mark, "not understood and not said again: " + unread).cow = cow_in_crush();
-  } else if (nothing_said) {
+  } else if (nothing_said && !(why == LetOutBy::done && in_crush_->earlier)) {
     add_reason(turn, "nothing was said");
   }
   if (in_crush_->done_said || turn.end != TurnEnd::done) return;
@@ -80,7 +80,8 @@ void RecordingState::end_turn(LetOutBy why) {
 const RecordedTurn* RecordingState::there_already() {
   const Turn& turn = in_crush_->draft.turn;
   if (typed_ && turn.cow.known != CowKnown::numbered) return nullptr;
-  return before_.same(turn.cow, in_crush_->draft.words);
+  const RecordedTurn* same = before_.same(turn.cow, in_crush_->draft.words);
+  return same != nullptr ? same : before_.gone_on(turn.cow, in_crush_->draft.words);
 }
 
 void RecordingState::forget_answers_about_her() {
@@ -101,18 +102,28 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   if (superseded != nullptr) corrected = before_.line_of(superseded->entry);
   const EntryId first =
       corrected.empty() ? entry : corrected.back()->supersedes.value_or(corrected.back()->entry);
+  const std::optional<Turn> whole = whole_turn(cow);
+  const CowPast& past = whole ? cow.earlier->past : cow.past;
   TurnRecorded body;
   body.visit = visit_.visit;
   body.cow = cow.cow;
-  body.words = cow.draft.words;
-  body.turn = as_settled(cow);
-  body.warnings = cow.warnings.shown();
-  body.tasks = tasks_made(body.turn, cow.past, visit_.day, first);
+  body.words = whole_words(cow);
+  body.turn = whole ? *whole : as_settled(cow);
+  body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
+  body.tasks = tasks_made(body.turn, past, visit_.day, first);
   for (auto turn = corrected.rbegin(); turn != corrected.rend(); ++turn) {
     body.tasks = with_ids_kept(std::move(body.tasks), (*turn)->body.tasks);
   }
-  body.closes = tasks_closed(body.turn, cow.past, visit_.day);
+  body.closes = tasks_closed(body.turn, past, visit_.day);
   return body;
+}
+
+/// The turn that this one takes the place of: one that broke off and is said again from its
+/// beginning, or one in which something was open.
+const RecordedTurn* RecordingState::gone_on_with() {
+  if (whole_turn(*in_crush_)) return before_.find(in_crush_->earlier->turn.entry);
+  in_crush_->earlier.reset();
+  return before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
 }
 
 Outcome RecordingState::let_out(LetOutBy why) {
@@ -122,25 +133,26 @@ Outcome RecordingState::let_out(LetOutBy why) {
     item.cow = cow_in_crush();
     item.entry = same->entry;
     last_turn_ = same->entry;
-    keep_last_out(same->entry);
-    return Done{};
+    const Outcome stands = stand_as_recorded(*same);
+    keep_last_out(last_turn_.value());
+    return stands;
   }
   end_turn(why);
   check_her(true, {});
   if (typed_ && why == LetOutBy::next_cow) {
-    show(stops_of(in_crush_->warnings.unanswered()), in_crush_->draft.turn.cow);
+    show(stops_of(warnings().unanswered()), in_crush_->draft.turn.cow);
   }
-  const RecordedTurn* begun = before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
-  if (begun != nullptr) {
-    in_crush_->cow = begun->body.cow;
-    auto past = past_of(in_crush_->cow, begun);
+  const RecordedTurn* superseded = gone_on_with();
+  if (superseded != nullptr) {
+    in_crush_->cow = superseded->body.cow;
+    auto past = past_of(in_crush_->cow, superseded);
     if (!past) return past.faults();
     in_crush_->past = *std::move(past);
   }
   const EntryId entry = journal_.fresh_id();
-  TurnRecorded body = body_of(*in_crush_, entry, begun);
+  TurnRecorded body = body_of(*in_crush_, entry, superseded);
   keep_last_out(entry);
-  return record(entry, std::move(body), begun);
+  return record(entry, std::move(body), superseded);
 }
 
 void RecordingState::keep_last_out(EntryId entry) {

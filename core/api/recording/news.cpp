@@ -109,10 +109,7 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   const Outcome answered = answer_by_news(cow, news, text);
   if (!answered) return answered;
   if (!in_crush_ || in_crush_->cow != cow) return Done{};
-  auto now = past_of(cow);
-  if (!now) return now.faults();
-  in_crush_->past = *std::move(now);
-  return Done{};
+  return look_again_at_past();
 }
 
 Outcome RecordingState::todays_feet(const FootSet& feet) {

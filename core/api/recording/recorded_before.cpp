@@ -99,6 +99,18 @@ const RecordedTurn* RecordedBefore::begun(const CowSaid& cow,
   return nullptr;
 }
 
+const RecordedTurn* RecordedBefore::gone_on(const CowSaid& cow,
+                                            const std::vector<std::string>& words) const {
+  for (const RecordedTurn& turn : turns_) {
+    const RecordedTurn* earlier = turn.supersedes ? find(*turn.supersedes) : nullptr;
+    if (earlier == nullptr || !same_said(turn.body.turn.cow, cow)) continue;
+    std::vector<std::string> both = earlier->body.words;
+    both.insert(both.end(), words.begin(), words.end());
+    if (!words.empty() && turn.body.words == both) return &turn;
+  }
+  return nullptr;
+}
+
 const RecordedTurn* RecordedBefore::correction(EntryId entry, const CowSaid& cow) const {
   for (const RecordedTurn& turn : turns_) {
     if (turn.supersedes == entry && same_said(turn.body.turn.cow, cow)) return &turn;

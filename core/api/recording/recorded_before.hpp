@@ -41,6 +41,11 @@ class RecordedBefore {
   /// off; null when there is none.
   const RecordedTurn* begun(const CowSaid& cow, const std::vector<std::string>& words);
 
+  /// A turn of the same cow that goes on with an earlier one in these words; null when there is
+  /// none.
+  [[nodiscard]] const RecordedTurn* gone_on(const CowSaid& cow,
+                                            const std::vector<std::string>& words) const;
+
   /// The turn that corrects `entry` to that cow, when there is one already.
   [[nodiscard]] const RecordedTurn* correction(EntryId entry, const CowSaid& cow) const;
   /// The turn that corrects `entry` in these words, when there is one already.

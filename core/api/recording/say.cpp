@@ -155,9 +155,12 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   const CowFound found = finder_.find(cow);
   auto past = past_of(found.cow);
   if (!past) return past.faults();
+  auto earlier = left_open_earlier(*past);
+  if (!earlier) return earlier.faults();
   InCrush next;
   next.cow = found.cow;
   next.past = *std::move(past);
+  next.earlier = *std::move(earlier);
   next.draft.turn.cow = cow;
   next.first_answer = items_.size();
   in_crush_ = std::move(next);
@@ -205,7 +208,7 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
 
 Outcome RecordingState::go_ahead(std::string_view text) {
   if (!in_crush_) return answer_last_turn(text);
-  if (in_crush_->warnings.go_ahead() == 0) answer(ReplyKind::mark, "there is nothing to answer");
+  if (warnings().go_ahead() == 0) answer(ReplyKind::mark, "there is nothing to answer");
   return Done{};
 }
 
@@ -216,9 +219,9 @@ Outcome RecordingState::done_said(std::string_view text) {
     return Done{};
   }
   if (in_crush_->done_said) return let_out(LetOutBy::done);
-  const std::vector<Warning> before = in_crush_->warnings.unanswered();
+  const std::vector<Warning> before = warnings().unanswered();
   check_her(true, text);
-  const std::vector<Warning> open = in_crush_->warnings.unanswered();
+  const std::vector<Warning> open = warnings().unanswered();
   if (open.empty()) return let_out(LetOutBy::done);
   std::vector<Warning> again;
   std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {

@@ -107,7 +107,11 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   if (!past) return past.faults();
   InCrush cow;
   cow.cow = kept.cow;
+  auto earlier = left_open_earlier(*past);
+  if (!earlier) return earlier.faults();
   cow.past = *std::move(past);
+  cow.earlier = *std::move(earlier);
+  if (cow.earlier) cow.earlier->warnings = WarningLedger(kept.warnings);
   cow.warnings = WarningLedger(kept.warnings);
   cow.done_said = kept.done_said;
   cow.draft.turn.cow = kept.said;
@@ -205,7 +209,8 @@ std::string RecordingState::draft_text() const {
   kept.writer = by_.writer;
   kept.words = in_crush_->draft.words;
   for (const RefusedLine& line : in_crush_->refused) kept.refused.push_back(line.text);
-  kept.warnings = in_crush_->warnings.shown();
+  kept.warnings =
+      (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
   kept.done_said = in_crush_->done_said;
   return kept_text(kept);
 }

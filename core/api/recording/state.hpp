@@ -27,18 +27,26 @@
 
 namespace evenclaw {
 
+/// A turn of this visit in which something about her stayed open, and what was known before it.
+struct EarlierTurn {
+  RecordedTurn turn;
+  CowPast past;
+  WarningLedger warnings;
+};
+
 /// The cow in the crush.
 struct InCrush {
   TurnDraft draft;
   CowId cow;
   CowPast past;
   WarningLedger warnings;
-  std::set<std::string> marks;       // shown already
-  FootSet fine_before_named;         // "rest fine" was said before these were spoken of
-  std::vector<RefusedLine> refused;  // lines about her that nobody could read
-  bool done_said = false;            // kept in only because a warning was open
-  bool named_in_refused = false;     // nobody has named her in a line that could be read
-  std::size_t first_answer = 0;      // of the answers not given yet, the first about her
+  std::optional<EarlierTurn> earlier;  // gone on with unless she contradicts it
+  std::set<std::string> marks;         // shown already
+  FootSet fine_before_named;           // "rest fine" was said before these were spoken of
+  std::vector<RefusedLine> refused;    // lines about her that nobody could read
+  bool done_said = false;              // kept in only because a warning was open
+  bool named_in_refused = false;       // nobody has named her in a line that could be read
+  std::size_t first_answer = 0;        // of the answers not given yet, the first about her
 };
 
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
@@ -110,6 +118,15 @@ class RecordingState {
   void drop_if_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);
 
+  // earlier_turn.cpp
+  Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
+  Result<std::optional<EarlierTurn>> as_it_was(const RecordedTurn& turn);
+  Outcome stand_as_recorded(const RecordedTurn& recorded);
+  Outcome look_again_at_past();
+  [[nodiscard]] std::optional<Turn> whole_turn(const InCrush& cow) const;
+  [[nodiscard]] std::vector<std::string> whole_words(const InCrush& cow) const;
+  [[nodiscard]] WarningLedger& warnings();
+
   // checking.cpp
   [[nodiscard]] FootSet left_open(const InCrush& cow) const;
   [[nodiscard]] Turn as_settled(const InCrush& cow) const;
@@ -122,6 +139,7 @@ class RecordingState {
   void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
+  [[nodiscard]] const RecordedTurn* gone_on_with();
   void forget_answers_about_her();
   [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
                                      const RecordedTurn* superseded) const;
@@ -132,6 +150,7 @@ class RecordingState {
   Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
   Outcome correct_last_feet(const Line& line, std::string_view text);
   Outcome record_corrected(const RecordedTurn& wrong, std::string_view text);
+  void contradicts_earlier(std::string_view text);
   Outcome answer_last_turn(std::string_view text);
   Outcome answer_by_news(CowId cow, const NewsSaid& news, std::string_view text);
 

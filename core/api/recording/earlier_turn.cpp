@@ -1,0 +1,110 @@
+// A cow that is called again in the same visit: what was asked about her is answered so.
+#include <algorithm>
+#include <utility>
+
+#include "core/api/recording/state.hpp"
+#include "core/trade/call_line/gone_on.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// Who she is and whether two calls hold is not answered by calling her again.
+bool is_answered_by_calling(DoubtKind kind) {
+  switch (kind) {
+    case DoubtKind::unfinished:
+    case DoubtKind::not_done:
+    case DoubtKind::lifted_not_called:
+    case DoubtKind::place_not_called:
+    case DoubtKind::degree_not_called:
+    case DoubtKind::stage_not_called:
+    case DoubtKind::unanswered:
+      return true;
+    case DoubtKind::unnumbered:
+    case DoubtKind::doubtful_number:
+    case DoubtKind::called_twice:
+    case DoubtKind::number_given_twice:
+    case DoubtKind::two_versions:
+      return false;
+  }
+  return false;
+}
+
+bool something_is_open(const Rows& rows, EntryId turn) {
+  return std::any_of(rows.doubts.begin(), rows.doubts.end(), [&](const DoubtRow& doubt) {
+    return doubt.turn == turn && is_answered_by_calling(doubt.kind);
+  });
+}
+
+bool is_beginning(const std::vector<std::string>& words, const std::vector<std::string>& of) {
+  return words.size() <= of.size() && std::equal(words.begin(), words.end(), of.begin());
+}
+
+/// The lines of then are said once more, as when a file is given again.
+bool repeats(const InCrush& cow) {
+  const std::vector<std::string>& then = cow.earlier->turn.body.words;
+  const std::vector<std::string>& now = cow.draft.words;
+  return !then.empty() && (is_beginning(now, then) || is_beginning(then, now));
+}
+
+}  // namespace
+
+Result<std::optional<EarlierTurn>> RecordingState::left_open_earlier(const CowPast& past) {
+  const RecordedTurn* open = nullptr;
+  for (const TurnRow& row : past.same_visit) {
+    const RecordedTurn* turn = before_.find(row.turn);
+    if (turn != nullptr && something_is_open(past.rows, row.turn)) open = turn;
+  }
+  if (open == nullptr) return std::optional<EarlierTurn>();
+  return as_it_was(*open);
+}
+
+/// An earlier turn and what was known of her before it.
+Result<std::optional<EarlierTurn>> RecordingState::as_it_was(const RecordedTurn& turn) {
+  auto past = past_of(turn.body.cow, &turn);
+  if (!past) return past.faults();
+  EarlierTurn earlier{turn, *std::move(past), WarningLedger(turn.body.warnings)};
+  return std::optional(std::move(earlier));
+}
+
+/// She was recorded so before, as going on with an earlier turn.
+Outcome RecordingState::stand_as_recorded(const RecordedTurn& recorded) {
+  in_crush_->earlier.reset();
+  const bool goes_on_with = recorded.supersedes && recorded.body.words != in_crush_->draft.words;
+  const RecordedTurn* before = goes_on_with ? before_.find(*recorded.supersedes) : nullptr;
+  if (before == nullptr) return Done{};
+  auto earlier = as_it_was(*before);
+  if (!earlier) return earlier.faults();
+  in_crush_->earlier = *std::move(earlier);
+  return Done{};
+}
+
+/// News of her changed what is known of her, and with it perhaps what is still open.
+Outcome RecordingState::look_again_at_past() {
+  auto past = past_of(in_crush_->cow);
+  if (!past) return past.faults();
+  auto earlier = left_open_earlier(*past);
+  if (!earlier) return earlier.faults();
+  in_crush_->past = *std::move(past);
+  in_crush_->earlier = *std::move(earlier);
+  return Done{};
+}
+
+/// What both calls make together; nothing when there was no other, or when they contradict.
+std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
+  if (!cow.earlier || repeats(cow)) return std::nullopt;
+  return gone_on(cow.earlier->turn.body.turn, as_settled(cow));
+}
+
+std::vector<std::string> RecordingState::whole_words(const InCrush& cow) const {
+  std::vector<std::string> words;
+  if (whole_turn(cow)) words = cow.earlier->turn.body.words;
+  words.insert(words.end(), cow.draft.words.begin(), cow.draft.words.end());
+  return words;
+}
+
+WarningLedger& RecordingState::warnings() {
+  return whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings;
+}
+
+}  // namespace evenclaw

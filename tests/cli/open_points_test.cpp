@@ -1,0 +1,39 @@
+#include "cli/open_points.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/base/date.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::cli;
+
+namespace {
+
+OpenPoint point(OpenPointKind kind, const char* cow) {
+  OpenPoint open;
+  open.kind = kind;
+  open.cow_said = cow;
+  return open;
+}
+
+const Day visit_day = day_from_text("2026-10-27").value();
+
+}  // namespace
+
+TEST_CASE("what was not called is answered by calling her again") {
+  const std::string told =
+      how_to_answer({point(OpenPointKind::place_not_called, "299")}, visit_day);
+  CHECK(told.find("evenclaw record --day 2026-10-27, then say 299") != std::string::npos);
+}
+
+TEST_CASE("a cow without a number gets her number first") {
+  const std::string told = how_to_answer({point(OpenPointKind::unnumbered, "red heifer"),
+                                          point(OpenPointKind::place_not_called, "red heifer")},
+                                         visit_day);
+  CHECK(told.find("evenclaw cow number") != std::string::npos);
+  CHECK(told.find("evenclaw record") == std::string::npos);
+}
+
+TEST_CASE("what no command answers has no hint") {
+  CHECK(how_to_answer({point(OpenPointKind::two_versions, "299")}, visit_day).empty());
+}
