@@ -153,7 +153,7 @@ std::string json_list(const Lines& fields) {
 
 TEST_CASE("a reader made from the page alone agrees on what every history says") {
   std::vector<Lines> logs;
-  for (std::uint64_t seed = 1; seed <= 100; ++seed) logs.push_back(arrived(seed));
+  for (std::uint64_t seed = 1; seed <= 60; ++seed) logs.push_back(arrived(seed));
   const Lines answers = test::second_answers(logs);
   REQUIRE(answers.size() == logs.size());
   for (std::size_t i = 0; i < logs.size(); ++i) {

@@ -65,6 +65,13 @@ TEST_CASE("tasks have a box per line and the label once") {
                   "     [ ] see again\n") != std::string::npos);
 }
 
+TEST_CASE("a cow who takes many words to name stands on a line of her own") {
+  const std::string looks = "no number, brown heifer with a white star";
+  const std::string text = to_plain_text(with({Card{looks, {plain("came lame")}, {}}}), 60);
+  CHECK(text.find(looks) != std::string::npos);
+  CHECK(text.find("\n    came lame\n") != std::string::npos);
+}
+
 TEST_CASE("a notice is framed on every line") {
   const std::string text =
       to_plain_text(with({BoxedNotice{"VET TODAY", {{"412", {{plain(many_words)}}}}, {}}}), 40);
