@@ -5,7 +5,7 @@ cd "$(dirname "$0")/../.."
 . tools/long/result.sh
 
 entries=${EVENCLAW_BENCH_ENTRIES:-1000000}
-prepared bench
+prepared bench evenclaw call_line_bench store_bench picture_bench
 # On the disk the project lies on: a file system in memory would acknowledge what is not durable.
 folder=$(mktemp -d -p build/bench)
 trap 'rm -rf "$folder"' EXIT

@@ -11,8 +11,7 @@ ctest --test-dir build/coverage --output-on-failure -j "$(nproc)" >build/coverag
   status=$?
 result_page coverage "Lines that the native tests reach"
 {
-  passed=$(sed -n 's/^\(.*tests passed.*\)$/\1/p' build/coverage/long.log)
-  echo "$(gcovr --version | head -1); $passed."
+  echo "$(gcovr --version | head -1); $(grep 'tests passed' build/coverage/long.log)."
   echo
   gcovr --root . --object-directory build/coverage --filter 'core/' --filter 'store/' \
     --json-summary 2>build/coverage/gcovr.log | python3 tools/coverage_table.py

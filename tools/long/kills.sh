@@ -5,7 +5,7 @@ cd "$(dirname "$0")/../.."
 . tools/long/result.sh
 
 export EVENCLAW_KILLS=${EVENCLAW_KILLS:-3000}
-prepared bench
+prepared bench evenclaw test_fault
 result_page kills "$EVENCLAW_KILLS kills at random points while recording"
 status=0
 ctest --test-dir build/bench -L fault --timeout 36000 -V >build/bench/kills.log 2>&1 || status=$?
