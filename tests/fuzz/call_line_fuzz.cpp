@@ -76,10 +76,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
       check_faults(text, line.faults());
     }
   }
-  // Offering is slow beside reading, so only the first line is asked about.
-  const std::string_view all(reinterpret_cast<const char*>(data), size);
-  const std::string_view first = all.substr(0, all.find('\n'));
-  static_cast<void>(what_may_follow(first.substr(0, 30), context_at(1, cow_open), english()));
+  // Offering is slow beside reading, so only the first line of some inputs is asked about.
+  if (size % 8 == 0) {
+    const std::string_view all(reinterpret_cast<const char*>(data), size);
+    const std::string_view first = all.substr(0, all.find('\n'));
+    static_cast<void>(what_may_follow(first.substr(0, 30), context_at(1, cow_open), english()));
+  }
   check_round_trip(draft.turn);
   return 0;
 }

@@ -17,7 +17,7 @@ result_page benchmarks "Benchmarks of the release build"
   echo "|---|---|---|---|"
   build/bench/bench/call_line_bench
   build/bench/bench/store_bench "$folder"
-  python3 bench/scenarios/command_line.py build/bench/cli/evenclaw
+  TMPDIR=$PWD/$folder python3 bench/scenarios/command_line.py build/bench/cli/evenclaw
 } >>"$page"
 build/bench/bench/picture_bench "$folder/log.db" "$entries" write
 build/bench/bench/picture_bench "$folder/log.db" "$entries" rebuild >>"$page"
