@@ -100,6 +100,7 @@ std::vector<Entry> effective(std::vector<Entry> entries) {
   std::vector<Entry> counting;
   counting.reserve(standing.entries.size());
   for (const Entry* entry : standing.entries) counting.push_back(*entry);
+  sort_in_total_order(counting);
   return counting;
 }
 

@@ -79,9 +79,8 @@ struct LogFlaw {
 /// missing seq; `entries` may hold every version.
 std::vector<LogFlaw> flaws_of(std::span<const Entry> entries);
 
-/// The entries that count: without those superseded, without those whose body is redacted. They
-/// stand in the total order of each scope, a correction in the place of what it leads back to, for
-/// it says what was so then. Entries that correct one another, directly or in a chain, are a
+/// The entries that count, in the total order of each scope: without those superseded, without
+/// those whose body is redacted. Entries that correct one another, directly or in a chain, are a
 /// family of which one counts: the last in the total order among those nothing supersedes. A
 /// correction counts only within scope and kind, and only if it names the cow or visit of what it
 /// corrects, so that both are found together; in a ring of corrections none of them does.

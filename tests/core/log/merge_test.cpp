@@ -115,19 +115,6 @@ TEST_CASE("a correction takes the place of what it corrects") {
   CHECK(std::count(counting.begin(), counting.end(), right) == 1);
 }
 
-TEST_CASE("a correction stands where the entry stood that it leads back to") {
-  Farm farm;
-  const TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24", {});
-  const EntryId wrong = farm.write(body);
-  const EntryId after = farm.turn(cow_named("413"), "2026-11-24", {});
-  const EntryId better = farm.correct(farm.entry(wrong), body);
-  const EntryId best = farm.correct(farm.entry(better), body);
-  const std::vector<EntryId> counting = ids_of(effective(farm.entries()));
-  REQUIRE(counting.size() == 3);  // the opening of the visit and two turns
-  CHECK(counting[1] == best);
-  CHECK(counting[2] == after);
-}
-
 TEST_CASE("of two corrections of one entry the later in the total order counts") {
   Farm farm;
   const EntryId wrong = farm.turn(cow_named("412"), "2026-11-24", {});
