@@ -19,6 +19,7 @@ namespace evenclaw {
 struct Moment {
   Day day;
   std::size_t nth = 0;
+  // NOLINTNEXTLINE(modernize-use-nullptr): the 0 of a rewritten a < b is no null pointer.
   friend auto operator<=>(const Moment&, const Moment&) = default;
 };
 
