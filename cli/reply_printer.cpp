@@ -23,10 +23,7 @@ std::string refusal(const ReplyItem& item, std::optional<std::size_t> prompt_wid
   const bool names_token = item.token.empty() || item.words.find(item.token) != std::string::npos;
   if (!prompt_width && !names_token) text += " (\"" + item.token + "\")";
   if (!item.cow.empty()) text += (item.line > 0 && !prompt_width ? ", " : " ") + item.cow;
-  text += ": " + item.words;
-  if (item.remedy.empty()) return text;
-  const bool is_sentence = text.back() == '.' || text.back() == '?';
-  return text + (is_sentence ? " " : "; ") + item.remedy;
+  return with_remedy(text + ": " + item.words, item.remedy);
 }
 
 }  // namespace

@@ -30,6 +30,7 @@ std::string foot_lines(const FootSeen& seen) {
   if (said.empty()) said.push_back(state_words(seen));
   if (seen.called_lame) said.insert(said.begin(), "came lame on it");
   if (!seen.acts.empty()) said.push_back(joined(seen.acts, "; "));
+  if (!seen.measured.empty()) said.push_back(joined(seen.measured, "; "));
   std::string out;
   for (std::size_t i = 0; i < said.size(); ++i) {
     const std::string lead = i == 0 ? "    " + std::string(word_of(seen.foot)) + "  " : "        ";
@@ -45,6 +46,9 @@ std::string head_of(const CowShown& shown, Day today) {
   for (const CowNumberRow& number : shown.numbers) {
     if (!number.valid_to) continue;
     head += "  was " + number.number + " until " + said_day(*number.valid_to, today) + "\n";
+  }
+  for (const CowCalledRow& row : shown.called_first) {
+    head += "  called " + row.called + " on " + said_day(row.day, today) + ", then put right\n";
   }
   return head;
 }

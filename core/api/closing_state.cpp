@@ -49,10 +49,23 @@ OpenPointKind point_kind(DoubtKind kind) {
 
 /// What was said of the visit, entry by entry, in the order of the log.
 struct Heard {
-  std::set<CowId> cows_told_of;  // news was told of them
+  std::set<CowId> cows_told_of;         // news was told of them
+  std::vector<TaskClosedBody> unclear;  // news that could mean more than one thing
   std::set<CowId> cows_with_a_turn;
   bool changed_since_closing = false;
 };
+
+/// Told more plainly, news that was asked about is settled.
+void hear(Heard& heard, const TaskClosedBody& told) {
+  heard.cows_told_of.insert(told.cow);
+  std::vector<TaskClosedBody>& unclear = heard.unclear;
+  unclear.erase(std::remove_if(unclear.begin(), unclear.end(),
+                               [&](const TaskClosedBody& earlier) {
+                                 return earlier.cow == told.cow && earlier.news == told.news;
+                               }),
+                unclear.end());
+  if (told.asked) unclear.push_back(told);
+}
 
 Result<Heard> heard_in(Store& store, const Visit& visit) {
   Heard heard;
@@ -60,7 +73,7 @@ Result<Heard> heard_in(Store& store, const Visit& visit) {
       store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
         const bool closes = entry.envelope.kind == VisitClosed::kind;
         heard.changed_since_closing = !closes;
-        if (const auto told = body_as<TaskClosedBody>(entry)) heard.cows_told_of.insert(told->cow);
+        if (const auto told = body_as<TaskClosedBody>(entry)) hear(heard, *told);
         return true;
       });
   if (!read) return read.faults();
@@ -90,6 +103,14 @@ class PointCollector {
 
   void add_turn(const TurnRow& turn) {
     if (turn.visit == visit_.visit) heard_.cows_with_a_turn.insert(turn.cow);
+  }
+
+  /// After all turns: what was on a cow that came is asked about in the crush.
+  void add_unclear_news() {
+    for (const TaskClosedBody& told : heard_.unclear) {
+      if (was_seen_or_left(told.cow)) continue;
+      add(OpenPointKind::news_unclear, told.cow, "\"" + told.words + "\": " + *told.asked);
+    }
   }
 
   /// After all turns.
@@ -174,6 +195,7 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
                                    [&](const OnFootRow& row) { points.add_on_foot(row); });
   }
   if (!read) return read.faults();
+  points.add_unclear_news();
   return std::move(points).state();
 }
 

@@ -124,7 +124,27 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
     if (named == nullptr || row.last_seen > named->last_seen) named = &row;
   }
   if (named != nullptr) return named->cow;
-  return no_such_cow(*numbers, words);
+  Fault fault = no_such_cow(*numbers, words);
+  const auto called = find_cow_called(store, herd, words);
+  if (!called) return called.faults();
+  for (const CowRow& row : *cows) {
+    if (*called != row.cow) continue;
+    fault.remedy = "A cow was called that until it was put right: she is " + said_as(row) + ".";
+  }
+  return fault;
+}
+
+Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::string_view said) {
+  const std::string words(trimmed(said));
+  const auto rows = select_as<CowCalledRow>(store, herd);
+  if (!rows) return rows.faults();
+  const CowCalledRow* last = nullptr;
+  for (const CowCalledRow& row : *rows) {
+    const bool is_said =
+        row.called == plain_number(words) || fold_case(row.called) == fold_case(words);
+    if (is_said && (last == nullptr || row.day > last->day)) last = &row;
+  }
+  return last == nullptr ? std::optional<CowId>() : std::optional<CowId>(last->cow);
 }
 
 Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,

@@ -17,6 +17,9 @@ namespace evenclaw {
 /// the nearest numbers as remedy.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
 
+/// The cow that was last called so until it was put right; nothing when none was.
+Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::string_view said);
+
 /// A cow gets a number from `day` on: an unnumbered one was recognised, or a tag was replaced. When
 /// another cow carries that number already the answer is "answer-needed" (they may be the same:
 /// unite_cows()), unless `sure`.

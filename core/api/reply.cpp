@@ -16,6 +16,13 @@ std::string answers_in_words(const std::vector<std::string>& answers) {
 
 }  // namespace
 
+std::string with_remedy(std::string words, const std::string& remedy) {
+  if (remedy.empty()) return words;
+  const bool is_over = words.empty() || words.back() == '.' || words.back() == '?' ||
+                       words.back() == ')' || words.back() == ';';
+  return words + (is_over ? " " : "; ") + remedy;
+}
+
 std::string to_line(const ReplyItem& item) {
   std::string line(item.kind == ReplyKind::there_already ? "there already" : word_of(item.kind));
   if (item.kind == ReplyKind::refused) line += " line " + std::to_string(item.line);
@@ -24,9 +31,7 @@ std::string to_line(const ReplyItem& item) {
     return item.entry ? line + ' ' + to_text(*item.entry) : line;
   }
   line += ": " + item.words + answers_in_words(item.answers);
-  if (item.remedy.empty()) return line;
-  const bool is_sentence = line.back() == '.' || line.back() == '?' || line.back() == ')';
-  return line + (is_sentence ? " " : "; ") + item.remedy;
+  return with_remedy(std::move(line), item.remedy);
 }
 
 }  // namespace evenclaw

@@ -74,6 +74,9 @@ struct Reply {
   }
 };
 
+/// The words with what to say instead, parted so that both can be read.
+std::string with_remedy(std::string words, const std::string& remedy);
+
 /// One item as a plain line. "saved 412 0190..." exactly so for a saved turn, the acknowledgement
 /// other programs read; "there already 412 0190..."; else "stop 412: words (answer: a / b)", and
 /// for a refusal "refused line 7: words remedy".

@@ -38,6 +38,7 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
   fill(rows.feet, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.findings, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.actions, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.measures, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.doubts, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.cases, faults, store, visit.herd, {});
   fill(rows.on_feet, faults, store, visit.herd, {});

@@ -36,6 +36,8 @@ Result<std::vector<FootSeen>> feet_through_time(Store& store, HerdId herd, CowId
   if (!findings) return findings.faults();
   const auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
   if (!actions) return actions.faults();
+  const auto measures = select_as<MeasureRow>(store, herd, of_cow(cow), {"position"});
+  if (!measures) return measures.faults();
   const Wording& wording = english_wording();
   std::vector<FootSeen> feet;
   for (const FootRow& row : *rows) {
@@ -47,6 +49,10 @@ Result<std::vector<FootSeen>> feet_through_time(Store& store, HerdId herd, CowId
     for (const ActionRow& action : *actions) {
       if (action.turn != row.turn || action.foot != row.foot) continue;
       foot.acts.push_back(wording.act(action, row.day));
+    }
+    for (const MeasureRow& measure : *measures) {
+      if (measure.turn != row.turn || measure.foot != row.foot) continue;
+      foot.measured.push_back(wording.measure(measure));
     }
     feet.push_back(std::move(foot));
   }
@@ -111,10 +117,19 @@ Result<NamedCount> counted(Store& store, HerdId herd, CountQuery query) {
   return count;
 }
 
+/// Who looks for a cow by what she was called by mistake wants to see where her record went.
+Result<CowId> cow_to_show(Store& store, HerdId herd, std::string_view said, Day today) {
+  const auto cow = find_cow(store, herd, said, today);
+  if (cow || cow.faults().front().slug != "cow-not-found") return cow;
+  const auto called = find_cow_called(store, herd, said);
+  if (!called) return called.faults();
+  return *called ? Result<CowId>(**called) : cow;
+}
+
 }  // namespace
 
 Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day today) {
-  const auto cow = find_cow(store, herd, said, today);
+  const auto cow = cow_to_show(store, herd, said, today);
   if (!cow) return cow.faults();
   const auto rows = select_as<CowRow>(store, herd, of_cow(*cow));
   if (!rows) return rows.faults();
@@ -127,6 +142,9 @@ Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day 
   auto numbers = select_as<CowNumberRow>(store, herd, of_cow(*cow), {"valid_from"});
   if (!numbers) return numbers.faults();
   shown.numbers = *std::move(numbers);
+  auto called = select_as<CowCalledRow>(store, herd, of_cow(*cow), {"day"});
+  if (!called) return called.faults();
+  shown.called_first = *std::move(called);
   auto feet = feet_through_time(store, herd, *cow);
   if (!feet) return feet.faults();
   shown.feet = *std::move(feet);

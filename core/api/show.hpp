@@ -25,8 +25,9 @@ struct FootSeen {
   FootState state = FootState::unsaid;
   Trimmed trimmed = Trimmed::not_called;
   bool called_lame = false;
-  std::vector<std::string> found;  // "outside claw: white line abscess, heel, bad (WLA)"
-  std::vector<std::string> acts;   // "block on inside claw"
+  std::vector<std::string> found;     // "outside claw: white line abscess, heel, bad (WLA)"
+  std::vector<std::string> acts;      // "block on inside claw"
+  std::vector<std::string> measured;  // "outside claw, toe length 78 mm"
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -38,6 +39,7 @@ struct FootSeen {
     visit("called_lame", &FootSeen::called_lame, "she came lame on this leg");
     visit("found", &FootSeen::found, "findings in words");
     visit("acts", &FootSeen::acts, "acts in words");
+    visit("measured", &FootSeen::measured, "measures in words");
   }
 };
 
@@ -46,8 +48,9 @@ struct CowShown {
   std::string cow_said;
   CowRow cow;
   std::vector<CowNumberRow> numbers;
-  std::vector<OnFootRow> on_her;    // wraps and blocks still on
-  std::vector<CaseRow> open_cases;  // not found gone yet
+  std::vector<CowCalledRow> called_first;  // what she was called until it was put right
+  std::vector<OnFootRow> on_her;           // wraps and blocks still on
+  std::vector<CaseRow> open_cases;         // not found gone yet
   std::vector<DueTask> open_tasks;
   std::vector<FootSeen> feet;  // newest first, LF RF LH RH within a day
   std::vector<TurnRow> turns;  // newest first, with the words as said
@@ -58,6 +61,7 @@ struct CowShown {
     visit("cow_said", &CowShown::cow_said, "her number, or what she looks like");
     visit("cow", &CowShown::cow, "the cow");
     visit("numbers", &CowShown::numbers, "numbers she has or had");
+    visit("called_first", &CowShown::called_first, "what she was called until it was put right");
     visit("on_her", &CowShown::on_her, "wraps and blocks still on");
     visit("open_cases", &CowShown::open_cases, "lesions not found gone yet");
     visit("open_tasks", &CowShown::open_tasks, "open tasks");
@@ -66,8 +70,9 @@ struct CowShown {
   }
 };
 
-/// A cow by any number she has or had (the newest holder of a number first), or by the words an
-/// unnumbered one was called by. Fault "cow-not-found" with the nearest numbers as remedy.
+/// A cow by any number she has or had (the newest holder of a number first), by the words an
+/// unnumbered one was called by, or by what she was called until it was put right. Fault
+/// "cow-not-found" with the nearest numbers as remedy.
 Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day today);
 
 /// One row of a named count.

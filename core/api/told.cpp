@@ -9,6 +9,7 @@
 #include "core/api/herd_log.hpp"
 #include "core/api/identities.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/news_words.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/follow_up.hpp"
@@ -35,17 +36,6 @@ struct Telling {
   }
 };
 
-std::string effect_words(const NewsEffect& effect) {
-  std::string words;
-  for (const TaskClosed& closed : effect.closes) {
-    words += (words.empty() ? "" : ", ") + ("closed: " + closed.how);
-  }
-  for (const TaskMade& made : effect.makes) {
-    words += (words.empty() ? "" : ", ") + ("to do: " + made.words);
-  }
-  return words.empty() ? "noted, closes nothing" : words;
-}
-
 Outcome record(Telling& telling, CowId cow, const NewsSaid& news, const NewsEffect& effect,
                EntryId entry) {
   if (news.news == News::gone) {
@@ -59,6 +49,7 @@ Outcome record(Telling& telling, CowId cow, const NewsSaid& news, const NewsEffe
   body.words = telling.words;
   body.closes = effect.closes;
   body.tasks = effect.makes;
+  body.asked = effect.unclear;
   return telling.journal.add(body, {entry});
 }
 
@@ -79,13 +70,14 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   if (!past) return past.faults();
   const EntryId entry = telling.journal.fresh_id();
   const NewsEffect effect = effect_of(news, *past, telling.day, entry);
+  const Outcome recorded = record(telling, *cow, news, effect, entry);
+  if (!recorded) return recorded;
   if (effect.unclear) {
     telling.answer(ReplyKind::question, news, *effect.unclear);
     return Done{};
   }
-  const Outcome recorded = record(telling, *cow, news, effect, entry);
-  if (!recorded) return recorded;
-  telling.answer(ReplyKind::told, news, effect_words(effect));
+  telling.answer(ReplyKind::told, news,
+                 words_of_effect(news.news, effect.closes, effect.makes, *past));
   return Done{};
 }
 

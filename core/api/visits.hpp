@@ -84,6 +84,7 @@ enum class OpenPointKind {
   unanswered,
   number_given_twice,
   two_versions,
+  news_unclear,  // news that could mean more than one thing
   due_not_seen,  // a task of hers is due and she was not seen
   still_on       // a wrap or block is on a cow that was not seen and nobody spoke of
 };
@@ -103,6 +104,7 @@ struct EnumWords<OpenPointKind> {
       {OpenPointKind::unanswered, "unanswered"},
       {OpenPointKind::number_given_twice, "number_given_twice"},
       {OpenPointKind::two_versions, "two_versions"},
+      {OpenPointKind::news_unclear, "news_unclear"},
       {OpenPointKind::due_not_seen, "due_not_seen"},
       {OpenPointKind::still_on, "still_on"}};
 };

@@ -85,6 +85,7 @@ struct TurnRecorded {
   std::vector<WarningShown> warnings;
   std::vector<TaskMade> tasks;
   std::vector<TaskClosed> closes;
+  std::vector<std::string> called_first;  // what she was called before her number was put right
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -95,6 +96,8 @@ struct TurnRecorded {
     visit("warnings", &TurnRecorded::warnings, "warnings shown and what was decided");
     visit("tasks", &TurnRecorded::tasks, "tasks it made");
     visit("closes", &TurnRecorded::closes, "open tasks it closed");
+    visit("called_first", &TurnRecorded::called_first,
+          "what she was called before her number was put right");
   }
 };
 
@@ -110,6 +113,7 @@ struct TaskClosedBody {
   std::string words;
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> tasks;
+  std::optional<std::string> asked;  // it could mean more than one thing, so it does nothing
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -121,6 +125,7 @@ struct TaskClosedBody {
     visit("words", &TaskClosedBody::words, "as said");
     visit("closes", &TaskClosedBody::closes, "tasks it closed");
     visit("tasks", &TaskClosedBody::tasks, "tasks it made");
+    visit("asked", &TaskClosedBody::asked, "what was asked about it; it does nothing then");
   }
 };
 

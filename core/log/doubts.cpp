@@ -24,8 +24,12 @@ std::string numbers_in_doubt(const CowSaid& cow) {
   return words + "?";
 }
 
-std::string foot_and_lesion(Foot foot, Lesion lesion) {
-  return sentence(std::string(spoken(foot))) + ", " + std::string(facts_of(lesion).name);
+std::optional<Foot> only_foot(const FootSet& feet) {
+  if (feet.count() != 1) return std::nullopt;
+  for (const Foot foot : all_feet) {
+    if (feet.has(foot)) return foot;
+  }
+  return std::nullopt;
 }
 
 bool place_is_open(const Finding& finding) {
@@ -111,24 +115,48 @@ class DoubtsOfTurn {
   }
 
   void ask_about_findings() {
-    for_each_finding([&](Foot foot, const Finding& finding) {
+    ask_of_findings(DoubtKind::place_not_called, [](const Finding& finding) -> std::string {
       const bool place = place_is_open(finding);
       const bool claw = claw_is_open(finding);
-      if (!place && !claw) return;
-      const std::string_view question =
-          !place ? ": on which claw?" : (claw ? ": where, and on which claw?" : ": where?");
-      add(DoubtKind::place_not_called, foot,
-          foot_and_lesion(foot, finding.lesion) + std::string(question));
+      if (place) return claw ? "where, and on which claw?" : "where?";
+      return claw ? "on which claw?" : "";
     });
+    ask_of_findings(DoubtKind::degree_not_called, [](const Finding& finding) -> std::string {
+      const bool is_open = finding.lesion != Lesion::dd && finding.degree == Degree::not_called;
+      return is_open ? "how bad?" : "";
+    });
+    ask_of_findings(DoubtKind::stage_not_called, [](const Finding& finding) -> std::string {
+      const bool is_open = finding.lesion == Lesion::dd && finding.stage == DdStage::not_called;
+      return is_open ? "at which stage?" : "";
+    });
+  }
+
+  // The same question about the same lesion is asked once for all feet it was called on.
+  template <class F>
+  void ask_of_findings(DoubtKind kind, F question_about) {
+    struct Question {
+      Lesion lesion;
+      std::string words;
+      FootSet feet;
+    };
+
+    std::vector<Question> questions;
     for_each_finding([&](Foot foot, const Finding& finding) {
-      if (finding.lesion == Lesion::dd || finding.degree != Degree::not_called) return;
-      add(DoubtKind::degree_not_called, foot, foot_and_lesion(foot, finding.lesion) + ": how bad?");
+      const std::string words = question_about(finding);
+      if (words.empty()) return;
+      const auto same = std::find_if(questions.begin(), questions.end(), [&](const Question& one) {
+        return one.lesion == finding.lesion && one.words == words && !one.feet.has(foot);
+      });
+      if (same != questions.end()) {
+        same->feet.add(foot);
+      } else {
+        questions.push_back({finding.lesion, words, FootSet{foot}});
+      }
     });
-    for_each_finding([&](Foot foot, const Finding& finding) {
-      if (finding.lesion != Lesion::dd || finding.stage != DdStage::not_called) return;
-      add(DoubtKind::stage_not_called, foot,
-          foot_and_lesion(foot, finding.lesion) + ": at which stage?");
-    });
+    for (const Question& one : questions) {
+      const std::string lesion(facts_of(one.lesion).name);
+      add(kind, only_foot(one.feet), sentence(spoken(one.feet)) + ", " + lesion + ": " + one.words);
+    }
   }
 
   template <class F>

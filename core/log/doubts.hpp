@@ -27,7 +27,8 @@ bool was_lifted(const FootCall& call);
 /// Doubts of each turn, numbered from 1 in the order of DoubtKind, then of the feet as called. A
 /// doubt about who she is goes once she is known by a number. A place is asked for unless the
 /// lesion sits at one place only; a claw where the lesion is kept on one; a stage for digital
-/// dermatitis and a degree for the others; nothing of a lesion that words alone name.
+/// dermatitis and a degree for the others; nothing of a lesion that words alone name. What is asked
+/// alike of one lesion on several feet is asked once.
 std::vector<DoubtRow> doubts_of(const CowStory& story, const CowRow& cow);
 
 }  // namespace evenclaw

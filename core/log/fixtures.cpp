@@ -100,7 +100,7 @@ class FixtureBook {
 
   void take(const Told<TaskClosedBody>& told) {
     const std::optional<NewsOfFixture> news = fixture_news(told.body.news);
-    if (!news) return;
+    if (!news || told.body.asked) return;
     apply({feet_meant(told.body), news->fixture, Claw::not_called, news->end, told.moment.day});
   }
 

@@ -22,7 +22,7 @@ std::vector<CountQuery> make_named_counts() {
        "turn",
        {"visit", "reason"},
        {},
-       {"walks_sound", "stops", "asks", "unanswered"}},
+       {"came_lame", "walks_sound", "stops", "asks", "unanswered"}},
       {"turns_by_end", "turn", {"visit", "end"}, {}, {}},
       {"actions_by_kind_and_visit", "action", {"visit", "action"}, {}, {}},
       {"cases_by_family_and_relapse", "foot_case", {"family", "relapse"}, {}, {"times_found"}},

@@ -1,6 +1,7 @@
 #include "core/log/picture.hpp"
 
 #include <algorithm>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -46,6 +47,9 @@ TurnRow turn_row(const CowStory& story, const TurnTold& told) {
   TurnRow row = row_of_turn<TurnRow>(story, told);
   row.number_said = turn.cow.number;
   row.reason = turn.reason;
+  for (const Reason reason : turn.also) row.also.add(reason);
+  row.reason_words = turn.reason_words;
+  row.came_lame = came_for(turn, Reason::lame) || !turn.lame.empty();
   row.lame = turn.lame;
   row.end = turn.end;
   row.end_reason = turn.end_reason;
@@ -63,6 +67,16 @@ TurnRow turn_row(const CowStory& story, const TurnTold& told) {
   row.words = joined(told.body.words);
   row.note = turn.note;
   return row;
+}
+
+void add_called(const CowStory& story, const TurnTold& told, Rows& rows) {
+  const std::set<std::string> each_once(told.body.called_first.begin(),
+                                        told.body.called_first.end());
+  for (const std::string& called : each_once) {
+    CowCalledRow row = row_of_turn<CowCalledRow>(story, told);
+    row.called = called;
+    rows.cow_called.push_back(std::move(row));
+  }
 }
 
 void add_feet(const CowStory& story, const TurnTold& told, Rows& rows) {
@@ -134,6 +148,21 @@ void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
   for (const Action& action : told.body.turn.actions) add(action, std::nullopt);
 }
 
+void add_measures(const CowStory& story, const TurnTold& told, Rows& rows) {
+  std::int32_t position = 0;
+  for (const FootCall& call : told.body.turn.feet) {
+    for (const Measure& measure : call.measures) {
+      MeasureRow row = row_of_turn<MeasureRow>(story, told);
+      row.position = ++position;
+      row.foot = call.foot;
+      row.claw = measure.claw;
+      row.measure = measure.kind;
+      row.length = measure.length;
+      rows.measures.push_back(std::move(row));
+    }
+  }
+}
+
 }  // namespace
 
 Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries) {
@@ -146,9 +175,11 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
   rows.cows.push_back(cow_row_of(story, rows.cow_numbers));
   for (const TurnTold& turn : story.turns) {
     rows.turns.push_back(turn_row(story, turn));
+    add_called(story, turn, rows);
     add_feet(story, turn, rows);
     add_findings(story, turn, rows);
     add_actions(story, turn, rows);
+    add_measures(story, turn, rows);
   }
   mark_called_twice(story, rows.feet);
   rows.cases = link_cases(story, rows.findings);

@@ -12,9 +12,9 @@ namespace {
 
 /// Nothing but "nothing found" on every one of today's feet, and nothing else to tell.
 bool is_all_well(const CowSeen& cow, const VisitView& view) {
-  const bool something = !cow.findings.empty() || !cow.actions.empty() || !cow.doubts.empty() ||
-                         !cow.on_feet.empty() || !cow.warnings.empty() || cow.came_lame ||
-                         cow.turns.size() != 1;
+  const bool something = !cow.findings.empty() || !cow.actions.empty() || !cow.measures.empty() ||
+                         !cow.doubts.empty() || !cow.on_feet.empty() || !cow.warnings.empty() ||
+                         cow.came_lame || cow.turns.size() != 1;
   if (something || cow.turns[0]->end != TurnEnd::done || !cow.turns[0]->note.empty()) return false;
   if (cow.feet.empty() || !unsaid_feet(cow, view.input.visit.todays_feet).empty()) return false;
   const bool feet_well = std::all_of(cow.feet.begin(), cow.feet.end(), [&](const FootRow* row) {
@@ -45,7 +45,7 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
   };
   add(view.names.looks(cow.cow), Emphasis::strong);
   for (const TurnRow* turn : cow.turns) {
-    add(wording.reason(turn->reason, turn->lame), Emphasis::plain);
+    add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
     add(turn_end_words(*turn, wording), Emphasis::strong);
   }
@@ -133,7 +133,7 @@ Card card_of(const CowSeen& cow, const VisitView& view) {
 std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   const TurnRow& turn = *cow.turns[0];
-  std::string reason = wording.reason(turn.reason, turn.lame);
+  std::string reason = wording.reasons(turn);
   if (turn.walks_sound) reason += ", " + wording.say(Saying::walks_sound);
   FootSet feet;
   for (const FootRow* row : cow.feet) feet.add(row->foot);

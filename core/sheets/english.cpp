@@ -58,8 +58,13 @@ constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
                                        {ActionKind::spray, "spray"},
                                        {ActionKind::paste, "paste"},
                                        {ActionKind::see_again, "see again"},
+                                       {ActionKind::watch_her_walk, "watch her walk"},
                                        {ActionKind::vet, "vet asked for"},
                                        {ActionKind::told_farmer, "farmer told"}};
+
+constexpr Worded<MeasureKind> measures[] = {{MeasureKind::toe_length, "toe length"},
+                                            {MeasureKind::heel_height, "heel height"},
+                                            {MeasureKind::sole_thickness, "sole thickness"}};
 
 constexpr Worded<Weekday> weekdays[] = {{Weekday::monday, "Mon"},    {Weekday::tuesday, "Tue"},
                                         {Weekday::wednesday, "Wed"}, {Weekday::thursday, "Thu"},
@@ -227,9 +232,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::nothing_due, "Nothing is due."},
     {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
 
-constexpr WordingTables tables = {"en",    feet,   claws,  lesions, {},   places_beside_white_line,
-                                  degrees, stages, states, reasons, acts, weekdays,
-                                  months,  sayings};
+constexpr WordingTables tables = {"en",     feet,   claws,  lesions, {},   places_beside_white_line,
+                                  degrees,  stages, states, reasons, acts, measures,
+                                  weekdays, months, sayings};
 
 constexpr Wording wording(tables);
 

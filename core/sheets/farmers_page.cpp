@@ -17,12 +17,18 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
   std::move(more.begin(), more.end(), std::back_inserter(blocks));
 }
 
+std::string why_she_came(const CowSeen& cow, const Wording& wording) {
+  std::string why;
+  for (const TurnRow* turn : cow.turns) {
+    const bool is_told = turn->reason != Reason::not_called || turn->came_lame;
+    if (is_told) why += (why.empty() ? "" : ", ") + wording.reasons(*turn);
+  }
+  return why.empty() ? wording.say(Saying::vet_reason_not_called) : why;
+}
+
 /// Nothing is called "nothing found" that was not called so.
 std::string without_finding(const CowSeen& cow, const TaskRow& task, const Wording& wording) {
-  if (!task.foot) {
-    return cow.came_lame ? wording.reason(Reason::lame, cow.lame)
-                         : wording.say(Saying::vet_reason_not_called);
-  }
+  if (!task.foot) return why_she_came(cow, wording);
   const std::string state = wording.state(state_of(cow, *task.foot));
   const bool lame_there = cow.came_lame && (cow.lame.empty() || cow.lame.has(*task.foot));
   return lame_there ? wording.say(Saying::vet_came_lame) + ", " + state : state;

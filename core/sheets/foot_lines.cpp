@@ -130,6 +130,9 @@ TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
       sentences.add(wording.act(*row, view.input.visit.day), Emphasis::plain);
     }
   }
+  for (const MeasureRow* row : cow.measures) {
+    if (row->foot == foot) sentences.add(wording.measure(*row), Emphasis::plain);
+  }
   bool called_twice = false;
   for (const FootRow* row : cow.feet) {
     if (row->foot != foot) continue;

@@ -34,7 +34,7 @@ void add_turns(CowsById& cows, const VisitSheetInput& input) {
       if (row.lame.has(foot)) cow.lame.add(foot);
       if (row.lifted.has(foot)) cow.lifted.add(foot);
     }
-    if (row.reason == Reason::lame || !row.lame.empty()) cow.came_lame = true;
+    if (row.came_lame) cow.came_lame = true;
     if (row.end != TurnEnd::not_done) cow.in_crush = true;
   }
 }
@@ -62,6 +62,9 @@ void add_visit_rows(CowsById& cows, const VisitSheetInput& input) {
   });
   add_rows(cows, input.rows.actions, [&](CowSeen& cow, const ActionRow& row) {
     if (row.visit == visit) cow.actions.push_back(&row);
+  });
+  add_rows(cows, input.rows.measures, [&](CowSeen& cow, const MeasureRow& row) {
+    if (row.visit == visit) cow.measures.push_back(&row);
   });
   add_rows(cows, input.rows.doubts, [&](CowSeen& cow, const DoubtRow& row) {
     if (row.visit == visit) cow.doubts.push_back(&row);
@@ -97,6 +100,7 @@ void put_in_order(CowSeen& cow) {
   };
   std::sort(cow.findings.begin(), cow.findings.end(), by_position);
   std::sort(cow.actions.begin(), cow.actions.end(), by_position);
+  std::sort(cow.measures.begin(), cow.measures.end(), by_position);
   std::sort(cow.doubts.begin(), cow.doubts.end(), by_position);
   std::sort(cow.turns.begin(), cow.turns.end(),
             [](const TurnRow* a, const TurnRow* b) { return a->turn < b->turn; });

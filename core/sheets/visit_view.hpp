@@ -16,6 +16,7 @@ struct CowSeen {
   std::vector<const FootRow*> feet;
   std::vector<const FindingRow*> findings;
   std::vector<const ActionRow*> actions;
+  std::vector<const MeasureRow*> measures;
   std::vector<const DoubtRow*> doubts;
   std::vector<const CaseRow*> cases;      // known on the day of the visit
   std::vector<const OnFootRow*> on_feet;  // on her when she left the crush, or not known to be off

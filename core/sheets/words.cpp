@@ -161,14 +161,36 @@ std::string Wording::act(const ActionRow& row, Day near) const {
              {{"what", words}, {"date", date(*row.said_for, near)}});
 }
 
-std::string Wording::reason(Reason reason, const FootSet& lame) const {
-  const std::string words = words_of(tables_.reasons, reason);
-  if (lame.empty()) {
-    return reason == Reason::lame ? say(Saying::lame_leg_not_called) : words;
+std::string Wording::measure(const MeasureRow& row) const {
+  std::string words;
+  if (row.claw != Claw::not_called) append(words, claw(row.claw));
+  append(words, words_of(tables_.measures, row.measure) + ' ' + to_text(row.length));
+  return words;
+}
+
+std::string Wording::lameness(const FootSet& legs) const {
+  if (legs.empty()) return say(Saying::lame_leg_not_called);
+  return say(Saying::lame_on, {{"feet", feet(legs)}});
+}
+
+std::string Wording::reasons(const TurnRow& row) const {
+  std::string words;
+  const auto add = [&](Reason reason) {
+    if (reason == Reason::lame) {
+      append(words, lameness(row.lame));
+    } else if (reason == Reason::other && !row.reason_words.empty()) {
+      append(words, row.reason_words);
+    } else {
+      append(words, words_of(tables_.reasons, reason));
+    }
+  };
+  ReasonSet others = row.also;
+  if (row.came_lame) others.add(Reason::lame);
+  if (row.reason != Reason::not_called || others.empty()) add(row.reason);
+  for (const EnumWord<Reason>& known : EnumWords<Reason>::table) {
+    if (others.has(known.value) && known.value != row.reason) add(known.value);
   }
-  const std::string leg = say(Saying::lame_on, {{"feet", feet(lame)}});
-  const bool tells_more = reason != Reason::lame && reason != Reason::not_called;
-  return tells_more ? words + ", " + leg : leg;
+  return words;
 }
 
 std::string Wording::date(Day day, Day near) const {

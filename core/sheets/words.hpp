@@ -11,6 +11,7 @@
 
 #include "core/base/date.hpp"
 #include "core/sheets/saying.hpp"
+#include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -37,6 +38,7 @@ struct WordingTables {
   std::span<const Worded<FootState>> states;  // all but `finding`, which is said by its findings
   std::span<const Worded<Reason>> reasons;
   std::span<const Worded<ActionKind>> acts;
+  std::span<const Worded<MeasureKind>> measures;
   std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
   std::span<const std::string_view> months;   // twelve, short: "Nov"
   std::span<const Worded<Saying>> sayings;
@@ -81,8 +83,12 @@ class Wording {
   /// a block that goes on, else left out. `near` is the day of the visit.
   [[nodiscard]] std::string act(const ActionRow& row, Day near) const;
 
-  /// "lame on left hind", "recheck", "reason not called".
-  [[nodiscard]] std::string reason(Reason reason, const FootSet& lame) const;
+  /// "outside claw, toe length 78 mm".
+  [[nodiscard]] std::string measure(const MeasureRow& row) const;
+
+  /// Why she came, all that was said: "lame on left hind", "fresh, lame on left hind", "swollen
+  /// hock", "reason not called".
+  [[nodiscard]] std::string reasons(const TurnRow& row) const;
 
   /// "Thu 26 Nov"; with the year when it is not the year of `near`.
   [[nodiscard]] std::string date(Day day, Day near) const;
@@ -101,6 +107,7 @@ class Wording {
  private:
   [[nodiscard]] std::string place(Place place, Lesion lesion) const;
   [[nodiscard]] std::string code(const FindingRow& row) const;
+  [[nodiscard]] std::string lameness(const FootSet& legs) const;
 
   const WordingTables& tables_;
 };

@@ -66,6 +66,28 @@ struct CowNumberRow {
   }
 };
 
+/// What a cow was called by until somebody put it right: she is found by it and never carries it.
+struct CowCalledRow {
+  static constexpr std::string_view table = "cow_called";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;
+  std::string called;  // a number without leading zeros, or what she looks like
+  VisitId visit;
+  Day day;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &CowCalledRow::herd, "herd");
+    visit("cow", &CowCalledRow::cow, "cow");
+    visit("turn", &CowCalledRow::turn, "the entry that recorded it");
+    visit("called", &CowCalledRow::called, "what she was called until it was put right");
+    visit("visit", &CowCalledRow::visit, "visit");
+    visit("day", &CowCalledRow::day, "day of the visit");
+  }
+};
+
 struct VisitRow {
   static constexpr std::string_view table = "visit";
   static constexpr int key_columns = 2;
@@ -102,7 +124,10 @@ struct TurnRow {
   VisitId visit;
   Day day;
   std::string number_said;
-  Reason reason = Reason::not_called;
+  Reason reason = Reason::not_called;  // the one said first
+  ReasonSet also;
+  std::string reason_words;  // of another reason
+  bool came_lame = false;    // said to be lame, with the leg or without
   FootSet lame;
   TurnEnd end = TurnEnd::done;
   std::string end_reason;
@@ -125,6 +150,9 @@ struct TurnRow {
     visit("day", &TurnRow::day, "day of the visit");
     visit("number_said", &TurnRow::number_said, "number as said");
     visit("reason", &TurnRow::reason, "why she came");
+    visit("also", &TurnRow::also, "why else she came");
+    visit("reason_words", &TurnRow::reason_words, "words for another reason");
+    visit("came_lame", &TurnRow::came_lame, "said to be lame, with the leg or without");
     visit("lame", &TurnRow::lame, "legs she came lame on");
     visit("end", &TurnRow::end, "done, not done or unfinished");
     visit("end_reason", &TurnRow::end_reason, "why not done or unfinished");

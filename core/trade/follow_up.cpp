@@ -90,6 +90,9 @@ void put_call_tasks(std::vector<TaskMade>& tasks, const Action& action, std::opt
                     Day visit_day) {
   const Aim aim = {foot, Claw::none, day_meant(action.when, visit_day)};
   if (action.kind == ActionKind::see_again) put(tasks, task_from(see_again_rule, aim, visit_day));
+  if (action.kind == ActionKind::watch_her_walk) {
+    put(tasks, task_from(watch_her_walk_rule, {{}, Claw::none, aim.said}, visit_day));
+  }
   if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
 }
 
@@ -123,6 +126,7 @@ std::string_view told_as(ActionKind kind) {
     case ActionKind::spray:
     case ActionKind::paste:
     case ActionKind::see_again:
+    case ActionKind::watch_her_walk:
     case ActionKind::vet:
     case ActionKind::told_farmer:
       return {};

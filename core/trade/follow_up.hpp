@@ -62,9 +62,9 @@ struct TaskClosed {
 std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day visit_day);
 
 /// What one piece of news does. `unclear` is set, and nothing closed, when it could mean more than
-/// one thing (two wraps on and no foot named, for "wrap off"; all four feet named mean every wrap)
-/// or when no such wrap or block is known of her. A block the farmer has seen on her closes
-/// nothing: its check is the trimmer's.
+/// one thing (two wraps on and no foot named, for "wrap off"; "wraps off" or all four feet named
+/// mean every wrap) or when no such wrap or block is known of her. A block the farmer has seen on
+/// her closes nothing: its check is the trimmer's.
 struct NewsEffect {
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> makes;         // "still lame" makes a look due today

@@ -21,11 +21,12 @@ FootSet both_in(const FootSet& a, const FootSet& b) {
   return both;
 }
 
-std::string spoken_feet(const FootSet& feet) {
+/// "left hind or right hind".
+std::string one_of(const FootSet& feet) {
   std::string words;
   for (const Foot foot : all_feet) {
     if (!feet.has(foot)) continue;
-    if (!words.empty()) words += ", ";
+    if (!words.empty()) words += " or ";
     words += spoken(foot);
   }
   return words;
@@ -45,19 +46,20 @@ FootSet feet_with(Fixture fixture, const Rows& past) {
 /// What has to be asked before "block off" can be taken to mean these feet; nothing when clear.
 std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture, const Rows& past) {
   const FootSet known = feet_with(fixture, past);
-  const std::string who_and_what = news.number + ": " + std::string(fixture_name(fixture));
-  if (known.empty()) return who_and_what + " off, but none is known on her. Which cow?";
-  if (news.feet.empty() && known.count() > 1) {
-    return who_and_what + " off on which foot (" + spoken_feet(known) + ")?";
+  const std::string what(fixture_name(fixture));
+  if (known.empty()) return "No " + what + " is known on her. Was it another cow?";
+  if (news.feet.empty() && !news.all && known.count() > 1) {
+    return "Which " + what + ": " + one_of(known) + "?";
   }
   if (!news.feet.empty() && both_in(news.feet, known).empty()) {
-    return who_and_what + " off on " + spoken_feet(news.feet) + ", but it is on " +
-           spoken_feet(known) + ". Which?";
+    return "Her " + what + " is on " + spoken(known) + ", not on " + spoken(news.feet) +
+           ". Which is right?";
   }
   for (const Foot foot : all_feet) {
-    if (fixture == Fixture::wrap || (!news.feet.empty() && !news.feet.has(foot))) continue;
+    const bool foot_meant = news.feet.empty() || news.feet.has(foot);
+    if (fixture == Fixture::wrap || news.all || !foot_meant) continue;
     if (claws_of_block_tasks(open_tasks(past), foot).size() > 1) {
-      return who_and_what + " off on which claw, " + std::string(spoken(foot)) + "?";
+      return "Which block of " + std::string(spoken(foot)) + ": outside or inside?";
     }
   }
   return std::nullopt;
@@ -86,7 +88,7 @@ NewsEffect looked_at(const NewsSaid& news, const Rows& past) {
   }
   if (news.feet.empty() && feet.count() > 1) {
     effect.closes.clear();
-    effect.unclear = news.number + ": which foot was looked at (" + spoken_feet(feet) + ")?";
+    effect.unclear = "Which foot was looked at: " + one_of(feet) + "?";
   }
   return effect;
 }

@@ -48,6 +48,16 @@ const FollowUpRule see_again_rule = {
     35,
     "when no time was said: the only published recheck for trimmers, about 4 weeks (AHDB, Cramer "
     "2015)"};
+const FollowUpRule watch_her_walk_rule = {
+    "watch-her-walk",
+    1,
+    TaskKind::watch_her_walk,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "common practice, no source: made only by being called; the caller says by when, no number of "
+    "days is published"};
 const FollowUpRule vet_rule = {"vet",
                                1,
                                TaskKind::vet,
@@ -75,8 +85,9 @@ bool is_block_task(TaskKind kind) {
 }  // namespace
 
 std::span<const FollowUpRule> all_follow_up_rules() {
-  static const std::array rules = {wrap_off_rule,  block_check_rule, block_off_rule,
-                                   see_again_rule, vet_rule,         still_lame_rule};
+  static const std::array rules = {wrap_off_rule,  block_check_rule,    block_off_rule,
+                                   see_again_rule, watch_her_walk_rule, vet_rule,
+                                   still_lame_rule};
   return rules;
 }
 

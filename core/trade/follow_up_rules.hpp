@@ -13,6 +13,7 @@ extern const FollowUpRule wrap_off_rule;
 extern const FollowUpRule block_check_rule;
 extern const FollowUpRule block_off_rule;
 extern const FollowUpRule see_again_rule;
+extern const FollowUpRule watch_her_walk_rule;  // made only by being called, with its time
 extern const FollowUpRule vet_rule;
 extern const FollowUpRule still_lame_rule;
 

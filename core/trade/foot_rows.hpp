@@ -132,6 +132,35 @@ struct ActionRow {
   }
 };
 
+struct MeasureRow {
+  static constexpr std::string_view table = "measure";
+  static constexpr int key_columns = 4;
+  HerdId herd;
+  CowId cow;
+  EntryId turn;
+  std::int32_t position = 0;  // in the turn, from 1
+  VisitId visit;
+  Day day;
+  Foot foot = Foot::lf;
+  Claw claw = Claw::not_called;
+  MeasureKind measure = MeasureKind::toe_length;
+  Length length;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("herd", &MeasureRow::herd, "herd");
+    visit("cow", &MeasureRow::cow, "cow");
+    visit("turn", &MeasureRow::turn, "the entry that recorded it");
+    visit("position", &MeasureRow::position, "which measure of the turn");
+    visit("visit", &MeasureRow::visit, "visit");
+    visit("day", &MeasureRow::day, "day of the visit");
+    visit("foot", &MeasureRow::foot, "LF RF LH RH");
+    visit("claw", &MeasureRow::claw, "outside, inside, both or not called");
+    visit("measure", &MeasureRow::measure, "what was measured");
+    visit("length", &MeasureRow::length, "tenths of a millimetre");
+  }
+};
+
 /// The same lesion at the same place followed through time.
 struct CaseRow {
   static constexpr std::string_view table = "foot_case";

@@ -54,6 +54,7 @@ std::optional<FixtureSaid> fixture_said(ActionKind kind) {
     case ActionKind::spray:
     case ActionKind::paste:
     case ActionKind::see_again:
+    case ActionKind::watch_her_walk:
     case ActionKind::vet:
     case ActionKind::told_farmer:
       return std::nullopt;

@@ -14,11 +14,13 @@ namespace evenclaw {
 struct Rows {
   std::vector<CowRow> cows;
   std::vector<CowNumberRow> cow_numbers;
+  std::vector<CowCalledRow> cow_called;
   std::vector<VisitRow> visits;
   std::vector<TurnRow> turns;
   std::vector<FootRow> feet;
   std::vector<FindingRow> findings;
   std::vector<ActionRow> actions;
+  std::vector<MeasureRow> measures;
   std::vector<CaseRow> cases;
   std::vector<OnFootRow> on_feet;
   std::vector<TaskRow> tasks;
@@ -30,11 +32,13 @@ template <class RowsLike, class F>
 void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cows);
   f(rows.cow_numbers);
+  f(rows.cow_called);
   f(rows.visits);
   f(rows.turns);
   f(rows.feet);
   f(rows.findings);
   f(rows.actions);
+  f(rows.measures);
   f(rows.cases);
   f(rows.on_feet);
   f(rows.tasks);

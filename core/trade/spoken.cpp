@@ -19,6 +19,21 @@ std::string_view spoken(Foot foot) {
   return {};
 }
 
+std::string spoken(const FootSet& feet) {
+  if (feet == four_feet) return "all four feet";
+  if (feet == hind_feet) return "both hinds";
+  if (feet == front_feet) return "both fronts";
+  std::string words;
+  int left = feet.count();
+  for (const Foot foot : all_feet) {
+    if (!feet.has(foot)) continue;
+    words += spoken(foot);
+    --left;
+    if (left > 0) words += left == 1 ? " and " : ", ";
+  }
+  return words;
+}
+
 std::string_view spoken(Claw claw) {
   switch (claw) {
     case Claw::outside:

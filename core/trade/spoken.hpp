@@ -12,6 +12,9 @@ namespace evenclaw {
 /// "left hind".
 std::string_view spoken(Foot foot);
 
+/// "left hind", "both hinds", "left front and right hind", "all four feet"; "" of none.
+std::string spoken(const FootSet& feet);
+
 /// "outside", "inside", "both"; "" where no claw makes sense or none was called.
 std::string_view spoken(Claw claw);
 

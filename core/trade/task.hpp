@@ -106,6 +106,7 @@ struct NewsSaid {
   std::string number;
   News news = News::looked_at;
   FootSet feet;
+  bool all = false;  // "wraps off": all that are on her
   friend bool operator==(const NewsSaid&, const NewsSaid&) = default;
 };
 

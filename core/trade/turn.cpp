@@ -21,6 +21,11 @@ FootCall* find_foot(Turn& turn, Foot foot) {
   return const_cast<FootCall*>(find_foot(std::as_const(turn), foot));
 }
 
+bool came_for(const Turn& turn, Reason reason) {
+  return turn.reason == reason ||
+         std::find(turn.also.begin(), turn.also.end(), reason) != turn.also.end();
+}
+
 Turn settled(Turn turn, FootSet todays_feet) {
   for (FootCall& call : turn.feet) {
     if (!call.findings.empty()) call.state = FootState::finding;

@@ -12,6 +12,7 @@
 #include "core/trade/foot.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/place.hpp"
+#include "core/trade/reason.hpp"
 
 namespace evenclaw {
 
@@ -40,16 +41,6 @@ struct CowSaid {
     visit("alternatives", &CowSaid::alternatives, "the other numbers it might be");
     visit("looks", &CowSaid::looks, "what she looks like, when she has no number");
   }
-};
-
-enum class Reason { not_called, routine, lame, recheck, dry_off, heifer, fresh, other };
-
-template <>
-struct EnumWords<Reason> {
-  static constexpr EnumWord<Reason> table[] = {
-      {Reason::not_called, "not_called"}, {Reason::routine, "routine"}, {Reason::lame, "lame"},
-      {Reason::recheck, "recheck"},       {Reason::dry_off, "dry_off"}, {Reason::heifer, "heifer"},
-      {Reason::fresh, "fresh"},           {Reason::other, "other"}};
 };
 
 /// A time as said: a number of days (weeks are seven each) or a weekday; neither when not said.
@@ -112,6 +103,7 @@ enum class ActionKind {
   spray,
   paste,
   see_again,
+  watch_her_walk,
   vet,
   told_farmer
 };
@@ -135,6 +127,7 @@ struct EnumWords<ActionKind> {
                                                    {ActionKind::spray, "spray"},
                                                    {ActionKind::paste, "paste"},
                                                    {ActionKind::see_again, "see_again"},
+                                                   {ActionKind::watch_her_walk, "watch_her_walk"},
                                                    {ActionKind::vet, "vet"},
                                                    {ActionKind::told_farmer, "told_farmer"}};
 };
@@ -235,8 +228,9 @@ struct EnumWords<TurnEnd> {
 
 struct Turn {
   CowSaid cow;
-  Reason reason = Reason::not_called;
-  std::string reason_words;    // for Reason::other
+  Reason reason = Reason::not_called;  // the one said first
+  std::vector<Reason> also;            // the others: "fresh, lame LH"
+  std::string reason_words;            // for Reason::other
   FootSet lame;                // "lame LH"; empty with Reason::lame means the leg was not named
   std::vector<FootCall> feet;  // at most one per foot, in the order first named
   bool rest_fine = false;      // "rest fine", "nothing found": fills today's feet when settled
@@ -252,6 +246,7 @@ struct Turn {
   static void fields(Visitor&& visit) {
     visit("cow", &Turn::cow, "the cow as named");
     visit("reason", &Turn::reason, "why she came");
+    visit("also", &Turn::also, "why else she came, in the order said");
     visit("reason_words", &Turn::reason_words, "words for another reason");
     visit("lame", &Turn::lame, "the legs she came lame on");
     visit("feet", &Turn::feet, "foot by foot");
@@ -266,6 +261,9 @@ struct Turn {
 
 const FootCall* find_foot(const Turn& turn, Foot foot);
 FootCall* find_foot(Turn& turn, Foot foot);
+
+/// Whether that is one of the reasons she came for.
+bool came_for(const Turn& turn, Reason reason);
 
 /// The turn as it is recorded: "rest fine" becomes nothing found on those of today's feet nobody
 /// spoke of, never more; a foot with a finding is in state finding; `rest_fine` itself stays.

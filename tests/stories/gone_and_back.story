@@ -17,7 +17,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-question 77: 77 was told gone on 13 Oct; recorded as a new cow. Is she the same?
+question 77: 77 was said to be gone on 13 Oct; taken for a new cow. Is she the same?
 saved 77
 
 ## cow 77

@@ -18,7 +18,7 @@ visit 2026-10-27
 412, 531 wraps off
 
 ## answered
-told 412: wrap off right hind: wrap taken off
+told 412: closed: wrap off right hind
 refused line 1: No cow of this herd carries the number 531. Did you mean 513?
 
 ## due 2026-10-27

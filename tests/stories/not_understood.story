@@ -34,5 +34,5 @@ case: DD RH, found 1x
 2026-10-27 RH: digital dermatitis, raw, behind (DD)
 
 ## ended
-unfinished 413: Her turn was not finished: not understood: 413 LHH sole ulcer middle, bad
+unfinished 413: Her turn was not finished: "413 LHH sole ulcer middle, bad" was not understood
 lifted_not_called 413: Left hind: what was found?

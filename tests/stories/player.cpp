@@ -41,6 +41,7 @@ std::string foot_line(const FootSeen& seen) {
   if (seen.state == FootState::nothing_found) parts.emplace_back("nothing found");
   if (seen.state == FootState::not_lifted) parts.emplace_back("not lifted");
   parts.insert(parts.end(), seen.acts.begin(), seen.acts.end());
+  parts.insert(parts.end(), seen.measured.begin(), seen.measured.end());
   if (parts.empty()) parts.emplace_back("finding not called");
   for (std::size_t i = 0; i < parts.size(); ++i) line += (i == 0 ? "" : "; ") + parts[i];
   return line;
@@ -219,6 +220,10 @@ std::vector<std::string> StoryPlayer::cow(const std::string& said) {
       show_cow(tablet().place.store, tablet().place.herd().herd, said, day("2026-10-27"));
   if (!shown) return {shown.faults().front().message};
   std::vector<std::string> lines;
+  for (const CowCalledRow& row : shown->called_first) {
+    lines.push_back("cow " + shown->cow_said + ", called " + row.called + " on " +
+                    to_text(row.day) + ", then put right");
+  }
   for (const OnFootRow& row : shown->on_her) lines.push_back(fixture_line(row));
   for (const CaseRow& row : shown->open_cases) lines.push_back(case_line(row));
   for (const FootSeen& seen : shown->feet) lines.push_back(foot_line(seen));

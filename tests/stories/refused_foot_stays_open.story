@@ -29,5 +29,5 @@ saved 413
 2026-10-27 RH: nothing found
 
 ## ended
-unfinished 412: Her turn was not finished: not understood: LH outsde sole ulcer middle, bad
+unfinished 412: Her turn was not finished: "LH outsde sole ulcer middle, bad" was not understood
 lifted_not_called 412: Left hind: what was found?

@@ -27,9 +27,9 @@ today all four
 
 ## answered
 told: today's feet: LF RF LH RH
-told 412: wrap off right hind: wrap taken off
-told 513: wrap off left hind: wrap taken off
-told 77: block check right hind, inside claw: gone, block off right hind, inside claw: gone
+told 412: closed: wrap off right hind
+told 513: closed: wrap off left hind
+told 77: closed: block check right hind, inside claw; block off right hind, inside claw
 told 620: to do: still lame, look at her feet
 
 ## due 2026-10-27

@@ -26,6 +26,7 @@ ask 421: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap stil
 saved 421
 
 ## cow 421
+cow 421, called 412 on 2026-10-27, then put right
 case: SH LH outside, found 1x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found

@@ -94,19 +94,23 @@ void RecordingState::check_her(bool finished, std::string_view text) {
 
 void RecordingState::show_marks() {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
-  for (const std::string& mark : marks_of(whole ? *whole : in_crush_->draft.turn)) {
-    if (!in_crush_->marks.insert(mark).second) continue;
-    answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
+  std::vector<Mark> fresh;
+  for (const Mark& mark : marks_of(whole ? *whole : in_crush_->draft.turn)) {
+    if (in_crush_->marks.insert(told_of({mark}).front()).second) fresh.push_back(mark);
   }
+  for (const std::string& mark : told_of(fresh)) show_mark(mark);
   if (!typed_ || !in_crush_->draft.turn.rest_fine) return;
   const FootSet open = left_open(*in_crush_);
   for (const Foot foot : all_feet) {
     if (!open.has(foot)) continue;
     const std::string mark =
         std::string(spoken(foot)) + " stays open: what was said of it was not understood";
-    if (!in_crush_->marks.insert(mark).second) continue;
-    answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
+    if (in_crush_->marks.insert(mark).second) show_mark(mark);
   }
+}
+
+void RecordingState::show_mark(const std::string& mark) {
+  answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
 }
 
 }  // namespace evenclaw

@@ -60,6 +60,8 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
   in_crush_->earlier.reset();
+  in_crush_->called_first = wrong.body.called_first;
+  in_crush_->called_first.push_back(said_as(wrong.body.turn.cow));
   in_crush_->draft.turn = wrong.body.turn;
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;

@@ -84,11 +84,11 @@ CowFound CowFinder::carrier_left(std::string_view plain, const std::vector<Numbe
   const Known* cow = known(left.front().cow);
   const std::string number(plain);
   if (*cow->left_on == where_.day) {
-    return {cow->cow, number + " was told gone today. Is she still here?"};
+    return {cow->cow, number + " was said to be gone today. Is she still here?"};
   }
   return {numbered_cow_id(where_.herd, plain, where_.visit),
-          number + " was told gone on " + spoken(*cow->left_on) +
-              "; recorded as a new cow. Is she the same?"};
+          number + " was said to be gone on " + spoken(*cow->left_on) +
+              "; taken for a new cow. Is she the same?"};
 }
 
 CowFound CowFinder::not_valid_now(std::string_view plain) const {

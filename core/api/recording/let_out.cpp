@@ -17,8 +17,9 @@ bool nothing_was_said(const Turn& turn) {
 
 std::string not_understood(const std::vector<RefusedLine>& lines) {
   std::string all;
-  for (const RefusedLine& line : lines) all += (all.empty() ? "" : " / ") + line.text;
-  return all;
+  for (const RefusedLine& line : lines) all += (all.empty() ? "" : ", ") + ('"' + line.text + '"');
+  if (lines.empty()) return {};
+  return all + (lines.size() == 1 ? " was" : " were") + " not understood";
 }
 
 void add_reason(Turn& turn, const std::string& reason) {
@@ -57,9 +58,8 @@ void RecordingState::end_turn(LetOutBy why) {
   const bool nothing_said = nothing_was_said(turn);
   const std::string unread = not_understood(in_crush_->refused);
   if (!unread.empty()) {
-    add_reason(turn, "not understood: " + unread);
-    if (typed_)
-      answer(ReplyKind::mark, "not understood and not said again: " + unread).cow = cow_in_crush();
+    add_reason(turn, unread);
+    if (typed_) answer(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
   } else if (nothing_said && !(why == LetOutBy::done && in_crush_->earlier)) {
     add_reason(turn, "nothing was said");
   }
@@ -72,7 +72,7 @@ void RecordingState::end_turn(LetOutBy why) {
     case LetOutBy::end_of_input:
       return add_reason(turn, "the input ended");
     case LetOutBy::other_visit:
-      return add_reason(turn, "another visit was gone on with");
+      return add_reason(turn, "another visit was taken up");
   }
 }
 
@@ -108,6 +108,7 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   body.visit = visit_.visit;
   body.cow = cow.cow;
   body.words = whole_words(cow);
+  body.called_first = cow.called_first;
   body.turn = whole ? *whole : as_settled(cow);
   body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
   body.tasks = tasks_made(body.turn, past, visit_.day, first);

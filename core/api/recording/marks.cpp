@@ -1,5 +1,8 @@
 #include "core/api/recording/marks.hpp"
 
+#include <algorithm>
+#include <cstddef>
+
 #include "core/trade/lesion.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -30,17 +33,35 @@ std::string missing_of(const Finding& finding) {
 
 }  // namespace
 
-std::vector<std::string> marks_of(const Turn& turn) {
-  std::vector<std::string> marks;
+std::vector<Mark> marks_of(const Turn& turn) {
+  std::vector<Mark> marks;
   for (const FootCall& call : turn.feet) {
     for (const Finding& finding : call.findings) {
       const std::string missing = missing_of(finding);
       if (missing.empty() || finding.lesion == Lesion::other) continue;
-      marks.push_back(missing + " not called (" + std::string(spoken(call.foot)) + " " +
-                      std::string(facts_of(finding.lesion).name) + ")");
+      marks.push_back({call.foot, finding.lesion, missing});
     }
   }
   return marks;
+}
+
+std::vector<std::string> told_of(const std::vector<Mark>& marks) {
+  std::vector<std::string> told;
+  for (std::size_t i = 0; i < marks.size(); ++i) {
+    const auto same_thing = [&](const Mark& mark) {
+      return mark.lesion == marks[i].lesion && mark.missing == marks[i].missing;
+    };
+    if (std::any_of(marks.begin(), marks.begin() + static_cast<std::ptrdiff_t>(i), same_thing)) {
+      continue;
+    }
+    FootSet feet;
+    for (const Mark& mark : marks) {
+      if (same_thing(mark)) feet.add(mark.foot);
+    }
+    told.push_back(marks[i].missing + " not called (" + spoken(feet) + " " +
+                   std::string(facts_of(marks[i].lesion).name) + ")");
+  }
+  return told;
 }
 
 }  // namespace evenclaw

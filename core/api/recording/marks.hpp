@@ -8,7 +8,19 @@
 
 namespace evenclaw {
 
-/// "place, degree not called (left hind white line abscess)", one per finding that lacks something.
-std::vector<std::string> marks_of(const Turn& turn);
+struct Mark {
+  Foot foot = Foot::lf;
+  Lesion lesion = Lesion::other;
+  std::string missing;  // "place, degree"
+
+  friend bool operator==(const Mark&, const Mark&) = default;
+};
+
+/// One per finding that lacks something.
+std::vector<Mark> marks_of(const Turn& turn);
+
+/// "place, degree not called (left hind white line abscess)"; the same of several feet is told
+/// once.
+std::vector<std::string> told_of(const std::vector<Mark>& marks);
 
 }  // namespace evenclaw

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/news_words.hpp"
 #include "core/api/people.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
@@ -13,28 +14,6 @@
 namespace evenclaw {
 
 namespace {
-
-std::string words_of_task(const CowPast& past, TaskId task) {
-  for (const TaskRow& row : past.rows.tasks) {
-    if (row.task == task) return row.words;
-  }
-  return "a task";
-}
-
-/// "wrap off left hind: wrap taken off".
-std::string effect_words(const std::vector<TaskClosed>& closes, const std::vector<TaskMade>& makes,
-                         const CowPast& past) {
-  std::string words;
-  for (const TaskClosed& closed : closes) {
-    if (!words.empty()) words += ", ";
-    words += words_of_task(past, closed.task) + ": " + closed.how;
-  }
-  for (const TaskMade& made : makes) {
-    if (!words.empty()) words += ", ";
-    words += "to do: " + made.words;
-  }
-  return words.empty() ? "noted, closes nothing" : words;
-}
 
 std::vector<TaskClosed> all_open(const CowPast& past, std::vector<TaskClosed> closes) {
   for (const TaskRow& row : past.rows.tasks) {
@@ -79,10 +58,7 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   const EntryId entry = journal_.fresh_id();
   const NewsEffect effect = effect_of(news, *past, visit_.day, entry);
   const std::string number = plain_number(news.number);
-  if (effect.unclear) {
-    answer(ReplyKind::question, *effect.unclear).cow = number;
-    return Done{};
-  }
+  if (effect.unclear) return ask_about_news(cow, news, *effect.unclear, text);
   const EntryFacts facts{entry, {}, by_, {}};
   Outcome added = Done{};
   std::vector<TaskClosed> closes = effect.closes;
@@ -105,11 +81,29 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   }
   if (!added) return added;
   before_.add_told(cow, news.news, news.feet);
-  answer(ReplyKind::told, effect_words(closes, effect.makes, *past)).cow = number;
+  answer(ReplyKind::told, words_of_effect(news.news, closes, effect.makes, *past)).cow = number;
   const Outcome answered = answer_by_news(cow, news, text);
   if (!answered) return answered;
   if (!in_crush_ || in_crush_->cow != cow) return Done{};
   return look_again_at_past();
+}
+
+/// What was said is kept as it was said, does nothing, and is asked about again when the visit
+/// closes unless it was told more plainly by then.
+Outcome RecordingState::ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
+                                       std::string_view text) {
+  answer(ReplyKind::question, question).cow = plain_number(news.number);
+  const std::string words(trimmed(text));
+  if (!before_.asks_now(cow, words)) return Done{};
+  TaskClosedBody body;
+  body.cow = cow;
+  body.visit = visit_.visit;
+  body.day = visit_.day;
+  body.news = news.news;
+  body.feet = news.feet;
+  body.words = words;
+  body.asked = question;
+  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
 }
 
 Outcome RecordingState::todays_feet(const FootSet& feet) {

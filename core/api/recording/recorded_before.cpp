@@ -60,7 +60,13 @@ void RecordedBefore::read(const Entry& entry) {
     recorded.body = *std::move(turn);
     keep(std::move(recorded));
   }
-  if (const auto told = body_as<TaskClosedBody>(entry)) add_told(told->cow, told->news, told->feet);
+  const auto told = body_as<TaskClosedBody>(entry);
+  if (!told) return;
+  if (told->asked) {
+    asked_.insert({told->cow, told->words});
+  } else {
+    add_told(told->cow, told->news, told->feet);
+  }
 }
 
 const RecordedTurn* RecordedBefore::add(RecordedTurn turn) {
@@ -157,6 +163,10 @@ int RecordedBefore::turns_of(CowId cow) const {
 
 bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet) const {
   return told_.count({cow, news, to_text(feet)}) > 0;
+}
+
+bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
+  return asked_.insert({cow, words}).second;
 }
 
 void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet) {

@@ -6,6 +6,7 @@
 #include <set>
 #include <string>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include "core/api/journal.hpp"
@@ -65,6 +66,8 @@ class RecordedBefore {
   /// The same news of the same cow was recorded for this visit.
   [[nodiscard]] bool was_told(CowId cow, News news, const FootSet& feet) const;
   void add_told(CowId cow, News news, const FootSet& feet);
+  /// News nobody could be sure of: true the first time these words are said of her.
+  bool asks_now(CowId cow, const std::string& words);
 
   /// Caller and writer as they were last on this device; nil when nothing tells.
   [[nodiscard]] SaidBy last_said_by() const { return last_said_by_; }
@@ -77,6 +80,7 @@ class RecordedBefore {
   std::deque<RecordedTurn> turns_;  // pointers into it stay good
   std::set<EntryId> matched_;
   std::set<std::tuple<CowId, News, std::string>> told_;
+  std::set<std::pair<CowId, std::string>> asked_;
   DeviceId device_;
   SaidBy last_said_by_;
 };

@@ -48,25 +48,14 @@ bool is_list_of_numbers(const std::vector<Token>& tokens) {
 }
 
 bool belongs_to_a_turn(TermKind kind) {
-  constexpr TermKind kinds[] = {TermKind::foot,
-                                TermKind::feet,
-                                TermKind::claw,
-                                TermKind::lesion,
-                                TermKind::place,
-                                TermKind::degree,
-                                TermKind::stage,
-                                TermKind::foot_state,
-                                TermKind::rest_fine,
-                                TermKind::trimmed,
-                                TermKind::reason,
-                                TermKind::lame,
-                                TermKind::came_for,
-                                TermKind::turn_end,
-                                TermKind::opened_act,
-                                TermKind::product_act,
-                                TermKind::walks_sound,
-                                TermKind::see_again,
-                                TermKind::white_line_place};
+  constexpr TermKind kinds[] = {
+      TermKind::foot,        TermKind::feet,       TermKind::claw,
+      TermKind::lesion,      TermKind::place,      TermKind::degree,
+      TermKind::stage,       TermKind::foot_state, TermKind::nothing_after_all,
+      TermKind::watch,       TermKind::rest_fine,  TermKind::trimmed,
+      TermKind::reason,      TermKind::lame,       TermKind::came_for,
+      TermKind::turn_end,    TermKind::opened_act, TermKind::product_act,
+      TermKind::walks_sound, TermKind::see_again,  TermKind::white_line_place};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

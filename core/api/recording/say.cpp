@@ -178,7 +178,10 @@ Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
       if (named->feet.has(foot) && is_new) cow.fine_before_named.add(foot);
     }
   }
-  return add_clause(cow.draft, clause);
+  const std::string called = said_as(cow.draft.turn.cow);
+  const Outcome added = add_clause(cow.draft, clause);
+  if (added && std::holds_alternative<CowCorrected>(clause)) cow.called_first.push_back(called);
+  return added;
 }
 
 Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
@@ -199,6 +202,7 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   if (!opened) return opened;
   in_crush_->draft = std::move(before.draft);
   in_crush_->draft.turn.cow = cow;
+  in_crush_->called_first = std::move(before.called_first);
   in_crush_->warnings = std::move(before.warnings);
   in_crush_->marks = std::move(before.marks);
   in_crush_->fine_before_named = before.fine_before_named;

@@ -40,13 +40,14 @@ struct InCrush {
   CowId cow;
   CowPast past;
   WarningLedger warnings;
-  std::optional<EarlierTurn> earlier;  // gone on with unless she contradicts it
-  std::set<std::string> marks;         // shown already
-  FootSet fine_before_named;           // "rest fine" was said before these were spoken of
-  std::vector<RefusedLine> refused;    // lines about her that nobody could read
-  bool done_said = false;              // kept in only because a warning was open
-  bool named_in_refused = false;       // nobody has named her in a line that could be read
-  std::size_t first_answer = 0;        // of the answers not given yet, the first about her
+  std::optional<EarlierTurn> earlier;     // gone on with unless she contradicts it
+  std::set<std::string> marks;            // shown already
+  FootSet fine_before_named;              // "rest fine" was said before these were spoken of
+  std::vector<RefusedLine> refused;       // lines about her that nobody could read
+  std::vector<std::string> called_first;  // before her number was put right
+  bool done_said = false;                 // kept in only because a warning was open
+  bool named_in_refused = false;          // nobody has named her in a line that could be read
+  std::size_t first_answer = 0;           // of the answers not given yet, the first about her
 };
 
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
@@ -133,6 +134,7 @@ class RecordingState {
   [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);
   void show_marks();
+  void show_mark(const std::string& mark);
 
   // let_out.cpp
   Outcome let_out(LetOutBy why);
@@ -158,6 +160,8 @@ class RecordingState {
   Outcome tell(const NewsSaid& news, std::string_view text);
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
   Outcome tell_gone(CowId cow, const std::vector<TaskClosed>& closes, std::string_view text);
+  Outcome ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
+                         std::string_view text);
   void unknown_cow(const NewsSaid& news);
   Outcome todays_feet(const FootSet& feet);
   Result<std::optional<PersonId>> person(std::string_view name);

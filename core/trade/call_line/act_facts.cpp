@@ -35,6 +35,7 @@ constexpr ActFacts act_table[] = {
     {A::spray, K::product_act, no_claw, ActTime::none, on_foot, lifted},
     {A::paste, K::product_act, no_claw, ActTime::none, on_foot, lifted},
     {A::see_again, K::see_again, no_claw, ActTime::when, on_cow, from_afar},
+    {A::watch_her_walk, K::watch, no_claw, ActTime::when, on_cow, from_afar},
     {A::vet, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::told_farmer, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
 };

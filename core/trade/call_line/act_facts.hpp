@@ -26,4 +26,9 @@ struct ActFacts {
 std::span<const ActFacts> all_acts();
 const ActFacts& facts_of(ActionKind kind);
 
+/// Concerns all of her, whatever foot was named last.
+constexpr bool is_always_of_the_cow(ActionKind kind) {
+  return kind == ActionKind::told_farmer || kind == ActionKind::watch_her_walk;
+}
+
 }  // namespace evenclaw

@@ -75,11 +75,7 @@ class Objection {
  public:
   explicit Objection(const TurnDraft& draft) : draft_(draft), turn_(draft.turn) {}
 
-  Why operator()(const ReasonSaid& said) const {
-    if (turn_.reason == Reason::not_called || turn_.reason == said.reason) return std::nullopt;
-    return impossible("another reason was said already: " + std::string(word_of(turn_.reason)),
-                      "say the second one in a note");
-  }
+  Why operator()(const ReasonSaid&) const { return std::nullopt; }
 
   Why operator()(const FeetNamed&) const { return std::nullopt; }
 
@@ -121,6 +117,9 @@ class Objection {
 
   Why operator()(const ActionSaid& said) const {
     const ActFacts& facts = facts_of(said.action.kind);
+    if (said.action.kind == ActionKind::watch_her_walk && !said.action.when.said()) {
+      return impossible("nobody said by when she is to be watched", "say such as 14d or Thu");
+    }
     const bool of_cow = said.whole_cow || draft_.feet_named.empty();
     if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
     if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);
@@ -174,7 +173,7 @@ class Objection {
     const auto count = [&said](const std::vector<Action>& actions) {
       return count_taken_back(actions, said.action);
     };
-    if (!draft_.feet_named.empty() && said.action.kind != ActionKind::told_farmer) {
+    if (!draft_.feet_named.empty() && !is_always_of_the_cow(said.action.kind)) {
       return why_not_taken_back("that", [&](const FootCall& call) { return count(call.actions); });
     }
     if (count(turn_.actions) == 0) return impossible("that was not said of her");
@@ -237,7 +236,11 @@ class Addition {
   explicit Addition(TurnDraft& draft) : draft_(draft), turn_(draft.turn) {}
 
   void operator()(const ReasonSaid& said) const {
-    turn_.reason = said.reason;
+    if (turn_.reason == Reason::not_called) {
+      turn_.reason = said.reason;
+    } else if (!came_for(turn_, said.reason)) {
+      turn_.also.push_back(said.reason);
+    }
     turn_.lame.add(said.lame);
     if (!said.words.empty()) append(turn_.reason_words, said.words);
   }
@@ -313,7 +316,7 @@ class Addition {
   }
 
   void operator()(const ActTakenBack& said) const {
-    const bool of_cow = draft_.feet_named.empty() || said.action.kind == ActionKind::told_farmer;
+    const bool of_cow = draft_.feet_named.empty() || is_always_of_the_cow(said.action.kind);
     if (of_cow) return take_back(turn_.actions, said.action);
     on_each_foot([&said](FootCall& call) { take_back(call.actions, said.action); });
   }

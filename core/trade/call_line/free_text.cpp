@@ -17,23 +17,15 @@ bool ends_text(TokenKind kind, TextExtent extent) {
 
 // Words that nobody needs to describe a cow, a product or a reason, but that call something.
 bool calls_something(TermKind kind) {
-  constexpr TermKind calling[] = {TermKind::foot,
-                                  TermKind::feet,
-                                  TermKind::lesion,
-                                  TermKind::block_act,
-                                  TermKind::wrap_act,
-                                  TermKind::opened_act,
-                                  TermKind::product_act,
-                                  TermKind::plain_act,
-                                  TermKind::see_again,
-                                  TermKind::foot_state,
-                                  TermKind::rest_fine,
-                                  TermKind::trimmed,
-                                  TermKind::nothing_after_all,
-                                  TermKind::lame,
-                                  TermKind::walks_sound,
-                                  TermKind::done,
-                                  TermKind::caller,
+  constexpr TermKind calling[] = {TermKind::foot,        TermKind::feet,
+                                  TermKind::lesion,      TermKind::block_act,
+                                  TermKind::wrap_act,    TermKind::opened_act,
+                                  TermKind::product_act, TermKind::plain_act,
+                                  TermKind::see_again,   TermKind::watch,
+                                  TermKind::foot_state,  TermKind::rest_fine,
+                                  TermKind::trimmed,     TermKind::nothing_after_all,
+                                  TermKind::lame,        TermKind::walks_sound,
+                                  TermKind::done,        TermKind::caller,
                                   TermKind::writer};
   return std::find(std::begin(calling), std::end(calling), kind) != std::end(calling);
 }

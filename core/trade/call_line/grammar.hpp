@@ -40,7 +40,8 @@ enum class Spot : unsigned char {
   product,
   product_name,
   see_again,
-  time,  // a time must follow
+  watch,  // a time must follow, perhaps behind a comma
+  time,   // a time must follow
   time_number,
   measure,
   measure_number,

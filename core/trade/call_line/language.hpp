@@ -20,12 +20,18 @@ struct Phrase {
   std::string_view words;
   TermKind kind;
   int value = 0;
+  bool plural = false;  // "wraps off": all of them
 };
 
 /// A row of the table: the words, what they are, and which value of that kind.
 template <class E>
 constexpr Phrase says(std::string_view words, TermKind kind, E value) {
   return {words, kind, static_cast<int>(value)};
+}
+
+template <class E>
+constexpr Phrase says_of_all(std::string_view words, TermKind kind, E value) {
+  return {words, kind, static_cast<int>(value), true};
 }
 
 class Language {

@@ -288,7 +288,7 @@ void LineBuilder::say_news(const Term& term) {
   news_from_ = clauses_.size();
   news_said_ = true;
   for (const std::string& number : news_numbers_) {
-    add(NewsSaid{number, *news, news_feet_}, term);
+    add(NewsSaid{number, *news, news_feet_, term.plural}, term);
   }
 }
 

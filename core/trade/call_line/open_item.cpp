@@ -20,8 +20,7 @@ Refusal said_already(std::string_view what) {
 }
 
 Refusal has_none(std::string_view what) {
-  return not_understood("nothing that was said last has a " + std::string(what),
-                        "name the lesion first");
+  return not_understood("what was said last has no " + std::string(what), "name the lesion first");
 }
 
 // The place a word means once the lesion is known: the heel of a white line lesion is the white
@@ -179,7 +178,7 @@ ActionSaid new_act(ActionKind kind) {
   ActionSaid said{};
   said.action.kind = kind;
   said.action.claw = facts_of(kind).takes_claw ? Claw::not_called : Claw::none;
-  said.whole_cow = kind == ActionKind::told_farmer;
+  said.whole_cow = is_always_of_the_cow(kind);
   return said;
 }
 

@@ -88,6 +88,14 @@ std::string remedy_for(TermKind kind) {
   return {};
 }
 
+// What is taken back may have been said on an earlier line, and a time may still be to come.
+bool is_judged_later(const TurnClause& clause) {
+  const auto* act = std::get_if<ActionSaid>(&clause);
+  const bool awaits_time = act != nullptr && act->action.kind == ActionKind::watch_her_walk;
+  return awaits_time || std::holds_alternative<FindingTakenBack>(clause) ||
+         std::holds_alternative<ActTakenBack>(clause);
+}
+
 class Parser {
  public:
   Parser(LineSort sort, std::string_view text, const LineContext& context, const Language& language,
@@ -136,7 +144,9 @@ class Parser {
       const bool is_whole = behind.kind == TokenKind::number && behind.length <= 2;
       if (is_whole) return zone_term(match.word_count + 1, behind);
     }
-    return term_of(match.phrase->kind, match.word_count, match.phrase->value);
+    Term term = term_of(match.phrase->kind, match.word_count, match.phrase->value);
+    term.plural = match.phrase->plural;
+    return term;
   }
 
   [[nodiscard]] Term zone_term(std::size_t count, const Token& number) const {
@@ -346,7 +356,7 @@ class Parser {
 
   // Contradictions within the line, found by saying it to a draft of its own. What was said of a
   // foot on an earlier line is not known here, so clauses before the first foot or cow are not
-  // judged, nor is what is taken back.
+  // judged.
   void check_in_draft() {
     TurnDraft draft;
     bool is_known = false;
@@ -362,9 +372,7 @@ class Parser {
       is_known |= std::holds_alternative<FeetNamed>(*clause);
       if (!is_known) continue;
       const Outcome outcome = add_clause(draft, *clause);
-      const bool may_be_earlier = std::holds_alternative<FindingTakenBack>(*clause) ||
-                                  std::holds_alternative<ActTakenBack>(*clause);
-      if (outcome.ok() || may_be_earlier) continue;
+      if (outcome.ok() || is_judged_later(*clause)) continue;
       const Fault& why = outcome.faults().front();
       add_fault({why.slug, why.message, why.remedy}, placed.from);
     }

@@ -168,15 +168,15 @@ void write_cow(LineWriter& out, const CowSaid& cow) {
   if (cow.known == CowKnown::doubtful && cow.alternatives.empty()) out.mark("?");
 }
 
-void write_reason(LineWriter& out, const Turn& turn) {
-  if (turn.reason == Reason::not_called) return;
+void write_reason(LineWriter& out, const Turn& turn, Reason reason) {
+  if (reason == Reason::not_called) return;
   out.part();
-  if (turn.reason == Reason::lame) {
+  if (reason == Reason::lame) {
     write_feet(out.say(K::lame), turn.lame);
-  } else if (turn.reason == Reason::other) {
+  } else if (reason == Reason::other) {
     out.say(K::came_for).free(turn.reason_words, TextExtent::to_strong);
   } else {
-    out.say(K::reason, turn.reason);
+    out.say(K::reason, reason);
   }
 }
 
@@ -184,7 +184,8 @@ std::string cow_line(const Turn& turn, const Language& language) {
   LineWriter out(language);
   write_cow(out, turn.cow);
   out.end_head(turn.cow.known != CowKnown::unnumbered);
-  write_reason(out, turn);
+  write_reason(out, turn, turn.reason);
+  for (const Reason reason : turn.also) write_reason(out, turn, reason);
   for (const Action& action : turn.actions) write_action(out, action);
   if (turn.walks_sound) out.part().say(K::walks_sound);
   if (turn.rest_fine) out.part().say(K::rest_fine);

@@ -110,7 +110,8 @@ class Suggester {
   }
 
   void offer_kind(TermKind kind, Spot spot) {
-    if (kind == TermKind::number && (spot == Spot::time || spot == Spot::see_again)) offer_times();
+    const bool is_time = spot == Spot::time || spot == Spot::see_again || spot == Spot::watch;
+    if (kind == TermKind::number && is_time) offer_times();
     for (const Phrase& phrase : language_.phrases()) {
       const bool fits = phrase.kind == kind && is_printed(phrase, language_);
       if (fits) offer(phrase.words, phrase.kind, meaning_in_time(phrase));

@@ -35,6 +35,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::product_act, "something done"},
     {TermKind::plain_act, "something done"},
     {TermKind::see_again, "something done"},
+    {TermKind::watch, "something done"},
     {TermKind::off, "when it comes off"},
     {TermKind::weekday, "a weekday"},
     {TermKind::days_word, "a time such as 28d"},

@@ -55,6 +55,7 @@ enum class TermKind : unsigned char {
   product_act,  // ActionKind
   plain_act,    // ActionKind
   see_again,    // ActionKind
+  watch,        // ActionKind
   // times
   off,
   weekday,  // Weekday
@@ -106,6 +107,7 @@ constexpr FootSet feet_of(FeetGroup group) {
 struct Term {
   TermKind kind = TermKind::stray;
   int value = 0;
+  bool plural = false;
   std::string_view said;  // as typed
   std::size_t first_token = 0;
   std::size_t token_count = 0;

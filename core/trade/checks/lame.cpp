@@ -74,7 +74,7 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
       firings.push_back(lame_on(foot, ", and that foot was not lifted: lift it, or vet."));
     }
   }
-  const bool leg_unknown = turn.reason == Reason::lame && turn.lame.empty();
+  const bool leg_unknown = came_for(turn, Reason::lame) && turn.lame.empty();
   if (leg_unknown && let_out && some_foot_found_fine(turn) && !something_was_found(turn) &&
       !vet_called(turn)) {
     firings.push_back(lame_leg_unknown());

@@ -65,6 +65,31 @@ TEST_CASE("a turn becomes rows of turn, feet, findings and actions") {
   CHECK_FALSE(rows.actions[2].foot);
 }
 
+TEST_CASE("a turn tells every reason she came for and every measure") {
+  Farm farm;
+  FootCall measured = nothing_found(Foot::lh);
+  measured.measures = {{MeasureKind::toe_length, Claw::outside, Length{785}},
+                       {MeasureKind::sole_thickness, Claw::not_called, Length{40}}};
+  TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24", {measured});
+  body.turn.reason = Reason::fresh;
+  body.turn.also = {Reason::other, Reason::lame};
+  body.turn.reason_words = "swollen hock";
+  farm.turn(body);
+  const Rows rows = farm.rows_of(cow_named("412"));
+
+  REQUIRE(rows.turns.size() == 1);
+  CHECK(rows.turns[0].reason == Reason::fresh);
+  CHECK(rows.turns[0].also == ReasonSet{Reason::lame, Reason::other});
+  CHECK(rows.turns[0].reason_words == "swollen hock");
+  CHECK(rows.turns[0].came_lame);
+
+  REQUIRE(rows.measures.size() == 2);
+  CHECK(rows.measures[0].measure == MeasureKind::toe_length);
+  CHECK(rows.measures[0].claw == Claw::outside);
+  CHECK(rows.measures[0].length == Length{785});
+  CHECK(rows.measures[1].position == 2);
+}
+
 TEST_CASE("nothing is pictured of a cow nobody wrote about") {
   Farm farm;
   farm.turn(cow_named("412"), "2026-11-24", {});

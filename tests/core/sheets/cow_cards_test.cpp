@@ -35,8 +35,9 @@ TEST_CASE("whatever else there is to say of a cow gives her a card") {
   using Change = void (*)(InventedDay&);
   const Change changes[] = {
       [](InventedDay& day) { day.last_turn().note = "kicks"; },
+      [](InventedDay& day) { day.measured(Foot::lh, 785); },
       [](InventedDay& day) { day.last_turn().end = TurnEnd::unfinished; },
-      [](InventedDay& day) { day.last_turn().reason = Reason::lame; },
+      [](InventedDay& day) { day.last_turn().came_lame = true; },
       [](InventedDay& day) { day.did({ActionKind::told_farmer}); },
       [](InventedDay& day) { day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9); },
       [](InventedDay& day) { day.warned(Rank::ask, "Still on?", ""); },

@@ -81,6 +81,7 @@ class InventedDay {
     row.day = input_.visit.day;
     row.reason = reason;
     row.lame = lame;
+    row.came_lame = reason == Reason::lame || !lame.empty();
     rows().turns.push_back(row);
     return rows().turns.back();
   }
@@ -169,6 +170,20 @@ class InventedDay {
       put_on(wrap ? Fixture::wrap : Fixture::block, *acted.foot, acted.claw, 0);
     }
     return rows().actions.back();
+  }
+
+  MeasureRow& measured(Foot foot, std::int32_t tenths_mm) {
+    MeasureRow row;
+    row.herd = input_.visit.herd;
+    row.cow = last_turn().cow;
+    row.turn = last_turn().turn;
+    row.position = ++position_;
+    row.visit = input_.visit.visit;
+    row.day = input_.visit.day;
+    row.foot = foot;
+    row.length.tenths_mm = tenths_mm;
+    rows().measures.push_back(row);
+    return rows().measures.back();
   }
 
   OnFootRow& put_on(Fixture fixture, Foot foot, Claw claw, int days_ago) {

@@ -52,6 +52,7 @@ TEST_CASE("English has words for every value it is asked for") {
   check_complete(tables.states, {FootState::finding});
   check_complete(tables.reasons);
   check_complete(tables.acts);
+  check_complete(tables.measures);
   check_complete(tables.weekdays);
   CHECK(tables.months.size() == 12);
 }
@@ -149,12 +150,45 @@ TEST_CASE("taken off, came off and still on are three different things") {
   CHECK(said.size() == 4);
 }
 
-TEST_CASE("why she came names the leg when it was called") {
-  CHECK(words.reason(Reason::lame, {Foot::lh}) == "lame on left hind");
-  CHECK(words.reason(Reason::lame, {}) == "lame, leg not called");
-  CHECK(words.reason(Reason::recheck, {Foot::rf}) == "recheck, lame on right front");
-  CHECK(words.reason(Reason::not_called, {}) == "reason not called");
-  CHECK(words.reason(Reason::not_called, {Foot::lh}) == "lame on left hind");
+TEST_CASE("why she came tells every reason, and the leg when it was called") {
+  struct Row {
+    Reason reason;
+    ReasonSet also;
+    FootSet lame;
+    bool came_lame;
+    const char* told;
+  };
+
+  const std::vector<Row> rows = {
+      {Reason::lame, {}, {Foot::lh}, true, "lame on left hind"},
+      {Reason::lame, {}, {}, true, "lame, leg not called"},
+      {Reason::recheck, {}, {Foot::rf}, true, "recheck, lame on right front"},
+      {Reason::not_called, {}, {}, false, "reason not called"},
+      {Reason::not_called, {}, {Foot::lh}, true, "lame on left hind"},
+      {Reason::fresh, {Reason::lame}, {Foot::lh}, true, "fresh, lame on left hind"},
+      {Reason::dry_off, {Reason::lame}, hind_feet, true, "dry-off, lame on both hind feet"},
+      {Reason::lame, {Reason::fresh}, {Foot::lh}, true, "lame on left hind, fresh"},
+      {Reason::other, {Reason::fresh}, {}, false, "swollen hock, fresh"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.told);
+    TurnRow turn;
+    turn.reason = row.reason;
+    turn.also = row.also;
+    turn.lame = row.lame;
+    turn.came_lame = row.came_lame;
+    if (row.reason == Reason::other) turn.reason_words = "swollen hock";
+    CHECK(words.reasons(turn) == row.told);
+  }
+}
+
+TEST_CASE("a measure tells the claw when it was called") {
+  MeasureRow row;
+  row.length.tenths_mm = 785;
+  row.claw = Claw::not_called;
+  CHECK(words.measure(row) == "toe length 78.5 mm");
+  row.claw = Claw::outside;
+  CHECK(words.measure(row) == "outside claw, toe length 78.5 mm");
 }
 
 TEST_CASE("silence is never nothing found") {

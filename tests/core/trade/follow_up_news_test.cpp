@@ -60,7 +60,7 @@ TEST_CASE("wrap off with two wraps on is asked about and closes nothing") {
   const NewsEffect effect = after(News::wrap_off, two_wraps());
   CHECK(effect.closes.empty());
   REQUIRE(effect.unclear.has_value());
-  CHECK(*effect.unclear == "412: wrap off on which foot (left hind, right hind)?");
+  CHECK(*effect.unclear == "Which wrap: left hind or right hind?");
 }
 
 TEST_CASE("a foot named makes it clear, and all four mean every wrap") {
@@ -70,16 +70,35 @@ TEST_CASE("a foot named makes it clear, and all four mean every wrap") {
   CHECK(after(News::wrap_off, past, four_feet).closes.size() == 2);
 }
 
+TEST_CASE("wraps off and blocks off mean all that are on her") {
+  const NewsSaid wraps{"412", News::wrap_off, {}, true};
+  const NewsEffect unwrapped = effect_of(wraps, two_wraps().known, today, entry(99));
+  CHECK(unwrapped.closes.size() == 2);
+  CHECK_FALSE(unwrapped.unclear);
+
+  const Past blocked = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)},
+                                  {Foot::lh, act(ActionKind::block_on, Claw::outside)},
+                                  {Foot::rh, act(ActionKind::block_on, Claw::inside)}});
+  const NewsSaid blocks{"412", News::block_off, {}, true};
+  CHECK(effect_of(blocks, blocked.known, today, entry(99)).closes.size() == 6);
+  CHECK(effect_of(blocks, Past().known, today, entry(99)).unclear);
+}
+
+TEST_CASE("a foot named with wraps off means that foot alone") {
+  const NewsSaid said{"412", News::wrap_off, {Foot::lh}, true};
+  CHECK(effect_of(said, two_wraps().known, today, entry(99)).closes.size() == 1);
+}
+
 TEST_CASE("a wrap off on the foot without one is asked about") {
   const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
   const NewsEffect effect = after(News::wrap_off, past, {Foot::rh});
   CHECK(effect.closes.empty());
-  CHECK(effect.unclear == "412: wrap off on right hind, but it is on left hind. Which?");
+  CHECK(effect.unclear == "Her wrap is on left hind, not on right hind. Which is right?");
 }
 
 TEST_CASE("a wrap off on a cow without one may be another cow") {
   const NewsEffect effect = after(News::wrap_off, Past());
-  CHECK(effect.unclear == "412: wrap off, but none is known on her. Which cow?");
+  CHECK(effect.unclear == "No wrap is known on her. Was it another cow?");
 }
 
 TEST_CASE("block off closes check and removal") {
@@ -93,7 +112,7 @@ TEST_CASE("block off with a block on each claw is asked about") {
                                {Foot::lh, act(ActionKind::block_on, Claw::outside)}});
   const NewsEffect effect = after(News::block_off, past);
   CHECK(effect.closes.empty());
-  CHECK(effect.unclear == "412: block off on which claw, left hind?");
+  CHECK(effect.unclear == "Which block of left hind: outside or inside?");
 }
 
 TEST_CASE("still on closes nothing: the check is the trimmer's") {
@@ -111,7 +130,7 @@ TEST_CASE("a look done is crossed off, and asked about when two are open") {
       with_acts({{Foot::lh, act(ActionKind::see_again)}, {Foot::rh, act(ActionKind::see_again)}});
   CHECK(after(News::looked_at, two).closes.empty());
   CHECK(after(News::looked_at, two).unclear ==
-        "412: which foot was looked at (left hind, right hind)?");
+        "Which foot was looked at: left hind or right hind?");
   CHECK(after(News::looked_at, two, {Foot::lh}).closes.size() == 1);
 }
 

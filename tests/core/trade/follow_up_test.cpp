@@ -421,3 +421,14 @@ TEST_CASE("after every turn a wrap that is on has exactly one open task") {
     }
   }
 }
+
+TEST_CASE("her walk is watched by the farmer until the day that was said") {
+  Turn turn = cow({foot(Foot::lh, {})});
+  turn.actions.push_back(act(ActionKind::watch_her_walk, Claw::none, {14, {}}));
+  const std::vector<TaskMade> tasks = made(turn);
+  REQUIRE(tasks.size() == 1);
+  check_days(tasks[0], 14, 14, 15);
+  CHECK(tasks[0].kind == TaskKind::watch_her_walk);
+  CHECK(tasks[0].owner == Owner::farmer);
+  CHECK_FALSE(tasks[0].foot);
+}

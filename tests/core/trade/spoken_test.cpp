@@ -33,3 +33,13 @@ TEST_CASE("a sentence starts with a capital") {
   CHECK(sentence("") == "");
   CHECK(sentence("412 gone") == "412 gone");
 }
+
+TEST_CASE("feet are named together as people name them") {
+  CHECK(spoken(FootSet{}).empty());
+  CHECK(spoken(FootSet{Foot::lh}) == "left hind");
+  CHECK(spoken(hind_feet) == "both hinds");
+  CHECK(spoken(front_feet) == "both fronts");
+  CHECK(spoken(four_feet) == "all four feet");
+  CHECK(spoken(FootSet{Foot::lf, Foot::rh}) == "left front and right hind");
+  CHECK(spoken(FootSet{Foot::lf, Foot::lh, Foot::rh}) == "left front, left hind and right hind");
+}

@@ -28,11 +28,11 @@ TEST_CASE("a lost block or wrap is seen without lifting the foot, putting one on
   CHECK(facts_of(ActionKind::spray).needs_lifting);
 }
 
-TEST_CASE("only the vet, telling the farmer and seeing again concern the whole cow") {
+TEST_CASE("only the vet, telling the farmer, seeing again and her walk concern the whole cow") {
   for (const ActFacts& facts : all_acts()) {
-    const bool concerns_cow = facts.kind == ActionKind::vet ||
-                              facts.kind == ActionKind::told_farmer ||
-                              facts.kind == ActionKind::see_again;
+    const bool concerns_cow =
+        facts.kind == ActionKind::vet || facts.kind == ActionKind::told_farmer ||
+        facts.kind == ActionKind::see_again || facts.kind == ActionKind::watch_her_walk;
     CHECK(facts.on_whole_cow == concerns_cow);
   }
 }

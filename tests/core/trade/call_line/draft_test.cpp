@@ -219,7 +219,6 @@ TEST_CASE("what cannot be, or has nothing to go to, is refused and changes nothi
       {{"412 LH not lifted", "length 78mm"}, "call-impossible"},
       {{"412 LH not lifted", "spray"}, "call-impossible"},
       {{"412 LH trimmed", "not trimmed"}, "call-impossible"},
-      {{"412 heifer", "lame LH"}, "call-impossible"},
       {{"412 LH SU", "not done, no time"}, "call-impossible"},
       {{"412 unfinished, down", "not done"}, "call-impossible"},
       {{"412 LH SU", "no, no DD"}, "call-impossible"},
@@ -265,6 +264,20 @@ TEST_CASE("a wrap seen on a foot that stays on the ground is told") {
 TEST_CASE("a finding after nothing found makes the foot one with a finding") {
   const Turn turn = turn_of({"412 LH nothing found", "SH slight"});
   CHECK(find_foot(turn, Foot::lh)->state == FootState::finding);
+}
+
+TEST_CASE("a cow may come for more than one reason") {
+  check_each({
+      {"fresh and lame", {"412 fresh lame LH"}, "412 fresh; lame LH"},
+      {"on another line", {"412 dry off", "lame LH and RF"}, "412 dry off; lame RF and LH"},
+      {"lame first", {"412 lame LH; recheck"}, "412 lame LH; recheck"},
+      {"lame, no leg named", {"412 fresh, lame"}, "412 fresh; lame"},
+      {"words besides",
+       {"412 fresh", "came for a swollen hock"},
+       "412 fresh; came for a swollen hock"},
+      {"the same said again", {"412 fresh lame", "fresh", "lame LH"}, "412 fresh; lame LH"},
+      {"the leg mended", {"412 fresh lame LH", "no, RH"}, "412 fresh; lame RH"},
+  });
 }
 
 TEST_CASE("legs she is lame on add up, notes are joined") {

@@ -59,6 +59,7 @@ TEST_CASE("places tell their zone, which depends on the lesion") {
 }
 
 TEST_CASE("times tell their date") {
+  CHECK(meaning("LH watch her walk", "14d") == "2026-12-09");
   CHECK(meaning("LH see again", "28d") == "2026-12-23");
   CHECK(meaning("LH wrap on, off", "Thu") == "2026-11-26");
   CHECK(meaning("LH wrap on, off", "Wed") == "2026-12-02");

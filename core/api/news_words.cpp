@@ -1,0 +1,58 @@
+#include "core/api/news_words.hpp"
+
+#include <algorithm>
+#include <string_view>
+
+namespace evenclaw {
+
+namespace {
+
+std::string words_of_task(const CowPast& past, TaskId task) {
+  for (const TaskRow& row : past.rows.tasks) {
+    if (row.task == task) return row.words;
+  }
+  return "a task";
+}
+
+void append(std::string& words, std::string_view lead, const std::string& what) {
+  words += words.empty() ? std::string(lead) : std::string("; ");
+  words += what;
+}
+
+/// News that neither closes nor makes a task.
+std::string noted(News news) {
+  switch (news) {
+    case News::wrap_still_on:
+    case News::block_still_on:
+    case News::walks_sound:
+    case News::gone:
+      return "noted";
+    case News::still_lame:
+      return "noted; she is to be looked at already";
+    case News::wrap_off:
+    case News::wrap_came_off:
+    case News::block_off:
+    case News::block_came_off:
+    case News::looked_at:
+    case News::vet_came:
+      return "noted; nothing of hers was waiting for it";
+  }
+  return "noted";
+}
+
+}  // namespace
+
+std::string words_of_effect(News news, const std::vector<TaskClosed>& closes,
+                            const std::vector<TaskMade>& makes, const CowPast& past) {
+  std::vector<std::string> names;
+  for (const TaskClosed& task : closes) names.push_back(words_of_task(past, task.task));
+  std::sort(names.begin(), names.end());
+  std::string closed;
+  for (const std::string& name : names) append(closed, "closed: ", name);
+  std::string made;
+  for (const TaskMade& task : makes) append(made, "to do: ", task.words);
+  if (closed.empty() && made.empty()) return noted(news);
+  return closed.empty() || made.empty() ? closed + made : closed + "; " + made;
+}
+
+}  // namespace evenclaw
