@@ -108,7 +108,9 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   body.visit = visit_.visit;
   body.cow = cow.cow;
   body.words = whole_words(cow);
-  body.called_first = cow.called_first;
+  if (whole) body.called_first = cow.earlier->turn.body.called_first;
+  body.called_first.insert(body.called_first.end(), cow.called_first.begin(),
+                           cow.called_first.end());
   body.turn = whole ? *whole : as_settled(cow);
   body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
   body.tasks = tasks_made(body.turn, past, visit_.day, first);
