@@ -61,8 +61,8 @@ void count(DueList& list, DueState state) {
 }
 
 bool comes_first(const DueTask& a, const DueTask& b) {
-  return std::tie(a.herd_name, a.herd, a.due, a.owner, a.cow_said, a.cow, a.task) <
-         std::tie(b.herd_name, b.herd, b.due, b.owner, b.cow_said, b.cow, b.task);
+  return std::tie(a.herd_name, a.herd, a.due, a.owner, a.cow_said, a.cow, a.words, a.task) <
+         std::tie(b.herd_name, b.herd, b.due, b.owner, b.cow_said, b.cow, b.words, b.task);
 }
 
 }  // namespace

@@ -10,7 +10,7 @@ bool has(const std::string& text, std::string_view part) {
   return text.find(part) != std::string::npos;
 }
 
-/// 412 has a see again, a block check and a block off, in this order.
+/// 412 has a block check, a see again and a block off, in this order.
 void block_412(const Workshop& workshop) {
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"}).exit == 0);
   REQUIRE(workshop
@@ -28,8 +28,8 @@ TEST_CASE("A task is closed by its number in the list, and told by its words") {
   CHECK(has(workshop.run({"task", "412"}).out, "  1  by "));
   const Ran closed = workshop.run({"task", "412", "1", "--done", "looks well"});
   CHECK(closed.exit == 0);
-  CHECK(has(closed.out, "closed 412: see again left hind"));
-  CHECK_FALSE(has(workshop.run({"task", "412"}).out, "see again"));
+  CHECK(has(closed.out, "closed 412: block check left hind"));
+  CHECK_FALSE(has(workshop.run({"task", "412"}).out, "block check"));
 }
 
 TEST_CASE("A task is meant by the beginning of its words when only one begins so") {
