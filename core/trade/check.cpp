@@ -37,6 +37,12 @@ constexpr std::array rules = {
               "common practice, no source",
               "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
               "412\nLH outside sole ulcer\n---\n412\nLH outside sole ulcer\nRH outside sole ulcer"},
+    CheckRule{
+        "called-in-two-ways", Rank::ask,
+        "One lesion has one stage and one degree; the later word may mend the first or add to "
+        "it.",
+        "common practice, no source", "412\nRH DD raw behind; DD chronic behind",
+        "412\nRH DD raw behind; DD chronic in front"},
     CheckRule{"still-on-not-mentioned", Rank::ask,
               "A forgotten wrap cuts in, a forgotten block tips her back on the heel.",
               "wraps off after 3 to 7 days: derived from Fiedler 2015; a block left on too long "
@@ -48,9 +54,9 @@ using Check = std::vector<Firing> (*)(const Situation&);
 
 // In the order of the table above. It decides between two of one rank that share a cause: a wrap
 // told of on the wrong foot is a slip, not a wrap forgotten.
-constexpr std::array<Check, rules.size()> checks = {block_on_painful_claw, both_claws_blocked,
-                                                    block_side_not_called, lame_nothing_found,
-                                                    side_or_claw_swapped,  still_on_not_mentioned};
+constexpr std::array<Check, rules.size()> checks = {
+    block_on_painful_claw, both_claws_blocked, block_side_not_called, lame_nothing_found,
+    side_or_claw_swapped,  called_in_two_ways, still_on_not_mentioned};
 
 std::vector<Firing> all_firings(const Situation& situation) {
   std::vector<Firing> firings;

@@ -31,6 +31,7 @@ bool is_correction(const Clause& clause) {
   if (said == nullptr) return false;
   return std::holds_alternative<FootCorrected>(*said) ||
          std::holds_alternative<ClawCorrected>(*said) ||
+         std::holds_alternative<DetailCorrected>(*said) ||
          std::holds_alternative<FindingTakenBack>(*said) ||
          std::holds_alternative<ActTakenBack>(*said) ||
          std::holds_alternative<NothingAfterAll>(*said);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/possible.hpp"
 #include "core/trade/call_line/said_again.hpp"
@@ -161,6 +162,8 @@ class Objection {
 
   Why operator()(const ClawCorrected&) const { return std::nullopt; }
 
+  Why operator()(const DetailCorrected&) const { return std::nullopt; }
+
   Why operator()(const FindingTakenBack& said) const {
     const std::string what = told(said.finding.lesion);
     if (draft_.feet_named.empty()) return no_foot(what);
@@ -300,10 +303,12 @@ class Addition {
     if (!said.reason.empty()) append(turn_.end_reason, said.reason);
   }
 
-  // Corrections of foot and claw are said anew, see corrected(); these are what is left of them.
+  // Corrections of foot, claw and details are carried out elsewhere; this is what is left of them.
   void operator()(const FootCorrected& said) const { turn_.lame = FootSet{said.foot}; }
 
   void operator()(const ClawCorrected&) const {}
+
+  void operator()(const DetailCorrected&) const {}
 
   void operator()(const CowCorrected& said) const { turn_.cow = said.cow; }
 
@@ -439,6 +444,9 @@ Outcome correct(TurnDraft& draft, const ClawCorrected& said) {
 Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
   if (const auto* foot = std::get_if<FootCorrected>(&clause)) return correct(draft, *foot);
   if (const auto* claw = std::get_if<ClawCorrected>(&clause)) return correct(draft, *claw);
+  if (const auto* detail = std::get_if<DetailCorrected>(&clause)) {
+    return correct_detail(draft, *detail);
+  }
   return add_plainly(draft, clause);
 }
 

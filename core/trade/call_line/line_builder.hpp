@@ -82,6 +82,7 @@ class LineBuilder {
   void correct_foot(const Term& foot);
   void correct_claw(const Term& claw);
   void correct_cow(const Term& number);
+  void correct_detail(const Term& detail);
   void correct_to_nothing(const Term& state);
   void say_nothing_after_all(const Term& words);
   void begin_taking_back(const Term& word);

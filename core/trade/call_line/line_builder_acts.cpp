@@ -203,6 +203,15 @@ void LineBuilder::correct_cow(const Term& number) {
   add(TurnClause{std::move(corrected)}, number);
 }
 
+void LineBuilder::correct_detail(const Term& detail) {
+  close();
+  DetailCorrected right;
+  if (detail.kind == TermKind::stage) right.stage = detail.as<DdStage>();
+  if (detail.kind == TermKind::degree) right.degree = detail.as<Degree>();
+  if (detail.kind == TermKind::place) right.place = detail.as<Place>();
+  add(TurnClause{right}, detail);
+}
+
 void LineBuilder::correct_to_nothing(const Term& state) {
   if (state.as<FootState>() == FootState::nothing_found) {
     say_nothing_after_all(state);

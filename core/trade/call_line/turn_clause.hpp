@@ -84,6 +84,15 @@ struct ClawCorrected {
   friend bool operator==(const ClawCorrected&, const ClawCorrected&) = default;
 };
 
+/// "no, chronic", "no, slight", "no, heel": that detail of what was found last on the feet named
+/// was wrong. One of them is called.
+struct DetailCorrected {
+  Place place = Place::not_called;
+  Degree degree = Degree::not_called;
+  DdStage stage = DdStage::not_called;
+  friend bool operator==(const DetailCorrected&, const DetailCorrected&) = default;
+};
+
 /// "no, 421": the number of the cow was wrong.
 struct CowCorrected {
   CowSaid cow;
@@ -108,10 +117,10 @@ struct NothingAfterAll {
   friend bool operator==(const NothingAfterAll&, const NothingAfterAll&) = default;
 };
 
-using TurnClause =
-    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
-                 MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid, EndSaid, FootCorrected,
-                 ClawCorrected, CowCorrected, FindingTakenBack, ActTakenBack, NothingAfterAll>;
+using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
+                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid,
+                                EndSaid, FootCorrected, ClawCorrected, DetailCorrected,
+                                CowCorrected, FindingTakenBack, ActTakenBack, NothingAfterAll>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {

@@ -35,6 +35,7 @@ std::vector<Firing> block_on_painful_claw(const Situation& situation);
 std::vector<Firing> both_claws_blocked(const Situation& situation);
 std::vector<Firing> block_side_not_called(const Situation& situation);
 std::vector<Firing> lame_nothing_found(const Situation& situation);
+std::vector<Firing> called_in_two_ways(const Situation& situation);
 std::vector<Firing> still_on_not_mentioned(const Situation& situation);
 std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 

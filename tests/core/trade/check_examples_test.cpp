@@ -42,6 +42,8 @@ constexpr std::string_view firing_days[] = {
     "412\nLH outside white line lesion heel; block on inside\n---\n412\nLH block off outside",
     "412\nLH outside sole ulcer\n---\n412\nLH block on outside",
     "412\nLH outside sole ulcer\n---\n412\nRH block on inside; rest fine",
+    "412\nRH DD raw behind; DD chronic behind",
+    "412\nLH outside bruise toe slight; outside bruise toe bad",
     "412\nLH DD raw behind; wrap on\n---\n412\nRH wrap off; rest fine",
     "412\nLH DD raw behind; wrap on\n---\n412\nrest fine",
     "412\nboth hinds DD raw behind; wrap on\n---\n412\nLH wrap off; nothing found",
