@@ -58,8 +58,10 @@ bool all_written(Store& store, const std::vector<Write>& writes) {
 }
 
 void print_rate(std::string what, std::int64_t entries, const std::vector<double>& seconds) {
-  bench::print_row(
-      bench::rate_of(std::move(what), "entries/s", static_cast<double>(entries), seconds));
+  bench::Row row =
+      bench::rate_of(std::move(what), "entries/s", static_cast<double>(entries), seconds);
+  row.note += " of " + std::to_string(entries) + " entries";
+  bench::print_row(row);
 }
 
 bool measure_writing(Store& store, const std::string& name, std::int64_t batch, std::int64_t from) {
@@ -89,13 +91,13 @@ bool measure_reading(Store& store, const std::string& name) {
   return worked;
 }
 
-bool measure(Store& store, const std::string& name) {
+bool measure_all_writing(Store& store, const std::string& name) {
   std::int64_t from = 1;
   for (const std::int64_t batch : {1, 50, 1000}) {
     if (!measure_writing(store, name, batch, from)) return false;
     from += 1'000'000;
   }
-  return measure_reading(store, name);
+  return true;
 }
 
 }  // namespace
@@ -113,9 +115,10 @@ int main(int count, char** words) {
     std::fprintf(stderr, "%s\n", opened.faults().front().message.c_str());
     return 1;
   }
-  const bool on_disk = measure(**opened, "file");
+  // Memory hands out what it holds as it is, so reading is measured where it costs something.
+  const bool on_disk = measure_all_writing(**opened, "file") && measure_reading(**opened, "file");
   *opened = nullptr;
   std::filesystem::remove(file);
   MemoryStore memory;
-  return on_disk && measure(memory, "memory") ? 0 : 1;
+  return on_disk && measure_all_writing(memory, "memory") ? 0 : 1;
 }
