@@ -37,6 +37,18 @@ inline FootSet drawn(RandomStream& random, std::type_identity<FootSet>) {
   return feet;
 }
 
+inline ReasonSet drawn(RandomStream& random, std::type_identity<ReasonSet>) {
+  ReasonSet reasons;
+  for (const EnumWord<Reason>& row : EnumWords<Reason>::table) {
+    if (random.chance(0.3)) reasons.add(row.value);
+  }
+  return reasons;
+}
+
+inline Length drawn(RandomStream& random, std::type_identity<Length>) {
+  return Length{static_cast<std::int32_t>(random.below(7))};
+}
+
 template <WordedEnum T>
 T drawn(RandomStream& random, std::type_identity<T>) {
   const auto& table = EnumWords<T>::table;

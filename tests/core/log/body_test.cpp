@@ -44,6 +44,22 @@ TEST_CASE("a body reads back as it was written") {
   CHECK(read->cow == body.cow);
 }
 
+TEST_CASE("a turn of one reason, called by her right number, is written as it always was") {
+  Farm farm;
+  TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24", {foot(Foot::lh, {}, {})});
+  body.turn.reason = Reason::fresh;
+  const std::string plain = body_bytes(body);
+  CHECK(plain.find("\"also\"") == std::string::npos);
+  CHECK(plain.find("called_first") == std::string::npos);
+  body.turn.also = {Reason::lame};
+  body.called_first = {"421"};
+  farm.turn(body);
+  const std::optional<TurnRecorded> read = body_as<TurnRecorded>(farm.last());
+  REQUIRE(read);
+  CHECK(came_for(read->turn, Reason::lame));
+  CHECK(read->called_first == body.called_first);
+}
+
 TEST_CASE("a body is read as its own kind only") {
   Farm farm;
   farm.write(CowRegistered{cow_named("412"), "412", day("2026-11-24")});

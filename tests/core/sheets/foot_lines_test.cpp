@@ -114,6 +114,19 @@ TEST_CASE("feet of which only the same is said share one line") {
   CHECK(lines[2].runs.at(0).text == "Nobody said whether lifted.");
 }
 
+TEST_CASE("a measure stands with what was found and done on the foot") {
+  InventedDay day("Hollow Meadow", hind_feet);
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.measured(Foot::lh, 785);
+  const VisitView view = view_of(day.input(), english_wording());
+  const TermLine line = foot_line(view.cows.at(0), Foot::lh, view);
+  REQUIRE(line.runs.size() == 2);
+  CHECK(line.runs[0].text == "Nothing found.");
+  CHECK(line.runs[1].text == " Toe length 78.5 mm.");
+  CHECK(foot_line(view.cows.at(0), Foot::rh, view).runs.size() == 1);
+}
+
 TEST_CASE("today's feet, feet spoken of and lame legs are told, no others") {
   InventedDay day("Hollow Meadow", hind_feet);
   day.turn("412", Reason::lame, {Foot::rf});

@@ -1,0 +1,57 @@
+#include "core/api/told.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/log/body.hpp"
+#include "tests/core/api/workplace.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::test;
+
+namespace {
+
+std::vector<std::string> told(Workplace& place, std::string_view line) {
+  const Reply reply =
+      take_news(place.ports(), place.herd(), day("2026-10-27"), line, english()).value();
+  return lines_of(reply.items);
+}
+
+std::vector<TaskClosedBody> news_on_record(Workplace& place) {
+  std::vector<TaskClosedBody> all;
+  (void)place.store.read_entries(
+      {place.herd().herd.value, std::nullopt, {std::string(TaskClosedBody::kind)}},
+      [&](const Entry& entry) {
+        if (const auto body = body_as<TaskClosedBody>(entry)) all.push_back(*body);
+        return true;
+      });
+  return all;
+}
+
+void wrap_both_hinds(Workplace& place) {
+  (void)place.visited("2026-10-20", {"412 lame LH", "both hinds DD raw behind; wrap on", "done"});
+}
+
+}  // namespace
+
+TEST_CASE("news told from the farm names the task it closed") {
+  Workplace place;
+  wrap_both_hinds(place);
+  CHECK(told(place, "412 wrap off LH") ==
+        std::vector<std::string>{"told 412: closed: wrap off left hind"});
+}
+
+TEST_CASE("news that could mean two things is kept in its words and does nothing") {
+  Workplace place;
+  wrap_both_hinds(place);
+  CHECK(told(place, "412 wrap off") ==
+        std::vector<std::string>{"question 412: Which wrap: left hind or right hind?"});
+  const std::vector<TaskClosedBody> news = news_on_record(place);
+  REQUIRE(news.size() == 1);
+  CHECK(news[0].words == "412 wrap off");
+  CHECK(news[0].asked == "Which wrap: left hind or right hind?");
+  CHECK(news[0].closes.empty());
+  const auto on_feet = select_as<OnFootRow>(place.store, place.herd().herd).value();
+  REQUIRE(on_feet.size() == 2);
+  CHECK(on_feet[0].ended == FixtureEnd::still_on);
+  CHECK(on_feet[1].ended == FixtureEnd::still_on);
+}
