@@ -7,4 +7,4 @@ cmake --preset wasm-release >/dev/null
 ninja -C build/wasm-release --quiet whole_core
 file=build/wasm-release/whole_core.wasm
 echo "whole core: $(stat -c %s $file) bytes, $(gzip -9c $file | wc -c) gzipped;" \
-  "$(em++ --version | head -1)"
+  "emcc $(em++ --version | grep -om1 '[0-9]*\.[0-9]*\.[0-9]*' | head -1)"
