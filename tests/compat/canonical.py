@@ -102,24 +102,3 @@ def derived_id(*fields):
     raw[8] = raw[8] & 0x3F | 0x80
     text = raw.hex()
     return "-".join((text[:8], text[8:12], text[12:16], text[16:20], text[20:]))
-
-
-def plain_number(number):
-    """Without the zeros in front of a digit: 0412 is 412, 0 stays, 0A stays."""
-    return re.sub(r"^0+(?=[0-9])", "", number)
-
-
-def visit_id(herd, day, ordinal):
-    return derived_id("visit", herd, day, str(ordinal))
-
-
-def numbered_cow_id(herd, visit, number):
-    return derived_id("cow", herd, visit, plain_number(number))
-
-
-def unnumbered_cow_id(herd, visit, device, which, looks):
-    return derived_id("cow without number", herd, visit, device, str(which), looks)
-
-
-def task_id(entry, position):
-    return derived_id("task", entry, str(position))

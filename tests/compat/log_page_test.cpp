@@ -59,7 +59,8 @@ TEST_CASE("the ids on the page are those that its fields give") {
   const VisitId visit = visit_id(herd, day("2026-11-24"), 1);
   check_stands_in_page("visit=" + to_text(visit) + "\n");
   check_stands_in_page("`" + to_text(numbered_cow_id(herd, "0412", visit)) + "`");
-  check_stands_in_page("`" + to_text(task_id(entry->envelope.id, 1)) + "`");
+  check_stands_in_page(
+      "`" + to_text(task_id(entry->envelope.id, "see-again look_at_foot LH none")) + "`");
   check_stands_in_page("`" +
                        to_text(unnumbered_cow_id(herd, visit, entry->envelope.device,
                                                  "brown heifer, white star", 1)) +

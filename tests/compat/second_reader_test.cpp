@@ -223,12 +223,12 @@ TEST_CASE("derived ids come out alike") {
       "ids", {json_list({"visit", herd, "2026-11-24", "2"}),
               json_list({"cow", herd, to_text(visit), "412"}),
               json_list({"cow without number", herd, to_text(visit), to_text(device), "3", looks}),
-              json_list({"task", to_text(entry), "10"})});
+              json_list({"task", to_text(entry), "vet vet no foot none"})});
   REQUIRE(ids.size() == 4);
   CHECK(ids[0] == to_text(visit));
   CHECK(ids[1] == to_text(numbered_cow_id(farm.herd(), "0412", visit)));
   CHECK(ids[2] == to_text(unnumbered_cow_id(farm.herd(), visit, device, looks, 3)));
-  CHECK(ids[3] == to_text(task_id(entry, 10)));
+  CHECK(ids[3] == to_text(task_id(entry, "vet vet no foot none")));
 }
 
 TEST_CASE("the log that the program gives out is in order, whole and without flaws to both") {
