@@ -88,7 +88,8 @@ std::string remedy_for(TermKind kind) {
   return {};
 }
 
-// What is taken back or mended may have been said on an earlier line, and a time may still be to come.
+// What is taken back or mended may have been said on an earlier line, and a time may still be to
+// come.
 bool is_judged_later(const TurnClause& clause) {
   const auto* act = std::get_if<ActionSaid>(&clause);
   const bool awaits_time = act != nullptr && act->action.kind == ActionKind::watch_her_walk;
