@@ -45,6 +45,7 @@ std::string noted(News news) {
 std::string words_of_effect(News news, const std::vector<TaskClosed>& closes,
                             const std::vector<TaskMade>& makes, const CowPast& past) {
   std::vector<std::string> names;
+  names.reserve(closes.size());
   for (const TaskClosed& task : closes) names.push_back(words_of_task(past, task.task));
   std::sort(names.begin(), names.end());
   std::string closed;

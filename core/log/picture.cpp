@@ -158,7 +158,7 @@ void add_measures(const CowStory& story, const TurnTold& told, Rows& rows) {
       row.claw = measure.claw;
       row.measure = measure.kind;
       row.length = measure.length;
-      rows.measures.push_back(std::move(row));
+      rows.measures.push_back(row);
     }
   }
 }
