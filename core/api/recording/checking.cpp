@@ -81,7 +81,8 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
   const CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
-  const std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished);
+  std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished);
+  if (const auto meant = known_cow_meant(turn, in_crush_->near)) firing.push_back(*meant);
   show(warnings().update(firing, text), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/number_slip.hpp"
 #include "core/base/edit_distance.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity.hpp"
@@ -141,6 +142,17 @@ std::vector<std::string> CowFinder::nearest(std::string_view number) const {
     proposed.push_back(known_number);
   }
   return proposed;
+}
+
+std::vector<std::pair<CowId, std::string>> CowFinder::slips_of(std::string_view number) const {
+  const std::string plain = plain_number(number);
+  std::vector<std::pair<CowId, std::string>> slips;
+  for (const Number& row : numbers_) {
+    const bool on_the_day = row.from <= where_.day && (!row.to || where_.day <= *row.to);
+    const bool is_here = on_the_day && !has_left(row);
+    if (is_here && is_slip_of(plain, row.number)) slips.emplace_back(row.cow, row.number);
+  }
+  return slips;
 }
 
 bool CowFinder::carries(CowId cow, std::string_view number) const {

@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/base/date.hpp"
@@ -43,6 +44,9 @@ class CowFinder {
 
   /// At most three known numbers a slip away, nearest first.
   [[nodiscard]] std::vector<std::string> nearest(std::string_view number) const;
+
+  /// Cows whose number of the visit's day was one slip away, with that number.
+  [[nodiscard]] std::vector<std::pair<CowId, std::string>> slips_of(std::string_view number) const;
 
   /// She carries this number on the visit's day.
   [[nodiscard]] bool carries(CowId cow, std::string_view number) const;

@@ -23,6 +23,21 @@ bool same_number(const CowSaid& a, const CowSaid& b) {
   return !only_number(a).empty() && only_number(a) == only_number(b);
 }
 
+const CowSaid* number_alone(const Line& line) {
+  if (line.clauses.size() != 1) return nullptr;
+  const auto* named = std::get_if<CowNamed>(&line.clauses.front());
+  return named == nullptr ? nullptr : &named->cow;
+}
+
+/// She stands for whoever was meant.
+bool is_nobody(const InCrush& cow) {
+  return cow.draft.turn.cow.known == CowKnown::unnumbered && cow.draft.turn.cow.looks.empty();
+}
+
+bool tells_of_a_foot(std::string_view text, const Language& language) {
+  return feet_in_refused(text, language) != RefusedFeet{};
+}
+
 }  // namespace
 
 void RecordingState::refuse(std::string_view text, const Faults& faults) {
@@ -36,12 +51,19 @@ void RecordingState::refuse(std::string_view text, const Faults& faults) {
 }
 
 /// A refused line may have named the next cow. Then she stands in the crush: what follows is hers
-/// and not that of the cow before, whether anybody looks at the screen or not.
+/// and not that of the cow before, whether anybody looks at the screen or not. What is told of a
+/// foot while nobody is in the crush is kept with a cow without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely != CowLikely::none) {
     const Outcome named = name_in_refused(refused.cow);
+    if (!named) return named;
+  }
+  if (!in_crush_ && tells_of_a_foot(text, *language_)) {
+    CowSaid nobody;
+    nobody.known = CowKnown::unnumbered;
+    const Outcome named = name_in_refused(nobody);
     if (!named) return named;
   }
   if (!in_crush_) return Done{};
@@ -68,8 +90,12 @@ bool RecordingState::is_certain_now(const CowSaid& cow) const {
 
 /// The cow in the crush was only named in lines nobody could read, and this line says them again
 /// without her: "3 4 recheck" was 34, "513 blck came off" was news of 513. She never stood there.
-void RecordingState::drop_if_misread(const Line& line, std::string_view text) {
-  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
+/// And when a foot was told of and no cow, a number alone is the answer to whose it is.
+Outcome RecordingState::settle_misread(const Line& line, std::string_view text) {
+  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return Done{};
+  if (const CowSaid* cow = number_alone(line); cow != nullptr && is_nobody(*in_crush_)) {
+    return hold_against(*cow);
+  }
   const bool all_said_again = std::all_of(
       in_crush_->refused.begin(), in_crush_->refused.end(),
       [&](const RefusedLine& refused) { return is_said_again(refused.text, text, *language_); });
@@ -82,8 +108,9 @@ void RecordingState::drop_if_misread(const Line& line, std::string_view text) {
     if (!is_news_of_her && !(is_other && all_said_again)) continue;
     forget_answers_about_her();
     in_crush_.reset();
-    return;
+    break;
   }
+  return Done{};
 }
 
 void RecordingState::given_again(std::string_view text) {

@@ -19,6 +19,9 @@ struct Overloaded : Cases... {
 template <class... Cases>
 Overloaded(Cases...) -> Overloaded<Cases...>;
 
+/// As long as the checks compare with a case of before.
+constexpr int days_a_case_is_looked_after = 120;
+
 Fault no_cow_in_crush(int line_number) {
   return {.slug = "call-impossible",
           .message = "No cow is in the crush, so there is nobody this could be said of.",
@@ -62,7 +65,8 @@ Outcome RecordingState::take_line(std::string_view text) {
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
-  drop_if_misread(*line, text);
+  const Outcome settled = settle_misread(*line, text);
+  if (!settled) return settled;
   for (const Clause& clause : line->clauses) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
@@ -158,8 +162,11 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   if (!past) return past.faults();
   auto earlier = left_open_earlier(*past);
   if (!earlier) return earlier.faults();
+  auto near = near_cows(cow, *past);
+  if (!near) return near.faults();
   InCrush next;
   next.cow = found.cow;
+  next.near = *std::move(near);
   next.past = *std::move(past);
   next.earlier = *std::move(earlier);
   next.draft.turn.cow = cow;
@@ -194,6 +201,30 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   if (other_cow == nullptr) return Done{};
   const CowSaid right = in_crush_->draft.turn.cow;
   return hold_against(right);
+}
+
+/// Known cows she may have been mistaken for, when she has never been here before this visit.
+Result<std::vector<NearCow>> RecordingState::near_cows(const CowSaid& cow, const CowPast& past) {
+  std::vector<NearCow> near;
+  const bool is_new = past.rows.turns.size() == past.same_visit.size();
+  if (cow.known != CowKnown::numbered || !is_new) return near;
+  for (const auto& [other, number] : finder_.slips_of(cow.number)) {
+    const auto known = past_of(other);
+    if (!known) return known.faults();
+    NearCow found;
+    found.number = number;
+    for (const OnFootRow& row : known->rows.on_feet) {
+      const bool is_from_before = row.ended == FixtureEnd::still_on && row.since < visit_.day;
+      if (is_from_before) found.on_her.push_back(row);
+    }
+    found.has_open_case =
+        std::any_of(known->rows.cases.begin(), known->rows.cases.end(), [&](const CaseRow& row) {
+          const bool is_recent = row.last_day + days_a_case_is_looked_after >= visit_.day;
+          return !row.not_found_on && row.first_day < visit_.day && is_recent;
+        });
+    near.push_back(std::move(found));
+  }
+  return near;
 }
 
 /// The lines stay; the cow they are held against is another one now.

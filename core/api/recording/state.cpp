@@ -111,6 +111,9 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   if (!earlier) return earlier.faults();
   cow.past = *std::move(past);
   cow.earlier = *std::move(earlier);
+  auto near = near_cows(kept.said, cow.past);
+  if (!near) return near.faults();
+  cow.near = *std::move(near);
   if (cow.earlier) cow.earlier->warnings = WarningLedger(kept.warnings);
   cow.warnings = WarningLedger(kept.warnings);
   cow.done_said = kept.done_said;

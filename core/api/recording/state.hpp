@@ -17,6 +17,7 @@
 #include "core/api/ports.hpp"
 #include "core/api/recording/cow_finder.hpp"
 #include "core/api/recording/kept_draft.hpp"
+#include "core/api/recording/number_slip.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/warning_ledger.hpp"
@@ -39,6 +40,7 @@ struct InCrush {
   TurnDraft draft;
   CowId cow;
   CowPast past;
+  std::vector<NearCow> near;  // when she is new here
   WarningLedger warnings;
   std::optional<EarlierTurn> earlier;     // gone on with unless she contradicts it
   std::set<std::string> marks;            // shown already
@@ -104,6 +106,7 @@ class RecordingState {
   Outcome name_cow(const CowSaid& cow);
   Outcome open_cow(const CowSaid& cow);
   Outcome hold_against(const CowSaid& cow);
+  Result<std::vector<NearCow>> near_cows(const CowSaid& cow, const CowPast& past);
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
@@ -116,7 +119,7 @@ class RecordingState {
   Outcome refused_line(std::string_view text, const Faults& faults);
   Outcome name_in_refused(const CowSaid& cow);
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
-  void drop_if_misread(const Line& line, std::string_view text);
+  Outcome settle_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);
 
   // earlier_turn.cpp

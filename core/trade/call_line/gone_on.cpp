@@ -106,14 +106,20 @@ bool add_feet(Turn& turn, const Turn& more) {
   return true;
 }
 
-bool add_reason(Turn& turn, const Turn& more) {
-  const bool is_other = turn.reason != Reason::not_called && more.reason != Reason::not_called &&
-                        turn.reason != more.reason;
-  if (is_other) return false;
-  if (turn.reason == Reason::not_called) turn.reason = more.reason;
+void add_reason(Turn& turn, Reason reason) {
+  if (reason == Reason::not_called || came_for(turn, reason)) return;
+  if (turn.reason == Reason::not_called) {
+    turn.reason = reason;
+  } else {
+    turn.also.push_back(reason);
+  }
+}
+
+void add_reasons(Turn& turn, const Turn& more) {
+  add_reason(turn, more.reason);
+  for (const Reason reason : more.also) add_reason(turn, reason);
   if (turn.reason_words != more.reason_words) append(turn.reason_words, more.reason_words);
   turn.lame.add(more.lame);
-  return true;
 }
 
 /// Gone on with to its end it is done, whatever had kept it from that.
@@ -133,8 +139,8 @@ void add_end(Turn& turn, const Turn& more) {
 std::optional<Turn> gone_on(const Turn& before, const Turn& more) {
   Turn turn = before;
   turn.cow = more.cow;
-  if (!add_reason(turn, more) || !add_feet(turn, more)) return std::nullopt;
-  if (!add_all(turn.actions, more.actions)) return std::nullopt;
+  add_reasons(turn, more);
+  if (!add_feet(turn, more) || !add_all(turn.actions, more.actions)) return std::nullopt;
   turn.rest_fine = turn.rest_fine || more.rest_fine;
   turn.walks_sound = turn.walks_sound || more.walks_sound;
   append(turn.note, more.note);

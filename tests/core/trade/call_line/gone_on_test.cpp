@@ -45,7 +45,8 @@ TEST_CASE("a finding called again with more detail is completed") {
        {{"67 LH outside SU; block on"},
         {"67 LH block on inside"},
         "67 // LH outside sole ulcer; block on inside"},
-       {{"52 lame"}, {"52 lame RH"}, "52 lame RH"}});
+       {{"52 lame"}, {"52 lame RH"}, "52 lame RH"},
+       {{"52 fresh"}, {"52 lame RH"}, "52 fresh; lame RH"}});
 }
 
 TEST_CASE("a foot that was only named takes what was found, and one that stayed down is lifted") {

@@ -1,0 +1,30 @@
+// A number nobody knew yet, said of a cow who was seen before: was a known cow meant?
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/trade/foot_rows.hpp"
+#include "core/trade/turn.hpp"
+#include "core/trade/warning.hpp"
+
+namespace evenclaw {
+
+/// A known cow whose number is a slip away from the one that was said, and what is open with her.
+struct NearCow {
+  std::string number;
+  std::vector<OnFootRow> on_her;  // still on
+  bool has_open_case = false;
+};
+
+/// One digit wrong, missing or too many, or two neighbours swapped: 321 is a slip of 231.
+bool is_slip_of(std::string_view said, std::string_view known);
+
+/// Asked of a cow who is new here when the turn tells of a block or wrap from before, and a near
+/// cow has one on that foot; or when she came for a recheck, and a near cow has something open.
+/// Nothing otherwise: where nobody was recorded before, every recheck is of a cow nobody knows.
+std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near);
+
+}  // namespace evenclaw
