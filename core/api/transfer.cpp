@@ -140,19 +140,58 @@ Outcome give_out(Store& store, const LineSink& sink) {
   return sunk ? read : sunk;
 }
 
+namespace {
+
+/// The cows and visits of a whole log. Its visits are those that were opened, so that no body has
+/// to be read to tell them from cows.
+class AllSubjects {
+ public:
+  void add(const Entry& entry) {
+    const Envelope& envelope = entry.envelope;
+    const bool is_of_visit = envelope.kind == VisitOpened::kind ||
+                             envelope.kind == VisitCorrected::kind ||
+                             envelope.kind == VisitClosed::kind;
+    Named& named = of_herds_[HerdId{envelope.scope}];
+    std::set<Uuid>& to = is_of_visit ? named.visits : named.others;
+    for (const Uuid& subject : envelope.subjects) {
+      if (subject != envelope.scope) to.insert(subject);
+    }
+  }
+
+  std::map<HerdId, SubjectsToPicture> take() && {
+    std::map<HerdId, SubjectsToPicture> all;
+    for (const auto& [herd, named] : of_herds_) {
+      SubjectsToPicture& subjects = all[herd];
+      for (const Uuid& visit : named.visits) subjects.visits.insert(VisitId{visit});
+      for (const Uuid& other : named.others) {
+        if (named.visits.count(other) == 0) subjects.cows.insert(CowId{other});
+      }
+    }
+    return all;
+  }
+
+ private:
+  struct Named {
+    std::set<Uuid> visits;
+    std::set<Uuid> others;
+  };
+
+  std::map<HerdId, Named> of_herds_;
+};
+
+}  // namespace
+
 Result<Rebuilt> rebuild_picture(
     Store& store, const std::function<void(std::int64_t, std::int64_t)>& said_progress) {
   Rebuilt rebuilt;
-  std::map<HerdId, SubjectsToPicture> subjects;
+  AllSubjects all;
   const Outcome read = store.read_entries({}, [&](const Entry& entry) {
     ++rebuilt.entries;
-    const Touched touched = touched_by(entry);
-    SubjectsToPicture& of_herd = subjects[HerdId{entry.envelope.scope}];
-    of_herd.cows.insert(touched.cows.begin(), touched.cows.end());
-    of_herd.visits.insert(touched.visits.begin(), touched.visits.end());
+    all.add(entry);
     return true;
   });
   if (!read) return read.faults();
+  const std::map<HerdId, SubjectsToPicture> subjects = std::move(all).take();
   const Outcome forgotten = store.forget_pictures();
   if (!forgotten) return forgotten.faults();
   std::int64_t done = 0;

@@ -174,6 +174,22 @@ Result<Entry> entry_from_parts(std::string_view envelope, std::optional<std::str
   return entry;
 }
 
+Result<Entry> entry_from_kept_parts(std::string_view envelope, std::optional<std::string_view> body,
+                                    const Digest& digest) {
+  if (sha256(envelope) != digest) {
+    return Fault{"entry-digest-wrong", "the envelope does not fit its digest"};
+  }
+  const auto envelope_json = json_from_text(envelope);
+  if (!envelope_json) return not_canonical(envelope_json.faults());
+  auto entry = entry_from_envelope(*envelope_json);
+  if (!entry || !body) return entry;
+  Faults faults;
+  find_digest_fault(*entry, *body, faults);
+  if (!faults.empty()) return faults;
+  entry->body = std::string(*body);
+  return entry;
+}
+
 std::string entry_line(const Entry& entry) {
   return line_of(envelope_bytes(entry), entry.body);
 }

@@ -77,6 +77,12 @@ Digest digest_of(const Entry& entry);
 /// canonical form of what they say, "entry-digest-wrong" when the body does not fit its digest.
 Result<Entry> entry_from_parts(std::string_view envelope, std::optional<std::string_view> body);
 
+/// The entry from parts that were in canonical form when they were kept under `digest`, as a store
+/// reads them back: what still has its digests still is in that form, so no body is read. Fault
+/// "entry-digest-wrong", and "entry-not-canonical" when the envelope is none.
+Result<Entry> entry_from_kept_parts(std::string_view envelope, std::optional<std::string_view> body,
+                                    const Digest& digest);
+
 /// One line of an exported log: {"body":{...},"envelope":{...}}, without "body" when redacted.
 std::string entry_line(const Entry& entry);
 Result<Entry> entry_from_line(std::string_view line);

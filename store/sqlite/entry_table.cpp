@@ -9,7 +9,9 @@ namespace evenclaw {
 
 namespace {
 
-constexpr std::string_view columns = "e.envelope, e.body";
+constexpr std::string_view columns = "e.envelope, e.body, e.digest";
+// Left alone SQLite walks the whole scope in order, to spare itself the sorting.
+constexpr std::string_view by_its_key = " INDEXED BY sqlite_autoindex_entry_1";
 constexpr std::string_view in_total_order = " ORDER BY e.order_, e.device, e.seq, e.id, e.digest";
 // Of several versions of an id the one with the lowest digest is shown.
 constexpr std::string_view is_shown =
@@ -115,7 +117,7 @@ Kept joined(Connection& connection, const Entry& entry, const Digest& digest) {
 Entry entry_at_row(const Connection& connection, const Statement& row) {
   std::optional<std::string_view> body;
   if (!row.is_empty(1)) body = row.text_at(1);
-  auto entry = entry_from_parts(row.text_at(0), body);
+  auto entry = entry_from_kept_parts(row.text_at(0), body, row.digest_at(2));
   if (!entry) {
     const Fault& why = entry.faults().front();
     connection.refuse("file-damaged", "an entry cannot be read any more (" + why.message + ")",
@@ -141,7 +143,7 @@ std::string kind_condition(std::string_view column, std::size_t count) {
 
 std::string every_version_of(const EntrySelection& selection) {
   const std::string kinds = kind_condition("kind", selection.kinds.size());
-  std::string sql = " FROM entry AS e WHERE e.scope = ?1";
+  std::string sql = " FROM entry AS e" + std::string(by_its_key) + " WHERE e.scope = ?1";
   if (selection.subject) {
     sql += " AND e.id IN (SELECT id FROM entry_subject WHERE scope = ?1 AND subject = ?";
     sql += kinds + ")";
@@ -161,14 +163,22 @@ std::string shown_version_of(const EntrySelection& selection) {
         " WHERE s.scope = ?1 AND s.subject = ?";
     sql += kind_condition("s.kind", selection.kinds.size());
   } else {
-    if (!selection.kinds.empty()) sql += " INDEXED BY entry_of_kind";
+    sql += selection.kinds.empty() ? by_its_key : " INDEXED BY entry_of_kind";
     sql += " WHERE e.scope = ?1" + kind_condition("e.kind", selection.kinds.size());
   }
   return sql + std::string(is_shown);
 }
 
-// The marks are bound by bind_selection().
-std::string sql_of(const EntrySelection& selection) {
+void bind_selection(Statement& rows, const Uuid& scope, const EntrySelection& selection) {
+  rows.id(scope);
+  if (selection.subject) rows.id(*selection.subject);
+  for (const std::string& kind : selection.kinds) rows.text(kind);
+  if (selection.id) rows.id(selection.id->value);
+}
+
+}  // namespace
+
+std::string selection_sql(const EntrySelection& selection) {
   std::string sql = "SELECT " + std::string(columns);
   const bool is_whole_scope = !selection.subject && selection.kinds.empty() && !selection.id;
   if (is_whole_scope) {
@@ -181,15 +191,6 @@ std::string sql_of(const EntrySelection& selection) {
   }
   return sql + std::string(in_total_order);
 }
-
-void bind_selection(Statement& rows, const Uuid& scope, const EntrySelection& selection) {
-  rows.id(scope);
-  if (selection.subject) rows.id(*selection.subject);
-  for (const std::string& kind : selection.kinds) rows.text(kind);
-  if (selection.id) rows.id(selection.id->value);
-}
-
-}  // namespace
 
 Kept keep_entry(Connection& connection, const Entry& entry) {
   const std::string envelope_text = envelope_bytes(entry);
@@ -218,7 +219,7 @@ bool is_seq_taken(Connection& connection, const Envelope& envelope) {
 void read_selected(Connection& connection, const EntrySelection& selection, const EachEntry& each) {
   const std::vector<Uuid> scopes =
       selection.scope ? std::vector<Uuid>{*selection.scope} : scopes_of(connection);
-  const std::string sql = sql_of(selection);
+  const std::string sql = selection_sql(selection);
   for (const Uuid& scope : scopes) {
     auto rows = connection.prepared(sql);
     bind_selection(*rows, scope, selection);
@@ -229,7 +230,8 @@ void read_selected(Connection& connection, const EntrySelection& selection, cons
 std::optional<Entry> shown_entry(Connection& connection, EntryId id) {
   for (const Uuid& scope : scopes_of(connection)) {
     auto row = connection.prepared(
-        "SELECT envelope, body FROM entry WHERE scope = ? AND id = ? ORDER BY digest LIMIT 1");
+        "SELECT envelope, body, digest FROM entry WHERE scope = ? AND id = ? ORDER BY digest LIMIT "
+        "1");
     if (row->id(scope).id(id.value).step()) return entry_at_row(connection, *row);
   }
   return std::nullopt;

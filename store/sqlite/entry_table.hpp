@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/base/id.hpp"
@@ -13,6 +14,9 @@
 #include "store/sqlite/connection.hpp"
 
 namespace evenclaw {
+
+/// What read_selected() asks of each scope: the marks are scope, subject, kinds, id.
+std::string selection_sql(const EntrySelection& selection);
 
 // All of these throw SqlFailure.
 

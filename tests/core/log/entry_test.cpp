@@ -63,6 +63,23 @@ TEST_CASE("the digest tells apart entries that differ in envelope or body") {
   CHECK(digest_of(other) != digest_of(entry));
 }
 
+TEST_CASE("kept parts give the entry back, full or redacted, as long as their digests fit") {
+  const Entry entry = any_entry();
+  const std::string envelope = envelope_bytes(entry);
+  const Digest digest = digest_of(entry);
+  const auto full = entry_from_kept_parts(envelope, *entry.body, digest);
+  REQUIRE(full);
+  CHECK(*full == entry);
+  const auto redacted = entry_from_kept_parts(envelope, std::nullopt, digest);
+  REQUIRE(redacted);
+  CHECK_FALSE(redacted->body);
+  const std::string other_body = replaced(*entry.body, "as said", "as sold");
+  CHECK(slug_of(entry_from_kept_parts(envelope, other_body, digest)) == "entry-digest-wrong");
+  const std::string other_envelope = replaced(envelope, "\"seq\":", "\"seq\":1");
+  CHECK(slug_of(entry_from_kept_parts(other_envelope, *entry.body, digest)) ==
+        "entry-digest-wrong");
+}
+
 TEST_CASE("a body that was changed on the way does not fit its digest") {
   const std::string line = entry_line(any_entry());
   CHECK(slug_of(entry_from_line(replaced(line, "as said", "as sold"))) == "entry-digest-wrong");

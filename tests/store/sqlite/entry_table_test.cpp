@@ -52,6 +52,29 @@ TEST_CASE("the log of a herd is read in order through its index, without sorting
   }
 }
 
+TEST_CASE("entries of a subject or an id are looked up, however many the herd has") {
+  Filled filled;
+  std::vector<EntrySelection> selections;
+  for (const Versions versions : {Versions::shown, Versions::every}) {
+    selections.push_back({{}, sample_cow(1).value, {}, {}, versions});
+    selections.push_back({{}, sample_cow(1).value, {"turn", "redact"}, {}, versions});
+    selections.push_back({{}, {}, {"same_cow"}, {}, versions});
+    selections.push_back({{}, {}, {}, sample_entry_id(1), versions});
+  }
+  for (const EntrySelection& selection : selections) {
+    const std::string sql = selection_sql(selection);
+    CAPTURE(sql);
+    auto plan = filled.connection.prepared("EXPLAIN QUERY PLAN " + sql);
+    int steps = 0;
+    while (plan->step()) {
+      ++steps;
+      CHECK(plan->text_at(3).find("entry_in_order") == std::string_view::npos);
+      CHECK(plan->text_at(3).find("SCAN e") == std::string_view::npos);
+    }
+    CHECK(steps > 0);
+  }
+}
+
 TEST_CASE("a seq is taken only by another entry, and only for an entry that is new") {
   Filled filled;
   Envelope offered = sample_envelope(500, sample_device(2), sample_herd(2));
