@@ -102,6 +102,7 @@ class PointCollector {
   }
 
   void add_turn(const TurnRow& turn) {
+    turns_.emplace(turn.visit, turn.cow);
     if (turn.visit == visit_.visit) heard_.cows_with_a_turn.insert(turn.cow);
   }
 
@@ -113,11 +114,16 @@ class PointCollector {
     }
   }
 
-  /// After all turns.
+  /// After all turns. What a turn made today needs no question, for she was seen; what was only
+  /// told today ("still lame") does.
   void add_due(const TaskRow& task) {
-    if (!task.open || task.earliest > visit_.day || task.made_on >= visit_.day) return;
+    if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
     if (was_seen_or_left(task.cow)) return;
-    add(OpenPointKind::due_not_seen, task.cow, task.words + " is due and she was not seen");
+    const bool is_of_today = task.made_on == visit_.day;
+    if (is_of_today && turns_.count({task.visit, task.cow}) > 0) return;
+    add(OpenPointKind::due_not_seen, task.cow,
+        task.words +
+            (is_of_today ? ": told today, and she was not seen" : " is due and she was not seen"));
     asked_.emplace(task.cow, task.foot);
   }
 
@@ -160,6 +166,7 @@ class PointCollector {
   const Visit& visit_;
   Heard heard_;
   std::map<CowId, CowRow> cows_;
+  std::set<std::pair<VisitId, CowId>> turns_;
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
   std::vector<OpenPoint> points_;
 };

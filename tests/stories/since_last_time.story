@@ -37,3 +37,4 @@ due 620: still lame, look at her feet (trimmer, by 2026-10-27)
 coming 620: see again left hind (trimmer, by 2026-11-17)
 
 ## ended
+due_not_seen 620: still lame, look at her feet: told today, and she was not seen
