@@ -10,6 +10,7 @@
 #include "core/api/visits.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -23,6 +24,8 @@ OpenPointKind point_kind(DoubtKind kind) {
       return OpenPointKind::unnumbered;
     case DoubtKind::doubtful_number:
       return OpenPointKind::doubtful_number;
+    case DoubtKind::told_gone:
+      return OpenPointKind::told_gone;
     case DoubtKind::unfinished:
       return OpenPointKind::unfinished;
     case DoubtKind::not_done:
@@ -103,7 +106,20 @@ class PointCollector {
 
   void add_turn(const TurnRow& turn) {
     turns_.emplace(turn.visit, turn.cow);
-    if (turn.visit == visit_.visit) heard_.cows_with_a_turn.insert(turn.cow);
+    if (turn.visit != visit_.visit) return;
+    heard_.cows_with_a_turn.insert(turn.cow);
+    if (!turn.number_said.empty()) said_.emplace(turn.cow, plain_number(turn.number_said));
+  }
+
+  /// After all turns.
+  void add_carrier(const CowNumberRow& carried) {
+    for (const auto& [cow, number] : said_) {
+      const auto hers = cows_.find(cow);
+      const auto other = cows_.find(carried.cow);
+      const bool shared = cow != carried.cow && number == carried.number;
+      if (!shared || hers == cows_.end() || other == cows_.end()) continue;
+      ask_which_of_two(hers->second, other->second, carried);
+    }
   }
 
   /// After all turns: what was on a cow that came is asked about in the crush.
@@ -153,6 +169,22 @@ class PointCollector {
     return left || heard_.cows_with_a_turn.count(cow) > 0;
   }
 
+  /// Numbers come back: the new cow may be the one that was told gone.
+  void ask_which_of_two(const CowRow& hers, const CowRow& other, const CowNumberRow& carried) {
+    if (hers.known != CowKnown::numbered || carried.valid_from > visit_.day) return;
+    const bool other_left = other.left_on && *other.left_on <= visit_.day;
+    const bool others_until_now = !carried.valid_to || *carried.valid_to >= visit_.day;
+    if (other_left && hers.first_seen >= visit_.day) {
+      add(OpenPointKind::number_given_twice, hers.cow,
+          carried.number + " was said to be gone on " + spoken(*other.left_on) +
+              "; taken for a new cow. Is she the same?");
+    }
+    if (!other_left && others_until_now) {
+      add(OpenPointKind::number_given_twice, hers.cow,
+          "Two cows carry " + carried.number + "; taken for the one seen last. Which is it?");
+    }
+  }
+
   void add(OpenPointKind kind, CowId cow, const std::string& what) {
     OpenPoint point;
     point.kind = kind;
@@ -167,6 +199,7 @@ class PointCollector {
   Heard heard_;
   std::map<CowId, CowRow> cows_;
   std::set<std::pair<VisitId, CowId>> turns_;
+  std::set<std::pair<CowId, std::string>> said_;  // numbers said in this visit
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
   std::vector<OpenPoint> points_;
 };
@@ -189,6 +222,10 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   PointCollector points(visit, *std::move(heard), *std::move(cows));
   Outcome read = for_each_row<TurnRow>(store, visit.herd, {},
                                        [&](const TurnRow& row) { points.add_turn(row); });
+  if (read) {
+    read = for_each_row<CowNumberRow>(store, visit.herd, {},
+                                      [&](const CowNumberRow& row) { points.add_carrier(row); });
+  }
   if (read) {
     read = for_each_row<DoubtRow>(store, visit.herd, {},
                                   [&](const DoubtRow& row) { points.add_doubt(row); });

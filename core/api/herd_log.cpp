@@ -105,13 +105,25 @@ Result<Rows> HerdLog::rows_of_visit(VisitId visit) {
 }
 
 Result<CowPast> HerdLog::past_of(CowId cow, VisitId visit) {
+  return past_made_of(cow, visit, false);
+}
+
+Result<CowPast> HerdLog::past_of_one_here(CowId cow, VisitId visit) {
+  return past_made_of(cow, visit, true);
+}
+
+Result<CowPast> HerdLog::past_made_of(CowId cow, VisitId visit, bool is_here) {
   auto known = groups();
   if (!known) return known.faults();
   const std::vector<CowId> group = known->group_of(cow);
-  auto rows = rows_of_cows(group);
-  if (!rows) return rows.faults();
+  auto entries = entries_for_cow(lookup(), group);
+  if (!entries) return entries.faults();
+  const auto end = std::remove_if(entries->begin(), entries->end(), [&](const Entry& entry) {
+    return is_here && entry.envelope.kind == CowLeft::kind;
+  });
+  entries->erase(end, entries->end());
   CowPast past;
-  past.rows = *std::move(rows);
+  past.rows = picture_of_cow(herd_, group, *entries);
   for (const TurnRow& turn : past.rows.turns) {
     if (turn.visit == visit) past.same_visit.push_back(turn);
   }

@@ -37,11 +37,16 @@ class HerdLog {
   [[nodiscard]] Result<Rows> rows_of_cows(std::span<const CowId> group);
   [[nodiscard]] Result<Rows> rows_of_visit(VisitId visit);
 
-  /// What is known of a cow before a turn in `visit`.
+  /// What is known of a cow on a visit.
   [[nodiscard]] Result<CowPast> past_of(CowId cow, VisitId visit);
+
+  /// The same of a cow that stands in the crush: whoever told that she is gone was mistaken, and
+  /// what was closed for it is open again.
+  [[nodiscard]] Result<CowPast> past_of_one_here(CowId cow, VisitId visit);
 
  private:
   [[nodiscard]] EntryLookup lookup();
+  [[nodiscard]] Result<CowPast> past_made_of(CowId cow, VisitId visit, bool is_here);
   [[nodiscard]] Result<std::vector<Entry>> touching(const Uuid& subject,
                                                     const std::vector<std::string>& kinds);
   [[nodiscard]] Result<std::vector<Entry>> versions_of(EntryId id);

@@ -74,6 +74,7 @@ Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day
 enum class OpenPointKind {
   unnumbered,
   doubtful_number,
+  told_gone,  // told gone that day, and in the crush after that
   unfinished,
   not_done,
   called_twice,
@@ -82,7 +83,7 @@ enum class OpenPointKind {
   degree_not_called,
   stage_not_called,
   unanswered,
-  number_given_twice,
+  number_given_twice,  // seen under a number that another cow carries or carried
   two_versions,
   news_unclear,  // news that could mean more than one thing
   due_not_seen,  // a task of hers is due and she was not seen
@@ -94,6 +95,7 @@ struct EnumWords<OpenPointKind> {
   static constexpr EnumWord<OpenPointKind> table[] = {
       {OpenPointKind::unnumbered, "unnumbered"},
       {OpenPointKind::doubtful_number, "doubtful_number"},
+      {OpenPointKind::told_gone, "told_gone"},
       {OpenPointKind::unfinished, "unfinished"},
       {OpenPointKind::not_done, "not_done"},
       {OpenPointKind::called_twice, "called_twice"},

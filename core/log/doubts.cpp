@@ -49,6 +49,7 @@ class DoubtsOfTurn {
 
   std::vector<DoubtRow> all(const std::vector<CalledTwice>& twice) && {
     ask_who_she_is();
+    ask_whether_she_is_here();
     if (turn_.end == TurnEnd::unfinished) {
       add(DoubtKind::unfinished, {}, about("Her turn was not finished", turn_.end_reason));
     }
@@ -93,6 +94,23 @@ class DoubtsOfTurn {
     if (turn_.cow.known == CowKnown::doubtful) {
       add(DoubtKind::doubtful_number, {}, numbers_in_doubt(turn_.cow));
     }
+  }
+
+  /// Asked once, of her first turn after it; told gone again after her turn, she is gone.
+  void ask_whether_she_is_here() {
+    if (!was_there(told_)) return;
+    const Told<CowLeft>* before = nullptr;
+    for (const Told<CowLeft>& left : story_.left) {
+      if (told_.moment < left.moment) return;
+      if (left.moment.day == told_.moment.day) before = &left;
+    }
+    const bool is_first =
+        before != nullptr &&
+        std::none_of(story_.turns.begin(), story_.turns.end(), [&](const Told<TurnRecorded>& turn) {
+          return was_there(turn) && before->moment < turn.moment && turn.moment < told_.moment;
+        });
+    if (!is_first) return;
+    add(DoubtKind::told_gone, {}, "Said to be gone today, and in the crush: is she still here?");
   }
 
   void ask_which_call_holds(const std::vector<CalledTwice>& twice) {

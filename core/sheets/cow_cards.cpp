@@ -79,6 +79,7 @@ bool is_still_asked(const DoubtRow& doubt, const CowSeen& cow) {
   switch (doubt.kind) {
     case DoubtKind::doubtful_number:
     case DoubtKind::unnumbered:
+    case DoubtKind::told_gone:
     case DoubtKind::number_given_twice:
     case DoubtKind::two_versions:
       return true;

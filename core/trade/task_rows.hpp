@@ -63,6 +63,7 @@ struct TaskRow {
 enum class DoubtKind {
   unnumbered,
   doubtful_number,
+  told_gone,  // told gone that day, and in the crush after that
   unfinished,
   not_done,
   called_twice,
@@ -80,6 +81,7 @@ struct EnumWords<DoubtKind> {
   static constexpr EnumWord<DoubtKind> table[] = {
       {DoubtKind::unnumbered, "unnumbered"},
       {DoubtKind::doubtful_number, "doubtful_number"},
+      {DoubtKind::told_gone, "told_gone"},
       {DoubtKind::unfinished, "unfinished"},
       {DoubtKind::not_done, "not_done"},
       {DoubtKind::called_twice, "called_twice"},

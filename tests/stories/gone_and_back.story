@@ -25,3 +25,6 @@ saved 77
 2026-10-27 RF: nothing found
 2026-10-27 LH: nothing found
 2026-10-27 RH: nothing found
+
+## ended
+number_given_twice 77: 77 was said to be gone on 13 Oct; taken for a new cow. Is she the same?

@@ -22,6 +22,7 @@ bool is_answered_by_calling(DoubtKind kind) {
       return true;
     case DoubtKind::unnumbered:
     case DoubtKind::doubtful_number:
+    case DoubtKind::told_gone:
     case DoubtKind::called_twice:
     case DoubtKind::number_given_twice:
     case DoubtKind::two_versions:

@@ -53,7 +53,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
 }
 
 Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
-  auto past = past_of(cow);
+  auto past = past_told(cow);
   if (!past) return past.faults();
   const EntryId entry = journal_.fresh_id();
   const NewsEffect effect = effect_of(news, *past, visit_.day, entry);

@@ -172,6 +172,13 @@ Result<CowPast> RecordingState::past_of(CowId cow, const RecordedTurn* corrected
   if (corrected != nullptr) {
     for (const RecordedTurn* turn : before_.line_of(corrected->entry)) log.without(turn->entry);
   }
+  return log.past_of_one_here(cow, visit_.visit);
+}
+
+/// Of a cow of whom news is told: she need not be here.
+Result<CowPast> RecordingState::past_told(CowId cow) {
+  HerdLog log(ports_.store, visit_.herd);
+  log.also(journal_.unwritten());
   return log.past_of(cow, visit_.visit);
 }
 

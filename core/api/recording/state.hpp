@@ -95,6 +95,7 @@ class RecordingState {
   ReplyItem& answer(ReplyKind kind, std::string words);
   void show(const std::vector<Warning>& warnings, const CowSaid& cow);
   Result<CowPast> past_of(CowId cow, const RecordedTurn* corrected = nullptr);
+  Result<CowPast> past_told(CowId cow);
 
   // say.cpp
   Outcome take_line(std::string_view text);

@@ -114,6 +114,31 @@ TEST_CASE("who she is stays a doubt until she is known by a number") {
   CHECK(farm.rows_of(cow).doubts.empty());
 }
 
+TEST_CASE("told gone and in the crush after that on the same day, she is asked about once") {
+  Farm farm;
+  farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::rh)});
+  std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+  REQUIRE(doubts.size() == 1);
+  CHECK(doubts[0].kind == DoubtKind::told_gone);
+  CHECK(doubts[0].words == "Said to be gone today, and in the crush: is she still here?");
+  farm.write(CowLeft{cow, day("2026-11-24"), "gone, she was", {}});
+  CHECK(farm.rows_of(cow).doubts.empty());
+}
+
+TEST_CASE("gone after her turn, or told gone and not done, she is not asked about as still here") {
+  Farm farm;
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {});
+  body.turn.end = TurnEnd::not_done;
+  farm.turn(body);
+  for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
+    CHECK(doubt.kind == DoubtKind::not_done);
+  }
+}
+
 TEST_CASE("an unnumbered cow united with a numbered one is no doubt any more") {
   Farm farm;
   TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
