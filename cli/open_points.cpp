@@ -62,6 +62,12 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   if (any(OpenPointKind::unnumbered, OpenPointKind::doubtful_number)) {
     out += "  her number: evenclaw cow number \"red heifer\" 418\n";
   }
+  if (any(OpenPointKind::number_given_twice, OpenPointKind::number_given_twice)) {
+    out += "  one cow: evenclaw cow same 77 77\n";
+  }
+  if (any(OpenPointKind::told_gone, OpenPointKind::told_gone)) {
+    out += "  she left: evenclaw told \"77 gone\"\n";
+  }
   if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";
   }

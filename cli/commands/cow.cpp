@@ -16,6 +16,7 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
 constexpr Example examples[] = {
     {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
+    {"evenclaw cow same 77 77", "77 was said to be gone and is back: the same cow"},
     {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
     {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
@@ -27,8 +28,11 @@ struct Asked {
   Day day;
   const Invocation& invocation;
 
+  /// "same 77 77": the one that carries the number and the one that carried it before her.
   [[nodiscard]] Result<CowId> other() const {
-    return find_cow(records.store(), herd, invocation.operands[2], day);
+    const std::vector<std::string>& named = invocation.operands;
+    if (named[1] == named[2]) return other_carrier(records.store(), herd, named[2], cow);
+    return find_cow(records.store(), herd, named[2], day);
   }
 
   [[nodiscard]] bool sure() const { return invocation.has("--sure"); }
@@ -48,9 +52,15 @@ Result<EntryId> united(const Asked& asked) {
 }
 
 Result<EntryId> parted(const Asked& asked) {
-  auto other = asked.other();
-  if (!other) return other.faults();
-  return part_cows(asked.records.ports(), asked.herd, asked.cow, *other);
+  const auto member = [&](std::size_t operand) {
+    return find_member(asked.records.store(), asked.herd, asked.invocation.operands[operand],
+                       asked.day);
+  };
+  auto first = member(1);
+  if (!first) return first.faults();
+  auto second = member(2);
+  if (!second) return second.faults();
+  return part_cows(asked.records.ports(), asked.herd, *first, *second);
 }
 
 Result<EntryId> gone(const Asked& asked) {

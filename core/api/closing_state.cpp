@@ -55,6 +55,7 @@ struct Heard {
   std::set<CowId> cows_told_of;         // news was told of them
   std::vector<TaskClosedBody> unclear;  // news that could mean more than one thing
   std::set<CowId> cows_with_a_turn;
+  std::map<EntryId, CowSaid> in_doubt;  // by turn: cows whose number nobody read for sure
   bool changed_since_closing = false;
 };
 
@@ -76,6 +77,10 @@ Result<Heard> heard_in(Store& store, const Visit& visit) {
       store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
         const bool closes = entry.envelope.kind == VisitClosed::kind;
         heard.changed_since_closing = !closes;
+        const auto turn = body_as<TurnRecorded>(entry);
+        if (turn && turn->turn.cow.known == CowKnown::doubtful) {
+          heard.in_doubt.emplace(entry.envelope.id, turn->turn.cow);
+        }
         if (const auto told = body_as<TaskClosedBody>(entry)) hear(heard, *told);
         return true;
       });
@@ -99,9 +104,12 @@ class PointCollector {
     for (CowRow& cow : cows) cows_.emplace(cow.cow, std::move(cow));
   }
 
+  /// After all turns.
   void add_doubt(const DoubtRow& doubt) {
     if (doubt.visit != visit_.visit) return;
-    add(point_kind(doubt.kind), doubt.cow, doubt.words);
+    const bool is_number = doubt.kind == DoubtKind::doubtful_number;
+    add(point_kind(doubt.kind), doubt.cow,
+        is_number ? doubt.words + seen_of_these(doubt.turn) : doubt.words);
   }
 
   void add_turn(const TurnRow& turn) {
@@ -169,19 +177,40 @@ class PointCollector {
     return left || heard_.cows_with_a_turn.count(cow) > 0;
   }
 
-  /// Numbers come back: the new cow may be the one that was told gone.
+  /// " 513 was in the crush today." of the numbers a cow may have.
+  [[nodiscard]] std::string seen_of_these(EntryId turn) const {
+    const auto doubtful = heard_.in_doubt.find(turn);
+    if (doubtful == heard_.in_doubt.end()) return {};
+    std::vector<std::string> numbers = doubtful->second.alternatives;
+    numbers.insert(numbers.begin(), doubtful->second.number);
+    std::string words;
+    for (const std::string& number : numbers) {
+      if (is_seen_under(plain_number(number))) words += " " + number + " was in the crush today.";
+    }
+    return words;
+  }
+
+  [[nodiscard]] bool is_seen_under(const std::string& number) const {
+    return std::any_of(said_.begin(), said_.end(), [&](const auto& said) {
+      const auto cow = cows_.find(said.first);
+      return said.second == number && cow != cows_.end() && cow->second.known == CowKnown::numbered;
+    });
+  }
+
+  /// Numbers come back: the new cow may be the one that was said to be gone, or that got another.
   void ask_which_of_two(const CowRow& hers, const CowRow& other, const CowNumberRow& carried) {
     if (hers.known != CowKnown::numbered || carried.valid_from > visit_.day) return;
     const bool other_left = other.left_on && *other.left_on <= visit_.day;
-    const bool others_until_now = !carried.valid_to || *carried.valid_to >= visit_.day;
-    if (other_left && hers.first_seen >= visit_.day) {
-      add(OpenPointKind::number_given_twice, hers.cow,
-          carried.number + " was said to be gone on " + spoken(*other.left_on) +
-              "; taken for a new cow. Is she the same?");
-    }
-    if (!other_left && others_until_now) {
+    const bool no_longer = carried.valid_to && *carried.valid_to < visit_.day;
+    if (!other_left && !no_longer) {
       add(OpenPointKind::number_given_twice, hers.cow,
           "Two cows carry " + carried.number + "; taken for the one seen last. Which is it?");
+    } else if (hers.first_seen >= visit_.day) {
+      const std::string before =
+          other_left ? " was said to be gone on " + spoken(*other.left_on)
+                     : " was " + said_as(other) + "'s until " + spoken(*carried.valid_to);
+      add(OpenPointKind::number_given_twice, hers.cow,
+          carried.number + before + "; taken for a new cow. Is she the same?");
     }
   }
 

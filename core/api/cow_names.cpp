@@ -15,23 +15,16 @@ std::string or_nothing_said(std::string words) {
 }  // namespace
 
 std::string said_as(const CowSaid& cow) {
-  switch (cow.known) {
-    case CowKnown::numbered:
-      return plain_number(cow.number);
-    case CowKnown::doubtful: {
-      std::string words = cow.number;
-      for (const std::string& other : cow.alternatives) words += " or " + other;
-      return cow.alternatives.empty() ? words + "?" : words;
-    }
-    case CowKnown::unnumbered:
-      return or_nothing_said(cow.looks);
-  }
-  return {};
+  return or_nothing_said(called_as(cow));
 }
 
 std::string said_as(const CowRow& cow) {
   if (!cow.number.empty()) return cow.number;
   if (!cow.looks.empty()) return cow.looks;
+  const bool is_one_number = cow.number_said.find(' ') == std::string::npos;
+  if (cow.known == CowKnown::doubtful && !cow.number_said.empty() && is_one_number) {
+    return cow.number_said + "?";
+  }
   return or_nothing_said(cow.number_said);
 }
 

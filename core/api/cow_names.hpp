@@ -8,7 +8,7 @@
 
 namespace evenclaw {
 
-/// "412", "513 or 531", "brown heifer"; "no number" when nothing was said of her.
+/// "412", "513 or 531", "513?", "brown heifer"; "no number" when nothing was said of her.
 std::string said_as(const CowSaid& cow);
 std::string said_as(const CowRow& cow);
 

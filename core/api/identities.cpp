@@ -62,6 +62,47 @@ Result<std::set<VisitId>> visits_seen(Store& store, HerdId herd, CowId cow) {
   return visits;
 }
 
+std::string without_doubt(std::string_view words) {
+  while (!words.empty() && words.back() == '?') words.remove_suffix(1);
+  return fold_case(words);
+}
+
+bool is_called(std::string_view called, std::string_view said) {
+  return !called.empty() && without_doubt(called) == without_doubt(said);
+}
+
+/// By the words of any of her turns, the one called so last.
+Result<std::optional<CowId>> called_in_a_turn(Store& store, HerdId herd, const std::string& said) {
+  const auto turns = select_as<TurnRow>(store, herd);
+  if (!turns) return turns.faults();
+  const TurnRow* last = nullptr;
+  for (const TurnRow& turn : *turns) {
+    const bool fits = is_called(turn.called, said) || turn.called == plain_number(said);
+    if (fits && (last == nullptr || turn.day > last->day)) last = &turn;
+  }
+  return last == nullptr ? std::optional<CowId>() : std::optional<CowId>(last->cow);
+}
+
+std::vector<std::string> kinds_that_name() {
+  return {std::string(CowRegistered::kind), std::string(NumberGiven::kind),
+          std::string(TurnRecorded::kind)};
+}
+
+/// The cow an entry says was numbered or called so.
+std::optional<CowId> named_by(const Entry& entry, const std::string& said) {
+  const std::string plain = plain_number(said);
+  if (const auto registered = body_as<CowRegistered>(entry)) {
+    if (plain_number(registered->number) == plain) return registered->cow;
+  }
+  if (const auto given = body_as<NumberGiven>(entry)) {
+    if (plain_number(given->number) == plain) return given->cow;
+  }
+  if (const auto turn = body_as<TurnRecorded>(entry)) {
+    if (is_called(called_as(turn->turn.cow), said)) return turn->cow;
+  }
+  return std::nullopt;
+}
+
 /// The newest entry that united the two and was not taken back.
 Result<std::optional<EntryId>> union_of(Store& store, HerdId herd, CowId first, CowId second) {
   HerdLog log(store, herd);
@@ -69,6 +110,7 @@ Result<std::optional<EntryId>> union_of(Store& store, HerdId herd, CowId first, 
   if (!groups) return groups.faults();
   const std::vector<CowId> group = groups->group_of(first);
   std::optional<EntryId> found;
+  std::optional<EntryId> exactly;
   std::set<EntryId> taken_back;
   const Outcome read = store.read_entries(
       {herd.value, std::nullopt, {std::string(SameCow::kind), std::string(SameCowTakenBack::kind)}},
@@ -84,14 +126,15 @@ Result<std::optional<EntryId>> union_of(Store& store, HerdId herd, CowId first, 
       {herd.value, std::nullopt, {std::string(SameCow::kind)}}, [&](const Entry& entry) {
         const auto body = body_as<SameCow>(entry);
         if (!body || taken_back.count(entry.envelope.id) > 0) return true;
+        const auto names = [&](CowId cow) { return body->first == cow || body->second == cow; };
         const bool joins = is_of_group(body->first) && is_of_group(body->second);
-        const bool names = body->first == first || body->second == first || body->first == second ||
-                           body->second == second;
-        if (joins && names && is_of_group(second)) found = entry.envelope.id;
+        if (!joins || !is_of_group(second)) return true;
+        if (names(first) && names(second)) exactly = entry.envelope.id;
+        if (names(first) || names(second)) found = entry.envelope.id;
         return true;
       });
   if (!read_unions) return read_unions.faults();
-  return found;
+  return exactly ? exactly : found;
 }
 
 Result<bool> is_united(Store& store, HerdId herd, CowId first, CowId second) {
@@ -124,6 +167,9 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
     if (named == nullptr || row.last_seen > named->last_seen) named = &row;
   }
   if (named != nullptr) return named->cow;
+  const auto in_a_turn = called_in_a_turn(store, herd, words);
+  if (!in_a_turn) return in_a_turn.faults();
+  if (*in_a_turn) return **in_a_turn;
   Fault fault = no_such_cow(*numbers, words);
   const auto called = find_cow_called(store, herd, words);
   if (!called) return called.faults();
@@ -145,6 +191,42 @@ Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::str
     if (is_said && (last == nullptr || row.day > last->day)) last = &row;
   }
   return last == nullptr ? std::optional<CowId>() : std::optional<CowId>(last->cow);
+}
+
+Result<CowId> find_member(Store& store, HerdId herd, std::string_view said,
+                          std::optional<Day> day) {
+  const auto cow = find_cow(store, herd, said, day);
+  if (!cow) return cow.faults();
+  HerdLog log(store, herd);
+  const auto groups = log.groups();
+  if (!groups) return groups.faults();
+  const std::vector<CowId> group = groups->group_of(*cow);
+  if (group.size() == 1) return *cow;
+  const std::string words(trimmed(said));
+  for (const CowId member : group) {
+    bool is_meant = false;
+    const Outcome read =
+        store.read_entries({herd.value, member.value, kinds_that_name()}, [&](const Entry& entry) {
+          is_meant = is_meant || named_by(entry, words) == member;
+          return !is_meant;
+        });
+    if (!read) return read.faults();
+    if (is_meant) return member;
+  }
+  return *cow;
+}
+
+Result<CowId> other_carrier(Store& store, HerdId herd, std::string_view number, CowId than) {
+  const std::string plain = plain_number(trimmed(number));
+  const auto numbers = select_as<CowNumberRow>(store, herd);
+  if (!numbers) return numbers.faults();
+  const CowNumberRow* last = nullptr;
+  for (const CowNumberRow& row : *numbers) {
+    if (row.number != plain || row.cow == than) continue;
+    if (last == nullptr || row.valid_from > last->valid_from) last = &row;
+  }
+  if (last != nullptr) return last->cow;
+  return wrongly_asked("No other cow carries or carried " + plain + ".");
 }
 
 Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,

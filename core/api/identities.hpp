@@ -13,12 +13,20 @@
 namespace evenclaw {
 
 /// A cow by any number valid on `day`, else by any number she had, else by the words an unnumbered
-/// or doubtful one was called by; the one seen last when several fit. Fault "cow-not-found" with
-/// the nearest numbers as remedy.
+/// or doubtful one is called by, else by any words she was called by in a turn, also before she got
+/// a number; the one seen last when several fit. Fault "cow-not-found" with the nearest numbers as
+/// remedy.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
 
 /// The cow that was last called so until it was put right; nothing when none was.
 Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::string_view said);
+
+/// Of a cow that was united of several the one that carries this number or was called so; the cow
+/// itself where she was not united. Faults as find_cow().
+Result<CowId> find_member(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
+
+/// The other cow that carries this number or carried it last. Fault "usage" when there is none.
+Result<CowId> other_carrier(Store& store, HerdId herd, std::string_view number, CowId than);
 
 /// A cow gets a number from `day` on: an unnumbered one was recognised, or a tag was replaced. When
 /// another cow carries that number already the answer is "answer-needed" (they may be the same:
@@ -30,7 +38,8 @@ Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::str
 /// for two cows in the crush on one day are more likely two.
 Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId second, bool sure);
 
-/// Takes back what united the two; "usage" when nothing did.
+/// Takes back what united the two; "usage" when nothing did. Name them by find_member(), for united
+/// they are one.
 Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId second);
 
 /// She left the herd; her open tasks are closed with the same words.

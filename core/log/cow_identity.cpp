@@ -1,6 +1,8 @@
 #include "core/log/cow_identity.hpp"
 
 #include <algorithm>
+#include <map>
+#include <set>
 #include <tuple>
 
 #include "core/log/task_history.hpp"
@@ -35,7 +37,7 @@ std::string said_for(const CowStory& story, const std::string& plain) {
   return {};
 }
 
-// "513 or 531", as she was called last.
+// "513 or 531", or "513" when it may be another, as she was called last.
 std::string numbers_in_doubt(const CowStory& story) {
   std::string words;
   for (const Told<TurnRecorded>& turn : story.turns) {
@@ -45,6 +47,19 @@ std::string numbers_in_doubt(const CowStory& story) {
     for (const std::string& other : said.alternatives) words += " or " + other;
   }
   return words;
+}
+
+// The numbers that begin on a day, in the order they were told, of each cow that was one of her the
+// last. Cows that were taken for two on one day were both seen: both numbers are hers.
+std::map<Day, std::vector<const NumberTold*>> numbers_by_day(const CowStory& story) {
+  std::map<Day, std::vector<const NumberTold*>> days;
+  for (const NumberTold& given : story.numbers) {
+    std::vector<const NumberTold*>& told = days[given.valid_from];
+    const auto of_the_same = [&](const NumberTold* other) { return other->cow == given.cow; };
+    told.erase(std::remove_if(told.begin(), told.end(), of_the_same), told.end());
+    told.push_back(&given);
+  }
+  return days;
 }
 
 std::vector<Day> days_seen(const CowStory& story) {
@@ -64,20 +79,19 @@ std::vector<Day> days_seen(const CowStory& story) {
 }  // namespace
 
 std::vector<CowNumberRow> numbers_of(const CowStory& story) {
-  std::vector<NumberTold> told = story.numbers;
-  std::sort(told.begin(), told.end(), [](const NumberTold& a, const NumberTold& b) {
-    return std::tie(a.valid_from, a.nth) < std::tie(b.valid_from, b.nth);
-  });
   std::vector<CowNumberRow> rows;
-  for (const NumberTold& given : told) {
-    const std::string number = plain_number(given.number);
-    if (!rows.empty() && rows.back().valid_from == given.valid_from) rows.pop_back();
-    if (!rows.empty() && rows.back().number == number) {
-      rows.back().valid_to.reset();
-      continue;
+  for (const auto& [day, told] : numbers_by_day(story)) {
+    std::set<std::string> new_ones;
+    for (const NumberTold* given : told) new_ones.insert(plain_number(given->number));
+    for (CowNumberRow& row : rows) {
+      if (row.valid_to) continue;
+      if (new_ones.erase(row.number) == 0) row.valid_to = day - 1;
     }
-    if (!rows.empty()) rows.back().valid_to = given.valid_from - 1;
-    rows.push_back({story.herd, story.cow, number, given.valid_from, std::nullopt});
+    for (const NumberTold* given : told) {
+      const std::string number = plain_number(given->number);
+      if (new_ones.erase(number) == 0) continue;
+      rows.push_back({story.herd, story.cow, number, day, std::nullopt});
+    }
   }
   return rows;
 }
@@ -92,7 +106,9 @@ CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& number
     if (said.known == CowKnown::numbered) row.number = plain_number(said.number);
     if (!said.looks.empty()) row.looks = said.looks;
   }
-  if (!numbers.empty()) row.number = numbers.back().number;
+  for (const CowNumberRow& number : numbers) {
+    if (!number.valid_to) row.number = number.number;
+  }
   row.number_said = row.number.empty() ? numbers_in_doubt(story) : said_for(story, row.number);
   const std::vector<Day> days = days_seen(story);
   row.first_seen = *std::min_element(days.begin(), days.end());

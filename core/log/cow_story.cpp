@@ -92,8 +92,8 @@ class StoryReader {
   void read_number(const Entry& entry, std::size_t nth) {
     auto body = hers<Body>(entry);
     if (!body) return;
-    story_.numbers.push_back(
-        {std::move(body->number), body->valid_from, nth, std::is_same_v<Body, NumberGiven>});
+    story_.numbers.push_back({body->cow, std::move(body->number), body->valid_from, nth,
+                              std::is_same_v<Body, NumberGiven>});
   }
 
   std::span<const CowId> group_;

@@ -31,6 +31,7 @@ struct Told {
 };
 
 struct NumberTold {
+  CowId cow;           // of her group the one it was told of
   std::string number;  // as given
   Day valid_from;
   std::size_t nth = 0;

@@ -19,9 +19,8 @@ std::string about(std::string_view what, const std::string& reason) {
 }
 
 std::string numbers_in_doubt(const CowSaid& cow) {
-  std::string words = "Which is her number: " + cow.number;
-  for (const std::string& other : cow.alternatives) words += " or " + other;
-  return words + "?";
+  if (cow.alternatives.empty()) return "Is her number " + cow.number + "?";
+  return "Which is her number: " + called_as(cow) + "?";
 }
 
 std::optional<Foot> only_foot(const FootSet& feet) {

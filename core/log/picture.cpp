@@ -46,6 +46,7 @@ TurnRow turn_row(const CowStory& story, const TurnTold& told) {
   const Turn& turn = told.body.turn;
   TurnRow row = row_of_turn<TurnRow>(story, told);
   row.number_said = turn.cow.number;
+  row.called = called_as(turn.cow);
   row.reason = turn.reason;
   for (const Reason reason : turn.also) row.also.add(reason);
   row.reason_words = turn.reason_words;

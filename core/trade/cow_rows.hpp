@@ -124,6 +124,7 @@ struct TurnRow {
   VisitId visit;
   Day day;
   std::string number_said;
+  std::string called;                  // "412", "513 or 531", "brown heifer"
   Reason reason = Reason::not_called;  // the one said first
   ReasonSet also;
   std::string reason_words;  // of another reason
@@ -149,6 +150,7 @@ struct TurnRow {
     visit("visit", &TurnRow::visit, "visit");
     visit("day", &TurnRow::day, "day of the visit");
     visit("number_said", &TurnRow::number_said, "number as said");
+    visit("called", &TurnRow::called, "what she was called: number, numbers or looks");
     visit("reason", &TurnRow::reason, "why she came");
     visit("also", &TurnRow::also, "why else she came");
     visit("reason_words", &TurnRow::reason_words, "words for another reason");

@@ -3,7 +3,24 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/trade/identity.hpp"
+
 namespace evenclaw {
+
+std::string called_as(const CowSaid& cow) {
+  switch (cow.known) {
+    case CowKnown::numbered:
+      return plain_number(cow.number);
+    case CowKnown::doubtful: {
+      std::string words = cow.number;
+      for (const std::string& other : cow.alternatives) words += " or " + other;
+      return cow.alternatives.empty() ? words + "?" : words;
+    }
+    case CowKnown::unnumbered:
+      return cow.looks;
+  }
+  return {};
+}
 
 std::optional<Day> day_meant(const TimeSaid& said, Day visit_day) {
   if (said.days) return visit_day + *said.days;

@@ -43,6 +43,9 @@ struct CowSaid {
   }
 };
 
+/// What she was called: "412", "513 or 531", "513?", "brown heifer"; "" when nothing was said.
+std::string called_as(const CowSaid& cow);
+
 /// A time as said: a number of days (weeks are seven each) or a weekday; neither when not said.
 struct TimeSaid {
   std::optional<std::int32_t> days;

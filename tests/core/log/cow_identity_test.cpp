@@ -74,6 +74,23 @@ TEST_CASE("of two numbers from the same day the one told last is hers") {
   CHECK(rows.cows.at(0).number == "421");
 }
 
+TEST_CASE("a cow taken for two on one day keeps both numbers from then on") {
+  Farm farm;
+  farm.write(CowRegistered{cow, "412", day("2026-11-24")});
+  farm.write(CowRegistered{cow_named("413"), "413", day("2026-11-24")});
+  farm.write(SameCow{cow, cow_named("413")});
+  Rows rows = farm.rows_of(cow);
+  REQUIRE(rows.cow_numbers.size() == 2);
+  for (const CowNumberRow& row : rows.cow_numbers) CHECK_FALSE(row.valid_to);
+  CHECK(rows.cows.at(0).number == "413");
+  farm.write(NumberGiven{cow, "412", day("2026-12-22")});
+  rows = farm.rows_of(cow);
+  REQUIRE(rows.cow_numbers.size() == 2);
+  CHECK(rows.cows.at(0).number == "412");
+  CHECK_FALSE(rows.cow_numbers[0].valid_to);
+  CHECK(rows.cow_numbers[1].valid_to == day("2026-12-21"));
+}
+
 TEST_CASE("an unnumbered cow keeps her looks and gets her number when she is recognised") {
   Farm farm;
   farm.turn(turn_said(farm, "2026-11-24", star));

@@ -114,6 +114,12 @@ TEST_CASE("who she is stays a doubt until she is known by a number") {
   CHECK(farm.rows_of(cow).doubts.empty());
 }
 
+TEST_CASE("a number nobody is sure of is asked about as the one number it is") {
+  Turn turn = turn_of({nothing_found(Foot::lh)});
+  turn.cow = {CowKnown::doubtful, "513", {}, ""};
+  CHECK(doubts_in(turn).at(0).words == "Is her number 513?");
+}
+
 TEST_CASE("told gone and in the crush after that on the same day, she is asked about once") {
   Farm farm;
   farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});

@@ -1,0 +1,44 @@
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "core/api/identities.hpp"
+#include "tests/core/api/workplace.hpp"
+
+namespace evenclaw::test {
+
+namespace {
+
+std::vector<std::string> asked(const VisitEnded& ended) {
+  std::vector<std::string> words;
+  for (const OpenPoint& point : ended.open) words.push_back(point.cow_said + ": " + point.words);
+  return words;
+}
+
+}  // namespace
+
+TEST_CASE("a number that another cow carried until she got a new one is asked about") {
+  Workplace place;
+  (void)place.visited("2026-09-29", {"412 nothing found", "done"});
+  const HerdId herd = place.herd().herd;
+  const CowId cow = find_cow(place.store, herd, "412", day("2026-09-29")).value();
+  (void)give_number(place.ports(), herd, cow, "77", day("2026-10-01"), false).value();
+  CHECK(asked(place.visited("2026-10-27", {"412 nothing found", "done"})) ==
+        std::vector<std::string>{
+            "412: 412 was 77's until 30 Sep; taken for a new cow. Is she the same?"});
+}
+
+TEST_CASE("two cows that carry one number are asked about, the one of another visit is not") {
+  Workplace place;
+  (void)place.visited("2026-09-29", {"412 nothing found", "77 nothing found", "done"});
+  const HerdId herd = place.herd().herd;
+  const CowId cow = find_cow(place.store, herd, "77", day("2026-09-29")).value();
+  (void)give_number(place.ports(), herd, cow, "412", day("2026-10-01"), true).value();
+  CHECK(asked(place.visited("2026-10-20", {"8 nothing found", "done"})).empty());
+  CHECK(asked(place.visited("2026-10-27", {"412 nothing found", "done"})) ==
+        std::vector<std::string>{
+            "412: Two cows carry 412; taken for the one seen last. Which is it?"});
+}
+
+}  // namespace evenclaw::test
