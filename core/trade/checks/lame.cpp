@@ -25,6 +25,12 @@ bool not_looked_at(const Turn& turn, Foot foot) {
   return call == nullptr || call->state == FootState::not_lifted;
 }
 
+/// Named and nothing more: nobody worked on it and nobody said what was found.
+bool only_named(const FootCall& call) {
+  return call.state == FootState::unsaid && call.actions.empty() && call.measures.empty() &&
+         call.trimmed == Trimmed::not_called;
+}
+
 Firing lame_on(Foot foot, std::string_view what) {
   Firing firing;
   firing.warning.foot = foot;
@@ -42,6 +48,10 @@ bool something_was_found(const Turn& turn) {
 bool some_foot_found_fine(const Turn& turn) {
   return std::any_of(all_feet.begin(), all_feet.end(),
                      [&](Foot foot) { return nothing_found_on(turn, foot); });
+}
+
+bool feet_only_named(const Turn& turn) {
+  return !turn.feet.empty() && std::all_of(turn.feet.begin(), turn.feet.end(), only_named);
 }
 
 Firing lame_leg_unknown() {
@@ -72,11 +82,15 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
       firings.push_back(lame_on(foot, ", nothing found: look again, look higher, or vet."));
     } else if (let_out && not_looked_at(turn, foot)) {
       firings.push_back(lame_on(foot, ", and that foot was not lifted: lift it, or vet."));
+    } else if (let_out && only_named(*call)) {
+      firings.push_back(
+          lame_on(foot, ", and nothing was said of that foot: say what was found, or vet."));
     }
   }
   const bool leg_unknown = came_for(turn, Reason::lame) && turn.lame.empty();
-  if (leg_unknown && let_out && some_foot_found_fine(turn) && !something_was_found(turn) &&
-      !vet_called(turn)) {
+  const bool none_found =
+      (some_foot_found_fine(turn) || feet_only_named(turn)) && !something_was_found(turn);
+  if (leg_unknown && let_out && none_found && !vet_called(turn)) {
     firings.push_back(lame_leg_unknown());
   }
   return firings;
