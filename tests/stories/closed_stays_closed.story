@@ -18,7 +18,7 @@ saved 412
 412 wrap came off
 
 ## answered
-told 412: wrap off left hind: wrap came off by itself
+told 412: closed: wrap off left hind
 
 ## due 2026-10-28
 

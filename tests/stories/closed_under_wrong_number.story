@@ -17,12 +17,13 @@ no, 421
 ## answered
 told: today's feet: LF RF LH RH
 saved 412
-told 412: wrap off left hind: wrap taken off
+told 412: closed: wrap off left hind
 saved 421
 
 ## due 2026-11-03
 
 ## cow 421
+cow 421, called 412 on 2026-10-27, then put right
 on her: wrap LH since 2026-10-27
 case: DD LH, found 1x
 2026-10-27 LF: nothing found

@@ -23,16 +23,16 @@ saved black cow
 refused line 8: "no tg" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found; did you mean "no tag"?
 refused line 8: "white cow" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "whole cow"?
 saved 413
-mark no tg, white cow: not understood and not said again: no tg, white cow
+mark no tg, white cow: "no tg, white cow" was not understood, nor said again
 saved no tg, white cow
 
 ## recorded
 412 routine | LH outside SH sole_middle slight
 black cow | RH outside SU sole_middle bad; block_on inside | fine LH
 413 | fine LH RH
-no tg, white cow | LH IP between bad | fine RH | unfinished: not understood: no tg, white cow
+no tg, white cow | LH IP between bad | fine RH | unfinished: "no tg, white cow" was not understood
 
 ## ended
 unnumbered black cow: Which number has she: black cow?
 unnumbered no tg, white cow: Which number has she: no tg, white cow?
-unfinished no tg, white cow: Her turn was not finished: not understood: no tg, white cow
+unfinished no tg, white cow: Her turn was not finished: "no tg, white cow" was not understood

@@ -29,9 +29,9 @@ saved no tg, white cow
 412 routine | LH outside SH sole_middle slight
 black cow | RH outside SU sole_middle bad; block_on inside | fine LH
 413 | fine LH RH
-no tg, white cow | LH IP between bad | fine RH | unfinished: not understood: no tg, white cow
+no tg, white cow | LH IP between bad | fine RH | unfinished: "no tg, white cow" was not understood
 
 ## ended
 unnumbered black cow: Which number has she: black cow?
 unnumbered no tg, white cow: Which number has she: no tg, white cow?
-unfinished no tg, white cow: Her turn was not finished: not understood: no tg, white cow
+unfinished no tg, white cow: Her turn was not finished: "no tg, white cow" was not understood

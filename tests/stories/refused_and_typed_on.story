@@ -37,11 +37,11 @@ saved 22
 refused line 12: "RHH" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "RH"?
 saved 34
 refused line 15: "middel" is not understood; expected a place, a stage, a degree, words in quotes, a claw or a foot; did you mean "middle"?
-mark 409: not understood and not said again: 409 lame RHH
+mark 409: "409 lame RHH" was not understood, nor said again
 saved 409
 mark 413: still in the crush: 413 LH SU middel slight
 mark 413: left hind stays open: what was said of it was not understood
-mark 413: not understood and not said again: 413 LH SU middel slight
+mark 413: "413 LH SU middel slight" was not understood, nor said again
 saved 413
 
 ## recorded
@@ -49,10 +49,10 @@ saved 413
 27 | RH DD behind raw; spray | fine LH
 22 | fine LH RH
 34 recheck | RH DD behind chronic | fine LH
-409 | RH IP between slight | fine LH | unfinished: not understood: 409 lame RHH
-413 | LH not called | fine RH | unfinished: not understood: 413 LH SU middel slight
+409 | RH IP between slight | fine LH | unfinished: "409 lame RHH" was not understood
+413 | LH not called | fine RH | unfinished: "413 LH SU middel slight" was not understood
 
 ## ended
-unfinished 409: Her turn was not finished: not understood: 409 lame RHH
-unfinished 413: Her turn was not finished: not understood: 413 LH SU middel slight
+unfinished 409: Her turn was not finished: "409 lame RHH" was not understood
+unfinished 413: Her turn was not finished: "413 LH SU middel slight" was not understood
 lifted_not_called 413: Left hind: what was found?
