@@ -149,7 +149,8 @@ std::vector<std::pair<CowId, std::string>> CowFinder::slips_of(std::string_view 
   std::vector<std::pair<CowId, std::string>> slips;
   for (const Number& row : numbers_) {
     const bool on_the_day = row.from <= where_.day && (!row.to || where_.day <= *row.to);
-    const bool is_here = on_the_day && !has_left(row);
+    // One first seen in this recording has nothing from before.
+    const bool is_here = on_the_day && known(row.cow) != nullptr && !has_left(row);
     if (is_here && is_slip_of(plain, row.number)) slips.emplace_back(row.cow, row.number);
   }
   return slips;

@@ -50,21 +50,24 @@ Firing asked(const FootCall& call, const Finding& first, const Finding& second) 
   return firing;
 }
 
+bool contradict(const Finding& a, const Finding& b) {
+  const bool differ = differ_in_stage(a, b) || differ_in_degree(a, b);
+  return a.lesion != Lesion::other && same_spot(a, b) && differ;
+}
+
+void add_contradictions(std::vector<Firing>& firings, const FootCall& call) {
+  for (auto second = call.findings.begin(); second != call.findings.end(); ++second) {
+    for (auto first = call.findings.begin(); first != second; ++first) {
+      if (contradict(*first, *second)) firings.push_back(asked(call, *first, *second));
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Firing> called_in_two_ways(const Situation& situation) {
   std::vector<Firing> firings;
-  for (const FootCall& call : situation.turn.feet) {
-    for (std::size_t second = 1; second < call.findings.size(); ++second) {
-      for (std::size_t first = 0; first < second; ++first) {
-        const Finding& a = call.findings[first];
-        const Finding& b = call.findings[second];
-        const bool differ = differ_in_stage(a, b) || differ_in_degree(a, b);
-        const bool is_named = a.lesion != Lesion::other;
-        if (is_named && same_spot(a, b) && differ) firings.push_back(asked(call, a, b));
-      }
-    }
-  }
+  for (const FootCall& call : situation.turn.feet) add_contradictions(firings, call);
   return firings;
 }
 
