@@ -1,12 +1,14 @@
 // What becomes of lines nobody could read: they stay with the cow they were said of until they are
 // said again, so that nothing that was typed is lost without being asked about.
 #include <algorithm>
+#include <utility>
 #include <variant>
 
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/lexer.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -32,6 +34,20 @@ const CowSaid* number_alone(const Line& line) {
 /// She stands for whoever was meant.
 bool is_nobody(const InCrush& cow) {
   return cow.draft.turn.cow.known == CowKnown::unnumbered && cow.draft.turn.cow.looks.empty();
+}
+
+/// The numbers of a list: "231, 513 stil lame".
+std::vector<std::string> numbers_at_start(std::string_view text) {
+  std::vector<std::string> numbers;
+  if (!is_utf8(text)) return numbers;
+  for (const Token& token : tokens_of(text)) {
+    const bool joins = token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
+                       token.folded == "and";
+    if (joins) continue;
+    if (token.kind != TokenKind::number) break;
+    numbers.emplace_back(text.substr(token.offset, token.length));
+  }
+  return numbers;
 }
 
 bool tells_of_a_foot(std::string_view text, const Language& language) {
@@ -66,7 +82,10 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     const Outcome named = name_in_refused(nobody);
     if (!named) return named;
   }
-  if (!in_crush_) return Done{};
+  if (!in_crush_) {
+    if (!numbers_at_start(text).empty()) unread_news_.emplace_back(trimmed(text));
+    return Done{};
+  }
   in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
   return Done{};
 }
@@ -111,6 +130,31 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
     break;
   }
   return Done{};
+}
+
+/// News of before that nobody could read and nobody said again is kept as unclear news of the first
+/// cow it names who is known, and so is asked about when the visit closes.
+Outcome RecordingState::keep_unread_news() {
+  for (const std::string& line : std::exchange(unread_news_, {})) {
+    for (const std::string& number : numbers_at_start(line)) {
+      const std::optional<CowId> cow = finder_.carrier(number);
+      if (!cow) continue;
+      const NewsSaid unread{number, News::looked_at, {}};
+      const Outcome kept =
+          ask_about_news(*cow, unread, "This was not understood. What was told?", line);
+      if (!kept) return kept;
+      break;
+    }
+  }
+  return Done{};
+}
+
+void RecordingState::drop_news_said_again(std::string_view text) {
+  unread_news_.erase(std::remove_if(unread_news_.begin(), unread_news_.end(),
+                                    [&](const std::string& line) {
+                                      return is_said_again(line, trimmed(text), *language_);
+                                    }),
+                     unread_news_.end());
 }
 
 void RecordingState::given_again(std::string_view text) {

@@ -65,6 +65,7 @@ Outcome RecordingState::take_line(std::string_view text) {
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
+  drop_news_said_again(text);
   const Outcome settled = settle_misread(*line, text);
   if (!settled) return settled;
   for (const Clause& clause : line->clauses) {

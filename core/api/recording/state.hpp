@@ -122,6 +122,8 @@ class RecordingState {
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
   Outcome settle_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);
+  Outcome keep_unread_news();
+  void drop_news_said_again(std::string_view text);
 
   // earlier_turn.cpp
   Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
@@ -184,6 +186,7 @@ class RecordingState {
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
   std::optional<LastOut> last_out_;
+  std::vector<std::string> unread_news_;  // refused, and not said again so far
   int line_number_ = 0;
   int last_words_line_ = 0;  // whose words are in the draft already
   bool typed_ = true;        // line by line, with a person watching
