@@ -21,8 +21,8 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-told 77: block check right hind, inside claw: gone, block off right hind, inside claw: gone
-question 77: 77 was told gone today. Is she still here?
+told 77: closed: block check right hind, inside claw; block off right hind, inside claw
+question 77: 77 was said to be gone today. Is she still here?
 saved 77
 
 ## ended

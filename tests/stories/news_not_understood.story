@@ -28,3 +28,5 @@ question 88: This was not understood. What was told?
 
 ## ended
 news_unclear 88: "88, 513 wrps of": This was not understood. What was told?
+due_not_seen 231: still lame, look at her feet: told today, and she was not seen
+due_not_seen 513: still lame, look at her feet: told today, and she was not seen

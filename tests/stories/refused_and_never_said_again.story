@@ -39,10 +39,10 @@ saved 414
 ## recorded
 412 lame LH | LH outside SU sole_middle bad | fine RH | unfinished: "blokc on inside, off 35d" was not understood
 413 | LH DD behind raw; wrap_on for 2026-10-31 | fine RH
-513 | unfinished: "513 blck came off last week" was not understood
+513? | unfinished: "513 blck came off last week" was not understood
 414 | fine LH RH
 
 ## ended
-doubtful_number 513: Which is her number: 513?
+doubtful_number 513?: Is her number 513?
 unfinished 412: Her turn was not finished: "blokc on inside, off 35d" was not understood
-unfinished 513: Her turn was not finished: "513 blck came off last week" was not understood
+unfinished 513?: Her turn was not finished: "513 blck came off last week" was not understood

@@ -82,6 +82,14 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
   const CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
   std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished);
+  // Something was said of that foot, only nobody could read it; that is asked about.
+  const FootSet open = left_open(*in_crush_);
+  firing.erase(std::remove_if(firing.begin(), firing.end(),
+                              [&](const Warning& warning) {
+                                return warning.rule == "lame-nothing-found" && warning.foot &&
+                                       open.has(*warning.foot);
+                              }),
+               firing.end());
   if (const auto meant = known_cow_meant(turn, in_crush_->near)) firing.push_back(*meant);
   show(warnings().update(firing, text), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
