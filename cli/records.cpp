@@ -53,16 +53,6 @@ Outcome make_pictures_if_stale(Store& store) {
   return Done{};
 }
 
-Faults with_way_to_begin(Faults faults) {
-  for (Fault& fault : faults) {
-    if (fault.slug != "file-not-found") continue;
-    fault.message = "no records lie at " + fault.token;
-    fault.remedy =
-        "Check the name; the first visit makes the file: evenclaw start \"Home Farm\" --new-herd";
-  }
-  return faults;
-}
-
 /// Only to look, unless its rows have to be made anew first.
 Result<std::unique_ptr<SqliteStore>> opened(const std::string& file, Opening opening) {
   auto store = SqliteStore::open(file, mode_of(opening));
@@ -85,6 +75,16 @@ Result<std::unique_ptr<SqliteStore>> opened(const std::string& file, Opening ope
 }
 
 }  // namespace
+
+Faults with_way_to_begin(Faults faults) {
+  for (Fault& fault : faults) {
+    if (fault.slug != "file-not-found") continue;
+    fault.message = "no records lie at " + fault.token;
+    fault.remedy =
+        "Check the name; the first visit makes the file: evenclaw start \"Home Farm\" --new-herd";
+  }
+  return faults;
+}
 
 struct Records::Parts {
   std::unique_ptr<SqliteStore> store;

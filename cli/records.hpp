@@ -57,6 +57,9 @@ class Records {
   std::string file_;
 };
 
+/// Faults of opening records; those of records that are not there say how the first come to be.
+Faults with_way_to_begin(Faults faults);
+
 /// The day an option holds; nothing when it was not given; fault "date-unreadable".
 Result<std::optional<Day>> day_option(const Invocation& invocation, std::string_view option);
 

@@ -2,6 +2,7 @@
 
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
+#include "cli/copied.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -16,8 +17,7 @@ Exit run(const Invocation& invocation) {
   const std::string& to = invocation.operands.front();
   auto copied = back_up(invocation.file, to);
   if (!copied) return tell_faults(copied.faults(), invocation);
-  tell_done(invocation, "backed up to " + to + " and read back", FileAnswer{to});
-  return Exit::fine;
+  return tell_copied(invocation, to, "backed up to " + to + " and read back");
 }
 
 }  // namespace

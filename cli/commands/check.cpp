@@ -54,7 +54,7 @@ void print(const FileReport& file, const CheckedStore& checked) {
 Exit run(const Invocation& invocation) {
   // First, and only reading: what is damaged is looked at before anything else opens the file.
   const auto file = check_file(invocation.file);
-  if (!file) return tell_faults(file.faults(), invocation);
+  if (!file) return tell_faults(with_way_to_begin(file.faults()), invocation);
   auto of_store = checked_entries(invocation);
   const bool is_damage = !file->damaged.empty();
   if (!of_store && !is_damage) return tell_faults(of_store.faults(), invocation);

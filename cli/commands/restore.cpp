@@ -2,6 +2,7 @@
 
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
+#include "cli/copied.hpp"
 #include "store/sqlite/backup.hpp"
 
 namespace evenclaw::cli {
@@ -19,10 +20,9 @@ Exit run(const Invocation& invocation) {
   if (!folder.empty()) std::filesystem::create_directories(folder, ignored);
   auto restored = restore(invocation.operands.front(), invocation.file);
   if (!restored) return tell_faults(restored.faults(), invocation);
-  tell_done(invocation,
-            "restored to " + invocation.file + "; it counts as a device of its own from now on",
-            FileAnswer{invocation.file});
-  return Exit::fine;
+  return tell_copied(
+      invocation, invocation.file,
+      "restored to " + invocation.file + "; it counts as a device of its own from now on");
 }
 
 }  // namespace
