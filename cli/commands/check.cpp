@@ -47,7 +47,11 @@ void print(const FileReport& file, const CheckedStore& checked) {
     std::cout << ", " << checked.unknown_kinds << " of kinds a newer version knows";
   }
   std::cout << '\n';
-  for (const CheckFinding& finding : checked.findings) std::cout << "  " << finding.words << '\n';
+  for (const CheckFinding& finding : checked.findings) {
+    std::cout << "  " << finding.words;
+    if (finding.entry) std::cout << " (entry " << to_text(finding.entry->value) << ')';
+    std::cout << '\n';
+  }
   std::cout << (checked.findings.empty() ? "All is well.\n" : "Not as it should be, see above.\n");
 }
 

@@ -55,5 +55,6 @@ TEST_CASE("an entry that cannot be read any more does not keep the rest from bei
   const Ran ran = recorded.workshop.run({"check"});
   CHECK(ran.exit == 4);
   CHECK(says(ran.out, "entries verified\n"));
+  CHECK(says(ran.out, "(entry "));
   CHECK(says(ran.out, "Not as it should be"));
 }
