@@ -26,6 +26,7 @@ bool is_answered_by_calling(const OpenPoint& point) {
       return true;
     case OpenPointKind::unnumbered:
     case OpenPointKind::doubtful_number:
+    case OpenPointKind::told_gone:
     case OpenPointKind::called_twice:
     case OpenPointKind::number_given_twice:
     case OpenPointKind::two_versions:

@@ -11,6 +11,7 @@
 #include "core/log/body.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/lesion.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -55,7 +56,8 @@ struct Heard {
   std::set<CowId> cows_told_of;         // news was told of them
   std::vector<TaskClosedBody> unclear;  // news that could mean more than one thing
   std::set<CowId> cows_with_a_turn;
-  std::map<EntryId, CowSaid> in_doubt;  // by turn: cows whose number nobody read for sure
+  std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
+  std::map<CowId, std::string> found_on;  // of cows without a number, in words
   bool changed_since_closing = false;
 };
 
@@ -71,16 +73,31 @@ void hear(Heard& heard, const TaskClosedBody& told) {
   if (told.asked) unclear.push_back(told);
 }
 
+/// "left hind digital dermatitis", "nothing found on her".
+std::string found_in(const Turn& turn) {
+  std::string words;
+  for (const FootCall& call : turn.feet) {
+    for (const Finding& finding : call.findings) {
+      const bool has_words = finding.lesion == Lesion::other && !finding.words.empty();
+      words += (words.empty() ? "" : ", ") + std::string(spoken(call.foot)) + " " +
+               (has_words ? finding.words : std::string(facts_of(finding.lesion).name));
+    }
+  }
+  return words.empty() ? "nothing found on her" : words;
+}
+
+void hear(Heard& heard, const TurnRecorded& told, EntryId entry) {
+  if (told.turn.cow.known == CowKnown::doubtful) heard.in_doubt.emplace(entry, told.turn.cow);
+  if (told.turn.cow.known == CowKnown::unnumbered) heard.found_on[told.cow] = found_in(told.turn);
+}
+
 Result<Heard> heard_in(Store& store, const Visit& visit) {
   Heard heard;
   const Outcome read =
       store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
         const bool closes = entry.envelope.kind == VisitClosed::kind;
         heard.changed_since_closing = !closes;
-        const auto turn = body_as<TurnRecorded>(entry);
-        if (turn && turn->turn.cow.known == CowKnown::doubtful) {
-          heard.in_doubt.emplace(entry.envelope.id, turn->turn.cow);
-        }
+        if (const auto turn = body_as<TurnRecorded>(entry)) hear(heard, *turn, entry.envelope.id);
         if (const auto told = body_as<TaskClosedBody>(entry)) hear(heard, *told);
         return true;
       });
@@ -163,6 +180,7 @@ class PointCollector {
     ClosingState state;
     state.cows = static_cast<std::int32_t>(heard_.cows_with_a_turn.size());
     state.changed_since_closing = heard_.changed_since_closing;
+    tell_apart();
     std::stable_sort(points_.begin(), points_.end(), [](const OpenPoint& a, const OpenPoint& b) {
       return std::tie(a.kind, a.cow_said, a.cow) < std::tie(b.kind, b.cow_said, b.cow);
     });
@@ -171,6 +189,19 @@ class PointCollector {
   }
 
  private:
+  /// Of cows that look alike, what was found on each says which one is asked about.
+  void tell_apart() {
+    const std::vector<OpenPoint> before = points_;
+    for (OpenPoint& point : points_) {
+      if (point.kind != OpenPointKind::unnumbered) continue;
+      const bool is_alone = std::none_of(before.begin(), before.end(), [&](const OpenPoint& other) {
+        return other.cow != point.cow && other.words == point.words;
+      });
+      const auto found = heard_.found_on.find(point.cow);
+      if (!is_alone && found != heard_.found_on.end()) point.words += " (" + found->second + ")";
+    }
+  }
+
   [[nodiscard]] bool was_seen_or_left(CowId cow) const {
     const auto row = cows_.find(cow);
     const bool left = row != cows_.end() && row->second.left_on.has_value();

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/not_called.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -29,16 +30,6 @@ std::optional<Foot> only_foot(const FootSet& feet) {
     if (feet.has(foot)) return foot;
   }
   return std::nullopt;
-}
-
-bool place_is_open(const Finding& finding) {
-  const LesionFacts& facts = facts_of(finding.lesion);
-  const bool sits_at_one_place = facts.nowhere_else && facts.usual_places.size() == 1;
-  return finding.place == Place::not_called && !sits_at_one_place;
-}
-
-bool claw_is_open(const Finding& finding) {
-  return finding.claw == Claw::not_called && facts_of(finding.lesion).kept_on == KeptOn::claw;
 }
 
 class DoubtsOfTurn {
@@ -133,8 +124,8 @@ class DoubtsOfTurn {
 
   void ask_about_findings() {
     ask_of_findings(DoubtKind::place_not_called, [](const Finding& finding) -> std::string {
-      const bool place = place_is_open(finding);
-      const bool claw = claw_is_open(finding);
+      const bool place = place_is_missing(finding);
+      const bool claw = claw_is_missing(finding);
       if (place) return claw ? "where, and on which claw?" : "where?";
       return claw ? "on which claw?" : "";
     });

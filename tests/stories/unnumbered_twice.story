@@ -22,5 +22,5 @@ saved red heifer
 no number: 2
 
 ## ended
-unnumbered red heifer: Which number has she: red heifer?
-unnumbered red heifer: Which number has she: red heifer?
+unnumbered red heifer: Which number has she: red heifer? (left hind digital dermatitis)
+unnumbered red heifer: Which number has she: red heifer? (nothing found on her)

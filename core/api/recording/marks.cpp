@@ -4,6 +4,7 @@
 #include <cstddef>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/not_called.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -16,13 +17,9 @@ void add_missing(std::string& missing, std::string_view what) {
 }
 
 std::string missing_of(const Finding& finding) {
-  const LesionFacts& facts = facts_of(finding.lesion);
   std::string missing;
-  if (facts.kept_on == KeptOn::claw && finding.claw == Claw::not_called) {
-    add_missing(missing, "claw");
-  }
-  const bool sits_at_one_place = facts.nowhere_else && facts.usual_places.size() == 1;
-  if (finding.place == Place::not_called && !sits_at_one_place) add_missing(missing, "place");
+  if (claw_is_missing(finding)) add_missing(missing, "claw");
+  if (place_is_missing(finding)) add_missing(missing, "place");
   if (finding.lesion == Lesion::dd) {
     if (finding.stage == DdStage::not_called) add_missing(missing, "stage");
   } else if (finding.degree == Degree::not_called) {

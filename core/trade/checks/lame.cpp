@@ -82,9 +82,6 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
       firings.push_back(lame_on(foot, ", nothing found: look again, look higher, or vet."));
     } else if (let_out && not_looked_at(turn, foot)) {
       firings.push_back(lame_on(foot, ", and that foot was not lifted: lift it, or vet."));
-    } else if (let_out && only_named(*call)) {
-      firings.push_back(
-          lame_on(foot, ", and nothing was said of that foot: say what was found, or vet."));
     }
   }
   const bool leg_unknown = came_for(turn, Reason::lame) && turn.lame.empty();

@@ -71,15 +71,15 @@ TEST_CASE("each thing nobody called is asked for in words") {
 }
 
 TEST_CASE("what is not called alike of one lesion on several feet is asked once") {
-  Finding heel = lesion(Lesion::hhe, Claw::not_called, Place::not_called);
+  Finding heel = lesion(Lesion::ds, Claw::not_called, Place::not_called);
   Finding milder = heel;
   milder.degree = Degree::not_called;
   const std::vector<DoubtRow> doubts =
       doubts_in(turn_of({foot(Foot::lh, {heel}), foot(Foot::rh, {milder})}));
   REQUIRE(doubts.size() == 2);
-  CHECK(doubts[0].words == "Both hinds, heel horn erosion: on which claw?");
+  CHECK(doubts[0].words == "Both hinds, double sole: on which claw?");
   CHECK_FALSE(doubts[0].foot);
-  CHECK(doubts[1].words == "Right hind, heel horn erosion: how bad?");
+  CHECK(doubts[1].words == "Right hind, double sole: how bad?");
   CHECK(doubts[1].foot == Foot::rh);
 }
 
@@ -87,7 +87,7 @@ TEST_CASE("no place is asked of a lesion that sits at one place only, nothing of
   Finding words = lesion(Lesion::other, Claw::not_called, Place::not_called);
   words.degree = Degree::not_called;
   words.words = "swollen hock";
-  const Finding heel = lesion(Lesion::hhe, Claw::both, Place::not_called);
+  const Finding heel = lesion(Lesion::hhe, Claw::not_called, Place::not_called);
   const Finding between = lesion(Lesion::ih, Claw::none, Place::not_called);
   CHECK(doubts_in(turn_of({foot(Foot::lh, {words, heel, between})})).empty());
 }

@@ -20,12 +20,12 @@ FootCall with(Foot foot, Lesion lesion, Degree degree) {
 
 TEST_CASE("the same thing not called on several feet is told once") {
   Turn turn;
-  turn.feet = {with(Foot::lh, Lesion::hhe, Degree::slight),
-               with(Foot::rh, Lesion::hhe, Degree::slight),
-               with(Foot::lf, Lesion::hhe, Degree::not_called)};
+  turn.feet = {with(Foot::lh, Lesion::ds, Degree::slight),
+               with(Foot::rh, Lesion::ds, Degree::slight),
+               with(Foot::lf, Lesion::ds, Degree::not_called)};
   CHECK(told_of(marks_of(turn)) ==
-        std::vector<std::string>{"claw not called (both hinds heel horn erosion)",
-                                 "claw, degree not called (left front heel horn erosion)"});
+        std::vector<std::string>{"claw not called (both hinds double sole)",
+                                 "claw, degree not called (left front double sole)"});
 }
 
 TEST_CASE("nothing is marked of a lesion that words alone name") {
