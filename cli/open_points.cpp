@@ -32,7 +32,6 @@ bool is_answered_by_calling(const OpenPoint& point) {
     case OpenPointKind::two_versions:
     case OpenPointKind::due_not_seen:
     case OpenPointKind::still_on:
-    case OpenPointKind::told_gone:
     case OpenPointKind::news_unclear:
       return false;
   }
