@@ -109,22 +109,28 @@ bool RecordingState::is_certain_now(const CowSaid& cow) const {
 
 /// The cow in the crush was only named in lines nobody could read, and this line says them again
 /// without her: "3 4 recheck" was 34, "513 blck came off" was news of 513. She never stood there.
+/// News may be said again in fewer words, unless the line told of a foot.
 /// And when a foot was told of and no cow, a number alone is the answer to whose it is.
 Outcome RecordingState::settle_misread(const Line& line, std::string_view text) {
   if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return Done{};
   if (const CowSaid* cow = number_alone(line); cow != nullptr && is_nobody(*in_crush_)) {
     return hold_against(*cow);
   }
-  const bool all_said_again = std::all_of(
-      in_crush_->refused.begin(), in_crush_->refused.end(),
-      [&](const RefusedLine& refused) { return is_said_again(refused.text, text, *language_); });
+  const auto all_are_in = [&](bool as_news) {
+    return std::all_of(
+        in_crush_->refused.begin(), in_crush_->refused.end(), [&](const RefusedLine& refused) {
+          const bool is_news_in_short = as_news && !tells_of_a_foot(refused.text, *language_) &&
+                                        is_said_again(text, refused.text, *language_);
+          return is_news_in_short || is_said_again(refused.text, text, *language_);
+        });
+  };
   const std::string number = only_number(in_crush_->draft.turn.cow);
   for (const Clause& clause : line.clauses) {
     const auto* named = std::get_if<CowNamed>(&clause);
     const auto* news = std::get_if<NewsSaid>(&clause);
     const bool is_other = named != nullptr && !goes_on(named->cow) && !is_certain_now(named->cow);
     const bool is_news_of_her = news != nullptr && plain_number(news->number) == number;
-    if (!is_news_of_her && !(is_other && all_said_again)) continue;
+    if (!(is_news_of_her && all_are_in(true)) && !(is_other && all_are_in(false))) continue;
     forget_answers_about_her();
     in_crush_.reset();
     break;
