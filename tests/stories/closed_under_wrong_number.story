@@ -1,8 +1,8 @@
 # A task closed under the wrong number stays closed when the number is put right
 
-412 was called, and her wrap told to be off again before anybody saw that she was 421. It was the
-wrap of that turn, so nobody has to take it off once more. Whether 421 has a wrap on her is asked
-when she is next in the crush, for nobody has spoken of 421's foot.
+412 was called, and her wrap told to be off again on another tablet before anybody saw that she was
+421. It was the wrap of that turn, so nobody has to take it off once more. Whether 421 has a wrap on
+her is asked when she is next in the crush, for nobody has spoken of 421's foot.
 
 ## said
 visit 2026-10-27
@@ -11,7 +11,18 @@ today all four
 LH DD raw behind; wrap on
 rest fine
 done
+
+## on tablet B
+
+## said
+visit 2026-10-27
 412 wrap off
+
+## the tablets meet
+
+## on tablet A
+
+## said
 no, 421
 
 ## answered

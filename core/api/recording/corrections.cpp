@@ -54,6 +54,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
     item.cow = said_as(cow);
     item.entry = done->entry;
     last_turn_ = done->entry;
+    was_let_out_ = true;
     return Done{};
   }
   const RecordedTurn wrong = *last;
@@ -99,6 +100,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
     item.cow = said_as(cow.draft.turn.cow);
     item.entry = done->entry;
     last_turn_ = done->entry;
+    was_let_out_ = true;
     LastOut out{std::move(cow), done->entry};
     last_out_ = std::move(out);
     return Done{};
@@ -140,6 +142,7 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
     return Done{};
   }
   body.words.emplace_back(trimmed(text));
+  was_let_out_ = true;
   return record(journal_.fresh_id(), std::move(body), &before);
 }
 
@@ -155,7 +158,12 @@ Outcome RecordingState::answer_by_news(CowId cow, const NewsSaid& news, std::str
     shown.decision = trimmed(text);
     answered = true;
   }
-  return answered ? record(journal_.fresh_id(), std::move(body), &before) : Outcome(Done{});
+  if (!answered) return Done{};
+  const std::optional<EntryId> last_turn = last_turn_;
+  const EntryId entry = journal_.fresh_id();
+  const Outcome recorded = record(entry, std::move(body), &before);
+  if (last_turn != before.entry) last_turn_ = last_turn;
+  return recorded;
 }
 
 }  // namespace evenclaw

@@ -162,6 +162,7 @@ void RecordingState::keep_last_out(EntryId entry) {
   LastOut out{*std::move(in_crush_), entry};
   last_out_ = std::move(out);
   in_crush_.reset();
+  was_let_out_ = true;
 }
 
 /// A cow seen for the first time carries her number from this visit on. When the turn before was

@@ -29,6 +29,15 @@ Fault no_cow_in_crush(int line_number) {
           .remedy = "Say her number first."};
 }
 
+Fault whose_is_not_clear(int line_number) {
+  return {.slug = "call-impossible",
+          .message =
+              "Something else was said since she was let out, so it is not clear what was "
+              "wrong.",
+          .line = line_number,
+          .remedy = "Say the number and what holds."};
+}
+
 bool is_correction(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
   if (said == nullptr) return false;
@@ -60,7 +69,12 @@ bool says_something_of_her(const Clause& clause) {
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
   auto line = read_line(text, context(), *language_);
-  if (!line && corrects_last_turn(text)) line = read_line(text, after_let_out(), *language_);
+  if (line && line->clauses.empty()) return Done{};
+  const bool right_after_let_out = std::exchange(was_let_out_, false);
+  if (!line && corrects_last_turn(text)) {
+    if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
+    line = read_line(text, after_let_out(), *language_);
+  }
   if (!line) return refused_line(text, line.faults());
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);

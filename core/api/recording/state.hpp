@@ -185,6 +185,7 @@ class RecordingState {
   std::optional<InCrush> in_crush_;
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
+  bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
   std::vector<std::string> unread_news_;  // refused, and not said again so far
   int line_number_ = 0;

@@ -1,0 +1,50 @@
+# "No" right after she was let out puts her turn right, and nothing later does
+
+Once something else was said it could mean that instead.
+
+## given
+visit 2026-10-13
+today hinds
+231 LH DD raw behind; wrap on
+rest fine
+321 LH DD raw behind; wrap on
+rest fine
+done
+
+## said
+visit 2026-10-27
+today hinds
+412 lame LH
+LH outside sole ulcer middle, bad; block on inside
+rest fine
+done
+321 wrap off
+no, 231
+413 LH foul between, bad
+rest fine
+done
+no, right hind
+# a note changes nothing
+
+no, 414
+LH oustide bruise
+no, 415
+
+## answered
+told: today's feet: LH RH
+saved 412
+told 321: closed: wrap off left hind
+refused line 7: Something else was said since she was let out, so it is not clear what was wrong. Say the number and what holds.
+saved 413
+saved 413
+saved 414
+refused line 13: "LH" is said of a cow, and no cow is named yet; start with her number
+
+## recorded
+412 lame LH | LH outside SU sole_middle bad; block_on inside | fine RH
+414 | RH IP between bad | fine LH
+
+## ended
+unfinished 415: Her turn was not finished: "LH oustide bruise" was not understood
+lifted_not_called 415: Left hind: what was found?
+due_not_seen 231: wrap off left hind is due and she was not seen
