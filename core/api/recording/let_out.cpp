@@ -76,11 +76,21 @@ void RecordingState::end_turn(LetOutBy why) {
   }
 }
 
+/// The cow that "no, 421" names.
+std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const {
+  const auto line = read_line(text, after_let_out(), *language_);
+  if (!line || line->clauses.size() != 1) return std::nullopt;
+  const auto* said = std::get_if<TurnClause>(&line->clauses.front());
+  const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
+  return right == nullptr ? std::nullopt : std::optional(right->cow);
+}
+
 /// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
 const RecordedTurn* RecordingState::there_already() {
   const Turn& turn = in_crush_->draft.turn;
   if (typed_ && turn.cow.known != CowKnown::numbered) return nullptr;
-  const RecordedTurn* same = before_.same(turn.cow, in_crush_->draft.words);
+  const RecordedTurn* same =
+      before_.same({turn.cow, in_crush_->draft.words, !typed_, put_right_in(next_line_)});
   return same != nullptr ? same : before_.gone_on(turn.cow, in_crush_->draft.words);
 }
 

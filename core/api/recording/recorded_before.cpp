@@ -85,11 +85,27 @@ const RecordedTurn* RecordedBefore::keep(RecordedTurn turn) {
   return &turns_.back();
 }
 
-const RecordedTurn* RecordedBefore::same(const CowSaid& cow,
-                                         const std::vector<std::string>& words) {
+/// What became of it by the corrections since.
+const RecordedTurn& RecordedBefore::as_it_counts(const RecordedTurn& turn) const {
+  const RecordedTurn* counts = &turn;
+  // Turns are kept in the order of their making, but a correction from elsewhere may come first.
+  for (std::size_t steps = 0; counts->superseded && steps < turns_.size(); ++steps) {
+    const auto next = std::find_if(turns_.begin(), turns_.end(), [&](const RecordedTurn& later) {
+      return later.supersedes == counts->entry;
+    });
+    if (next == turns_.end()) break;
+    counts = &*next;
+  }
+  return *counts;
+}
+
+const RecordedTurn* RecordedBefore::same(const Again& said) {
   for (const RecordedTurn& turn : turns_) {
-    if (!same_said(turn.body.turn.cow, cow) || turn.body.words != words) continue;
-    if (cow.known == CowKnown::numbered) return &turn;
+    if (!same_said(turn.body.turn.cow, said.cow) || turn.body.words != said.words) continue;
+    const CowSaid& now = as_it_counts(turn).body.turn.cow;
+    const bool is_put_right_again = said.put_right_to && same_said(now, *said.put_right_to);
+    if (!same_said(now, said.cow) && !is_put_right_again) continue;
+    if (said.cow.known == CowKnown::numbered && !said.once) return &turn;
     if (matched_.insert(turn.entry).second) return &turn;
   }
   return nullptr;

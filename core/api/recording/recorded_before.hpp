@@ -33,10 +33,19 @@ class RecordedBefore {
  public:
   static Result<RecordedBefore> open(Store& store, const Visit& visit);
 
+  /// What is looked for: her words, and the number she is put right to in the line behind them.
+  struct Again {
+    const CowSaid& cow;
+    const std::vector<std::string>& words;
+    bool once;  // each recorded turn is matched once only
+    std::optional<CowSaid> put_right_to;
+  };
+
   /// A turn of the same cow in the same words, also one that was corrected since; null when there
-  /// is none. A cow without a sure number matches each recorded turn once only, for the next one
-  /// said in the same words may be another cow.
-  const RecordedTurn* same(const CowSaid& cow, const std::vector<std::string>& words);
+  /// is none. A turn that counts as another cow now matches only when it is put right to that cow
+  /// once more. A cow without a sure number matches each recorded turn once only, for the next one
+  /// said in the same words may be another cow; so does every cow of a file.
+  const RecordedTurn* same(const Again& said);
 
   /// A turn of the same cow with fewer words that these begin with: recorded when the input broke
   /// off; null when there is none.
@@ -74,6 +83,7 @@ class RecordedBefore {
 
  private:
   void read(const Entry& entry);
+  [[nodiscard]] const RecordedTurn& as_it_counts(const RecordedTurn& turn) const;
   const RecordedTurn* keep(RecordedTurn turn);
   void read_said_by(const Envelope& envelope);
 

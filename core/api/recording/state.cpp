@@ -1,9 +1,11 @@
 #include "core/api/recording/state.hpp"
 
+#include <algorithm>
 #include <memory>
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/base/text.hpp"
 
 namespace evenclaw {
 
@@ -25,6 +27,14 @@ std::string joined(const std::vector<std::string>& words) {
   std::string all;
   for (const std::string& word : words) all += (all.empty() ? "" : " / ") + word;
   return all;
+}
+
+/// The first line that is neither blank nor a comment.
+std::string first_said(std::span<const std::string> lines) {
+  const auto said = std::find_if(lines.begin(), lines.end(), [](const std::string& line) {
+    return !trimmed(line).empty() && trimmed(line).front() != '#';
+  });
+  return said == lines.end() ? std::string() : *said;
 }
 
 Visit visit_of(const VisitRow& row) {
@@ -250,10 +260,12 @@ Result<Reply> RecordingState::say(std::string_view line) {
 
 Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
   typed_ = false;
-  for (const std::string& line : lines) {
-    const Outcome taken = take_line(line);
+  for (std::size_t at = 0; at < lines.size(); ++at) {
+    next_line_ = first_said(lines.subspan(at + 1));
+    const Outcome taken = take_line(lines[at]);
     if (!taken) return taken.faults();
   }
+  next_line_.clear();
   return written(std::string());
 }
 

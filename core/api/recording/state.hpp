@@ -147,6 +147,7 @@ class RecordingState {
   void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
+  [[nodiscard]] std::optional<CowSaid> put_right_in(std::string_view line) const;
   [[nodiscard]] const RecordedTurn* gone_on_with();
   void forget_answers_about_her();
   [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
@@ -189,6 +190,7 @@ class RecordingState {
   std::optional<LastOut> last_out_;
   std::vector<std::string> unread_news_;  // refused, and not said again so far
   int line_number_ = 0;
+  std::string next_line_;    // of a file, when it is there already
   int last_words_line_ = 0;  // whose words are in the draft already
   bool typed_ = true;        // line by line, with a person watching
   bool draft_kept_ = false;  // the store holds a half-entered turn
