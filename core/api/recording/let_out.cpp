@@ -172,6 +172,7 @@ void RecordingState::keep_last_out(EntryId entry) {
   LastOut out{*std::move(in_crush_), entry};
   last_out_ = std::move(out);
   in_crush_.reset();
+  held_back_by_.clear();
   was_let_out_ = true;
 }
 

@@ -43,6 +43,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const std::optional<CowId> cow = finder_.carrier(news.number);
   if (!cow) {
     unknown_cow(news);
+    if (in_crush_) held_back_by_ = trimmed(text);
     return Done{};
   }
   if (before_.was_told(*cow, news.news, news.feet)) {

@@ -59,15 +59,60 @@ bool belongs_to_a_turn(TermKind kind) {
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
+/// News tells of feet as well, but of nothing else that belongs to a turn.
 CowLikely likely_from_rest(const std::vector<Token>& tokens, const Language& language) {
-  CowLikely likely = CowLikely::perhaps;
-  for (std::size_t at = 1; at < tokens.size(); ++at) {
+  bool has_news = false;
+  bool has_feet = false;
+  bool has_more = false;
+  std::size_t at = 1;
+  while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
+    at += match.phrase == nullptr ? 1 : match.word_count;
     if (match.phrase == nullptr) continue;
-    if (match.phrase->kind == TermKind::news) return CowLikely::none;
-    if (belongs_to_a_turn(match.phrase->kind)) likely = CowLikely::surely;
+    const TermKind kind = match.phrase->kind;
+    const bool is_foot = kind == TermKind::foot || kind == TermKind::feet;
+    has_news = has_news || kind == TermKind::news;
+    has_feet = has_feet || is_foot;
+    has_more = has_more || (!is_foot && belongs_to_a_turn(kind));
   }
-  return likely;
+  if (has_news) return has_more ? CowLikely::perhaps : CowLikely::none;
+  return has_feet || has_more ? CowLikely::surely : CowLikely::perhaps;
+}
+
+/// What a line may start with that is not about another cow than the one in the crush.
+constexpr TermKind not_another_cow[] = {
+    TermKind::foot,        TermKind::feet,         TermKind::whole_cow,
+    TermKind::claw,        TermKind::good_claw,    TermKind::lesion,
+    TermKind::place,       TermKind::other_lesion, TermKind::white_line_place,
+    TermKind::zone_word,   TermKind::degree,       TermKind::stage,
+    TermKind::foot_state,  TermKind::rest_fine,    TermKind::nothing_after_all,
+    TermKind::trimmed,     TermKind::block_act,    TermKind::wrap_act,
+    TermKind::opened_act,  TermKind::product_act,  TermKind::plain_act,
+    TermKind::see_again,   TermKind::watch,        TermKind::measure,
+    TermKind::lame,        TermKind::came_for,     TermKind::walks_sound,
+    TermKind::turn_end,    TermKind::done,         TermKind::go_ahead,
+    TermKind::note,        TermKind::correction,   TermKind::not_that,
+    TermKind::ditto,       TermKind::today,        TermKind::caller,
+    TermKind::writer,      TermKind::time_in,      TermKind::with,
+    TermKind::conjunction, TermKind::only,         TermKind::off};
+
+/// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
+/// one.
+bool is_slip_of_hers(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+  constexpr std::size_t letters_of_a_short_word = 3;
+  constexpr TermKind feet[] = {TermKind::foot, TermKind::feet};
+  if (language.zone_in(tokens[at].folded)) return true;
+  const Nearest any = nearest_phrase(tokens, at, at, not_another_cow, language);
+  const bool is_long = tokens[at].folded.size() > letters_of_a_short_word;
+  if (is_long || any.token_count > 1) return !any.words.empty();
+  return !nearest_phrase(tokens, at, at, feet, language).words.empty();
+}
+
+bool is_a_length(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+  if (tokens[at].kind != TokenKind::number || at + 1 == tokens.size()) return false;
+  const Language::Match unit = language.longest_match(tokens, at + 1);
+  return unit.phrase != nullptr &&
+         (unit.phrase->kind == TermKind::mm || unit.phrase->kind == TermKind::cm);
 }
 
 /// The cow of the longest beginning that names a cow and nothing else.
@@ -85,6 +130,23 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
 }
 
 }  // namespace
+
+bool may_be_of_another_cow(std::string_view text, const Language& language) {
+  constexpr std::size_t longest_line_bytes = 4096;
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
+  const std::vector<Token> tokens = tokens_of(text);
+  const auto said = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) {
+    return token.kind != TokenKind::comma && token.kind != TokenKind::colon &&
+           token.kind != TokenKind::strong && token.kind != TokenKind::conjunction;
+  });
+  if (said == tokens.end()) return false;
+  const auto at = static_cast<std::size_t>(said - tokens.begin());
+  if (said->kind != TokenKind::word) return !is_a_length(tokens, at, language);
+  const Language::Match match = language.longest_match(tokens, at);
+  if (match.phrase == nullptr) return !is_slip_of_hers(tokens, at, language);
+  return std::find(std::begin(not_another_cow), std::end(not_another_cow), match.phrase->kind) ==
+         std::end(not_another_cow);
+}
 
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {

@@ -19,8 +19,14 @@ struct RefusedCow {
 /// surely: it starts with a cow and goes on with words of a turn. perhaps: it starts with a number
 /// and goes on with nothing known ("22 nothnig found" names 22?), or with "no" and words that
 /// correct nothing ("no tg, black cow" names a cow without a number, the whole line being all that
-/// is known of her). none: it starts otherwise, or with a list of numbers, or goes on with news.
+/// is known of her), or goes on with news and with more that belongs to a turn ("413 died, LH SU").
+/// none: it starts otherwise, or with a list of numbers, or goes on with news alone.
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language);
+
+/// A refused line that does not start with what is said of a cow in the crush, or with a slip of
+/// it: "next one 413", "301, 302 lame LH", "brown heifer", a line that is no text. What is said of
+/// a foot after it may be of another cow.
+bool may_be_of_another_cow(std::string_view text, const Language& language);
 
 }  // namespace evenclaw

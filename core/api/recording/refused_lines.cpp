@@ -75,6 +75,13 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (refused.likely != CowLikely::none) {
     const Outcome named = name_in_refused(refused.cow);
     if (!named) return named;
+  } else {
+    const bool is_of_whoever = in_crush_ && !held_back_by_.empty() &&
+                               tells_of_a_foot(text, *language_) &&
+                               !may_be_of_another_cow(text, *language_);
+    const Outcome stands = is_of_whoever ? stand_for_whoever() : Outcome(Done{});
+    if (!stands) return stands;
+    hold_back_after(text);
   }
   if (!in_crush_ && tells_of_a_foot(text, *language_)) {
     CowSaid nobody;
@@ -133,6 +140,7 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
     if (!(is_news_of_her && all_are_in(true)) && !(is_other && all_are_in(false))) continue;
     forget_answers_about_her();
     in_crush_.reset();
+    held_back_by_.clear();
     break;
   }
   return Done{};

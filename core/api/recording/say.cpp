@@ -76,6 +76,16 @@ Outcome RecordingState::take_line(std::string_view text) {
     line = read_line(text, after_let_out(), *language_);
   }
   if (!line) return refused_line(text, line.faults());
+  let_go_held_back(*line, text);
+  if (holds_back(*line)) {
+    const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
+    if (corrects) return refuse_held_back(text);
+    const Outcome stands = stand_for_whoever();
+    if (!stands) return stands;
+    if (typed_) return refuse_held_back(text);
+    answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
+        shortened(text, 60);
+  }
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);

@@ -125,6 +125,13 @@ class RecordingState {
   Outcome keep_unread_news();
   void drop_news_said_again(std::string_view text);
 
+  // held_back.cpp
+  void hold_back_after(std::string_view refused);
+  void let_go_held_back(const Line& line, std::string_view text);
+  [[nodiscard]] bool holds_back(const Line& line) const;
+  Outcome refuse_held_back(std::string_view text);
+  Outcome stand_for_whoever();
+
   // earlier_turn.cpp
   Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
   Result<std::optional<EarlierTurn>> as_it_was(const RecordedTurn& turn);
@@ -189,6 +196,7 @@ class RecordingState {
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
   std::vector<std::string> unread_news_;  // refused, and not said again so far
+  std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already
   int last_words_line_ = 0;  // whose words are in the draft already

@@ -42,6 +42,10 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
                           {"405 ditto", "405?"},
                           {"35 off", "35?"},
                           {"513 wrap off blck", "513?"},
+                          {"218 lame LH, vet came", "218?"},
+                          {"313 still lame LH, SU outside", "313?"},
+                          {"256 culled, RH DD", "256?"},
+                          {"413 died, LH SU", "413?"},
                           {"no tg, black cow", "no tg, black cow"},
                           {"no eartagg", "no eartagg"}};
   for (const Row& row : rows) {
@@ -55,7 +59,31 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
 TEST_CASE("slips of feet, corrections, lists, news and measures name no cow") {
   for (const char* text : {"RHH foul between", "no, chronicc", "no, not that one", "no insde",
                            "412, 513 wrps off", "77 gone Thu", "7.5 mm sole", "LH outsde SU", ""}) {
-    CAPTURE(text);
+    INFO(std::string(text));
     CHECK(named_in(text).likely == CowLikely::none);
+  }
+}
+
+TEST_CASE("a refused line that starts with no word of a foot may be of another cow") {
+  for (const char* text : {"cow 413", "next one 413", "nr 413", "next cow", "brown heifer",
+                           "301, 302 lame LH", "413/2 lame", "77 gone Thu", "#413 lame",
+                           "the red one", "\xff\xfe", "heifer 413 lame", "ear tag 413"}) {
+    INFO(std::string(text));
+    CHECK(may_be_of_another_cow(text, english()));
+  }
+  CHECK(may_be_of_another_cow(std::string(5000, 'a'), english()));
+}
+
+TEST_CASE("a refused line that starts with a word of a foot or a slip of one is hers") {
+  for (const char* text : {"LH outsde SU",     "LG SU",         "RHH foul between",
+                           "outsde SU",        "sole ulcr bad", "blokc on inside",
+                           "wrpa on, off Sat", "rest fien",     "rst fine",
+                           "7.5 mm sole",      "no, chronicc",  "ditto LG",
+                           "see agian 28d",    "; block onn",   "noth fnd",
+                           "nothnig found",    "lame LHH",      "",
+
+                           "left hnd fine",    "lft hind fine", "tody hinds"}) {
+    INFO(std::string(text));
+    CHECK_FALSE(may_be_of_another_cow(text, english()));
   }
 }

@@ -1,0 +1,93 @@
+// After a refused line that may have named another cow, nobody knows whose the feet are that are
+// told of: they are not the feet of her in the crush until a cow is named.
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/said_again.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/lexer.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool is_said_of_her(const Clause& clause) {
+  return std::holds_alternative<TurnClause>(clause);
+}
+
+bool names_a_cow(const Clause& clause) {
+  return std::holds_alternative<CowNamed>(clause);
+}
+
+/// "413 lame" of "next one 413 lame".
+std::string_view from_first_number(std::string_view text) {
+  if (!is_utf8(text)) return {};
+  for (const Token& token : tokens_of(text)) {
+    if (token.kind == TokenKind::number) return text.substr(token.offset);
+  }
+  return {};
+}
+
+}  // namespace
+
+void RecordingState::hold_back_after(std::string_view refused) {
+  const bool may_be_another = in_crush_ && may_be_of_another_cow(refused, *language_);
+  if (may_be_another) held_back_by_ = trimmed(refused);
+}
+
+/// A cow is named, she is let out, or the line is said again: now it is known whose the feet are.
+void RecordingState::let_go_held_back(const Line& line, std::string_view text) {
+  if (held_back_by_.empty()) return;
+  const bool ends_it =
+      std::any_of(line.clauses.begin(), line.clauses.end(), [](const Clause& clause) {
+        return names_a_cow(clause) || std::holds_alternative<TurnEnded>(clause);
+      });
+  if (!ends_it && !is_said_again(held_back_by_, text, *language_)) return;
+  const std::string_view number = from_first_number(held_back_by_);
+  if (in_crush_ && !number.empty() && is_said_again(number, text, *language_)) {
+    std::vector<RefusedLine>& open = in_crush_->refused;
+    open.erase(
+        std::remove_if(open.begin(), open.end(),
+                       [&](const RefusedLine& refused) { return refused.text == held_back_by_; }),
+        open.end());
+  }
+  held_back_by_.clear();
+}
+
+bool RecordingState::holds_back(const Line& line) const {
+  return in_crush_ && !held_back_by_.empty() &&
+         std::any_of(line.clauses.begin(), line.clauses.end(), is_said_of_her);
+}
+
+/// Somebody looks at the screen: it is asked who she is, and the line is said again.
+Outcome RecordingState::refuse_held_back(std::string_view text) {
+  refuse(text, {{.slug = "call-impossible",
+                 .message = "A line before may have named another cow, so it is not clear whose "
+                            "this is.",
+                 .line = line_number_,
+                 .remedy = "Say her number, and this once more."}});
+  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  return Done{};
+}
+
+/// A cow without a number takes the place of her in the crush, and the line that may have named
+/// her goes with her.
+Outcome RecordingState::stand_for_whoever() {
+  const std::string named = std::exchange(held_back_by_, {});
+  std::vector<RefusedLine>& open = in_crush_->refused;
+  if (!open.empty() && open.back().text == named) open.pop_back();
+  const Outcome out = let_out(LetOutBy::next_cow);
+  if (!out) return out;
+  CowSaid whoever;
+  whoever.known = CowKnown::unnumbered;
+  const Outcome opened = open_cow(whoever);
+  if (!opened) return opened;
+  in_crush_->named_in_refused = true;
+  in_crush_->refused.emplace_back(named, FootSet{}, *language_);
+  return Done{};
+}
+
+}  // namespace evenclaw

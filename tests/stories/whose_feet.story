@@ -1,0 +1,92 @@
+# A refused line that may have named another cow holds back what is told of a foot
+
+The feet are not those of the cow in the crush then, nor of any other before a cow is named.
+
+## said
+visit 2026-10-27
+today hinds
+217 LH fine
+218 lame LH, vet came
+LH outside sole ulcer middle, bad; block on inside
+rest fine
+300 LH fine
+301, 302 lame LH
+RH outside sole ulcer middle, bad
+302
+RH outside sole ulcer middle, bad
+rest fine
+412 LH fine
+next one 413
+rest fine
+413 nothing found
+414 LH fine
+#415 lame
+415 lame RH
+RH foul between, slight
+rest fine
+416 RH fine
+77 gone Thu
+no, left hind
+LH fine
+416
+LH fine
+done
+417 LH fine
+brown heifer
+RH outsde sole ulcer
+
+## answered
+told: today's feet: LH RH
+refused line 3: "vet came" cannot stand here; expected a foot, a claw, a lesion, nothing found, why she came or a degree; news comes behind the number of a cow: 77 gone
+saved 217
+mark 218?: "218 lame LH, vet came" was not understood, nor said again
+saved 218?
+refused line 7: "lame" cannot stand here; expected news of the cow, something done, a foot or a number
+saved 300
+refused line 8: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
+mark 302: "301, 302 lame LH" was not understood, nor said again
+saved 302
+refused line 13: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+saved 412
+refused line 14: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
+mark no number: "next one 413", "rest fine" were not understood, nor said again
+saved no number
+saved 413
+refused line 17: # makes the line a comment, and a number follows; leave out # for the cow, or put a space behind it for a comment
+saved 414
+saved 415
+refused line 22: "Thu" cannot stand here; expected a foot; a day follows "see again" or, with "off", a wrap or block put on today
+refused line 23: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
+mark 416: "77 gone Thu", "no, left hind" were not understood, nor said again
+saved 416
+refused line 24: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
+mark 416: "77 gone Thu" was not understood, nor said again
+saved 416
+refused line 29: "brown" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+refused line 30: "outsde" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "outside"?
+saved 417
+
+## ended
+unnumbered no number: Which number has she? (nothing found on her)
+unnumbered no number: Which number has she? (nothing found on her)
+doubtful_number 218?: Is her number 218?
+unfinished 218?: Her turn was not finished: "218 lame LH, vet came" was not understood
+unfinished 302: Her turn was not finished: "301, 302 lame LH" was not understood
+unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood; "77 gone Thu" was not understood
+unfinished no number: Her turn was not finished: "next one 413", "rest fine" were not understood
+unfinished no number: Her turn was not finished: "brown heifer", "RH outsde sole ulcer" were not understood
+lifted_not_called no number: Right hind: what was found?
+
+## recorded
+217 | fine LH
+218? | LH outside SU sole_middle bad; block_on inside | fine RH | unfinished: "218 lame LH, vet came" was not understood
+300 | fine LH
+302 | RH outside SU sole_middle bad | fine LH | unfinished: "301, 302 lame LH" was not understood
+412 | fine LH
+no number | unfinished: "next one 413", "rest fine" were not understood
+413 | fine LH RH
+414 | fine LH
+415 lame RH | RH IP between slight | fine LH
+416 | fine LH RH | unfinished: "77 gone Thu", "no, left hind" were not understood; "77 gone Thu" was not understood
+417 | fine LH
+no number | RH not called | unfinished: "brown heifer", "RH outsde sole ulcer" were not understood
