@@ -44,14 +44,16 @@ class Recording {
   Result<Reply> say(std::string_view line);
 
   /// Lines of a file or pipe: everything they give is written at once and acknowledged together,
-  /// after it is durable. The half-entered turn stays in memory only, for the file can be given
-  /// again: what is recorded already is then answered "there already" and not doubled.
+  /// after it is durable, and the half-entered turn is kept with it. When the file is given again,
+  /// what is recorded already is answered "there already" and not doubled, nor are the lines of a
+  /// turn that broke off.
   Result<Reply> say_all(std::span<const std::string> lines);
 
   /// The input is over: a cow still in the crush is recorded as unfinished, unless she was done.
   Result<Reply> end_of_input();
 
-  /// The visit is over: a cow still in the crush is let out as done.
+  /// The visit is over: a cow still in the crush is let out as done, unless the recording broke off
+  /// and more was to be called of her.
   Result<Reply> end_of_visit();
 
   [[nodiscard]] const Visit& visit() const;

@@ -81,6 +81,7 @@ void StoryPlayer::play(const StorySection& section) {
   const std::string& name = section.name;
   if (name == "given") return given(section);
   if (name == "said") return said(section);
+  if (name == "said together") return said_together(section);
   if (name == "from a file") return from_file(section.lines);
   if (name == "the same file again") return from_file(last_file_);
   if (name == "the battery dies") return take_up_again();
@@ -139,6 +140,19 @@ void StoryPlayer::said(const StorySection& section) {
       add(answers_, tablet().recording->say(line).value().items);
     }
   }
+}
+
+void StoryPlayer::said_together(const StorySection& section) {
+  std::vector<std::string> called;
+  for (const std::string& line : section.lines) {
+    if (is_visit_line(line)) {
+      visit_line(line);
+    } else {
+      called.push_back(line);
+    }
+  }
+  if (!tablet().recording) tablet().recording.emplace(tablet().place.record(*tablet().visit));
+  add(answers_, tablet().recording->say_all(called).value().items);
 }
 
 void StoryPlayer::from_file(const std::vector<std::string>& lines) {

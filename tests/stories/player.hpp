@@ -33,6 +33,7 @@ class StoryPlayer {
   void play(const StorySection& section);
   void given(const StorySection& section);
   void said(const StorySection& section);
+  void said_together(const StorySection& section);
   void from_file(const std::vector<std::string>& lines);
   void take_up_again();
   void switch_to(const std::string& name);

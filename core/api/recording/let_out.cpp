@@ -67,7 +67,9 @@ void RecordingState::end_turn(LetOutBy why) {
   switch (why) {
     case LetOutBy::next_cow:
     case LetOutBy::done:
+      return;
     case LetOutBy::end_of_visit:
+      if (in_crush_->broke_off && !looks_finished()) add_reason(turn, "the recording broke off");
       return;
     case LetOutBy::end_of_input:
       return add_reason(turn, "the input ended");

@@ -93,7 +93,10 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     if (!numbers_at_start(text).empty()) unread_news_.emplace_back(trimmed(text));
     return Done{};
   }
-  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  const bool is_known =
+      std::any_of(in_crush_->refused.begin(), in_crush_->refused.end(),
+                  [&](const RefusedLine& before) { return before.text == trimmed(text); });
+  if (!is_known) in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
   return Done{};
 }
 

@@ -68,6 +68,7 @@ bool says_something_of_her(const Clause& clause) {
 
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
+  if (is_given_again(text)) return Done{};
   auto line = read_line(text, context(), *language_);
   if (line && line->clauses.empty()) return Done{};
   const bool right_after_let_out = std::exchange(was_let_out_, false);
@@ -89,6 +90,7 @@ Outcome RecordingState::take_line(std::string_view text) {
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
+  if (in_crush_) in_crush_->broke_off = false;
   drop_news_said_again(text);
   const Outcome settled = settle_misread(*line, text);
   if (!settled) return settled;

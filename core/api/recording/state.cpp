@@ -133,10 +133,20 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   for (const std::string& line : kept.refused) {
     cow.refused.emplace_back(line, cow.draft.feet_named, *language_);
   }
+  cow.taken_up = cow.draft.words.size();
+  cow.broke_off = true;
   by_ = {kept.caller, kept.writer};
   in_crush_ = std::move(cow);
   draft_kept_ = true;
   return Done{};
+}
+
+/// A file or pipe that starts anew gives the lines of a turn that broke off once more.
+bool RecordingState::is_given_again(std::string_view text) {
+  if (typed_ || !in_crush_ || in_crush_->given_again == in_crush_->taken_up) return false;
+  if (in_crush_->draft.words[in_crush_->given_again] != trimmed(text)) return false;
+  ++in_crush_->given_again;
+  return true;
 }
 
 /// A line of a half-entered turn, as it was taken before the recording broke off.
@@ -266,7 +276,7 @@ Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
     if (!taken) return taken.faults();
   }
   next_line_.clear();
-  return written(std::string());
+  return written(draft_text());
 }
 
 Result<Reply> RecordingState::end(LetOutBy why) {

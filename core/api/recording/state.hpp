@@ -49,6 +49,9 @@ struct InCrush {
   std::vector<std::string> called_first;  // before her number was put right
   bool done_said = false;                 // kept in only because a warning was open
   bool named_in_refused = false;          // nobody has named her in a line that could be read
+  bool broke_off = false;                 // taken up again, and nothing said since
+  std::size_t taken_up = 0;               // of her lines, those said before the recording broke off
+  std::size_t given_again = 0;            // of those, the ones a pipe or file gave once more
   std::size_t first_answer = 0;           // of the answers not given yet, the first about her
 };
 
@@ -86,6 +89,7 @@ class RecordingState {
 
   // state.cpp
   Outcome take_up_draft();
+  bool is_given_again(std::string_view text);
   Outcome take_up(const KeptDraft& kept);
   void read_again(InCrush& cow, const std::string& text) const;
   Outcome record_in_other_visit(const KeptDraft& kept);
