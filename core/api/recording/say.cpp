@@ -7,6 +7,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/gone_on.hpp"
 
 namespace evenclaw {
 
@@ -68,6 +69,7 @@ bool says_something_of_her(const Clause& clause) {
 
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
+  called_anew_ = false;
   if (is_given_again(text)) return Done{};
   auto line = read_line(text, context(), *language_);
   if (line && line->clauses.empty()) return Done{};
@@ -87,6 +89,7 @@ Outcome RecordingState::take_line(std::string_view text) {
     answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
         shortened(text, 60);
   }
+  called_anew_ = is_called_anew(*line);
   const Faults faults = not_applicable(*line);
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
@@ -163,10 +166,27 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
   return applied;
 }
 
+/// The cow in the crush has been called to the end, and this line calls her by her number once more
+/// and contradicts that. It is a second call, as if she had been let out between.
+bool RecordingState::is_called_anew(const Line& line) const {
+  const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
+  if (named == nullptr || !in_crush_ || named->cow.known != CowKnown::numbered) return false;
+  if (!same_said(in_crush_->draft.turn.cow, named->cow) || !looks_finished()) return false;
+  TurnDraft again;
+  again.turn.cow = named->cow;
+  for (const Clause& clause : line.clauses) {
+    const auto* said = std::get_if<TurnClause>(&clause);
+    if (said == nullptr) continue;
+    // A correction says itself that it contradicts.
+    if (is_correction(clause) || !add_clause(again, *said)) return false;
+  }
+  return !gone_on(as_settled(*in_crush_), settled(again.turn, {}));
+}
+
 /// The cow in the crush is named once more. Without a number the same words said again after
 /// everything was called of her are the next cow.
 bool RecordingState::goes_on(const CowSaid& cow) const {
-  if (!in_crush_ || !same_said(in_crush_->draft.turn.cow, cow)) return false;
+  if (!in_crush_ || called_anew_ || !same_said(in_crush_->draft.turn.cow, cow)) return false;
   return cow.known == CowKnown::numbered || !looks_finished();
 }
 
@@ -175,6 +195,7 @@ Outcome RecordingState::name_cow(const CowSaid& cow) {
     in_crush_->done_said = false;
     return Done{};
   }
+  called_anew_ = false;
   if (is_certain_now(cow)) return hold_against(cow);
   if (in_crush_) {
     const Outcome out = let_out(LetOutBy::next_cow);

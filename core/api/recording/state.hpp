@@ -108,6 +108,7 @@ class RecordingState {
   [[nodiscard]] Faults not_applicable(const Line& line) const;
   Outcome apply(const Clause& clause, std::string_view text);
   [[nodiscard]] bool goes_on(const CowSaid& cow) const;
+  [[nodiscard]] bool is_called_anew(const Line& line) const;
   Outcome name_cow(const CowSaid& cow);
   Outcome open_cow(const CowSaid& cow);
   Outcome hold_against(const CowSaid& cow);
@@ -200,6 +201,7 @@ class RecordingState {
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
   std::vector<std::string> unread_news_;  // refused, and not said again so far
+  bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already
