@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/text.hpp"
+#include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/nearest.hpp"
 
 namespace evenclaw {
@@ -196,6 +197,10 @@ class Parser {
   }
 
   void follow(const Step& step, const Term& term) {
+    if (const auto behind = foot_behind_.take(step, term)) {
+      add_fault(behind->refusal, behind->at);
+      clauses_before_fault_ = 0;  // whose the clauses are is in doubt: they are not judged
+    }
     for (Spot spot = spot_; spot != step.from; spot = facts_of(spot).otherwise) {
       if (const Act leave = facts_of(spot).leave) (builder_.*leave)(term);
     }
@@ -302,6 +307,7 @@ class Parser {
     lost_ = true;
     if (!clauses_before_fault_) clauses_before_fault_ = builder_.clauses().size();
     builder_.lose_thread();
+    foot_behind_ = FootBehind{};
     at_ = term.first_token + (is_separator(term.kind) ? term.token_count : 0);
     // With nobody to correct the rest of the line has no sense of its own.
     if (term.kind == TermKind::correction && needs_cow_before) at_ = tokens_.size();
@@ -352,8 +358,13 @@ class Parser {
     }
     const std::size_t before = builder_.faults().size();
     leave_line();
-    if (builder_.faults().size() == before) return std::nullopt;
-    return fault_of(builder_.faults()[before].refusal, builder_.faults()[before].at);
+    if (builder_.faults().size() != before) {
+      return fault_of(builder_.faults()[before].refusal, builder_.faults()[before].at);
+    }
+    const std::optional<PlacedFault> behind = foot_behind_.at_end();
+    if (!behind) return std::nullopt;
+    clauses_before_fault_ = 0;
+    return fault_of(behind->refusal, behind->at);
   }
 
   // Contradictions within the line, found by saying it to a draft of its own. What was said of a
@@ -407,6 +418,7 @@ class Parser {
   const Language& language_;
   std::vector<Token> tokens_;
   LineBuilder builder_;
+  FootBehind foot_behind_;
   Faults faults_;
   Spot spot_;
   Spot spot_before_;  // before the last term was taken

@@ -34,7 +34,7 @@ constexpr std::string_view firing_days[] = {
     "412\nLH inside sole ulcer; block again",
     "412\nLH block on inside; block on outside\n---\n412\nLH block off",
     "412 lame LH\nLH nothing found",
-    "412 lame LH, RH; rest fine",
+    "412 lame LH; RH; rest fine",
     "412 lame; nothing found",
     "412 lame LH\nRH DD raw behind",
     "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
