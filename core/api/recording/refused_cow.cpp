@@ -9,6 +9,7 @@
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/term.hpp"
+#include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
 
@@ -122,6 +123,7 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
   std::optional<CowSaid> cow;
   for (std::size_t count = 1; count <= std::min(tokens.size(), longest_name); ++count) {
     const Token& last = tokens[count - 1];
+    if (is_part_of_a_word(tokens, count - 1, language)) continue;
     const auto line = read_line(text.substr(0, last.offset + last.length), context, language);
     if (!line || line->clauses.size() != 1) continue;
     if (const auto* named = std::get_if<CowNamed>(&line->clauses.front())) cow = named->cow;
@@ -162,6 +164,11 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens)) return {};
   refused.likely = likely_from_rest(tokens, language);
   if (refused.likely == CowLikely::none) return {};
+  if (is_part_of_a_word(tokens, 0, language)) {
+    refused.cow.known = CowKnown::unnumbered;
+    refused.cow.looks = text.substr(tokens[0].offset, tokens[0].length + tokens[1].length);
+    return refused;
+  }
   const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
   if (!cow) return {};
   refused.cow = *cow;

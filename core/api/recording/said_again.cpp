@@ -10,6 +10,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/term.hpp"
+#include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
 
@@ -18,6 +19,7 @@ namespace {
 /// A line as it is compared: the digits it starts with, "3 4" like "34", and what is behind them.
 struct Compared {
   std::string number;
+  bool has_letters = false;  // in the number: "4l3"
   std::string rest;
   std::vector<std::string> words;
 };
@@ -38,8 +40,10 @@ Compared compared(std::string_view line, const Language& language) {
   for (std::size_t at = 0; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);
-    if (at_start && token.kind == TokenKind::number) {
-      parts.number += said;
+    const bool ends_number = at > 0 && is_part_of_a_word(tokens, at - 1, language);
+    if (at_start && (token.kind == TokenKind::number || ends_number)) {
+      parts.has_letters |= ends_number;
+      parts.number += fold_case(said);
       from = token.offset + token.length;
       continue;
     }
@@ -104,15 +108,19 @@ bool is_said_otherwise(const std::vector<TermKind>& refused, const std::vector<T
          are_all(refused, TermKind::correction, TermKind::not_that);
 }
 
+bool are_other_cows(const Compared& before, const Compared& after) {
+  if (before.number.empty() || after.number.empty()) return false;
+  if (before.has_letters) return edit_distance(before.number, after.number) > 1;
+  return before.number != after.number;
+}
+
 }  // namespace
 
 bool is_said_again(std::string_view refused, std::string_view now, const Language& language) {
   if (!is_utf8(refused) || !is_utf8(now)) return false;
   const Compared before = compared(refused, language);
   const Compared after = compared(now, language);
-  const bool is_other_cow =
-      !before.number.empty() && !after.number.empty() && before.number != after.number;
-  if (is_other_cow) return false;
+  if (are_other_cows(before, after)) return false;
   if (is_said_otherwise(kinds_in(refused, language), kinds_in(now, language))) return true;
   const FootSet feet_before = feet_in_refused(refused, language).named;
   const FootSet feet_after = feet_in_refused(now, language).named;

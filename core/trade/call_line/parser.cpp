@@ -7,6 +7,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
 
@@ -113,9 +114,16 @@ class Parser {
         spot_before_(spot_) {}
 
   Reading read() {
+    if (const auto number = announced_number(tokens_, text_)) {
+      refuse_line(*number);
+      return finished();
+    }
     while (at_ < tokens_.size()) {
       const Term term = next_term();
-      if (const Step* step = allowed_step(term)) {
+      if (const auto trap = trap_at(term)) {
+        add_fault(trap->refusal, trap->at);
+        recover(term);
+      } else if (const Step* step = allowed_step(term)) {
         follow(*step, term);
       } else {
         refuse(term);
@@ -178,6 +186,20 @@ class Parser {
     const Step* step = step_from(spot_, mark);
     if (is_separator(mark) && step != nullptr && step->from == spot_) return 0;
     return text_token_count(tokens_, at_, facts.text);
+  }
+
+  [[nodiscard]] std::optional<PlacedFault> trap_at(const Term& term) const {
+    const Step* step = step_from(spot_, term.kind);
+    if (step == nullptr) return std::nullopt;
+    return trap_in({spot_, *step, term, tokens_, text_, builder_}, language_);
+  }
+
+  // Nothing of the line is understood.
+  void refuse_line(const PlacedFault& fault) {
+    add_fault(fault.refusal, fault.at);
+    lost_ = true;
+    clauses_before_fault_ = 0;
+    at_ = tokens_.size();
   }
 
   // A step the grammar knows, unless the words are a trap.

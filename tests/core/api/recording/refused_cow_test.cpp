@@ -56,6 +56,24 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
   }
 }
 
+TEST_CASE("a number with letters in it names a cow without a number who looks as it was said") {
+  constexpr Row rows[] = {
+      {"4l3 lame LH", "4l3"}, {"41O lame RH", "41O"}, {"413A lame", "413A"}, {"413x", "413x"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.text);
+    const RefusedCow refused = named_in(row.text);
+    CHECK(refused.likely != CowLikely::none);
+    CHECK(refused.cow.known == CowKnown::unnumbered);
+    CHECK(refused.cow.number.empty());
+    CHECK(refused.cow.looks == row.cow);
+  }
+}
+
+TEST_CASE("the second number is not taken from one with letters in it") {
+  CHECK(said_as(named_in("412 or 4l3 lame LH").cow) == "412");
+  CHECK(said_as(named_in("412LH outsde SU").cow) == "412");
+}
+
 TEST_CASE("slips of feet, corrections, lists, news and measures name no cow") {
   for (const char* text : {"RHH foul between", "no, chronicc", "no, not that one", "no insde",
                            "412, 513 wrps off", "77 gone Thu", "7.5 mm sole", "LH outsde SU", ""}) {

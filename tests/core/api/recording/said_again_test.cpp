@@ -18,6 +18,8 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
                                {"27 RH DD raw behnd spray", "RH DD raw behind; spray"},
                                {"RH DD raw behnd; spray", "27 RH DD raw behind; spray"},
                                {"3 4 recheck", "34 recheck"},
+                               {"4l3 lame LH", "413 lame LH"},
+                               {"413x", "413"},
                                {"RH blck on inside", "RH block inside, off 35d"},
                                {"inside", "block on inside"},
                                {"no tg, black cow", "no tag, black cow"}};
@@ -29,6 +31,7 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
 
 TEST_CASE("another cow, another foot or another thing leaves the line open") {
   constexpr TwoLines rows[] = {{"22 nothnig found", "23 nothing found"},
+                               {"4l3 lame LH", "425 lame LH"},
                                {"LH outsde SU", "RH outside SU"},
                                {"409 lame RHH", "RH foul between"},
                                {"RH growht", "RH foul"},

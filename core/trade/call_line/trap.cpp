@@ -1,0 +1,150 @@
+#include "core/trade/call_line/trap.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <string>
+#include <string_view>
+
+#include "core/trade/call_line/open_item.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+// What is said behind "spray" of how it was done, and to what.
+constexpr std::string_view no_names[] = {
+    "twice",  "once",  "thrice",     "well",       "lightly",  "heavily", "properly", "thoroughly",
+    "more",   "some",  "too",        "also",       "just",     "now",     "then",     "here",
+    "there",  "it",    "her",        "them",       "this",     "that",    "these",    "those",
+    "each",   "every", "everything", "everywhere", "lots",     "plenty",  "only",     "please",
+    "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
+
+// The words of the tokens as said.
+std::string_view said_in(const NextStep& next, std::size_t first, std::size_t end) {
+  const Token& last = next.tokens[end - 1];
+  const std::size_t begin = next.tokens[first].offset;
+  return next.text.substr(begin, last.offset + last.length - begin);
+}
+
+bool is_word_of(std::string_view word, const Language& language) {
+  for (std::size_t i = 0; i < language.phrases().size(); ++i) {
+    const std::string phrase = ' ' + language.folded(i) + ' ';
+    if (phrase.find(' ' + std::string(word) + ' ') != std::string::npos) return true;
+  }
+  return false;
+}
+
+std::optional<PlacedFault> lame_behind_its_leg(const NextStep& next, const Language& language) {
+  if (next.spot != Spot::feet || next.term.kind != TermKind::lame) return std::nullopt;
+  const auto* clause = std::get_if<TurnClause>(&next.said.clauses().back().clause);
+  const auto* named = clause == nullptr ? nullptr : std::get_if<FeetNamed>(clause);
+  if (named == nullptr) return std::nullopt;
+  std::string feet;
+  for (const Foot foot : all_feet) {
+    if (!named->feet.has(foot)) continue;
+    feet += (feet.empty() ? "" : " and ") + std::string(language.say(TermKind::foot, foot));
+  }
+  Refusal refusal = not_understood("the leg is said before \"" + std::string(next.term.said) + "\"",
+                                   "say: lame " + feet);
+  return PlacedFault{std::move(refusal), next.term};
+}
+
+std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Language& language) {
+  if (next.step.from != Spot::product || next.term.kind != TermKind::unknown_word) {
+    return std::nullopt;
+  }
+  const std::string& word = next.tokens[next.term.first_token].folded;
+  const bool is_no_name =
+      std::find(std::begin(no_names), std::end(no_names), word) != std::end(no_names);
+  if (!is_no_name && !is_word_of(word, language)) return std::nullopt;
+  const std::string said(next.term.said);
+  return PlacedFault{
+      not_understood("\"" + said + "\" is not taken for the name of a product",
+                     "leave it out; if it is the name, put it in quotes or say: with " + said),
+      next.term};
+}
+
+// "thin sole ulcer": the sole belongs to the one or to the other.
+std::optional<PlacedFault> lesions_share_a_word(const NextStep& next, const Language& language) {
+  const bool can_share = next.term.kind == TermKind::lesion || next.term.kind == TermKind::place ||
+                         next.term.kind == TermKind::white_line_place;
+  if (!can_share) return std::nullopt;
+  const std::size_t first = next.term.first_token;
+  const std::size_t end = first + next.term.token_count;
+  for (std::size_t at = first + 1; at < end; ++at) {
+    const Language::Match other = language.longest_match(next.tokens, at);
+    if (other.phrase == nullptr || other.phrase->kind != TermKind::lesion) continue;
+    if (at + other.word_count <= end) continue;
+    const Language::Match rest = language.longest_match(next.tokens, end);
+    const bool is_same = rest.phrase != nullptr && rest.phrase->kind == TermKind::lesion &&
+                         rest.phrase->value == other.phrase->value;
+    if (is_same) continue;
+    Term both = next.term;
+    both.token_count = at + other.word_count - first;
+    const std::string lesion(said_in(next, at, at + other.word_count));
+    const std::string said(next.term.said);
+    const bool is_place = next.term.kind == TermKind::place;
+    return PlacedFault{
+        not_understood(
+            "it is unclear to what \"" + std::string(said_in(next, at, end)) + "\" belongs",
+            "say: " + (is_place ? lesion + ", " + said : said + ", " + lesion)),
+        both};
+  }
+  return std::nullopt;
+}
+
+std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
+  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
+  const bool is_cow = names_cow && next.term.kind == TermKind::number;
+  if (!is_cow || !is_part_of_a_word(next.tokens, next.term.first_token, language)) {
+    return std::nullopt;
+  }
+  Term whole = next.term;
+  whole.token_count = 2;
+  const std::string said(said_in(next, whole.first_token, whole.first_token + 2));
+  return PlacedFault{not_understood("\"" + said + "\" is not the number of a cow",
+                                    "a cow is digits only: say the number again"),
+                     whole};
+}
+
+}  // namespace
+
+std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
+  constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg, no_name_of_a_product,
+                                                      lesions_share_a_word, letters_in_a_number};
+  for (const auto trap : traps) {
+    if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
+  }
+  return std::nullopt;
+}
+
+std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text) {
+  constexpr std::string_view leads[] = {"no", "nr", "num", "number"};
+  if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return std::nullopt;
+  if (std::find(std::begin(leads), std::end(leads), tokens[0].folded) == std::end(leads)) {
+    return std::nullopt;
+  }
+  const bool has_point = tokens[1].kind == TokenKind::strong && tokens[1].length == 1;
+  const std::size_t number = has_point ? 2 : 1;
+  if (number >= tokens.size() || tokens[number].kind != TokenKind::number) return std::nullopt;
+  Term term;
+  term.token_count = number + 1;
+  const std::string digits(text.substr(tokens[number].offset, tokens[number].length));
+  return PlacedFault{
+      not_understood(
+          "is " + digits + " the next cow, or the right number of the one before?",
+          "say " + digits + " for the next cow; or \"no, " + digits + "\" to mend her number"),
+      term};
+}
+
+bool is_part_of_a_word(std::span<const Token> tokens, std::size_t number,
+                       const Language& language) {
+  if (number + 1 >= tokens.size() || tokens[number].kind != TokenKind::number) return false;
+  const Token& behind = tokens[number + 1];
+  const bool touches = tokens[number].offset + tokens[number].length == behind.offset;
+  if (!touches || behind.kind != TokenKind::word) return false;
+  const Language::Match match = language.longest_match(tokens, number + 1);
+  return match.phrase == nullptr || behind.length == 1;  // "412LH" is a cow and her foot
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,35 @@
+// Words the grammar could take, but in a way that nobody means who says them.
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "core/trade/call_line/grammar.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/line_builder.hpp"
+#include "core/trade/call_line/term.hpp"
+
+namespace evenclaw {
+
+/// The term that would be taken next, and what it stands behind.
+struct NextStep {
+  Spot spot;
+  const Step& step;
+  const Term& term;
+  std::span<const Token> tokens;
+  std::string_view text;
+  const LineBuilder& said;
+};
+
+/// The fault when the step would misread: a leg said before "lame", an adverb as the name of a
+/// product, two lesions that share a word, a number with letters in it as a cow.
+std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language);
+
+/// The fault of a line that begins with "no 413": a correction or the next cow?
+std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text);
+
+/// Whether letters that mean nothing stand right behind the digits: "4l3", "41O".
+bool is_part_of_a_word(std::span<const Token> tokens, std::size_t number, const Language& language);
+
+}  // namespace evenclaw
