@@ -161,6 +161,9 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     refused.cow.looks = trimmed(text);
     return refused;
   }
+  if (const std::size_t announced = announced_tokens(tokens); announced > 0) {
+    return cow_in_refused(text.substr(tokens[announced - 1].offset), context, language);
+  }
   if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens)) return {};
   refused.likely = likely_from_rest(tokens, language);
   if (refused.likely == CowLikely::none) return {};

@@ -9,6 +9,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/trap.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -48,6 +49,14 @@ std::vector<std::string> numbers_at_start(std::string_view text) {
     numbers.emplace_back(text.substr(token.offset, token.length));
   }
   return numbers;
+}
+
+/// "No, 413" and nothing else.
+bool mends_the_number(const Line& line, const std::string& number) {
+  if (line.clauses.size() != 1) return false;
+  const auto* clause = std::get_if<TurnClause>(&line.clauses.front());
+  const auto* mended = clause == nullptr ? nullptr : std::get_if<CowCorrected>(clause);
+  return mended != nullptr && only_number(mended->cow) == number;
 }
 
 bool tells_of_a_foot(std::string_view text, const Language& language) {
@@ -118,9 +127,10 @@ bool RecordingState::is_certain_now(const CowSaid& cow) const {
 }
 
 /// The cow in the crush was only named in lines nobody could read, and this line says them again
-/// without her: "3 4 recheck" was 34, "513 blck came off" was news of 513. She never stood there.
-/// News may be said again in fewer words, unless the line told of a foot.
-/// And when a foot was told of and no cow, a number alone is the answer to whose it is.
+/// without her: "3 4 recheck" was 34, "513 blck came off" was news of 513, "no 413" the number of
+/// the cow before. She never stood there. News may be said again in fewer words, unless the line
+/// told of a foot. And when a foot was told of and no cow, a number alone is the answer to whose it
+/// is.
 Outcome RecordingState::settle_misread(const Line& line, std::string_view text) {
   if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return Done{};
   if (const CowSaid* cow = number_alone(line); cow != nullptr && is_nobody(*in_crush_)) {
@@ -135,6 +145,13 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
         });
   };
   const std::string number = only_number(in_crush_->draft.turn.cow);
+  const bool was_announced = in_crush_->refused.size() == 1 &&
+                             announced_tokens(tokens_of(in_crush_->refused.front().text)) > 0;
+  if (was_announced && mends_the_number(line, number)) {
+    forget_answers_about_her();
+    in_crush_.reset();
+    return Done{};
+  }
   for (const Clause& clause : line.clauses) {
     const auto* named = std::get_if<CowNamed>(&clause);
     const auto* news = std::get_if<NewsSaid>(&clause);

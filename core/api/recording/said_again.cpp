@@ -16,7 +16,8 @@ namespace evenclaw {
 
 namespace {
 
-/// A line as it is compared: the digits it starts with, "3 4" like "34", and what is behind them.
+/// A line as it is compared: the digits it starts with, "3 4" and "no 34" like "34", and what is
+/// behind them.
 struct Compared {
   std::string number;
   bool has_letters = false;  // in the number: "4l3"
@@ -37,7 +38,8 @@ Compared compared(std::string_view line, const Language& language) {
   std::size_t from = 0;
   bool at_start = true;
   const std::vector<Token> tokens = tokens_of(line);
-  for (std::size_t at = 0; at < tokens.size(); ++at) {
+  const std::size_t announced = announced_tokens(tokens);
+  for (std::size_t at = announced == 0 ? 0 : announced - 1; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);
     const bool ends_number = at > 0 && is_part_of_a_word(tokens, at - 1, language);

@@ -118,18 +118,24 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
   return std::nullopt;
 }
 
-std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text) {
+std::size_t announced_tokens(std::span<const Token> tokens) {
   constexpr std::string_view leads[] = {"no", "nr", "num", "number"};
-  if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return std::nullopt;
-  if (std::find(std::begin(leads), std::end(leads), tokens[0].folded) == std::end(leads)) {
-    return std::nullopt;
-  }
-  const bool has_point = tokens[1].kind == TokenKind::strong && tokens[1].length == 1;
+  if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return 0;
+  const bool leads_on =
+      std::find(std::begin(leads), std::end(leads), tokens[0].folded) != std::end(leads);
+  const bool has_point = tokens[1].kind == TokenKind::strong;
   const std::size_t number = has_point ? 2 : 1;
-  if (number >= tokens.size() || tokens[number].kind != TokenKind::number) return std::nullopt;
+  const bool is_announced =
+      leads_on && number < tokens.size() && tokens[number].kind == TokenKind::number;
+  return is_announced ? number + 1 : 0;
+}
+
+std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text) {
   Term term;
-  term.token_count = number + 1;
-  const std::string digits(text.substr(tokens[number].offset, tokens[number].length));
+  term.token_count = announced_tokens(tokens);
+  if (term.token_count == 0) return std::nullopt;
+  const Token& number = tokens[term.token_count - 1];
+  const std::string digits(text.substr(number.offset, number.length));
   return PlacedFault{
       not_understood(
           "is " + digits + " the next cow, or the right number of the one before?",

@@ -1,8 +1,10 @@
 // Words the grammar could take, but in a way that nobody means who says them.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <span>
+#include <string_view>
 
 #include "core/trade/call_line/grammar.hpp"
 #include "core/trade/call_line/language.hpp"
@@ -26,7 +28,11 @@ struct NextStep {
 /// product, two lesions that share a word, a number with letters in it as a cow.
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language);
 
-/// The fault of a line that begins with "no 413": a correction or the next cow?
+/// How many tokens a line begins with that say "no 413", "nr. 413": a correction or the next cow?
+/// 0 for any other line.
+std::size_t announced_tokens(std::span<const Token> tokens);
+
+/// The fault of such a line.
 std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text);
 
 /// Whether letters that mean nothing stand right behind the digits: "4l3", "41O".

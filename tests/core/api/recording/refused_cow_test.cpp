@@ -47,7 +47,9 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
                           {"256 culled, RH DD", "256?"},
                           {"413 died, LH SU", "413?"},
                           {"no tg, black cow", "no tg, black cow"},
-                          {"no eartagg", "no eartagg"}};
+                          {"no eartagg", "no eartagg"},
+                          {"No 413", "413?"},
+                          {"nr. 413", "413?"}};
   for (const Row& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);

@@ -20,6 +20,8 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
                                {"3 4 recheck", "34 recheck"},
                                {"4l3 lame LH", "413 lame LH"},
                                {"413x", "413"},
+                               {"No 413", "413"},
+                               {"nr. 413 lame RH", "413 lame RH"},
                                {"RH blck on inside", "RH block inside, off 35d"},
                                {"inside", "block on inside"},
                                {"no tg, black cow", "no tag, black cow"}};
@@ -32,6 +34,7 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
 TEST_CASE("another cow, another foot or another thing leaves the line open") {
   constexpr TwoLines rows[] = {{"22 nothnig found", "23 nothing found"},
                                {"4l3 lame LH", "425 lame LH"},
+                               {"No 413", "415"},
                                {"LH outsde SU", "RH outside SU"},
                                {"409 lame RHH", "RH foul between"},
                                {"RH growht", "RH foul"},
