@@ -9,6 +9,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/term.hpp"
+#include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
 
@@ -79,6 +80,10 @@ class FeetReader {
 
  private:
   void read_one() {
+    if (is_part_of_a_word(tokens_, at_, language_)) {
+      at_ += 2;  // "4l3" is a number, and its letters are no slip of a foot
+      return;
+    }
     const Language::Match match = language_.longest_match(tokens_, at_);
     if (match.phrase == nullptr) {
       if (is_at_head_ && tokens_[at_].kind == TokenKind::word && !after_lame_) {

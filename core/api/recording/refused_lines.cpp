@@ -37,11 +37,17 @@ bool is_nobody(const InCrush& cow) {
   return cow.draft.turn.cow.known == CowKnown::unnumbered && cow.draft.turn.cow.looks.empty();
 }
 
-/// The numbers of a list: "231, 513 stil lame".
-std::vector<std::string> numbers_at_start(std::string_view text) {
+/// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
+std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
   std::vector<std::string> numbers;
   if (!is_utf8(text)) return numbers;
-  for (const Token& token : tokens_of(text)) {
+  const std::vector<Token> tokens = tokens_of(text);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const Token& token = tokens[at];
+    if (is_part_of_a_word(tokens, at, language)) {
+      ++at;
+      continue;
+    }
     const bool joins = token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
                        token.folded == "and";
     if (joins) continue;
@@ -57,6 +63,11 @@ bool mends_the_number(const Line& line, const std::string& number) {
   const auto* clause = std::get_if<TurnClause>(&line.clauses.front());
   const auto* mended = clause == nullptr ? nullptr : std::get_if<CowCorrected>(clause);
   return mended != nullptr && only_number(mended->cow) == number;
+}
+
+/// "4l3 gone" is of somebody, and nobody knows of whom.
+bool has_letters_in_number(std::string_view text, const Language& language) {
+  return is_utf8(text) && is_part_of_a_word(tokens_of(text), 0, language);
 }
 
 bool tells_of_a_foot(std::string_view text, const Language& language) {
@@ -92,14 +103,15 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     if (!stands) return stands;
     hold_back_after(text);
   }
-  if (!in_crush_ && tells_of_a_foot(text, *language_)) {
+  if (!in_crush_ &&
+      (tells_of_a_foot(text, *language_) || has_letters_in_number(text, *language_))) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
     const Outcome named = name_in_refused(nobody);
     if (!named) return named;
   }
   if (!in_crush_) {
-    if (!numbers_at_start(text).empty()) unread_news_.emplace_back(trimmed(text));
+    if (!numbers_at_start(text, *language_).empty()) unread_news_.emplace_back(trimmed(text));
     return Done{};
   }
   const bool is_known =
@@ -156,8 +168,11 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
     const auto* named = std::get_if<CowNamed>(&clause);
     const auto* news = std::get_if<NewsSaid>(&clause);
     const bool is_other = named != nullptr && !goes_on(named->cow) && !is_certain_now(named->cow);
-    const bool is_news_of_her = news != nullptr && plain_number(news->number) == number;
-    if (!(is_news_of_her && all_are_in(true)) && !(is_other && all_are_in(false))) continue;
+    const bool stands_for_her = is_nobody(*in_crush_) && all_are_in(false);
+    const bool is_news_of_her =
+        news != nullptr &&
+        (stands_for_her || (plain_number(news->number) == number && all_are_in(true)));
+    if (!is_news_of_her && !(is_other && all_are_in(false))) continue;
     forget_answers_about_her();
     in_crush_.reset();
     held_back_by_.clear();
@@ -170,7 +185,7 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
 /// cow it names who is known, and so is asked about when the visit closes.
 Outcome RecordingState::keep_unread_news() {
   for (const std::string& line : std::exchange(unread_news_, {})) {
-    for (const std::string& number : numbers_at_start(line)) {
+    for (const std::string& number : numbers_at_start(line, *language_)) {
       const std::optional<CowId> cow = finder_.carrier(number);
       if (!cow) continue;
       const NewsSaid unread{number, News::looked_at, {}};

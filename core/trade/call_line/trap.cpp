@@ -57,11 +57,13 @@ std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Lang
   const bool is_no_name =
       std::find(std::begin(no_names), std::end(no_names), word) != std::end(no_names);
   if (!is_no_name && !is_word_of(word, language)) return std::nullopt;
+  const std::size_t at = next.term.first_token;
+  const std::string act(said_in(next, at - 1, at));
   const std::string said(next.term.said);
-  return PlacedFault{
-      not_understood("\"" + said + "\" is not taken for the name of a product",
-                     "leave it out; if it is the name, put it in quotes or say: with " + said),
-      next.term};
+  return PlacedFault{not_understood("\"" + said + "\" is not taken for the name of a product",
+                                    "leave it out; if it is the name, put it in quotes or say: " +
+                                        act + " with " + said),
+                     next.term};
 }
 
 // "thin sole ulcer": the sole belongs to the one or to the other.

@@ -49,6 +49,8 @@ TEST_CASE("the feet of a line nobody could read are found by their words") {
       {"412 lame LH; RH abces", "RH"},
       {"no, right hnd", "one of RH"},
       {"413 LHH sole ulcer", "one of LH"},
+      {"4l3 lame RH", ""},
+      {"4l3 RH abces", "RH"},
       {"LG outside SU", "one of LF LH"},
       {"hinfs raw", "one of LH RH"},
       {"sole ulcer midle", "any foot"},

@@ -48,7 +48,7 @@ TEST_CASE("words of the language and adverbs are no names of products") {
       REQUIRE(faults.size() == 1);
       CHECK(faults.front().token == word);
       CHECK(faults.front().remedy ==
-            "leave it out; if it is the name, put it in quotes or say: with " + word);
+            "leave it out; if it is the name, put it in quotes or say: " + act + "with " + word);
     }
   }
 }
