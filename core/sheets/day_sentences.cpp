@@ -74,9 +74,8 @@ std::string found_sentence(const VisitView& view) {
 }
 
 bool shows_on_lame_leg(const CowSeen& cow) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
-    return cow.lame.empty() || cow.lame.has(row->foot);
-  });
+  return std::any_of(cow.findings.begin(), cow.findings.end(),
+                     [&](const FindingRow* row) { return cow.lame.has(row->foot); });
 }
 
 std::string lame_sentence(const VisitView& view) {
@@ -87,11 +86,14 @@ std::string lame_sentence(const VisitView& view) {
     ++lame.of;
     if (!cow.came_lame) continue;
     ++lame.n;
+    if (cow.lame.empty()) continue;
+    ++shown.of;
     shown.n += shows_on_lame_leg(cow) ? 1 : 0;
   }
-  shown.of = lame.n;
+  const Share not_called{lame.n - shown.of, lame.n};
   std::string words = said(Saying::came_lame, lame, view.wording);
-  if (lame.n > 0) words += said(Saying::cause_found, shown, view.wording);
+  if (shown.of > 0) words += said(Saying::cause_found, shown, view.wording);
+  if (not_called.n > 0) words += said(Saying::leg_not_called, not_called, view.wording);
   return words + '.';
 }
 

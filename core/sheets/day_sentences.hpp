@@ -9,7 +9,8 @@
 namespace evenclaw {
 
 /// How many cows were looked at of those expected; on how many something was found, and what most
-/// often; how many came lame and on how many of those a lame leg showed something. A percentage
+/// often; how many came lame, on how many of those whose leg was called that leg showed something,
+/// and of how many it was not called. A percentage
 /// stands only behind its count, and only out of 10 cows or more. When nobody was looked at, the
 /// first sentence stands alone.
 std::vector<std::string> day_sentences(const VisitView& view);

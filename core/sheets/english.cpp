@@ -153,6 +153,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::percent, " ({n} %)"},
     {S::came_lame, "{n} of {of} cows in the crush came lame"},
     {S::cause_found, "; for {n} of {of} something was found on a lame leg"},
+    {S::leg_not_called, "; for {n} of {of} the lame leg was not called"},
     {S::ring_title, "Ring the trimmer when"},
     {S::ring_block, "a cow with a block walks worse than today, or has lost it early;"},
     {S::ring_wrap, "a wrap has slipped, cuts in, or cannot be taken off on its day;"},

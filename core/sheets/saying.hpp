@@ -76,13 +76,14 @@ enum class Saying {
   the_day,
   looked_at,  // {n} {of}
   looked_at_nobody,
-  found_on,       // {n} {of} {percent}
-  found_nothing,  // {of}
-  most_often,     // {list}
-  lesion_share,   // {lesion} {n} {of}
-  percent,        // {n}
-  came_lame,      // {n} {of}
-  cause_found,    // {n} {of}
+  found_on,        // {n} {of} {percent}
+  found_nothing,   // {of}
+  most_often,      // {list}
+  lesion_share,    // {lesion} {n} {of}
+  percent,         // {n}
+  came_lame,       // {n} {of}
+  cause_found,     // {n} {of}
+  leg_not_called,  // {n} {of}
   ring_title,
   ring_block,
   ring_wrap,

@@ -105,6 +105,19 @@ TEST_CASE("a lame cow with something on another leg has no cause shown") {
         std::string::npos);
 }
 
+TEST_CASE("a finding on a cow whose lame leg nobody called is not counted as found on it") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::lame);
+  day.found({Foot::rh, Claw::outside, Lesion::su});
+  CHECK(sentences_of(day.input()).at(2) ==
+        "1 of 1 cows in the crush came lame; for 1 of 1 the lame leg was not called.");
+  day.turn("413", Reason::lame, {Foot::lh});
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  CHECK(sentences_of(day.input()).at(2) ==
+        "2 of 2 cows in the crush came lame; for 1 of 1 something was found on a lame leg; for 1 "
+        "of 2 the lame leg was not called.");
+}
+
 TEST_CASE("every number of any day stands with its denominator") {
   RandomStream random(20261124, 1);
   for (int i = 0; i < 200; ++i) {
