@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/not_called.hpp"
 #include "core/trade/spoken.hpp"
@@ -184,19 +185,6 @@ class DoubtsOfTurn {
 };
 
 }  // namespace
-
-bool was_lifted(const FootCall& call) {
-  switch (call.state) {
-    case FootState::not_lifted:
-      return false;
-    case FootState::nothing_found:
-    case FootState::finding:
-      return true;
-    case FootState::unsaid:
-      return !call.actions.empty() || !call.measures.empty() || call.trimmed == Trimmed::yes;
-  }
-  return false;
-}
 
 std::vector<CalledTwice> called_twice(const CowStory& story) {
   std::vector<CalledTwice> all;

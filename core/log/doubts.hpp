@@ -21,9 +21,6 @@ struct CalledTwice {
 
 std::vector<CalledTwice> called_twice(const CowStory& story);
 
-/// The foot was lifted: something was found or not, done, measured or trimmed.
-bool was_lifted(const FootCall& call);
-
 /// Doubts of each turn, numbered from 1 in the order of DoubtKind, then of the feet as called. A
 /// doubt about who she is goes once she is known by a number. A place is asked for unless the
 /// lesion sits at one place only; a claw where the lesion is kept on one; a stage for digital

@@ -14,6 +14,7 @@
 #include "core/log/standing.hpp"
 #include "core/log/task_history.hpp"
 #include "core/log/visit_facts.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 
 namespace evenclaw {
 

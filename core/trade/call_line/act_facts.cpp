@@ -1,5 +1,6 @@
 #include "core/trade/call_line/act_facts.hpp"
 
+#include <algorithm>
 #include <cassert>
 #include <cstddef>
 
@@ -50,6 +51,23 @@ const ActFacts& facts_of(ActionKind kind) {
   const auto index = static_cast<std::size_t>(kind);
   assert(act_table[index].kind == kind);
   return act_table[index];
+}
+
+bool was_lifted(const FootCall& call) {
+  switch (call.state) {
+    case FootState::not_lifted:
+      return false;
+    case FootState::nothing_found:
+    case FootState::finding:
+      return true;
+    case FootState::unsaid:
+      break;
+  }
+  const bool was_worked_on =
+      std::any_of(call.actions.begin(), call.actions.end(),
+                  [](const Action& action) { return facts_of(action.kind).needs_lifting; });
+  return was_worked_on || !call.findings.empty() || !call.measures.empty() ||
+         call.trimmed == Trimmed::yes;
 }
 
 }  // namespace evenclaw

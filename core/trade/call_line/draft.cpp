@@ -54,14 +54,6 @@ void add_or_complete(std::vector<T>& all, const T& said) {
   }
 }
 
-bool was_lifted(const FootCall& call) {
-  const bool was_worked_on =
-      std::any_of(call.actions.begin(), call.actions.end(),
-                  [](const Action& action) { return facts_of(action.kind).needs_lifting; });
-  return was_worked_on || !call.findings.empty() || !call.measures.empty() ||
-         call.trimmed == Trimmed::yes || call.state == FootState::nothing_found;
-}
-
 Refusal no_foot(std::string_view what) {
   return impossible("no foot is named for " + std::string(what),
                     "say the foot first: LF, RF, LH, RH");

@@ -187,21 +187,6 @@ TEST_CASE("doubts of a turn are numbered from one in the order of their kinds") 
   }
 }
 
-TEST_CASE("a foot counts as lifted when something was found, done, measured or trimmed") {
-  FootCall call;
-  CHECK_FALSE(was_lifted(call));
-  call.note = "she kicks";
-  CHECK_FALSE(was_lifted(call));
-  call.trimmed = Trimmed::yes;
-  CHECK(was_lifted(call));
-  call.trimmed = Trimmed::no;
-  call.measures.push_back({MeasureKind::toe_length, Claw::outside, Length{750}});
-  CHECK(was_lifted(call));
-  CHECK(was_lifted(nothing_found(Foot::lh)));
-  call.state = FootState::not_lifted;
-  CHECK_FALSE(was_lifted(call));
-}
-
 TEST_CASE("a foot that stayed down was not called a second time") {
   Farm farm;
   farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
@@ -209,6 +194,18 @@ TEST_CASE("a foot that stayed down was not called a second time") {
   down.state = FootState::not_lifted;
   farm.turn(cow, "2026-11-24", {down});
   CHECK(farm.rows_of(cow).doubts.empty());
+}
+
+TEST_CASE("a foot named a second time only for the vet was not called twice") {
+  Farm farm;
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  FootCall for_vet;
+  for_vet.foot = Foot::lh;
+  for_vet.actions.push_back(act(ActionKind::vet));
+  farm.turn(cow, "2026-11-24", {for_vet});
+  for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
+    CHECK(doubt.kind != DoubtKind::called_twice);
+  }
 }
 
 }  // namespace evenclaw

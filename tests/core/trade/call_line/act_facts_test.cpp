@@ -36,3 +36,30 @@ TEST_CASE("only the vet, telling the farmer, seeing again and her walk concern t
     CHECK(facts.on_whole_cow == concerns_cow);
   }
 }
+
+TEST_CASE("a foot counts as lifted when something was found, done, measured or trimmed") {
+  FootCall call;
+  CHECK_FALSE(was_lifted(call));
+  call.note = "she kicks";
+  CHECK_FALSE(was_lifted(call));
+  call.trimmed = Trimmed::yes;
+  CHECK(was_lifted(call));
+  call.trimmed = Trimmed::no;
+  call.measures.push_back({MeasureKind::toe_length, Claw::outside, Length{750}});
+  CHECK(was_lifted(call));
+  call.state = FootState::not_lifted;
+  CHECK_FALSE(was_lifted(call));
+}
+
+TEST_CASE("a foot named for the vet or for a wrap that came off was not lifted for it") {
+  FootCall call;
+  Action act;
+  for (const ActionKind kind : {ActionKind::vet, ActionKind::wrap_came_off}) {
+    act.kind = kind;
+    call.actions.push_back(act);
+  }
+  CHECK_FALSE(was_lifted(call));
+  act.kind = ActionKind::spray;
+  call.actions.push_back(act);
+  CHECK(was_lifted(call));
+}
