@@ -20,8 +20,8 @@ struct RefusedCow {
 /// and goes on with nothing known ("22 nothnig found" names 22?), or with "no" and words that
 /// correct nothing ("no tg, black cow" names a cow without a number, the whole line being all that
 /// is known of her), or is announced ("No 413"), or goes on with news and with more that belongs to
-/// a turn ("413 died, LH SU"). none: it starts otherwise, or with a list of numbers, or goes on with
-/// news alone.
+/// a turn ("413 died, LH SU"). none: it starts otherwise, or with a list of numbers, or goes on
+/// with news alone.
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language);
 

@@ -201,7 +201,7 @@ class RecordingState {
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
   std::vector<std::string> unread_news_;  // refused, and not said again so far
-  bool called_anew_ = false;  // by the line being taken
+  bool called_anew_ = false;              // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already

@@ -26,8 +26,8 @@ struct ActFacts {
 std::span<const ActFacts> all_acts();
 const ActFacts& facts_of(ActionKind kind);
 
-/// The foot was lifted: something was found or not, measured, trimmed, or done that needs it lifted.
-/// To name it for the vet, or to tell of a wrap that came off, lifts nothing.
+/// The foot was lifted: something was found or not, measured, trimmed, or done that needs it
+/// lifted. To name it for the vet, or to tell of a wrap that came off, lifts nothing.
 bool was_lifted(const FootCall& call);
 
 /// Concerns all of her, whatever foot was named last.
