@@ -8,7 +8,6 @@
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
-#include "core/trade/call_line/lexer.hpp"
 
 namespace evenclaw {
 
@@ -18,17 +17,13 @@ bool is_said_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause);
 }
 
-bool names_a_cow(const Clause& clause) {
-  return std::holds_alternative<CowNamed>(clause);
+bool tells_news(const Line& line) {
+  return std::any_of(line.clauses.begin(), line.clauses.end(),
+                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
 }
 
-/// "413 lame" of "next one 413 lame".
-std::string_view from_first_number(std::string_view text) {
-  if (!is_utf8(text)) return {};
-  for (const Token& token : tokens_of(text)) {
-    if (token.kind == TokenKind::number) return text.substr(token.offset);
-  }
-  return {};
+bool names_a_cow(const Clause& clause) {
+  return std::holds_alternative<CowNamed>(clause);
 }
 
 }  // namespace
@@ -45,9 +40,12 @@ void RecordingState::let_go_held_back(const Line& line, std::string_view text) {
       std::any_of(line.clauses.begin(), line.clauses.end(), [](const Clause& clause) {
         return names_a_cow(clause) || std::holds_alternative<TurnEnded>(clause);
       });
-  if (!ends_it && !is_said_again(held_back_by_, text, *language_)) return;
-  const std::string_view number = from_first_number(held_back_by_);
-  if (in_crush_ && !number.empty() && is_said_again(number, text, *language_)) {
+  const bool is_news_in_short = tells_news(line) &&
+                                is_said_again(text, held_back_by_, *language_) &&
+                                feet_in_refused(held_back_by_, *language_) == RefusedFeet{};
+  const bool is_said = is_news_in_short || is_said_again(held_back_by_, text, *language_);
+  if (!ends_it && !is_said) return;
+  if (in_crush_ && (is_said || is_named_again(held_back_by_, text, *language_))) {
     std::vector<RefusedLine>& open = in_crush_->refused;
     open.erase(
         std::remove_if(open.begin(), open.end(),

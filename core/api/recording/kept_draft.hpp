@@ -1,6 +1,7 @@
 // The half-entered turn as the store keeps it, so that a dead battery loses nothing.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,6 +25,7 @@ struct KeptDraft {
   std::vector<std::string> refused;  // lines about her that were not understood
   std::vector<WarningShown> warnings;
   bool done_said = false;
+  std::optional<std::string> held_back_by;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -37,6 +39,8 @@ struct KeptDraft {
     visit("refused", &KeptDraft::refused, "lines that were not understood");
     visit("warnings", &KeptDraft::warnings, "warnings shown so far");
     visit("done_said", &KeptDraft::done_said, "she was to be let out");
+    visit("held_back_by", &KeptDraft::held_back_by,
+          "a line not understood that may have named another cow");
   }
 };
 

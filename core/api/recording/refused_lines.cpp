@@ -210,7 +210,8 @@ void RecordingState::given_again(std::string_view text) {
   std::vector<RefusedLine>& open = in_crush_->refused;
   open.erase(std::remove_if(open.begin(), open.end(),
                             [&](const RefusedLine& refused) {
-                              return is_said_again(refused.text, trimmed(text), *language_);
+                              return is_said_again(refused.text, trimmed(text), *language_) ||
+                                     is_named_again(refused.text, trimmed(text), *language_);
                             }),
              open.end());
 }

@@ -130,4 +130,17 @@ bool is_said_again(std::string_view refused, std::string_view now, const Languag
   return differ_by_a_slip(before.rest, after.rest) || is_said_within(before.words, after.words);
 }
 
+bool is_named_again(std::string_view refused, std::string_view now, const Language& language) {
+  if (!is_utf8(refused) || !is_utf8(now)) return false;
+  const std::vector<Token> tokens = tokens_of(refused);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    if (language.longest_match(tokens, at).phrase != nullptr) return false;
+    if (tokens[at].kind != TokenKind::number) continue;
+    const std::string_view behind = refused.substr(tokens[at].offset);
+    const bool is_her_number = compared(behind, language).number == compared(now, language).number;
+    return is_her_number && is_said_again(behind, now, language);
+  }
+  return false;
+}
+
 }  // namespace evenclaw

@@ -13,4 +13,8 @@ namespace evenclaw {
 /// is said again by what does: "no, not that one" by any correction, "ditto" by any line of hers.
 bool is_said_again(std::string_view refused, std::string_view now, const Language& language);
 
+/// True when `now` starts with her number and says what `refused` said behind words nobody knows:
+/// "next one 413" by any line that starts with 413, "nr 413 lame" by "413 lame LH".
+bool is_named_again(std::string_view refused, std::string_view now, const Language& language);
+
 }  // namespace evenclaw

@@ -135,6 +135,7 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   }
   cow.taken_up = cow.draft.words.size();
   cow.broke_off = true;
+  held_back_by_ = kept.held_back_by.value_or("");
   by_ = {kept.caller, kept.writer};
   in_crush_ = std::move(cow);
   draft_kept_ = true;
@@ -242,6 +243,7 @@ std::string RecordingState::draft_text() const {
   kept.warnings =
       (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
   kept.done_said = in_crush_->done_said;
+  if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
   return kept_text(kept);
 }
 

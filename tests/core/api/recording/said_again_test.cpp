@@ -58,3 +58,18 @@ TEST_CASE("what tells nothing by itself is said again by what does") {
     CHECK(is_said_again(row.refused, row.now, english()));
   }
 }
+
+TEST_CASE("a number behind unknown words is said again by a line that starts with it") {
+  CHECK(is_named_again("next one 413", "413", english()));
+  CHECK(is_named_again("next one 413", "413 lame LH", english()));
+  CHECK(is_named_again("nr 413 lame", "413 lame LH", english()));
+  CHECK(is_named_again("#413", "413", english()));
+}
+
+TEST_CASE("neither another number nor a line that leaves something out says it again") {
+  CHECK_FALSE(is_named_again("next one 413", "done", english()));
+  CHECK_FALSE(is_named_again("next one 413", "414 nothing found", english()));
+  CHECK_FALSE(is_named_again("nr 413 lame", "413 nothing found", english()));
+  CHECK_FALSE(is_named_again("heifer 413", "413 nothing found", english()));
+  CHECK_FALSE(is_named_again("next cow", "413 nothing found", english()));
+}

@@ -1,0 +1,45 @@
+# It is not forgotten with the battery that another cow may have been named, nor asked without need
+
+## given
+visit 2026-10-13
+today hinds
+77 nothing found
+done
+
+## said
+visit 2026-10-27
+today hinds
+412 LH fine
+next one 413
+
+## the battery dies
+
+## said
+RH outside sole ulcer middle, bad
+413
+RH outside sole ulcer middle, bad
+rest fine
+done
+414 LH fine
+77 gone Thu
+77 gone
+RH fine
+done
+
+## answered
+told: today's feet: LH RH
+refused line 3: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+mark 412: still in the crush: 412 LH fine
+saved 412
+refused line 1: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
+saved 413
+refused line 7: "Thu" cannot stand here; expected a foot; a day follows "see again" or, with "off", a wrap or block put on today
+told 77: noted
+saved 414
+
+## recorded
+412 | fine LH
+413 | RH outside SU sole_middle bad | fine LH
+414 | fine LH RH
+
+## ended
