@@ -77,6 +77,17 @@ NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view h
   return effect;
 }
 
+NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past) {
+  NewsEffect effect;
+  const FootSet known = feet_with(fixture, past);
+  const bool is_known = news.feet.empty() ? !known.empty() : !both_in(news.feet, known).empty();
+  if (is_known) return effect;
+  const std::string where = news.feet.empty() ? "her" : spoken(news.feet);
+  effect.unclear = "No " + std::string(fixture_name(fixture)) + " is known on " + where +
+                   ". Since when is it on?";
+  return effect;
+}
+
 NewsEffect looked_at(const NewsSaid& news, const Rows& past) {
   NewsEffect effect;
   FootSet feet;
@@ -157,8 +168,9 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::block_came_off:
       return fixture_off(news, Fixture::block, "block came off by itself", past.rows);
     case News::wrap_still_on:
+      return fixture_still_on(news, Fixture::wrap, past.rows);
     case News::block_still_on:
-      return {};
+      return fixture_still_on(news, Fixture::block, past.rows);
     case News::looked_at:
       return looked_at(news, past.rows);
     case News::vet_came:

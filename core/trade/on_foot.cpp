@@ -62,6 +62,26 @@ std::optional<FixtureSaid> fixture_said(ActionKind kind) {
   return std::nullopt;
 }
 
+std::optional<Fixture> fixture_of(News news) {
+  switch (news) {
+    case News::wrap_off:
+    case News::wrap_came_off:
+    case News::wrap_still_on:
+      return Fixture::wrap;
+    case News::block_off:
+    case News::block_came_off:
+    case News::block_still_on:
+      return Fixture::block;
+    case News::looked_at:
+    case News::vet_came:
+    case News::still_lame:
+    case News::walks_sound:
+    case News::gone:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
 bool is_on_after(FixtureStep step) {
   switch (step) {
     case FixtureStep::put_on:

@@ -6,6 +6,7 @@
 
 #include "core/trade/foot.hpp"
 #include "core/trade/rows.hpp"
+#include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
 namespace evenclaw {
@@ -20,6 +21,9 @@ struct FixtureSaid {
 
 /// Nothing for acts that concern neither block nor wrap.
 std::optional<FixtureSaid> fixture_said(ActionKind kind);
+
+/// What news concerns; nothing for news of neither block nor wrap.
+std::optional<Fixture> fixture_of(News news);
 
 /// It is on the foot after this step, as far as was said.
 bool is_on_after(FixtureStep step);

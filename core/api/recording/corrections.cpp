@@ -7,30 +7,11 @@
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-std::optional<Fixture> fixture_of(News news) {
-  switch (news) {
-    case News::wrap_off:
-    case News::wrap_came_off:
-    case News::wrap_still_on:
-      return Fixture::wrap;
-    case News::block_off:
-    case News::block_came_off:
-    case News::block_still_on:
-      return Fixture::block;
-    case News::looked_at:
-    case News::vet_came:
-    case News::still_lame:
-    case News::walks_sound:
-    case News::gone:
-      return std::nullopt;
-  }
-  return std::nullopt;
-}
 
 /// One of the answers she left without: "RH wrap came off".
 bool is_answered_by(const Warning& warning, const NewsSaid& news) {

@@ -123,6 +123,15 @@ TEST_CASE("still on closes nothing: the check is the trimmer's") {
   CHECK(after(News::wrap_still_on, past).closes.empty());
 }
 
+TEST_CASE("still on where nothing was known is asked about: since when is it on?") {
+  const Past past = with_acts({{Foot::rh, act(ActionKind::wrap_on)}});
+  CHECK(after(News::block_still_on, past).unclear ==
+        "No block is known on her. Since when is it on?");
+  CHECK(after(News::wrap_still_on, past, {Foot::lh}).unclear ==
+        "No wrap is known on left hind. Since when is it on?");
+  CHECK_FALSE(after(News::wrap_still_on, past, {Foot::rh}).unclear);
+}
+
 TEST_CASE("a look done is crossed off, and asked about when two are open") {
   const Past one = with_acts({{Foot::lh, act(ActionKind::see_again)}});
   CHECK(how_closed(after(News::looked_at, one), one) == Names{"see again left hind: looked at"});
