@@ -33,9 +33,20 @@ bool is_answered_by_calling(const OpenPoint& point) {
     case OpenPointKind::due_not_seen:
     case OpenPointKind::still_on:
     case OpenPointKind::news_unclear:
+    case OpenPointKind::on_since_when:
       return false;
   }
   return false;
+}
+
+bool is_answered_in_words(const OpenPoint& point) {
+  return point.kind == OpenPointKind::news_unclear || point.kind == OpenPointKind::called_twice ||
+         point.kind == OpenPointKind::on_since_when;
+}
+
+std::string answer_to(OpenPointKind kind) {
+  if (kind == OpenPointKind::called_twice) return "both hold";
+  return kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
 }
 
 }  // namespace
@@ -68,6 +79,14 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   }
   if (any(OpenPointKind::told_gone, OpenPointKind::told_gone)) {
     out += "  she left: evenclaw told \"77 gone\"\n";
+  }
+  if (any(OpenPointKind::news_unclear, OpenPointKind::news_unclear)) {
+    out += "  news, told plainly: evenclaw told \"412 wrap off LH\"\n";
+  }
+  const auto in_words = std::find_if(points.begin(), points.end(), is_answered_in_words);
+  if (in_words != points.end()) {
+    out += "  in your own words: evenclaw told \"" + answer_to(in_words->kind) + "\" --answers " +
+           in_words->cow_said + "\n";
   }
   if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";

@@ -4,24 +4,38 @@
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
+#include "core/api/settle.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
 constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line", true, true}};
-constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"}};
+constexpr Option options[] = {
+    {"--herd", "HERD", "the herd, when there are several"},
+    {"--answers", "NUMBER",
+     "the words settle what was asked of that number at the end of a visit"}};
 constexpr Example examples[] = {
     {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
-     "settles what became of last time's work, between visits too"}};
+     "settles what became of last time's work, between visits too"},
+    {"evenclaw told \"both hold\" --answers 412",
+     "answers in any words: a foot called twice, news nobody could read"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Reply>}};
+
+Result<Reply> told(Records& records, const Herd& herd, const Invocation& invocation) {
+  const std::string words = invocation.words_from(0);
+  if (!invocation.has("--answers")) {
+    return take_news(records.ports(), herd, records.today(), words, english());
+  }
+  return settle_questions(records.ports(), {herd.herd, std::string(invocation.value("--answers")),
+                                            records.today(), words});
+}
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::existing);
   if (!records) return tell_faults(records.faults(), invocation);
   auto herd = (*records)->herd_meant(invocation);
   if (!herd) return tell_faults(herd.faults(), invocation);
-  auto reply = take_news((*records)->ports(), *herd, (*records)->today(), invocation.words_from(0),
-                         english());
+  auto reply = told(**records, *herd, invocation);
   if (!reply) return tell_faults(reply.faults(), invocation);
   if (invocation.json) {
     print_json(*reply);

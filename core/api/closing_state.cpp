@@ -1,5 +1,6 @@
 // What has to be asked before a visit is closed.
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <string>
@@ -7,11 +8,13 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/open_news.hpp"
 #include "core/api/visits.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/lesion.hpp"
+#include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -53,25 +56,14 @@ OpenPointKind point_kind(DoubtKind kind) {
 
 /// What was said of the visit, entry by entry, in the order of the log.
 struct Heard {
-  std::set<CowId> cows_told_of;         // news was told of them
-  std::vector<TaskClosedBody> unclear;  // news that could mean more than one thing
+  std::set<CowId> cows_told_of;  // news was told of them, at the visit or since
+  std::vector<OpenNews> unclear;
+  std::set<CowId> settled;  // asked about, and answered in words
   std::set<CowId> cows_with_a_turn;
   std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
   std::map<CowId, std::string> found_on;  // of cows without a number, in words
   bool changed_since_closing = false;
 };
-
-/// Told more plainly, news that was asked about is settled.
-void hear(Heard& heard, const TaskClosedBody& told) {
-  heard.cows_told_of.insert(told.cow);
-  std::vector<TaskClosedBody>& unclear = heard.unclear;
-  unclear.erase(std::remove_if(unclear.begin(), unclear.end(),
-                               [&](const TaskClosedBody& earlier) {
-                                 return earlier.cow == told.cow && earlier.news == told.news;
-                               }),
-                unclear.end());
-  if (told.asked) unclear.push_back(told);
-}
 
 /// "left hind digital dermatitis", "nothing found on her".
 std::string found_in(const Turn& turn) {
@@ -91,17 +83,37 @@ void hear(Heard& heard, const TurnRecorded& told, EntryId entry) {
   if (told.turn.cow.known == CowKnown::unnumbered) heard.found_on[told.cow] = found_in(told.turn);
 }
 
+Outcome hear_visit(Heard& heard, Store& store, const Visit& visit) {
+  return store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
+    const bool closes = entry.envelope.kind == VisitClosed::kind;
+    heard.changed_since_closing = !closes;
+    if (const auto turn = body_as<TurnRecorded>(entry)) hear(heard, *turn, entry.envelope.id);
+    const auto settled = body_as<QuestionSettled>(entry);
+    if (settled && settled->cow && !settled->about) heard.settled.insert(*settled->cow);
+    return true;
+  });
+}
+
+Outcome hear_news(Heard& heard, Store& store, const Visit& visit) {
+  const std::vector<std::string> kinds = {std::string(TaskClosedBody::kind)};
+  return store.read_entries({visit.herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
+    const auto told = body_as<TaskClosedBody>(entry);
+    if (!told) return true;
+    const bool since = !told->visit && told->day >= visit.day && !told->asked;
+    if (since || told->visit == visit.visit) heard.cows_told_of.insert(told->cow);
+    return true;
+  });
+}
+
 Result<Heard> heard_in(Store& store, const Visit& visit) {
   Heard heard;
-  const Outcome read =
-      store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
-        const bool closes = entry.envelope.kind == VisitClosed::kind;
-        heard.changed_since_closing = !closes;
-        if (const auto turn = body_as<TurnRecorded>(entry)) hear(heard, *turn, entry.envelope.id);
-        if (const auto told = body_as<TaskClosedBody>(entry)) hear(heard, *told);
-        return true;
-      });
+  Outcome read = hear_visit(heard, store, visit);
+  if (read) read = hear_news(heard, store, visit);
   if (!read) return read.faults();
+  auto news = open_news(store, visit.herd);
+  if (!news) return news.faults();
+  std::copy_if(news->begin(), news->end(), std::back_inserter(heard.unclear),
+               [&](const OpenNews& open) { return open.visit == visit.visit; });
   return heard;
 }
 
@@ -147,12 +159,30 @@ class PointCollector {
     }
   }
 
-  /// After all turns: what was on a cow that came is asked about in the crush.
+  /// After all turns and all that is on feet.
   void add_unclear_news() {
-    for (const TaskClosedBody& told : heard_.unclear) {
-      if (was_seen_or_left(told.cow)) continue;
-      add(OpenPointKind::news_unclear, told.cow, "\"" + told.words + "\": " + *told.asked);
+    for (const OpenNews& told : heard_.unclear) {
+      const std::string words = "\"" + told.words + "\": " + told.asked;
+      if (!told.cow) {
+        add(OpenPointKind::news_unclear, CowId{}, words);
+        points_.back().cow_said = plain_number(told.number);
+      } else if (!has_left(*told.cow) && !is_answered_by_seeing(told)) {
+        add(OpenPointKind::news_unclear, *told.cow, words);
+      }
     }
+  }
+
+  /// After all turns and all that is on feet: no date is made up for it.
+  void add_on_since_when(const ActionRow& action) {
+    if (action.visit != visit_.visit || heard_.settled.count(action.cow) > 0) return;
+    const std::optional<FixtureSaid> said = fixture_said(action.action);
+    if (!said || said->step != FixtureStep::left_on || !action.foot) return;
+    const auto put_on = first_put_on_.find({action.cow, said->fixture, *action.foot});
+    if (put_on != first_put_on_.end() && put_on->second <= visit_.day) return;
+    const std::string what(word_of(said->fixture));
+    add(OpenPointKind::on_since_when, action.cow,
+        sentence(what) + " still on " + std::string(spoken(*action.foot)) +
+            ", and nobody knew of it: since when is it on?");
   }
 
   /// After all turns. What a turn made today needs no question, for she was seen; what was only
@@ -170,6 +200,7 @@ class PointCollector {
 
   /// After all turns and tasks: a foot whose task is due is asked about once.
   void add_on_foot(const OnFootRow& row) {
+    know_of(row);
     if (row.ended != FixtureEnd::still_on || row.since >= visit_.day) return;
     if (was_seen_or_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
     if (asked_.count({row.cow, row.foot}) > 0) return;
@@ -202,10 +233,31 @@ class PointCollector {
     }
   }
 
-  [[nodiscard]] bool was_seen_or_left(CowId cow) const {
+  [[nodiscard]] bool has_left(CowId cow) const {
     const auto row = cows_.find(cow);
-    const bool left = row != cows_.end() && row->second.left_on.has_value();
-    return left || heard_.cows_with_a_turn.count(cow) > 0;
+    return row != cows_.end() && row->second.left_on.has_value();
+  }
+
+  [[nodiscard]] bool was_seen_or_left(CowId cow) const {
+    return has_left(cow) || heard_.cows_with_a_turn.count(cow) > 0;
+  }
+
+  void know_of(const OnFootRow& row) {
+    if (row.ended_on && *row.ended_on < visit_.day) return;
+    Day& put_on =
+        first_put_on_.try_emplace({row.cow, row.fixture, row.foot}, row.since).first->second;
+    put_on = std::min(put_on, row.since);
+  }
+
+  /// What was on her is asked about in the crush. Where nothing was known on her, or the words were
+  /// not understood, seeing her does not tell what was meant.
+  [[nodiscard]] bool is_answered_by_seeing(const OpenNews& told) const {
+    if (!told.news || heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
+    const std::optional<Fixture> fixture = fixture_of(*told.news);
+    return !fixture || std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+      const auto put_on = first_put_on_.find({*told.cow, *fixture, foot});
+      return put_on != first_put_on_.end() && put_on->second < visit_.day;
+    });
   }
 
   /// " 513 was in the crush today." of the numbers a cow may have.
@@ -261,6 +313,7 @@ class PointCollector {
   std::set<std::pair<VisitId, CowId>> turns_;
   std::set<std::pair<CowId, std::string>> said_;  // numbers said in this visit
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
+  std::map<std::tuple<CowId, Fixture, Foot>, Day> first_put_on_;  // and not off before
   std::vector<OpenPoint> points_;
 };
 
@@ -297,6 +350,10 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   if (read) {
     read = for_each_row<OnFootRow>(store, visit.herd, {},
                                    [&](const OnFootRow& row) { points.add_on_foot(row); });
+  }
+  if (read) {
+    read = for_each_row<ActionRow>(store, visit.herd, {},
+                                   [&](const ActionRow& row) { points.add_on_since_when(row); });
   }
   if (!read) return read.faults();
   points.add_unclear_news();

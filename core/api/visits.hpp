@@ -85,9 +85,10 @@ enum class OpenPointKind {
   unanswered,
   number_given_twice,  // seen under a number that another cow carries or carried
   two_versions,
-  news_unclear,  // news that could mean more than one thing
+  news_unclear,  // news not understood, of nobody known, or that could mean more than one thing
   due_not_seen,  // a task of hers is due and she was not seen
-  still_on       // a wrap or block is on a cow that was not seen and nobody spoke of
+  still_on,      // a wrap or block is on a cow that was not seen and nobody spoke of
+  on_since_when  // a wrap or block called still on that nobody knew of
 };
 
 template <>
@@ -108,7 +109,8 @@ struct EnumWords<OpenPointKind> {
       {OpenPointKind::two_versions, "two_versions"},
       {OpenPointKind::news_unclear, "news_unclear"},
       {OpenPointKind::due_not_seen, "due_not_seen"},
-      {OpenPointKind::still_on, "still_on"}};
+      {OpenPointKind::still_on, "still_on"},
+      {OpenPointKind::on_since_when, "on_since_when"}};
 };
 
 struct OpenPoint {

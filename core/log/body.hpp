@@ -13,15 +13,16 @@
 #include "core/base/id.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/news_bodies.hpp"
 #include "core/log/upcast.hpp"
 #include "core/wire/value_json.hpp"
 
 namespace evenclaw {
 
-using AllBodies =
-    std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
-               TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
-               SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed>;
+using AllBodies = std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
+                             TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft,
+                             SameCow, SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed,
+                             NewsUnread, QuestionSettled>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

@@ -51,6 +51,7 @@ class StoryReader {
     if (kind == TurnRecorded::kind) read_turn(entry, nth);
     if (kind == TaskClosedBody::kind) read_dated(entry, nth, story_.news);
     if (kind == CowLeft::kind) read_dated(entry, nth, story_.left);
+    if (kind == QuestionSettled::kind) read_dated(entry, nth, story_.settled);
     if (kind == TaskMoved::kind) {
       if (auto body = hers<TaskMoved>(entry)) {
         story_.moved.push_back({&entry, *std::move(body), {Day{}, nth}});

@@ -11,6 +11,7 @@
 #include "core/base/id.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/news_bodies.hpp"
 
 namespace evenclaw {
 
@@ -54,6 +55,7 @@ struct CowStory {
   std::vector<Told<CowLeft>> left;         // by moment
   std::vector<Told<TaskMoved>> moved;      // in the total order
   std::vector<NumberTold> numbers;         // in the total order
+  std::vector<Told<QuestionSettled>> settled;
   ToldOfOthers of_others;
   std::vector<EntryId> in_two_versions;
 

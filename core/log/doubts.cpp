@@ -105,6 +105,7 @@ class DoubtsOfTurn {
   }
 
   void ask_which_call_holds(const std::vector<CalledTwice>& twice) {
+    if (was_settled_since()) return;
     for (const CalledTwice& called : twice) {
       const bool calls_again = std::find(called.turns.begin() + 1, called.turns.end(),
                                          told_.entry->envelope.id) != called.turns.end();
@@ -113,6 +114,14 @@ class DoubtsOfTurn {
           sentence(std::string(spoken(called.foot))) +
               " was called twice in this visit. Do both calls hold?");
     }
+  }
+
+  [[nodiscard]] bool was_settled_since() const {
+    return std::any_of(story_.settled.begin(), story_.settled.end(),
+                       [&](const Told<QuestionSettled>& settled) {
+                         return !settled.body.about && settled.body.visit == told_.body.visit &&
+                                told_.moment.nth < settled.moment.nth;
+                       });
   }
 
   void ask_what_was_found() {

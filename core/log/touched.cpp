@@ -13,8 +13,9 @@ enum class Pictures { none, of_cows, of_visits, of_both };
 
 Pictures pictures_of_kind(std::string_view kind) {
   constexpr std::string_view cow_kinds[] = {
-      TurnRecorded::kind, TaskClosedBody::kind, TaskMoved::kind, CowRegistered::kind,
-      NumberGiven::kind,  CowLeft::kind,        SameCow::kind,   SameCowTakenBack::kind};
+      TurnRecorded::kind,  TaskClosedBody::kind,   TaskMoved::kind,
+      CowRegistered::kind, NumberGiven::kind,      CowLeft::kind,
+      SameCow::kind,       SameCowTakenBack::kind, QuestionSettled::kind};
   constexpr std::string_view visit_kinds[] = {VisitOpened::kind, VisitClosed::kind,
                                               VisitCorrected::kind};
   if (kind == Redact::kind) return Pictures::of_both;
@@ -27,8 +28,9 @@ Pictures pictures_of_kind(std::string_view kind) {
 
 // The visit a cow was seen in is among the subjects, but its row does not depend on her.
 std::optional<Uuid> visit_of_cow_entry(const Entry& entry) {
+  const std::string& kind = entry.envelope.kind;
   const bool may_name_one =
-      entry.envelope.kind == TurnRecorded::kind || entry.envelope.kind == TaskClosedBody::kind;
+      kind == TurnRecorded::kind || kind == TaskClosedBody::kind || kind == QuestionSettled::kind;
   return may_name_one ? id_in_body(entry, "visit") : std::nullopt;
 }
 

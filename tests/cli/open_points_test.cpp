@@ -37,3 +37,14 @@ TEST_CASE("a cow without a number gets her number first") {
 TEST_CASE("what no command answers has no hint") {
   CHECK(how_to_answer({point(OpenPointKind::two_versions, "299")}, visit_day).empty());
 }
+
+TEST_CASE("a foot called twice is answered in words") {
+  const std::string told = how_to_answer({point(OpenPointKind::called_twice, "299")}, visit_day);
+  CHECK(told.find("evenclaw told \"both hold\" --answers 299") != std::string::npos);
+}
+
+TEST_CASE("unclear news is answered by plain news or in words") {
+  const std::string told = how_to_answer({point(OpenPointKind::news_unclear, "66")}, visit_day);
+  CHECK(told.find("evenclaw told \"412 wrap off LH\"") != std::string::npos);
+  CHECK(told.find("evenclaw told \"it was 413\" --answers 66") != std::string::npos);
+}

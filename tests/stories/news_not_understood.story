@@ -24,9 +24,9 @@ told 231: to do: still lame, look at her feet
 told 513: to do: still lame, look at her feet
 refused line 4: "wrps of" is not understood; expected news of the cow, something done, a foot or a number; did you mean "wraps off"?
 saved 412
-question 88: This was not understood. What was told?
 
 ## ended
+news_unclear 513: "88, 513 wrps of": This was not understood. What was told?
 news_unclear 88: "88, 513 wrps of": This was not understood. What was told?
 due_not_seen 231: still lame, look at her feet: told today, and she was not seen
 due_not_seen 513: still lame, look at her feet: told today, and she was not seen

@@ -1,6 +1,6 @@
 # News of a number nobody carries is refused with the nearest one
 
-The other cows of the line are told all the same.
+The other cows of the line are told all the same, and at the end it is asked which cow was meant.
 
 ## given
 visit 2026-10-20
@@ -23,3 +23,7 @@ refused line 1: No cow of this herd carries the number 531. Did you mean 513?
 
 ## due 2026-10-27
 due 513: wrap off left hind (farmer, by 2026-10-25)
+
+## ended
+news_unclear 531: "412, 531 wraps off": No cow of this herd carries the number 531. Which cow was it?
+due_not_seen 513: wrap off left hind is due and she was not seen

@@ -68,6 +68,7 @@ unfinished no number: Her turn was not finished: "413/2 lame" was not understood
 unfinished no number: Her turn was not finished: "next cow" was not understood
 unfinished no number: Her turn was not finished: "512 block off LH" was not understood
 lifted_not_called no number: Left hind: what was found?
+news_unclear 512: "512 block off LH": No cow of this herd carries the number 512. Which cow was it?
 
 ## recorded
 217 | fine LH RH

@@ -6,8 +6,11 @@
 
 #include "core/api/news_words.hpp"
 #include "core/api/people.hpp"
+#include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/trap.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 
@@ -25,11 +28,32 @@ std::vector<TaskClosed> all_open(const CowPast& past, std::vector<TaskClosed> cl
   return closes;
 }
 
+/// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
+std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
+  std::vector<std::string> numbers;
+  if (!is_utf8(text)) return numbers;
+  const std::vector<Token> tokens = tokens_of(text);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const Token& token = tokens[at];
+    if (is_part_of_a_word(tokens, at, language)) {
+      ++at;
+      continue;
+    }
+    const bool joins = token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
+                       token.folded == "and";
+    if (joins) continue;
+    if (token.kind != TokenKind::number) break;
+    numbers.emplace_back(text.substr(token.offset, token.length));
+  }
+  return numbers;
+}
+
 }  // namespace
 
-void RecordingState::unknown_cow(const NewsSaid& news) {
-  ReplyItem& item =
-      answer(ReplyKind::refused, "No cow of this herd carries the number " + news.number + ".");
+/// Kept as it was said: the farmer meant some cow.
+Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text) {
+  const std::string nobody = "No cow of this herd carries the number " + news.number + ".";
+  ReplyItem& item = answer(ReplyKind::refused, nobody);
   item.slug = "cow-not-found";
   item.token = news.number;
   const std::vector<std::string> near = finder_.nearest(news.number);
@@ -37,16 +61,79 @@ void RecordingState::unknown_cow(const NewsSaid& news) {
     item.remedy += (item.remedy.empty() ? "Did you mean " : " or ") + number;
   }
   if (!near.empty()) item.remedy += "?";
+  const UnreadNews unread{news.number, std::string(trimmed(text))};
+  nobodys_news_ = NobodysNews{news, unread.words, near, line_number_};
+  return keep_as_unread(unread, nobody + " Which cow was it?");
+}
+
+/// News nobody could read is kept for every number it names, at once, so that nothing is lost when
+/// the power goes; the next line may say it again.
+Outcome RecordingState::keep_unread(std::string_view text) {
+  for (const std::string& number : numbers_at_start(text, *language_)) {
+    const Outcome kept = keep_as_unread({number, std::string(trimmed(text))},
+                                        "This was not understood. What was told?");
+    if (!kept) return kept;
+  }
+  return Done{};
+}
+
+Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string& question) {
+  if (!before_.is_unread_now(news.number, news.words)) return Done{};
+  NewsUnread body;
+  body.visit = visit_.visit;
+  body.day = visit_.day;
+  body.number = news.number;
+  body.cow = finder_.carrier(news.number);
+  body.words = news.words;
+  body.asked = question;
+  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
+}
+
+Outcome RecordingState::settle_unread(const UnreadNews& news, std::string_view text) {
+  QuestionSettled body;
+  body.visit = visit_.visit;
+  body.day = visit_.day;
+  body.number = news.number;
+  body.cow = finder_.carrier(news.number);
+  body.about = news.words;
+  body.words = trimmed(text);
+  before_.add_settled(news);
+  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
+}
+
+/// In the same words it is no clearer than it was.
+Outcome RecordingState::settle_news_said_again(std::string_view text) {
+  const std::vector<UnreadNews> unread = before_.unread();
+  for (const UnreadNews& news : unread) {
+    const bool is_clearer = news.words != trimmed(text);
+    if (!is_clearer || !is_said_again(news.words, trimmed(text), *language_)) continue;
+    const Outcome settled = settle_unread(news, text);
+    if (!settled) return settled;
+  }
+  return Done{};
+}
+
+/// "66 wrap off" was refused, and 68, which was proposed, is typed next.
+Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_view text) {
+  const std::optional<NobodysNews> before = std::exchange(nobodys_news_, std::nullopt);
+  if (!before || !typed_ || line_number_ != before->line + 1) return Done{};
+  const bool same = before->said.news == news.news && before->said.feet == news.feet;
+  const bool proposed = std::any_of(
+      before->near.begin(), before->near.end(),
+      [&](const std::string& near) { return plain_number(near) == plain_number(news.number); });
+  if (!same || !proposed) return Done{};
+  return settle_unread({before->said.number, before->words}, text);
 }
 
 Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const std::optional<CowId> cow = finder_.carrier(news.number);
   if (!cow) {
-    unknown_cow(news);
     if (in_crush_) held_back_by_ = trimmed(text);
-    return Done{};
+    return unknown_cow(news, text);
   }
-  if (before_.was_told(*cow, news.news, news.feet)) {
+  const Outcome settled = settle_number_slip(news, text);
+  if (!settled) return settled;
+  if (before_.was_told(*cow, news.news, news.feet, typed_)) {
     answer(ReplyKind::there_already, "told before").cow = plain_number(news.number);
     return Done{};
   }

@@ -5,6 +5,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/log/body.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -24,7 +25,8 @@ Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
   before.device_ = identity->device;
   const std::vector<std::string> kinds = {
       std::string(VisitOpened::kind), std::string(TurnRecorded::kind),
-      std::string(TaskClosedBody::kind), std::string(CowLeft::kind)};
+      std::string(TaskClosedBody::kind), std::string(NewsUnread::kind),
+      std::string(QuestionSettled::kind)};
   const Outcome read =
       store.read_entries({visit.herd.value, visit.visit.value, kinds}, [&](const Entry& entry) {
         before.read(entry);
@@ -35,7 +37,7 @@ Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
   const Outcome read_left = store.read_entries(
       {visit.herd.value, std::nullopt, {std::string(CowLeft::kind)}}, [&](const Entry& entry) {
         const auto left = body_as<CowLeft>(entry);
-        if (left && left->day == visit.day) before.add_told(left->cow, News::gone, {});
+        if (left && left->day == visit.day) before.told_.push_back({left->cow, News::gone, {}});
         return true;
       });
   if (!read_left) return read_left.faults();
@@ -58,20 +60,26 @@ void RecordedBefore::read(const Entry& entry) {
     recorded.supersedes = envelope.supersedes;
     recorded.by = {envelope.caller.value_or(PersonId{}), envelope.writer.value_or(PersonId{})};
     recorded.body = *std::move(turn);
+    overtake_by(recorded.body);
     keep(std::move(recorded));
+  }
+  if (const auto news = body_as<NewsUnread>(entry)) is_unread_now(news->number, news->words);
+  if (const auto settled = body_as<QuestionSettled>(entry)) {
+    if (settled->about) add_settled({settled->number, *settled->about});
   }
   const auto told = body_as<TaskClosedBody>(entry);
   if (!told) return;
   if (told->asked) {
     asked_.insert({told->cow, told->words});
   } else {
-    add_told(told->cow, told->news, told->feet);
+    told_.push_back({told->cow, told->news, told->feet});
   }
 }
 
 const RecordedTurn* RecordedBefore::add(RecordedTurn turn) {
   // Said just now, so the next cow in the same words is another one.
   matched_.insert(turn.entry);
+  overtake_by(turn.body);
   return keep(std::move(turn));
 }
 
@@ -177,8 +185,19 @@ int RecordedBefore::turns_of(CowId cow) const {
       [&](const RecordedTurn& turn) { return turn.body.cow == cow && !turn.superseded; }));
 }
 
-bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet) const {
-  return told_.count({cow, news, to_text(feet)}) > 0;
+bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet, bool typed) {
+  const auto same = [&](const NewsTold& told) {
+    return told.cow == cow && told.news == news && told.feet == feet;
+  };
+  const bool holds = std::any_of(told_.begin(), told_.end(), [&](const NewsTold& told) {
+    return same(told) && !told.overtaken;
+  });
+  const auto again = std::find_if(told_.begin(), told_.end(), [&](const NewsTold& told) {
+    return same(told) && !told.said_again;
+  });
+  if (typed || again == told_.end()) return holds;
+  again->said_again = true;
+  return true;
 }
 
 bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
@@ -186,7 +205,38 @@ bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
 }
 
 void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet) {
-  told_.insert({cow, news, to_text(feet)});
+  told_.push_back({cow, news, feet, false, true});
+}
+
+/// Another wrap is on her now, so "wrap off" is news again.
+void RecordedBefore::overtake_by(const TurnRecorded& turn) {
+  for (const FootCall& call : turn.turn.feet) {
+    for (const Action& action : call.actions) {
+      const std::optional<FixtureSaid> put = fixture_said(action.kind);
+      const bool is_new =
+          put && (put->step == FixtureStep::put_on || put->step == FixtureStep::renewed);
+      if (!is_new) continue;
+      for (NewsTold& told : told_) {
+        const bool of_this_foot = told.feet.empty() || told.feet.has(call.foot);
+        const bool same = told.cow == turn.cow && fixture_of(told.news) == put->fixture;
+        if (same && of_this_foot) told.overtaken = true;
+      }
+    }
+  }
+}
+
+bool RecordedBefore::is_unread_now(const std::string& number, const std::string& words) {
+  if (!read_in_vain_.insert({number, words}).second) return false;
+  unread_.push_back({number, words});
+  return true;
+}
+
+void RecordedBefore::add_settled(const UnreadNews& news) {
+  unread_.erase(std::remove_if(unread_.begin(), unread_.end(),
+                               [&](const UnreadNews& unread) {
+                                 return unread.number == news.number && unread.words == news.words;
+                               }),
+                unread_.end());
 }
 
 }  // namespace evenclaw

@@ -5,7 +5,6 @@
 #include <optional>
 #include <set>
 #include <string>
-#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -27,6 +26,20 @@ struct RecordedTurn {
   SaidBy by;
   TurnRecorded body;
   bool superseded = false;
+};
+
+/// News told of a cow that was clear.
+struct NewsTold {
+  CowId cow;
+  News news = News::looked_at;
+  FootSet feet;
+  bool overtaken = false;   // another one was put on since
+  bool said_again = false;  // or said by this recording
+};
+
+struct UnreadNews {
+  std::string number;
+  std::string words;
 };
 
 class RecordedBefore {
@@ -72,11 +85,18 @@ class RecordedBefore {
   /// A turn recorded just now.
   const RecordedTurn* add(RecordedTurn turn);
 
-  /// The same news of the same cow was recorded for this visit.
-  [[nodiscard]] bool was_told(CowId cow, News news, const FootSet& feet) const;
+  /// The same news of the same cow was recorded for this visit and holds still: no such wrap or
+  /// block was put on since. In a file given again each time it was told counts once.
+  bool was_told(CowId cow, News news, const FootSet& feet, bool typed);
   void add_told(CowId cow, News news, const FootSet& feet);
   /// News nobody could be sure of: true the first time these words are said of her.
   bool asks_now(CowId cow, const std::string& words);
+  /// News of a number that nobody could read or that nobody carries: true the first time.
+  bool is_unread_now(const std::string& number, const std::string& words);
+  void add_settled(const UnreadNews& news);
+
+  /// What could not be read and nobody settled, each number of it.
+  [[nodiscard]] const std::vector<UnreadNews>& unread() const { return unread_; }
 
   /// Caller and writer as they were last on this device; nil when nothing tells.
   [[nodiscard]] SaidBy last_said_by() const { return last_said_by_; }
@@ -86,10 +106,13 @@ class RecordedBefore {
   [[nodiscard]] const RecordedTurn& as_it_counts(const RecordedTurn& turn) const;
   const RecordedTurn* keep(RecordedTurn turn);
   void read_said_by(const Envelope& envelope);
+  void overtake_by(const TurnRecorded& turn);
 
   std::deque<RecordedTurn> turns_;  // pointers into it stay good
   std::set<EntryId> matched_;
-  std::set<std::tuple<CowId, News, std::string>> told_;
+  std::vector<NewsTold> told_;
+  std::vector<UnreadNews> unread_;
+  std::set<std::pair<std::string, std::string>> read_in_vain_;
   std::set<std::pair<CowId, std::string>> asked_;
   DeviceId device_;
   SaidBy last_said_by_;

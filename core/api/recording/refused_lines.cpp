@@ -37,26 +37,6 @@ bool is_nobody(const InCrush& cow) {
   return cow.draft.turn.cow.known == CowKnown::unnumbered && cow.draft.turn.cow.looks.empty();
 }
 
-/// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
-std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
-  std::vector<std::string> numbers;
-  if (!is_utf8(text)) return numbers;
-  const std::vector<Token> tokens = tokens_of(text);
-  for (std::size_t at = 0; at < tokens.size(); ++at) {
-    const Token& token = tokens[at];
-    if (is_part_of_a_word(tokens, at, language)) {
-      ++at;
-      continue;
-    }
-    const bool joins = token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
-                       token.folded == "and";
-    if (joins) continue;
-    if (token.kind != TokenKind::number) break;
-    numbers.emplace_back(text.substr(token.offset, token.length));
-  }
-  return numbers;
-}
-
 /// "No, 413" and nothing else.
 bool mends_the_number(const Line& line, const std::string& number) {
   if (line.clauses.size() != 1) return false;
@@ -110,10 +90,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     const Outcome named = name_in_refused(nobody);
     if (!named) return named;
   }
-  if (!in_crush_) {
-    if (!numbers_at_start(text, *language_).empty()) unread_news_.emplace_back(trimmed(text));
-    return Done{};
-  }
+  if (!in_crush_) return keep_unread(text);
   const bool is_known =
       std::any_of(in_crush_->refused.begin(), in_crush_->refused.end(),
                   [&](const RefusedLine& before) { return before.text == trimmed(text); });
@@ -179,31 +156,6 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
     break;
   }
   return Done{};
-}
-
-/// News of before that nobody could read and nobody said again is kept as unclear news of the first
-/// cow it names who is known, and so is asked about when the visit closes.
-Outcome RecordingState::keep_unread_news() {
-  for (const std::string& line : std::exchange(unread_news_, {})) {
-    for (const std::string& number : numbers_at_start(line, *language_)) {
-      const std::optional<CowId> cow = finder_.carrier(number);
-      if (!cow) continue;
-      const NewsSaid unread{number, News::looked_at, {}};
-      const Outcome kept =
-          ask_about_news(*cow, unread, "This was not understood. What was told?", line);
-      if (!kept) return kept;
-      break;
-    }
-  }
-  return Done{};
-}
-
-void RecordingState::drop_news_said_again(std::string_view text) {
-  unread_news_.erase(std::remove_if(unread_news_.begin(), unread_news_.end(),
-                                    [&](const std::string& line) {
-                                      return is_said_again(line, trimmed(text), *language_);
-                                    }),
-                     unread_news_.end());
 }
 
 void RecordingState::given_again(std::string_view text) {

@@ -94,7 +94,8 @@ Outcome RecordingState::take_line(std::string_view text) {
   if (!faults.empty()) return refused_line(text, faults);
   if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
   if (in_crush_) in_crush_->broke_off = false;
-  drop_news_said_again(text);
+  const Outcome dropped = settle_news_said_again(text);
+  if (!dropped) return dropped;
   const Outcome settled = settle_misread(*line, text);
   if (!settled) return settled;
   for (const Clause& clause : line->clauses) {

@@ -286,8 +286,6 @@ Result<Reply> RecordingState::end(LetOutBy why) {
     const Outcome out = let_out(why);
     if (!out) return out.faults();
   }
-  const Outcome kept = keep_unread_news();
-  if (!kept) return kept.faults();
   return written(std::string());
 }
 

@@ -64,6 +64,14 @@ struct LastOut {
 /// Why a cow is let out.
 enum class LetOutBy { next_cow, done, end_of_input, end_of_visit, other_visit };
 
+/// News of a number nobody carries, and the numbers it may have been.
+struct NobodysNews {
+  NewsSaid said;
+  std::string words;
+  std::vector<std::string> near;
+  int line = 0;
+};
+
 class RecordingState {
  public:
   static Result<std::unique_ptr<RecordingState>> open(const Ports& ports, const Visit& visit,
@@ -127,8 +135,6 @@ class RecordingState {
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
   Outcome settle_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);
-  Outcome keep_unread_news();
-  void drop_news_said_again(std::string_view text);
 
   // held_back.cpp
   void hold_back_after(std::string_view refused);
@@ -181,7 +187,12 @@ class RecordingState {
   Outcome tell_gone(CowId cow, const std::vector<TaskClosed>& closes, std::string_view text);
   Outcome ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
                          std::string_view text);
-  void unknown_cow(const NewsSaid& news);
+  Outcome unknown_cow(const NewsSaid& news, std::string_view text);
+  Outcome keep_unread(std::string_view text);
+  Outcome keep_as_unread(const UnreadNews& news, const std::string& question);
+  Outcome settle_unread(const UnreadNews& news, std::string_view text);
+  Outcome settle_news_said_again(std::string_view text);
+  Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
   Result<std::optional<PersonId>> person(std::string_view name);
   Outcome caller(std::string_view name);
@@ -200,9 +211,9 @@ class RecordingState {
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
-  std::vector<std::string> unread_news_;  // refused, and not said again so far
-  bool called_anew_ = false;              // by the line being taken
+  bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
+  std::optional<NobodysNews> nobodys_news_;  // of the line before
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already
   int last_words_line_ = 0;  // whose words are in the draft already

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "tests/core/log/farm.hpp"
 
 namespace evenclaw {
@@ -206,6 +208,24 @@ TEST_CASE("a foot named a second time only for the vet was not called twice") {
   for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
     CHECK(doubt.kind != DoubtKind::called_twice);
   }
+}
+
+TEST_CASE("two calls that a person said both hold are not asked about, a third one is") {
+  Farm farm;
+  const auto twice = [&] {
+    const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+    return std::count_if(doubts.begin(), doubts.end(), [](const DoubtRow& doubt) {
+      return doubt.kind == DoubtKind::called_twice;
+    });
+  };
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  CHECK(twice() == 1);
+  farm.write(QuestionSettled{farm.visit("2026-11-24"), day("2026-11-25"), "412", cow, std::nullopt,
+                             "both hold"});
+  CHECK(twice() == 0);
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  CHECK(twice() == 1);
 }
 
 }  // namespace evenclaw

@@ -32,6 +32,16 @@ TEST_CASE("opening, correcting and closing touch the visit and no cow by themsel
   }
 }
 
+TEST_CASE("an answer touches the cow it is of, news nobody could read touches nobody") {
+  Farm farm;
+  const VisitId visit = farm.visit("2026-11-24");
+  farm.write(QuestionSettled{visit, day("2026-11-24"), "412", cow, std::nullopt, "both hold"});
+  CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow});
+  CHECK(touched_by(farm.last()).visits.empty());
+  farm.write(NewsUnread{visit, day("2026-11-24"), "412", cow, "412 wrps of", "What was told?"});
+  CHECK(touched_by(farm.last()).cows.empty());
+}
+
 TEST_CASE("a union and its taking back touch both cows") {
   Farm farm;
   const EntryId same = farm.write(SameCow{cow, cow_named("413")});

@@ -1,0 +1,85 @@
+#include "core/api/open_news.hpp"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "core/log/body.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+class NewsBook {
+ public:
+  void take(const Entry& entry) {
+    if (const auto cow = body_as<CowRegistered>(entry)) carry(cow->cow, cow->number);
+    if (const auto given = body_as<NumberGiven>(entry)) carry(given->cow, given->number);
+    if (const auto told = body_as<TaskClosedBody>(entry)) take_told(*told);
+    if (const auto left = body_as<CowLeft>(entry)) {
+      drop([&](const OpenNews& news) { return is_of(news, left->cow); });
+    }
+    if (const auto unread = body_as<NewsUnread>(entry)) {
+      open_.push_back(
+          {unread->visit, unread->cow, unread->number, std::nullopt, unread->words, unread->asked});
+    }
+    if (const auto settled = body_as<QuestionSettled>(entry)) take_settled(*settled);
+  }
+
+  std::vector<OpenNews> all() && { return std::move(open_); }
+
+ private:
+  void carry(CowId cow, const std::string& number) { carried_.insert({cow, plain_number(number)}); }
+
+  [[nodiscard]] bool is_of(const OpenNews& news, CowId cow) const {
+    if (news.cow) return *news.cow == cow;
+    return carried_.count({cow, plain_number(news.number)}) > 0;
+  }
+
+  /// Asked about again, the same news is one question; only plain news settles what was not read.
+  void take_told(const TaskClosedBody& told) {
+    drop([&](const OpenNews& news) {
+      if (!is_of(news, told.cow)) return false;
+      return news.news ? *news.news == told.news : !told.asked;
+    });
+    if (!told.asked || !told.visit) return;
+    open_.push_back({*told.visit, told.cow, {}, told.news, told.words, *told.asked});
+  }
+
+  void take_settled(const QuestionSettled& settled) {
+    drop([&](const OpenNews& news) {
+      if (news.visit != settled.visit) return false;
+      if (settled.about && news.words != *settled.about) return false;
+      if (settled.cow && is_of(news, *settled.cow)) return true;
+      return !news.number.empty() && plain_number(news.number) == plain_number(settled.number);
+    });
+  }
+
+  template <class F>
+  void drop(F&& is_settled) {
+    open_.erase(std::remove_if(open_.begin(), open_.end(), is_settled), open_.end());
+  }
+
+  std::vector<OpenNews> open_;
+  std::set<std::pair<CowId, std::string>> carried_;
+};
+
+}  // namespace
+
+Result<std::vector<OpenNews>> open_news(Store& store, HerdId herd) {
+  const std::vector<std::string> kinds = {
+      std::string(CowRegistered::kind),  std::string(NumberGiven::kind),
+      std::string(TaskClosedBody::kind), std::string(CowLeft::kind),
+      std::string(NewsUnread::kind),     std::string(QuestionSettled::kind)};
+  NewsBook book;
+  const Outcome read =
+      store.read_entries({herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
+        book.take(entry);
+        return true;
+      });
+  if (!read) return read.faults();
+  return std::move(book).all();
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,30 @@
+// News of a herd that nobody could be sure of and nobody has made clear since.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/ports/store.hpp"
+#include "core/trade/foot.hpp"
+#include "core/trade/task.hpp"
+
+namespace evenclaw {
+
+struct OpenNews {
+  VisitId visit;
+  std::optional<CowId> cow;  // none when nobody carried the number
+  std::string number;        // as said, where it was not understood or nobody carried it
+  std::optional<News> news;  // none when it was not understood, or nobody carried the number
+  std::string words;
+  std::string asked;
+};
+
+/// In the order they were told. The same news told plainly of her settles hers, any plain news of
+/// her what was not understood; so do her leaving, and an answer in words. A number that nobody
+/// carried counts as hers once she carries it. What was told between visits is not asked about.
+Result<std::vector<OpenNews>> open_news(Store& store, HerdId herd);
+
+}  // namespace evenclaw

@@ -1,0 +1,60 @@
+// The bodies of entries that hold news nobody could read, and what a person answered to a question.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+
+namespace evenclaw {
+
+/// News as it was said of one number: the line was not understood, or nobody carries the number. It
+/// does nothing and is asked about when the visit closes.
+struct NewsUnread {
+  static constexpr std::string_view kind = "news_unread";
+  static constexpr std::int32_t version = 1;
+  VisitId visit;
+  Day day;
+  std::string number;        // as said
+  std::optional<CowId> cow;  // who carried it, if anybody did
+  std::string words;
+  std::string asked;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &NewsUnread::visit, "visit at which it was told");
+    visit("day", &NewsUnread::day, "day it was told");
+    visit("number", &NewsUnread::number, "the number it was told of, as said");
+    visit("cow", &NewsUnread::cow, "the cow that carried it, if any");
+    visit("words", &NewsUnread::words, "as said");
+    visit("asked", &NewsUnread::asked, "what is asked about it");
+  }
+};
+
+/// What was asked of a number when a visit was closed, answered by a person in words: news that
+/// nobody could be sure of, a foot called twice.
+struct QuestionSettled {
+  static constexpr std::string_view kind = "question_settled";
+  static constexpr std::int32_t version = 1;
+  VisitId visit;
+  Day day;
+  std::string number;
+  std::optional<CowId> cow;
+  std::optional<std::string> about;  // the news it settles, as said; all that was asked when absent
+  std::string words;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &QuestionSettled::visit, "visit at which it was asked");
+    visit("day", &QuestionSettled::day, "day it was answered");
+    visit("number", &QuestionSettled::number, "the number it was asked of");
+    visit("cow", &QuestionSettled::cow, "the cow that carries it, if any");
+    visit("about", &QuestionSettled::about, "the news it settles, as said; all when absent");
+    visit("words", &QuestionSettled::words, "the answer");
+  }
+};
+
+}  // namespace evenclaw

@@ -1,0 +1,107 @@
+#include "core/api/settle.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include "core/api/told.hpp"
+#include "tests/core/api/workplace.hpp"
+
+namespace evenclaw::test {
+
+namespace {
+
+std::vector<std::string> asked(Workplace& place, std::string_view on) {
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day(on)).value();
+  std::vector<std::string> words;
+  const ClosingState state = closing_state(place.store, visit).value();
+  for (const OpenPoint& point : state.open) {
+    words.push_back(std::string(word_of(point.kind)) + " " + point.cow_said);
+  }
+  return words;
+}
+
+std::vector<std::string> settled(Workplace& place, const std::string& number,
+                                 const std::string& words) {
+  const auto reply =
+      settle_questions(place.ports(), {place.herd().herd, number, day("2026-10-28"), words});
+  if (!reply) return {"fault " + reply.faults().front().message};
+  return lines_of(reply->items);
+}
+
+void told(Workplace& place, std::string_view line) {
+  (void)take_news(place.ports(), place.herd(), day("2026-10-28"), line, english()).value();
+}
+
+void wrap_both_hinds(Workplace& place) {
+  (void)place.visited("2026-10-20", {"412 lame LH", "both hinds DD raw behind; wrap on", "done"});
+}
+
+using Lines = std::vector<std::string>;
+
+}  // namespace
+
+TEST_CASE("news of a number nobody carries is settled by an answer in words") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"66 wrap off", "412 nothing found", "done"});
+  REQUIRE(asked(place, "2026-10-27") == Lines{"news_unclear 66"});
+  CHECK(settled(place, "66", "it was 412") ==
+        Lines{"told 66: settled: \"66 wrap off\": No cow of this herd carries the number 66. "
+              "Which cow was it?"});
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("two calls of a foot hold when a person says so, until it is called once more") {
+  Workplace place;
+  (void)place.visited("2026-10-27",
+                      {"412 nothing found", "413 nothing found", "412 LH nothing found", "done"});
+  REQUIRE(asked(place, "2026-10-27") == Lines{"called_twice 412"});
+  CHECK(settled(place, "412", "both hold") ==
+        Lines{"told 412: settled: Left hind was called twice in this visit. Do both calls hold?"});
+  CHECK(asked(place, "2026-10-27").empty());
+  (void)place.visited("2026-10-27", {"413 LH nothing found", "412 LH bruise", "done"});
+  const Lines after = asked(place, "2026-10-27");
+  CHECK(std::count(after.begin(), after.end(), "called_twice 412") == 1);
+  CHECK(std::count(after.begin(), after.end(), "called_twice 413") == 1);
+}
+
+TEST_CASE("a wrap nobody knew of is settled by an answer in words") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"412 LH wrap still on; nothing found", "done"});
+  REQUIRE(asked(place, "2026-10-27") == Lines{"on_since_when 412"});
+  CHECK(settled(place, "412", "the vet put it on Monday").size() == 1);
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("unclear news is settled by the same news told plainly after the visit") {
+  Workplace place;
+  wrap_both_hinds(place);
+  (void)place.visited("2026-10-27", {"412 wrap off", "513 nothing found", "done"});
+  told(place, "412 still lame");
+  CHECK(asked(place, "2026-10-27").front() == "news_unclear 412");
+  told(place, "412 wrap off LH");
+  CHECK(asked(place, "2026-10-27") == Lines{"due_not_seen 412"});
+}
+
+TEST_CASE("news nobody understood is settled by any plain news of her") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"88 nothing found", "513 nothing found", "done"});
+  (void)place.visited("2026-10-27", {"88, 513 stil lme", "412 nothing found", "done"});
+  REQUIRE(asked(place, "2026-10-27") == Lines{"news_unclear 513", "news_unclear 88"});
+  told(place, "88 still lame");
+  CHECK(asked(place, "2026-10-27").front() == "news_unclear 513");
+  const Lines after = asked(place, "2026-10-27");
+  CHECK(std::count(after.begin(), after.end(), "news_unclear 88") == 0);
+}
+
+TEST_CASE("an answer to what nobody asked is refused") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"412 nothing found", "done"});
+  CHECK(settled(place, "412", "both hold") ==
+        Lines{"fault Nothing is asked of 412 that words could settle."});
+  CHECK(settled(place, "412", " ") == Lines{"fault Say how it was settled."});
+}
+
+}  // namespace evenclaw::test
