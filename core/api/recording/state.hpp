@@ -184,7 +184,6 @@ class RecordingState {
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
-  Outcome tell_gone(CowId cow, const std::vector<TaskClosed>& closes, std::string_view text);
   Outcome ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
                          std::string_view text);
   Outcome unknown_cow(const NewsSaid& news, std::string_view text);
