@@ -41,8 +41,8 @@ struct Asked {
 Result<EntryId> numbered(const Asked& asked) {
   auto from = day_option(asked.invocation, "--from");
   if (!from) return from.faults();
-  return give_number(asked.records.ports(), asked.herd, asked.cow, asked.invocation.operands[2],
-                     from->value_or(asked.day), asked.sure());
+  const NumberGiven given{asked.cow, asked.invocation.operands[2], from->value_or(asked.day)};
+  return give_number(asked.records.ports(), asked.herd, given, asked.sure());
 }
 
 Result<EntryId> united(const Asked& asked) {

@@ -12,7 +12,8 @@ constexpr Example examples[] = {
     {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<TakenIn>}};
 
-constexpr std::size_t longest_entry = 4U * 1024U * 1024U;  // a longer one is set aside unread
+constexpr std::size_t longest_entry =
+    std::size_t{4} * 1024 * 1024;  // a longer one is set aside unread
 
 LineSource lines_from(LineReader& reader) {
   return [&reader]() -> Result<std::optional<std::string>> {

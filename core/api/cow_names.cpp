@@ -8,8 +8,8 @@ namespace {
 
 constexpr std::string_view nothing_said = "no number";
 
-std::string or_nothing_said(std::string words) {
-  return words.empty() ? std::string(nothing_said) : words;
+std::string or_nothing_said(std::string_view words) {
+  return std::string(words.empty() ? nothing_said : words);
 }
 
 }  // namespace

@@ -109,6 +109,7 @@ Result<std::vector<Herd>> all_herds(Store& store) {
       });
   if (!read) return read.faults();
   std::vector<Herd> herds;
+  herds.reserve(by_scope.size());
   for (const auto& [scope, herd] : by_scope) herds.push_back(herd);
   std::sort(herds.begin(), herds.end(), by_name);
   return herds;

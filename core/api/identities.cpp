@@ -229,24 +229,20 @@ Result<CowId> other_carrier(Store& store, HerdId herd, std::string_view number, 
   return wrongly_asked("No other cow carries or carried " + plain + ".");
 }
 
-Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,
-                            Day day, bool sure) {
-  const std::string plain = plain_number(trimmed(number));
+Result<EntryId> give_number(const Ports& ports, HerdId herd, NumberGiven given, bool sure) {
+  given.number = std::string(trimmed(given.number));
+  const std::string plain = plain_number(given.number);
   if (plain.empty()) return wrongly_asked("A number is missing.");
   const auto numbers = select_as<CowNumberRow>(ports.store, herd);
   if (!numbers) return numbers.faults();
   for (const CowNumberRow& row : *numbers) {
-    if (row.number != plain || !is_valid(row, day) || sure) continue;
-    if (row.cow == cow) return wrongly_asked("She carries " + plain + " already.");
+    if (row.number != plain || !is_valid(row, given.valid_from) || sure) continue;
+    if (row.cow == given.cow) return wrongly_asked("She carries " + plain + " already.");
     return answer_needed("Another cow carries " + plain + " already.",
                          "If they are one cow, say that they are the same; if not, say that you "
                          "are sure.");
   }
-  NumberGiven body;
-  body.cow = cow;
-  body.number = trimmed(number);
-  body.valid_from = day;
-  return write_one(ports, herd.value, body, {});
+  return write_one(ports, herd.value, given, {});
 }
 
 Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId second, bool sure) {

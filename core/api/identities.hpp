@@ -9,6 +9,7 @@
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/log/bodies.hpp"
 
 namespace evenclaw {
 
@@ -28,11 +29,10 @@ Result<CowId> find_member(Store& store, HerdId herd, std::string_view said, std:
 /// The other cow that carries this number or carried it last. Fault "usage" when there is none.
 Result<CowId> other_carrier(Store& store, HerdId herd, std::string_view number, CowId than);
 
-/// A cow gets a number from `day` on: an unnumbered one was recognised, or a tag was replaced. When
+/// A cow gets a number from a day on: an unnumbered one was recognised, or a tag was replaced. When
 /// another cow carries that number already the answer is "answer-needed" (they may be the same:
 /// unite_cows()), unless `sure`.
-Result<EntryId> give_number(const Ports& ports, HerdId herd, CowId cow, std::string_view number,
-                            Day day, bool sure);
+Result<EntryId> give_number(const Ports& ports, HerdId herd, NumberGiven given, bool sure);
 
 /// Says that two records are one cow. Both seen in one visit gives "answer-needed" unless `sure`,
 /// for two cows in the crush on one day are more likely two.

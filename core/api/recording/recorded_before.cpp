@@ -215,13 +215,16 @@ void RecordedBefore::overtake_by(const TurnRecorded& turn) {
       const std::optional<FixtureSaid> put = fixture_said(action.kind);
       const bool is_new =
           put && (put->step == FixtureStep::put_on || put->step == FixtureStep::renewed);
-      if (!is_new) continue;
-      for (NewsTold& told : told_) {
-        const bool of_this_foot = told.feet.empty() || told.feet.has(call.foot);
-        const bool same = told.cow == turn.cow && fixture_of(told.news) == put->fixture;
-        if (same && of_this_foot) told.overtaken = true;
-      }
+      if (is_new) overtake(turn.cow, call.foot, put->fixture);
     }
+  }
+}
+
+void RecordedBefore::overtake(CowId cow, Foot foot, Fixture fixture) {
+  for (NewsTold& told : told_) {
+    const bool of_this_foot = told.feet.empty() || told.feet.has(foot);
+    const bool is_of_it = told.cow == cow && fixture_of(told.news) == fixture;
+    if (is_of_it && of_this_foot) told.overtaken = true;
   }
 }
 

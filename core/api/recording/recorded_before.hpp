@@ -107,6 +107,7 @@ class RecordedBefore {
   const RecordedTurn* keep(RecordedTurn turn);
   void read_said_by(const Envelope& envelope);
   void overtake_by(const TurnRecorded& turn);
+  void overtake(CowId cow, Foot foot, Fixture fixture);
 
   std::deque<RecordedTurn> turns_;  // pointers into it stay good
   std::set<EntryId> matched_;

@@ -80,29 +80,33 @@ Outcome RecordingState::take_line(std::string_view text) {
   }
   if (!line) return refused_line(text, line.faults());
   let_go_held_back(*line, text);
-  if (holds_back(*line)) {
-    const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
-    if (corrects) return refuse_held_back(text);
-    const Outcome stands = stand_for_whoever();
-    if (!stands) return stands;
-    if (typed_) return refuse_held_back(text);
-    answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
-        shortened(text, 60);
-  }
-  called_anew_ = is_called_anew(*line);
-  const Faults faults = not_applicable(*line);
+  if (!holds_back(*line)) return take_read(*line, text);
+  const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
+  if (corrects) return refuse_held_back(text);
+  const Outcome stands = stand_for_whoever();
+  if (!stands) return stands;
+  if (typed_) return refuse_held_back(text);
+  answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
+      shortened(text, 60);
+  return take_read(*line, text);
+}
+
+/// A line that could be read and belongs to the cow it seems to belong to.
+Outcome RecordingState::take_read(const Line& line, std::string_view text) {
+  called_anew_ = is_called_anew(line);
+  const Faults faults = not_applicable(line);
   if (!faults.empty()) return refused_line(text, faults);
-  if (!in_crush_ && corrects_her_feet(*line)) return correct_last_feet(*line, text);
+  if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;
   const Outcome dropped = settle_news_said_again(text);
   if (!dropped) return dropped;
-  const Outcome settled = settle_misread(*line, text);
+  const Outcome settled = settle_misread(line, text);
   if (!settled) return settled;
-  for (const Clause& clause : line->clauses) {
+  for (const Clause& clause : line.clauses) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
   }
-  if (!line->clauses.empty()) after_line(text);
+  if (!line.clauses.empty()) after_line(text);
   return Done{};
 }
 

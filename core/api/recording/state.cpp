@@ -65,13 +65,13 @@ Result<Visit> as_it_is_now(Store& store, Visit visit) {
 }  // namespace
 
 RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Language& language,
-                               Journal journal, CowFinder finder, RecordedBefore before)
+                               FromBefore from_before)
     : ports_(ports),
       visit_(visit),
       language_(&language),
-      journal_(std::move(journal)),
-      finder_(std::move(finder)),
-      before_(std::move(before)),
+      journal_(std::move(from_before.journal)),
+      finder_(std::move(from_before.finder)),
+      before_(std::move(from_before.recorded)),
       by_(before_.last_said_by()) {}
 
 Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
@@ -88,7 +88,7 @@ Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
   auto before = RecordedBefore::open(ports.store, visit);
   if (!before) return before.faults();
   std::unique_ptr<RecordingState> state(new RecordingState(
-      ports, visit, language, *std::move(journal), *std::move(finder), *std::move(before)));
+      ports, visit, language, {*std::move(journal), *std::move(finder), *std::move(before)}));
   const Outcome taken_up = state->take_up_draft();
   if (!taken_up) return taken_up.faults();
   return state;

@@ -92,8 +92,15 @@ class RecordingState {
   [[nodiscard]] LineContext context() const;
 
  private:
-  RecordingState(const Ports& ports, const Visit& visit, const Language& language, Journal journal,
-                 CowFinder finder, RecordedBefore before);
+  /// What the store holds already, read once at the beginning.
+  struct FromBefore {
+    Journal journal;
+    CowFinder finder;
+    RecordedBefore recorded;
+  };
+
+  RecordingState(const Ports& ports, const Visit& visit, const Language& language,
+                 FromBefore from_before);
 
   // state.cpp
   Outcome take_up_draft();
@@ -111,6 +118,7 @@ class RecordingState {
 
   // say.cpp
   Outcome take_line(std::string_view text);
+  Outcome take_read(const Line& line, std::string_view text);
   [[nodiscard]] LineContext after_let_out() const;
   [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;

@@ -23,7 +23,7 @@ TEST_CASE("a number that another cow carried until she got a new one is asked ab
   (void)place.visited("2026-09-29", {"412 nothing found", "done"});
   const HerdId herd = place.herd().herd;
   const CowId cow = find_cow(place.store, herd, "412", day("2026-09-29")).value();
-  (void)give_number(place.ports(), herd, cow, "77", day("2026-10-01"), false).value();
+  (void)give_number(place.ports(), herd, {cow, "77", day("2026-10-01")}, false).value();
   CHECK(asked(place.visited("2026-10-27", {"412 nothing found", "done"})) ==
         std::vector<std::string>{
             "412: 412 was 77's until 30 Sep; taken for a new cow. Is she the same?"});
@@ -34,7 +34,7 @@ TEST_CASE("two cows that carry one number are asked about, the one of another vi
   (void)place.visited("2026-09-29", {"412 nothing found", "77 nothing found", "done"});
   const HerdId herd = place.herd().herd;
   const CowId cow = find_cow(place.store, herd, "77", day("2026-09-29")).value();
-  (void)give_number(place.ports(), herd, cow, "412", day("2026-10-01"), true).value();
+  (void)give_number(place.ports(), herd, {cow, "412", day("2026-10-01")}, true).value();
   CHECK(asked(place.visited("2026-10-20", {"8 nothing found", "done"})).empty());
   CHECK(asked(place.visited("2026-10-27", {"412 nothing found", "done"})) ==
         std::vector<std::string>{

@@ -81,7 +81,7 @@ TEST_CASE("of three records that are one cow the one that is named is parted") {
 TEST_CASE("a cow that got her number is found by what she looks like as well") {
   OneVisit visit({"no number, red heifer", "rest fine", "done"});
   const CowId heifer = visit.cow("red heifer").value();
-  (void)give_number(visit.place.ports(), visit.herd(), heifer, "600", day("2026-10-27"), false)
+  (void)give_number(visit.place.ports(), visit.herd(), {heifer, "600", day("2026-10-27")}, false)
       .value();
   CHECK(visit.cow("600").value() == heifer);
   CHECK(visit.cow("Red Heifer").value() == heifer);
