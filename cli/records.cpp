@@ -196,11 +196,17 @@ Result<std::optional<Day>> day_option(const Invocation& invocation, std::string_
   return std::optional<Day>(*day);
 }
 
-std::string feet_words(const FootSet& feet) {
-  if (feet == four_feet) return "all four";
-  if (feet == hind_feet) return "both hinds";
-  if (feet == front_feet) return "both fronts";
-  return to_text(feet);
+std::string feet_words(const FootSet& feet, const Language& language) {
+  for (const FeetGroup group : {FeetGroup::four, FeetGroup::hinds, FeetGroup::fronts}) {
+    if (feet == feet_of(group)) return std::string(language.say(TermKind::feet, group));
+  }
+  std::string words;
+  for (const Foot foot : all_feet) {
+    if (!feet.has(foot)) continue;
+    if (!words.empty()) words += ' ';
+    words += language.say(TermKind::foot, foot);
+  }
+  return words;
 }
 
 Result<FootSet> feet_option(const Invocation& invocation, std::string_view option) {

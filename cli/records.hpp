@@ -9,6 +9,7 @@
 #include "cli/system_device.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/ports.hpp"
+#include "core/api/recording.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/date.hpp"
 #include "core/base/result.hpp"
@@ -40,6 +41,9 @@ class Records {
 
   [[nodiscard]] const std::string& file() const { return file_; }
 
+  /// The language in which days are called; there is one table of words so far.
+  [[nodiscard]] const Language& language() const { return english(); }
+
   /// The herd named with --herd; else the one of the open visit; else the only one there is.
   [[nodiscard]] Result<Herd> herd_meant(const Invocation& invocation);
   /// As herd_meant(), but nothing when no herd was named: then all are meant.
@@ -63,8 +67,8 @@ Faults with_way_to_begin(Faults faults);
 /// The day an option holds; nothing when it was not given; fault "date-unreadable".
 Result<std::optional<Day>> day_option(const Invocation& invocation, std::string_view option);
 
-/// "all four", "both hinds", "both fronts", else the feet: "LH RH".
-std::string feet_words(const FootSet& feet);
+/// As they are called: "all four", "both hinds", "both fronts", else the feet: "LH RH".
+std::string feet_words(const FootSet& feet, const Language& language);
 
 /// "all", "hinds", "fronts" or feet such as "LH RH"; fault "usage".
 Result<FootSet> feet_option(const Invocation& invocation, std::string_view option);

@@ -1,6 +1,7 @@
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
+#include "core/api/cow_names.hpp"
 #include "core/api/identities.hpp"
 
 namespace evenclaw::cli {
@@ -28,11 +29,16 @@ struct Asked {
   Day day;
   const Invocation& invocation;
 
+  /// The cow named at that place of the command.
+  [[nodiscard]] std::string cow_at(std::size_t operand) const {
+    return recorded_as(invocation.operands[operand], records.language());
+  }
+
   /// "same 77 77": the one that carries the number and the one that carried it before her.
   [[nodiscard]] Result<CowId> other() const {
     const std::vector<std::string>& named = invocation.operands;
     if (named[1] == named[2]) return other_carrier(records.store(), herd, named[2], cow);
-    return find_cow(records.store(), herd, named[2], day);
+    return find_cow(records.store(), herd, cow_at(2), day);
   }
 
   [[nodiscard]] bool sure() const { return invocation.has("--sure"); }
@@ -53,8 +59,7 @@ Result<EntryId> united(const Asked& asked) {
 
 Result<EntryId> parted(const Asked& asked) {
   const auto member = [&](std::size_t operand) {
-    return find_member(asked.records.store(), asked.herd, asked.invocation.operands[operand],
-                       asked.day);
+    return find_member(asked.records.store(), asked.herd, asked.cow_at(operand), asked.day);
   };
   auto first = member(1);
   if (!first) return first.faults();
@@ -100,7 +105,8 @@ const Act* act_of(const Invocation& invocation) {
 Result<EntryId> carried_out(Records& records, const Act& act, const Invocation& invocation) {
   auto herd = records.herd_meant(invocation);
   if (!herd) return herd.faults();
-  auto cow = find_cow(records.store(), herd->herd, invocation.operands[1], records.today());
+  const std::string named = recorded_as(invocation.operands[1], records.language());
+  auto cow = find_cow(records.store(), herd->herd, named, records.today());
   if (!cow) return cow.faults();
   return act.run({records, herd->herd, *cow, records.today(), invocation});
 }

@@ -37,7 +37,7 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto visit = (*records)->visit_meant(invocation, VisitState::open);
   if (!visit) return tell_faults(visit.faults(), invocation);
-  auto ended = end_visit((*records)->ports(), *visit);
+  auto ended = end_visit((*records)->ports(), *visit, (*records)->language());
   if (!ended) return tell_faults(ended.faults(), invocation);
   if (invocation.json) {
     print_json(*ended);

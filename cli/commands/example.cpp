@@ -108,7 +108,7 @@ Result<VisitPlayed> play_visit(Records& records, const ExampleVisit& example) {
   const std::vector<std::string> lines = lines_of(example.calls);
   auto visit = visit_of(records, example, lines);
   if (!visit) return visit.faults();
-  auto recording = Recording::open(records.ports(), *visit, english());
+  auto recording = Recording::open(records.ports(), *visit, records.language());
   if (!recording) return recording.faults();
   VisitPlayed played;
   auto said = recording->say_all(lines);
@@ -117,7 +117,7 @@ Result<VisitPlayed> play_visit(Records& records, const ExampleVisit& example) {
   auto last = recording->end_of_input();
   if (!last) return last.faults();
   keep(*last, played);
-  auto ended = end_visit(records.ports(), recording->visit());
+  auto ended = end_visit(records.ports(), recording->visit(), records.language());
   if (!ended) return ended.faults();
   played.visit = recording->visit();
   played.open = std::move(ended->open);

@@ -142,7 +142,7 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto visit = (*records)->visit_meant(invocation, VisitState::open);
   if (!visit) return tell_faults(visit.faults(), invocation);
-  auto recording = Recording::open((*records)->ports(), *visit, english());
+  auto recording = Recording::open((*records)->ports(), *visit, (*records)->language());
   if (!recording) return tell_faults(recording.faults(), invocation);
   Desk desk(*recording, invocation, (*records)->today());
   const bool from_file = !invocation.operands.empty() && invocation.operands.front() != "-";

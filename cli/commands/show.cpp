@@ -4,6 +4,7 @@
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "cli/show_text.hpp"
+#include "core/api/cow_names.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -23,7 +24,8 @@ Exit show_one(Records& records, const Herd& herd, const Invocation& invocation) 
     return tell_faults({{"usage", "which cow?", "", 0, 0, "For example: evenclaw show cow 412"}},
                        invocation);
   }
-  auto cow = show_cow(records.store(), herd.herd, invocation.words_from(1), records.today());
+  const std::string named = recorded_as(invocation.words_from(1), records.language());
+  auto cow = show_cow(records.store(), herd.herd, named, records.today());
   if (!cow) return tell_faults(cow.faults(), invocation);
   if (invocation.json) {
     print_json(*cow);

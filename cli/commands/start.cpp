@@ -71,33 +71,40 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
 }
 
 /// What was asked for a visit that goes on as it was begun: each is a line away while recording.
-std::string to_be_said(const Visit& visit, const VisitWanted& wanted) {
+std::string to_be_said(const Visit& visit, const VisitWanted& wanted, const Language& language) {
   std::string lines;
-  const auto add = [&](const std::string& line) { lines += "  " + line + "\n"; };
+  const auto add = [&](TermKind first, const std::string& rest) {
+    lines += "  " + std::string(language.say(first)) + " " + rest + "\n";
+  };
   const bool other_feet = !wanted.todays_feet.empty() && wanted.todays_feet != visit.todays_feet;
-  if (other_feet) add("today " + feet_words(wanted.todays_feet));
-  if (!wanted.caller.empty() && wanted.caller != visit.caller) add("caller " + wanted.caller);
-  if (!wanted.writer.empty() && wanted.writer != visit.writer) add("writer " + wanted.writer);
+  if (other_feet) add(TermKind::today, feet_words(wanted.todays_feet, language));
+  const bool other_caller = !wanted.caller.empty() && wanted.caller != visit.caller;
+  if (other_caller) add(TermKind::caller, wanted.caller);
+  const bool other_writer = !wanted.writer.empty() && wanted.writer != visit.writer;
+  if (other_writer) add(TermKind::writer, wanted.writer);
   if (lines.empty()) return lines;
   return "It goes on as it was begun. To change that, say while recording:\n" + lines;
 }
 
-void print_feet(const Visit& visit) {
+void print_feet(const Visit& visit, const Language& language) {
   if (visit.todays_feet.empty()) {
-    std::cout << "Today's feet were not said: say \"today all four\" or \"today both hinds\"\n"
-                 "before \"rest fine\".\n";
+    const std::string today(language.say(TermKind::today));
+    std::cout << "Today's feet were not said: say \"" << today << ' '
+              << feet_words(four_feet, language) << "\" or \"" << today << ' '
+              << feet_words(hind_feet, language) << "\"\nbefore \""
+              << language.say(TermKind::rest_fine) << "\".\n";
   } else {
-    std::cout << "Today's feet: " << feet_words(visit.todays_feet) << '\n';
+    std::cout << "Today's feet: " << feet_words(visit.todays_feet, language) << '\n';
   }
 }
 
-void print(const Visit& visit, const VisitWanted& wanted, Day today) {
+void print(const Visit& visit, const VisitWanted& wanted, const Records& records) {
   std::cout << (visit.goes_on ? "Going on with the visit to " : "Visit started: ")
-            << visit.herd_name << ", " << said_day(visit.day, today);
+            << visit.herd_name << ", " << said_day(visit.day, records.today());
   if (visit.ordinal > 1) std::cout << " (visit " << visit.ordinal << " of that day)";
   std::cout << '\n';
-  print_feet(visit);
-  if (visit.goes_on) std::cout << to_be_said(visit, wanted);
+  print_feet(visit, records.language());
+  if (visit.goes_on) std::cout << to_be_said(visit, wanted, records.language());
   if (!visit.closed) {
     std::cout << "Now: evenclaw record\n";
     return;
@@ -117,7 +124,7 @@ Exit run(const Invocation& invocation) {
   if (invocation.json) {
     print_json(*visit);
   } else {
-    print(*visit, *wanted, (*records)->today());
+    print(*visit, *wanted, **records);
   }
   return Exit::fine;
 }

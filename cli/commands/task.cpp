@@ -2,6 +2,7 @@
 #include "cli/commands.hpp"
 #include "cli/due_text.hpp"
 #include "cli/records.hpp"
+#include "core/api/cow_names.hpp"
 #include "core/api/tasks.hpp"
 
 namespace evenclaw::cli {
@@ -71,8 +72,8 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   auto herd = (*records)->herd_meant(invocation);
   if (!herd) return tell_faults(herd.faults(), invocation);
-  auto tasks = open_tasks_of((*records)->store(), herd->herd, invocation.operands.front(),
-                             (*records)->today());
+  const std::string named = recorded_as(invocation.operands.front(), (*records)->language());
+  auto tasks = open_tasks_of((*records)->store(), herd->herd, named, (*records)->today());
   if (!tasks) return tell_faults(tasks.faults(), invocation);
   if (!writes) return list(*tasks, (*records)->today(), invocation);
   const DueTask* task = chosen(*tasks, invocation);

@@ -4,6 +4,7 @@
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
+#include "core/api/cow_names.hpp"
 #include "core/api/settle.hpp"
 
 namespace evenclaw::cli {
@@ -24,10 +25,10 @@ constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Reply>}};
 Result<Reply> told(Records& records, const Herd& herd, const Invocation& invocation) {
   const std::string words = invocation.words_from(0);
   if (!invocation.has("--answers")) {
-    return take_news(records.ports(), herd, records.today(), words, english());
+    return take_news(records.ports(), herd, records.today(), words, records.language());
   }
-  return settle_questions(records.ports(), {herd.herd, std::string(invocation.value("--answers")),
-                                            records.today(), words});
+  const std::string number = recorded_as(invocation.value("--answers"), records.language());
+  return settle_questions(records.ports(), {herd.herd, number, records.today(), words});
 }
 
 Exit run(const Invocation& invocation) {

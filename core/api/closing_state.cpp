@@ -291,7 +291,7 @@ class PointCollector {
     } else if (hers.first_seen >= visit_.day) {
       const std::string before =
           other_left ? " was said to be gone on " + spoken(*other.left_on)
-                     : " was " + said_as(other) + "'s until " + spoken(*carried.valid_to);
+                     : " was " + recorded_as(other) + "'s until " + spoken(*carried.valid_to);
       add(OpenPointKind::number_given_twice, hers.cow,
           carried.number + before + "; taken for a new cow. Is she the same?");
     }
@@ -302,7 +302,7 @@ class PointCollector {
     point.kind = kind;
     point.cow = cow;
     const auto row = cows_.find(cow);
-    if (row != cows_.end()) point.cow_said = said_as(row->second);
+    if (row != cows_.end()) point.cow_said = recorded_as(row->second);
     point.words = what;
     points_.push_back(std::move(point));
   }

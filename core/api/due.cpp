@@ -89,7 +89,7 @@ Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
     if (cow != cows->end() && cow->second.left_on) continue;
     DueTask task = due_task(row, today);
     task.herd_name = names[row.herd];
-    if (cow != cows->end()) task.cow_said = said_as(cow->second);
+    if (cow != cows->end()) task.cow_said = recorded_as(cow->second);
     count(list, task.state);
     list.tasks.push_back(std::move(task));
   }

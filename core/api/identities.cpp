@@ -163,7 +163,7 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
   if (!cows) return cows.faults();
   const CowRow* named = nullptr;
   for (const CowRow& row : *cows) {
-    if (fold_case(said_as(row)) != fold_case(words)) continue;
+    if (fold_case(recorded_as(row)) != fold_case(words)) continue;
     if (named == nullptr || row.last_seen > named->last_seen) named = &row;
   }
   if (named != nullptr) return named->cow;
@@ -175,7 +175,7 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
   if (!called) return called.faults();
   for (const CowRow& row : *cows) {
     if (*called != row.cow) continue;
-    fault.remedy = "A cow was called that until it was put right: she is " + said_as(row) + ".";
+    fault.remedy = "A cow was called that until it was put right: she is " + recorded_as(row) + ".";
   }
   return fault;
 }

@@ -16,7 +16,7 @@ namespace evenclaw {
 /// A cow by any number valid on `day`, else by any number she had, else by the words an unnumbered
 /// or doubtful one is called by, else by any words she was called by in a turn, also before she got
 /// a number; the one seen last when several fit. Fault "cow-not-found" with the nearest numbers as
-/// remedy.
+/// remedy. `said` in the form of records: recorded_as() of core/api/cow_names.hpp, here and below.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
 
 /// The cow that was last called so until it was put right; nothing when none was.

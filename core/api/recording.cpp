@@ -45,7 +45,8 @@ const Visit& Recording::visit() const {
 }
 
 std::string Recording::in_crush() const {
-  return state_->in_crush() ? said_as(state_->in_crush()->draft.turn.cow) : std::string();
+  if (!state_->in_crush()) return {};
+  return said_as(state_->in_crush()->draft.turn.cow, state_->language());
 }
 
 std::vector<std::string> Recording::words_so_far() const {

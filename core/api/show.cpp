@@ -138,7 +138,7 @@ Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day 
   CowShown shown;
   shown.herd_name = known->name;
   if (!rows->empty()) shown.cow = rows->front();
-  shown.cow_said = said_as(shown.cow);
+  shown.cow_said = recorded_as(shown.cow);
   auto numbers = select_as<CowNumberRow>(store, herd, of_cow(*cow), {"valid_from"});
   if (!numbers) return numbers.faults();
   shown.numbers = *std::move(numbers);

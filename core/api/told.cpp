@@ -12,6 +12,7 @@
 #include "core/api/news_words.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 
@@ -98,7 +99,8 @@ Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::stri
                  std::string(trimmed(line)),
                  0,
                  0,
-                 "Say such as \"412, 513 wraps off; 77 gone; 620 still lame\"."};
+                 with_quoted_words("Say such as \"{412, 513 wraps off; 77 gone; 620 still lame}\".",
+                                   language)};
   }
   auto journal = Journal::open(ports, herd.herd.value);
   if (!journal) return journal.faults();

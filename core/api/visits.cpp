@@ -9,7 +9,6 @@
 #include "core/api/people.hpp"
 #include "core/api/recording.hpp"
 #include "core/log/bodies.hpp"
-#include "core/trade/call_line/language.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -212,8 +211,8 @@ Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day)
   return find_visit(ports, visit.herd, day, visit.ordinal);
 }
 
-Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit) {
-  auto recording = Recording::open(ports, visit, english());
+Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language) {
+  auto recording = Recording::open(ports, visit, language);
   if (!recording) return recording.faults();
   auto reply = recording->end_of_visit();
   if (!reply) return reply.faults();

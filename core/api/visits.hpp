@@ -12,6 +12,7 @@
 #include "core/base/enum_words.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot.hpp"
 
@@ -156,8 +157,9 @@ struct VisitEnded {
 };
 
 /// Lets out the cow that is still in the crush, lists what is open and closes the visit with that
-/// list. Ending a visit twice says so and writes nothing unless something was recorded in between.
-Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit);
+/// list. `language` is the one her lines were called in. Ending a visit twice says so and writes
+/// nothing unless something was recorded in between.
+Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language);
 
 /// Moves a visit to its right day. Its id stays; the pictures of its cows follow. Fault
 /// "date-in-future".

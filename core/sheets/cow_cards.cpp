@@ -56,9 +56,8 @@ std::string warning_words(const WarningShown& shown, const Wording& wording) {
   const std::string& what = shown.warning.words;
   if (shown.warning.rank == Rank::note) return what;
   if (shown.decision.empty()) return wording.say(Saying::not_answered, {{"what", what}});
-  // The one decision that is a key and no words of the call line.
   const std::string decision =
-      shown.decision == "go ahead" ? wording.say(Saying::go_ahead) : shown.decision;
+      shown.decision == went_ahead ? wording.say(Saying::go_ahead) : shown.decision;
   return wording.say(Saying::decided, {{"what", what}, {"decision", decision}});
 }
 

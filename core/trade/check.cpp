@@ -9,6 +9,8 @@ namespace evenclaw {
 
 namespace {
 
+constexpr std::string_view still_on_slug = "still-on-not-mentioned";
+
 constexpr std::array rules = {
     CheckRule{"block-on-painful-claw", Rank::stop,
               "A block puts her whole weight on that claw; it belongs on the good one.",
@@ -43,7 +45,7 @@ constexpr std::array rules = {
         "it.",
         "common practice, no source", "412\nRH DD raw behind; DD chronic behind",
         "412\nRH DD raw behind; DD chronic in front"},
-    CheckRule{"still-on-not-mentioned", Rank::ask,
+    CheckRule{still_on_slug, Rank::ask,
               "A forgotten wrap cuts in, a forgotten block tips her back on the heel.",
               "wraps off after 3 to 7 days: derived from Fiedler 2015; a block left on too long "
               "is a listed error: AHDB",
@@ -91,8 +93,9 @@ std::span<const CheckRule> all_checks() {
   return rules;
 }
 
-std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished) {
-  std::vector<Firing> firings = all_firings({turn, past, today, finished});
+std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished,
+                                const Language& language) {
+  std::vector<Firing> firings = all_firings({turn, past, today, finished, language});
   std::stable_sort(firings.begin(), firings.end(), [](const Firing& a, const Firing& b) {
     return a.warning.rank > b.warning.rank;
   });
@@ -107,6 +110,12 @@ std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today
     warnings.push_back(firing.warning);
   }
   return warnings;
+}
+
+/// A wrap has no claw, a block has one, be it not called.
+std::optional<Fixture> fixture_asked_about(const Warning& warning) {
+  if (warning.rule != still_on_slug) return std::nullopt;
+  return warning.claw == Claw::none ? Fixture::wrap : Fixture::block;
 }
 
 }  // namespace evenclaw

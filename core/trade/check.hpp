@@ -1,11 +1,13 @@
 // Checks made while she is still in the crush.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
 
 #include "core/base/date.hpp"
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/rows.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
@@ -33,7 +35,12 @@ std::span<const CheckRule> all_checks();
 /// The warnings a turn gives, most urgent first: every rule that fires, but one cause gives one
 /// warning, the highest. Pass the turn settled, so that "rest fine" counts as nothing found on the
 /// feet it fills. The turn need not be finished; `finished` adds the rules about what was not said
-/// (a block still on from last time that nobody mentioned).
-std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished);
+/// (a block still on from last time that nobody mentioned). Answers are offered in the words of
+/// `language`.
+std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished,
+                                const Language& language);
+
+/// The wrap or block from before that the warning asks about; nothing for any other warning.
+std::optional<Fixture> fixture_asked_about(const Warning& warning);
 
 }  // namespace evenclaw

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/enum_words.hpp"
@@ -40,7 +41,11 @@ struct Warning {
   }
 };
 
-/// A warning with what was decided: "go ahead", the words that settled it, or "" when nobody
+/// The decision of who goes ahead, however that is said: a key of the record, the same in every
+/// language.
+inline constexpr std::string_view went_ahead = "go ahead";
+
+/// A warning with what was decided: `went_ahead`, the words that settled it, or "" when nobody
 /// answered.
 struct WarningShown {
   Warning warning;

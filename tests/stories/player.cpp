@@ -112,7 +112,7 @@ void StoryPlayer::visit_line(const std::string& line) {
 
 void StoryPlayer::end_visit_quietly() {
   (void)tablet().recording->end_of_visit().value();
-  (void)end_visit(tablet().place.ports(), *tablet().visit).value();
+  (void)end_visit(tablet().place.ports(), *tablet().visit, english()).value();
   tablet().recording.reset();
   tablet().visit.reset();
 }
@@ -208,7 +208,7 @@ void StoryPlayer::tablets_meet() {
 }
 
 std::vector<std::string> StoryPlayer::ended() {
-  const VisitEnded ended = end_visit(tablet().place.ports(), *tablet().visit).value();
+  const VisitEnded ended = end_visit(tablet().place.ports(), *tablet().visit, english()).value();
   add(answers_, ended.last_turn);
   std::vector<std::string> lines;
   for (const OpenPoint& point : ended.open) {

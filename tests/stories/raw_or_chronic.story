@@ -23,8 +23,8 @@ told: today's feet: LH RH
 saved 69
 ask 70: Right hind, digital dermatitis: raw and chronic at one place. Which holds? (answer: RH no, no DD raw / RH no, no DD chronic / go ahead)
 saved 70
-ask 71: Left hind, sole haemorrhage: slight and bad at one place. Which holds? (answer: LH no, no outside SH slight / LH no, no outside SH bad / go ahead)
-ask 71: Left hind, sole haemorrhage: slight and bad at one place. Which holds? (answer: LH no, no outside SH slight / LH no, no outside SH bad / go ahead)
+ask 71: Left hind, sole haemorrhage: slight and bad at one place. Which holds? (answer: LH no, no outside bruise slight / LH no, no outside bruise bad / go ahead)
+ask 71: Left hind, sole haemorrhage: slight and bad at one place. Which holds? (answer: LH no, no outside bruise slight / LH no, no outside bruise bad / go ahead)
 saved 71
 saved 71
 

@@ -133,7 +133,7 @@ Told told_of(Store& store, HerdId herd, VisitId visit) {
   told.acts = select_as<ActionRow>(store, herd, there, {"position"}).value();
   const std::vector<CowRow> cows = select_as<CowRow>(store, herd).value();
   for (const CowRow& cow : cows) {
-    if (cow.known != CowKnown::numbered) told.unsure[cow.cow] = said_as(cow);
+    if (cow.known != CowKnown::numbered) told.unsure[cow.cow] = recorded_as(cow);
   }
   std::sort(told.turns.begin(), told.turns.end(),
             [](const TurnRow& a, const TurnRow& b) { return a.turn < b.turn; });

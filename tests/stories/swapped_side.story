@@ -19,7 +19,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-ask 118: The block of 13 Oct is on left hind. Left hind meant? (answer: no, left hind / go ahead)
+ask 118: The block of 13 Oct is on left hind. Left hind meant? (answer: no, LH / go ahead)
 saved 118
 
 ## cow 118

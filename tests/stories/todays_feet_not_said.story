@@ -8,7 +8,7 @@ today hinds
 done
 
 ## answered
-question: Which feet are lifted today? Until that is said "rest fine" fills none. (answer: today all four / today hinds)
+question: Which feet are lifted today? Until that is said "rest fine" fills none. (answer: today all four / today both hinds)
 told: today's feet: LH RH
 saved 412
 saved 413

@@ -20,7 +20,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-ask 350: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off / RH wrap taken off / RH wrap don't know)
+ask 350: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off by itself / RH wrap taken off / RH wrap don't know)
 saved 350
 told 350: closed: wrap off right hind
 saved 350

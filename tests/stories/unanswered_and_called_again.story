@@ -29,7 +29,7 @@ done
 
 ## answered
 told: today's feet: LH RH
-ask 34: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off / RH wrap taken off / RH wrap don't know)
+ask 34: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off by itself / RH wrap taken off / RH wrap don't know)
 saved 34
 stop 407: Block on the claw with the sole ulcer (left hind outside). Inside meant? (answer: no, inside / go ahead)
 stop 407: Block on the claw with the sole ulcer (left hind outside). Inside meant? (answer: no, inside / go ahead)

@@ -5,6 +5,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/marks.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -81,7 +82,7 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
   const CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
-  std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished);
+  std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished, *language_);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(*in_crush_);
   firing.erase(std::remove_if(firing.begin(), firing.end(),
@@ -90,14 +91,17 @@ void RecordingState::check_her(bool finished, std::string_view text) {
                                        open.has(*warning.foot);
                               }),
                firing.end());
-  if (const auto meant = known_cow_meant(turn, in_crush_->near)) firing.push_back(*meant);
+  if (const auto meant = known_cow_meant(turn, in_crush_->near, *language_))
+    firing.push_back(*meant);
   show(warnings().update(firing, text), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;
-    ReplyItem& item = answer(ReplyKind::question,
-                             "Which feet are lifted today? Until that is said \"rest fine\" fills "
-                             "none.");
-    item.answers = {"today all four", "today hinds"};
+    ReplyItem& item =
+        answer(ReplyKind::question, "Which feet are lifted today? Until that is said \"" +
+                                        std::string(language_->say(TermKind::rest_fine)) +
+                                        "\" fills none.");
+    item.answers = {offered_todays_feet(FeetGroup::four, *language_),
+                    offered_todays_feet(FeetGroup::hinds, *language_)};
   }
 }
 
@@ -119,7 +123,7 @@ void RecordingState::show_marks() {
 }
 
 void RecordingState::show_mark(const std::string& mark) {
-  answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow);
+  answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow, *language_);
 }
 
 }  // namespace evenclaw

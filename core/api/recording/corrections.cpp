@@ -16,12 +16,8 @@ namespace {
 /// One of the answers she left without: "RH wrap came off".
 bool is_answered_by(const Warning& warning, const NewsSaid& news) {
   const std::optional<Fixture> fixture = fixture_of(news.news);
-  if (!fixture || !warning.foot) return false;
-  if (!news.feet.empty() && !news.feet.has(*warning.foot)) return false;
-  const std::string said = ' ' + std::string(word_of(*fixture)) + " still on";
-  return std::any_of(
-      warning.answers.begin(), warning.answers.end(),
-      [&](const std::string& answer) { return answer.find(said) != std::string::npos; });
+  if (!fixture || !warning.foot || fixture_asked_about(warning) != fixture) return false;
+  return news.feet.empty() || news.feet.has(*warning.foot);
 }
 
 }  // namespace
@@ -32,7 +28,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const RecordedTurn* last = before_.find(*last_turn_);
   if (const RecordedTurn* done = before_.correction(*last_turn_, cow)) {
     ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = said_as(cow);
+    item.cow = said_as(cow, *language_);
     item.entry = done->entry;
     last_turn_ = done->entry;
     was_let_out_ = true;
@@ -43,7 +39,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   if (!opened) return opened;
   in_crush_->earlier.reset();
   in_crush_->called_first = wrong.body.called_first;
-  in_crush_->called_first.push_back(said_as(wrong.body.turn.cow));
+  in_crush_->called_first.push_back(recorded_as(wrong.body.turn.cow));
   in_crush_->draft.turn = wrong.body.turn;
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
@@ -56,7 +52,7 @@ void RecordingState::contradicts_earlier(std::string_view text) {
   ReplyItem& item = answer(ReplyKind::refused,
                            "She was called twice today, and that contradicts "
                            "the first time.");
-  item.cow = said_as(last_out_->cow.draft.turn.cow);
+  item.cow = said_as(last_out_->cow.draft.turn.cow, *language_);
   item.slug = "call-impossible";
   item.token = shortened(text, 60);
   item.remedy = "Say her number, the foot and what holds.";
@@ -78,7 +74,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
   }
   if (const RecordedTurn* done = before_.correction(wrong.entry, whole_words(cow))) {
     ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = said_as(cow.draft.turn.cow);
+    item.cow = said_as(cow.draft.turn.cow, *language_);
     item.entry = done->entry;
     last_turn_ = done->entry;
     was_let_out_ = true;
@@ -115,7 +111,7 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
   bool answered = false;
   for (WarningShown& shown : body.warnings) {
     if (!shown.decision.empty()) continue;
-    shown.decision = "go ahead";
+    shown.decision = went_ahead;
     answered = true;
   }
   if (!answered) {

@@ -105,7 +105,7 @@ CowFound CowFinder::not_valid_now(std::string_view plain) const {
 }
 
 CowId CowFinder::new_unnumbered(const CowSaid& said) const {
-  const std::string words = said_as(said);
+  const std::string words = recorded_as(said);
   int which = 1;
   for (;; ++which) {
     const CowId cow = unnumbered_cow_id(where_.herd, where_.visit, where_.device, words, which);

@@ -214,7 +214,7 @@ Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedT
   if (is_of_last_out) last_out_->turn = entry;
   last_turn_ = entry;
   ReplyItem& item = answer(ReplyKind::saved, "");
-  item.cow = said_as(body.turn.cow);
+  item.cow = said_as(body.turn.cow, *language_);
   item.entry = entry;
   before_.add({entry, facts.supersedes, by_, std::move(body), false});
   return Done{};

@@ -10,6 +10,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
@@ -33,17 +34,19 @@ std::vector<std::string> numbers_at_start(std::string_view text, const Language&
   std::vector<std::string> numbers;
   if (!is_utf8(text)) return numbers;
   const std::vector<Token> tokens = tokens_of(text);
-  for (std::size_t at = 0; at < tokens.size(); ++at) {
+  std::size_t at = 0;
+  while (at < tokens.size()) {
     const Token& token = tokens[at];
     if (is_part_of_a_word(tokens, at, language)) {
+      at += 2;
+    } else if (const std::size_t joining = language.joining_tokens(tokens, at)) {
+      at += joining;
+    } else if (token.kind == TokenKind::number) {
+      numbers.emplace_back(text.substr(token.offset, token.length));
       ++at;
-      continue;
+    } else {
+      break;
     }
-    const bool joins = token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
-                       token.folded == "and";
-    if (joins) continue;
-    if (token.kind != TokenKind::number) break;
-    numbers.emplace_back(text.substr(token.offset, token.length));
   }
   return numbers;
 }
@@ -202,7 +205,7 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
   const Outcome added = journal_.add(body, {journal_.fresh_id(), {visit_.visit.value}, by_, {}});
   if (!added) return added;
   visit_.todays_feet = feet;
-  answer(ReplyKind::told, "today's feet: " + to_text(feet));
+  answer(ReplyKind::told, "today's feet: " + offered_feet(feet, *language_));
   return Done{};
 }
 
@@ -230,7 +233,7 @@ Outcome RecordingState::caller(std::string_view name) {
   if (!*found) return Done{};
   by_.caller = **found;
   visit_.caller = trimmed(name);
-  answer(ReplyKind::told, "caller " + visit_.caller);
+  answer(ReplyKind::told, offered_person(TermKind::caller, visit_.caller, *language_));
   return Done{};
 }
 
@@ -240,7 +243,7 @@ Outcome RecordingState::writer(std::string_view name) {
   if (!*found) return Done{};
   by_.writer = **found;
   visit_.writer = trimmed(name);
-  answer(ReplyKind::told, "writer " + visit_.writer);
+  answer(ReplyKind::told, offered_person(TermKind::writer, visit_.writer, *language_));
   return Done{};
 }
 

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/base/edit_distance.hpp"
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
@@ -38,13 +39,14 @@ bool tells_of(const Turn& turn, const OnFootRow& row) {
          });
 }
 
-Warning asked(const Turn& turn, const NearCow& near, const std::string& why) {
+Warning asked(const Turn& turn, const NearCow& near, const std::string& why,
+              const Language& language) {
   Warning warning;
   warning.rule = "known-number-near";
   warning.rank = Rank::ask;
   warning.words =
       plain_number(turn.cow.number) + " is new here" + why + ". " + near.number + " meant?";
-  warning.answers = {"no, " + near.number, "go ahead"};
+  warning.answers = {offered_correction(near.number, language), offered_go_ahead(language)};
   return warning;
 }
 
@@ -63,18 +65,19 @@ bool is_slip_of(std::string_view said, std::string_view known) {
   return a[0] == b[1] && a[1] == b[0] && std::equal(a + 2, said.end(), b + 2);
 }
 
-std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near) {
+std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,
+                                       const Language& language) {
   for (const NearCow& cow : near) {
     for (const OnFootRow& row : cow.on_her) {
-      if (tells_of(turn, row)) return asked(turn, cow, has_on_her(cow, row));
+      if (tells_of(turn, row)) return asked(turn, cow, has_on_her(cow, row), language);
     }
   }
   if (!came_for(turn, Reason::recheck)) return std::nullopt;
   for (const NearCow& cow : near) {
-    if (!cow.on_her.empty()) return asked(turn, cow, has_on_her(cow, cow.on_her.front()));
+    if (!cow.on_her.empty()) return asked(turn, cow, has_on_her(cow, cow.on_her.front()), language);
   }
   for (const NearCow& cow : near) {
-    if (cow.has_open_case) return asked(turn, cow, " and came for a recheck");
+    if (cow.has_open_case) return asked(turn, cow, " and came for a recheck", language);
   }
   return std::nullopt;
 }

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
@@ -25,6 +26,8 @@ bool is_slip_of(std::string_view said, std::string_view known);
 /// Asked of a cow who is new here when the turn tells of a block or wrap from before, and a near
 /// cow has one on that foot; or when she came for a recheck, and a near cow has something open.
 /// Nothing otherwise: where nobody was recorded before, every recheck is of a cow nobody knows.
-std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near);
+/// Answers are offered in the words of `language`.
+std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,
+                                       const Language& language);
 
 }  // namespace evenclaw

@@ -39,13 +39,11 @@ bool says_no_and_corrects_nothing(const std::vector<Token>& tokens, const Langua
   return unknown > 1 || (unknown == 1 && !looks_like_a_slip(tokens[no.word_count], language));
 }
 
-bool is_list_of_numbers(const std::vector<Token>& tokens) {
-  const auto joins = [](const Token& token) {
-    return token.kind == TokenKind::comma || token.kind == TokenKind::conjunction ||
-           token.folded == "and";
-  };
-  return tokens.size() > 2 && tokens[0].kind == TokenKind::number && joins(tokens[1]) &&
-         tokens[2].kind == TokenKind::number;
+bool is_list_of_numbers(const std::vector<Token>& tokens, const Language& language) {
+  if (tokens.empty() || tokens[0].kind != TokenKind::number) return false;
+  const std::size_t joining = language.joining_tokens(tokens, 1);
+  return joining > 0 && joining + 1 < tokens.size() &&
+         tokens[joining + 1].kind == TokenKind::number;
 }
 
 bool belongs_to_a_turn(TermKind kind) {
@@ -161,10 +159,10 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     refused.cow.looks = trimmed(text);
     return refused;
   }
-  if (const std::size_t announced = announced_tokens(tokens); announced > 0) {
+  if (const std::size_t announced = announced_tokens(tokens, language); announced > 0) {
     return cow_in_refused(text.substr(tokens[announced - 1].offset), context, language);
   }
-  if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens)) return {};
+  if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens, language)) return {};
   refused.likely = likely_from_rest(tokens, language);
   if (refused.likely == CowLikely::none) return {};
   if (is_part_of_a_word(tokens, 0, language)) {

@@ -134,8 +134,9 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
         });
   };
   const std::string number = only_number(in_crush_->draft.turn.cow);
-  const bool was_announced = in_crush_->refused.size() == 1 &&
-                             announced_tokens(tokens_of(in_crush_->refused.front().text)) > 0;
+  const bool was_announced =
+      in_crush_->refused.size() == 1 &&
+      announced_tokens(tokens_of(in_crush_->refused.front().text), *language_) > 0;
   if (was_announced && mends_the_number(line, number)) {
     forget_answers_about_her();
     in_crush_.reset();

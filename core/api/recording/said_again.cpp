@@ -38,7 +38,7 @@ Compared compared(std::string_view line, const Language& language) {
   std::size_t from = 0;
   bool at_start = true;
   const std::vector<Token> tokens = tokens_of(line);
-  const std::size_t announced = announced_tokens(tokens);
+  const std::size_t announced = announced_tokens(tokens, language);
   for (std::size_t at = announced == 0 ? 0 : announced - 1; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);

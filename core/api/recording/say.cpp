@@ -8,6 +8,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 
 namespace evenclaw {
 
@@ -148,7 +149,12 @@ Faults RecordingState::not_applicable(const Line& line) const {
       break;
     }
     const Outcome added = add_clause(trial, *said);
-    if (!added) faults.insert(faults.end(), added.faults().begin(), added.faults().end());
+    if (added) continue;
+    for (Fault fault : added.faults()) {
+      fault.message = with_quoted_words(fault.message, *language_);
+      fault.remedy = with_quoted_words(fault.remedy, *language_);
+      faults.push_back(std::move(fault));
+    }
   }
   return faults;
 }
@@ -225,7 +231,9 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   next.draft.turn.cow = cow;
   next.first_answer = items_.size();
   in_crush_ = std::move(next);
-  if (!found.question.empty()) answer(ReplyKind::question, found.question).cow = said_as(cow);
+  if (!found.question.empty()) {
+    answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
+  }
   return Done{};
 }
 
@@ -239,7 +247,7 @@ Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
       if (named->feet.has(foot) && is_new) cow.fine_before_named.add(foot);
     }
   }
-  const std::string called = said_as(cow.draft.turn.cow);
+  const std::string called = recorded_as(cow.draft.turn.cow);
   const Outcome added = add_clause(cow.draft, clause);
   if (added && std::holds_alternative<CowCorrected>(clause)) cow.called_first.push_back(called);
   return added;

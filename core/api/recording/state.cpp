@@ -208,7 +208,7 @@ LineContext RecordingState::context() const {
 }
 
 std::string RecordingState::cow_in_crush() const {
-  return in_crush_ ? said_as(in_crush_->draft.turn.cow) : std::string();
+  return in_crush_ ? said_as(in_crush_->draft.turn.cow, *language_) : std::string();
 }
 
 ReplyItem& RecordingState::answer(ReplyKind kind, std::string words) {
@@ -223,7 +223,7 @@ ReplyItem& RecordingState::answer(ReplyKind kind, std::string words) {
 void RecordingState::show(const std::vector<Warning>& warnings, const CowSaid& cow) {
   for (const Warning& warning : warnings) {
     ReplyItem& item = answer(kind_of(warning.rank), warning.words);
-    item.cow = said_as(cow);
+    item.cow = said_as(cow, *language_);
     item.slug = warning.rule;
     item.answers = warning.answers;
   }

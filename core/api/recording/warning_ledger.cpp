@@ -8,8 +8,6 @@ namespace evenclaw {
 
 namespace {
 
-constexpr std::string_view go_ahead_words = "go ahead";
-
 bool same_warning(const Warning& a, const Warning& b) {
   return a.rule == b.rule && a.foot == b.foot && a.claw == b.claw;
 }
@@ -23,7 +21,7 @@ bool is_among(const Warning& warning, const std::vector<Warning>& warnings) {
 
 WarningLedger::WarningLedger(const std::vector<WarningShown>& shown) {
   for (const WarningShown& one : shown) {
-    const bool firing = one.decision.empty() || one.decision == go_ahead_words;
+    const bool firing = one.decision.empty() || one.decision == went_ahead;
     rows_.push_back({one, firing});
   }
 }
@@ -55,7 +53,7 @@ int WarningLedger::go_ahead() {
   int answered = 0;
   for (Row& row : rows_) {
     if (!row.firing || !row.shown.decision.empty()) continue;
-    row.shown.decision = go_ahead_words;
+    row.shown.decision = went_ahead;
     ++answered;
   }
   return answered;

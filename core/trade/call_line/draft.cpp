@@ -56,7 +56,7 @@ void add_or_complete(std::vector<T>& all, const T& said) {
 
 Refusal no_foot(std::string_view what) {
   return impossible("no foot is named for " + std::string(what),
-                    "say the foot first: LF, RF, LH, RH");
+                    "say the foot first: {LF, RF, LH, RH}");
 }
 
 Refusal stayed_down(Foot foot) {
@@ -74,12 +74,12 @@ class Objection {
 
   Why operator()(const FootStateSaid& said) const {
     const bool is_fine = said.state == FootState::nothing_found;
-    if (draft_.feet_named.empty() && !is_fine) return no_foot("\"not lifted\"");
+    if (draft_.feet_named.empty() && !is_fine) return no_foot("\"{not lifted}\"");
     return on_each_foot([&said, is_fine](const FootCall& call) -> Why {
       if (is_fine && !call.findings.empty()) {
         return impossible(told(call.findings.front().lesion) + " was called on " + told(call.foot),
-                          "if it was not there, say \"nothing after all\"; for the other feet "
-                          "\"rest fine\"");
+                          "if it was not there, say \"{nothing after all}\"; for the other feet "
+                          "\"{rest fine}\"");
       }
       if (is_fine && call.state == FootState::not_lifted) return stayed_down(call.foot);
       if (said.state == FootState::not_lifted && was_lifted(call)) {
@@ -111,7 +111,7 @@ class Objection {
   Why operator()(const ActionSaid& said) const {
     const ActFacts& facts = facts_of(said.action.kind);
     if (said.action.kind == ActionKind::watch_her_walk && !said.action.when.said()) {
-      return impossible("nobody said by when she is to be watched", "say such as 14d or Thu");
+      return impossible("nobody said by when she is to be watched", "say such as {14d} or {Thu}");
     }
     const bool of_cow = said.whole_cow || draft_.feet_named.empty();
     if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
@@ -142,7 +142,7 @@ class Objection {
     }
     const bool was_worked_on = std::any_of(turn_.feet.begin(), turn_.feet.end(), was_lifted);
     if (said.end != TurnEnd::not_done || !was_worked_on) return std::nullopt;
-    return impossible("feet were done already", "say \"unfinished\" and why");
+    return impossible("feet were done already", "say \"{unfinished}\" and why");
   }
 
   Why operator()(const FootCorrected& said) const {
@@ -176,7 +176,7 @@ class Objection {
   }
 
   Why operator()(const NothingAfterAll&) const {
-    if (draft_.feet_named.empty()) return no_foot("\"nothing after all\"");
+    if (draft_.feet_named.empty()) return no_foot("\"{nothing after all}\"");
     return on_each_foot([](const FootCall& call) -> Why {
       if (call.state == FootState::not_lifted) return stayed_down(call.foot);
       return std::nullopt;

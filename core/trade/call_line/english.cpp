@@ -338,10 +338,21 @@ constexpr Phrase english_phrases[] = {
     says("vet came", K::news, News::vet_came),
 };
 
+// What is said behind "spray" of how it was done, and to what.
+constexpr std::string_view english_how_done[] = {
+    "twice",  "once",  "thrice",     "well",       "lightly",  "heavily", "properly", "thoroughly",
+    "more",   "some",  "too",        "also",       "just",     "now",     "then",     "here",
+    "there",  "it",    "her",        "them",       "this",     "that",    "these",    "those",
+    "each",   "every", "everything", "everywhere", "lots",     "plenty",  "only",     "please",
+    "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
+
+constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"};
+
 }  // namespace
 
 const Language& english() {
-  static const Language language("english", english_phrases);
+  static const Language language("english", english_phrases,
+                                 {english_how_done, english_number_leads});
   return language;
 }
 

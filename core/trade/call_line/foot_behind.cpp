@@ -145,7 +145,7 @@ PlacedFault FootBehind::fault() const {
   const std::string said(said_);
   Refusal refusal =
       lame_ ? not_understood("is \"" + feet + "\" lame too, or is something to be said of it?",
-                             "say: " + said + " and " + feet + "; or put ; before " + feet +
+                             "say: " + said + " {and} " + feet + "; or put ; before " + feet +
                                  " and say what was found")
             : not_understood("is \"" + feet + "\" meant for what stands before it?",
                              "say the foot first: " + feet + " " + said + "; or put ; before " +

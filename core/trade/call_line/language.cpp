@@ -36,6 +36,10 @@ bool stands_at(std::span<const Token> tokens, std::size_t at,
   return true;
 }
 
+bool holds(std::span<const std::string_view> words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
 constexpr std::size_t most_zone_digits = 4;
 
 // Digits only and few enough to fit; nothing else is a zone.
@@ -51,8 +55,8 @@ std::optional<int> small_number(std::string_view digits) {
 
 }  // namespace
 
-Language::Language(std::string_view name, std::span<const Phrase> phrases)
-    : name_(name), phrases_(phrases) {
+Language::Language(std::string_view name, std::span<const Phrase> phrases, WordsBeside beside)
+    : name_(name), phrases_(phrases), beside_(beside) {
   for (const Phrase& phrase : phrases_) {
     std::vector<std::string> words = words_of(phrase.words);
     assert(!words.empty());
@@ -91,6 +95,31 @@ std::string_view Language::say(TermKind kind, int value) const {
     if (phrase.kind == kind && phrase.value == value) return phrase.words;
   }
   return {};
+}
+
+std::string_view Language::say_as(const Phrase& meant) const {
+  for (const Phrase& phrase : phrases_) {
+    const bool same = phrase.kind == meant.kind && phrase.value == meant.value;
+    if (same && phrase.plural == meant.plural) return phrase.words;
+  }
+  return {};
+}
+
+bool Language::tells_how_done(std::string_view folded) const {
+  return holds(beside_.how_done, folded);
+}
+
+bool Language::leads_a_number(std::string_view folded) const {
+  return holds(beside_.number_leads, folded);
+}
+
+std::size_t Language::joining_tokens(std::span<const Token> tokens, std::size_t at) const {
+  if (at >= tokens.size()) return 0;
+  const TokenKind kind = tokens[at].kind;
+  if (kind == TokenKind::comma || kind == TokenKind::conjunction) return 1;
+  const Match match = longest_match(tokens, at);
+  const bool joins = match.phrase != nullptr && match.phrase->kind == TermKind::conjunction;
+  return joins ? match.word_count : 0;
 }
 
 }  // namespace evenclaw

@@ -34,10 +34,17 @@ constexpr Phrase says_of_all(std::string_view words, TermKind kind, E value) {
   return {words, kind, static_cast<int>(value), true};
 }
 
+/// Single words, in lower case, that mean nothing a turn could hold but are known when they are
+/// said in certain places.
+struct WordsBeside {
+  std::span<const std::string_view> how_done;      // "twice", "well": no names of a spray or paste
+  std::span<const std::string_view> number_leads;  // "nr": in front of a number, as in "nr 413"
+};
+
 class Language {
  public:
-  /// `phrases` must outlive the language; the same words twice are our mistake.
-  Language(std::string_view name, std::span<const Phrase> phrases);
+  /// The words of both tables must outlive the language; the same words twice are our mistake.
+  Language(std::string_view name, std::span<const Phrase> phrases, WordsBeside beside = {});
 
   struct Match {
     const Phrase* phrase = nullptr;
@@ -53,14 +60,29 @@ class Language {
   /// The words that are printed for a meaning; "" when the language has none.
   [[nodiscard]] std::string_view say(TermKind kind, int value = 0) const;
 
+  /// The words that are printed for the meaning of a phrase of any language, all of them where it
+  /// says so; "" when the language has none.
+  [[nodiscard]] std::string_view say_as(const Phrase& meant) const;
+
   template <class E>
   [[nodiscard]] std::string_view say(TermKind kind, E value) const {
     return say(kind, static_cast<int>(value));
   }
 
+  /// Whether the word tells how something was done, or to what: "spray twice".
+  [[nodiscard]] bool tells_how_done(std::string_view folded) const;
+
+  /// Whether a number may be announced with the word: "no 413", "nr 413".
+  [[nodiscard]] bool leads_a_number(std::string_view folded) const;
+
+  /// How many tokens from `at` on join numbers to a list: a comma, a sign, or "and". 0 when none.
+  [[nodiscard]] std::size_t joining_tokens(std::span<const Token> tokens, std::size_t at) const;
+
   [[nodiscard]] std::string_view name() const { return name_; }
 
   [[nodiscard]] std::span<const Phrase> phrases() const { return phrases_; }
+
+  [[nodiscard]] const WordsBeside& words_beside() const { return beside_; }
 
   /// The words of phrases()[i] as the lexer folds them, with single spaces.
   [[nodiscard]] const std::string& folded(std::size_t i) const { return folded_[i]; }
@@ -73,6 +95,7 @@ class Language {
 
   std::string_view name_;
   std::span<const Phrase> phrases_;
+  WordsBeside beside_;
   std::vector<std::string> folded_;
   std::unordered_map<std::string, std::vector<Candidate>> by_first_word_;  // longest first
 };

@@ -196,7 +196,7 @@ bool LineBuilder::could_be_its_place(const Term& lesion) {
 void LineBuilder::open_finding(const Term& lesion) {
   if (since_open_ == Separator::none && could_be_its_place(lesion)) {
     refuse(not_understood("it is unclear whether the white line is a place or a lesion of its own",
-                          "put ; between two lesions, or say \"white line at the heel\""),
+                          "put ; between two lesions, or say \"{white line at the heel}\""),
            lesion);
   }
   FindingSaid finding = new_finding(lesion.as<Lesion>());

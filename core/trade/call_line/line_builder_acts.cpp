@@ -62,14 +62,14 @@ void LineBuilder::open_act(const Term& act) {
 
 // Which claw is the good one is for the caller to say: it is what the check holds against.
 void LineBuilder::refuse_good_claw(const Term& words) {
-  refuse(not_understood("which claw is the good one?", "say inside or outside"), words);
+  refuse(not_understood("which claw is the good one?", "say {inside} or {outside}"), words);
 }
 
 void LineBuilder::expect_off(const Term& word) {
   const TurnClause* item = open_item();
   if (item != nullptr && awaits_off(*item)) return;
   refuse(not_understood("nothing was said just before that could come off",
-                        "say what comes off: \"wrap on, off Thu\", \"wrap taken off\""),
+                        "say what comes off: \"{wrap on, off Thu}\", \"{wrap taken off}\""),
          word);
   close();
 }
@@ -129,7 +129,7 @@ void LineBuilder::measure_held_place(const Term& number) {
       [&place](const MeasureOfPlace& each) { return each.place == place.as<Place>(); });
   if (row == std::end(measure_table)) {
     refuse(not_understood("\"" + std::string(place.said) + "\" is not a thing to measure",
-                          "measures are length, heel height, sole thickness"),
+                          "measures are {length, heel height, sole thickness}"),
            place);
     return;
   }
@@ -144,7 +144,8 @@ void LineBuilder::set_length(std::string_view unit, const Term& at) {
   Term from = number_;
   from.token_count = at.first_token + at.token_count - number_.first_token;
   if (!length) {
-    refuse(not_understood("that is not a length", "give mm or cm with one decimal at most"), from);
+    refuse(not_understood("that is not a length", "give {mm} or {cm} with one decimal at most"),
+           from);
     return;
   }
   if (length->tenths_mm <= 0 || length->tenths_mm > longest_tenths_mm) {
@@ -218,7 +219,7 @@ void LineBuilder::correct_to_nothing(const Term& state) {
     return;
   }
   refuse(not_understood("\"" + std::string(state.said) + "\" does not correct anything",
-                        "say the foot and \"nothing after all\""),
+                        "say the foot and \"{nothing after all}\""),
          state);
 }
 
@@ -236,15 +237,15 @@ void LineBuilder::begin_taking_back(const Term&) {
 void LineBuilder::refuse_bare_correction(const Term& lesion) {
   const std::string said(lesion.said);
   refuse(not_understood("it is unclear whether \"" + said + "\" is right or was wrong",
-                        "if it was wrong, say \"no, no " + said +
+                        "if it was wrong, say \"{no, no} " + said +
                             "\"; if it is right, take back the other one"),
          lesion);
 }
 
 void LineBuilder::refuse_wrong_alone(const Term& words) {
   refuse(not_understood("that tells what is wrong, not what is right",
-                        "say \"no, inside\", \"no, right hind\" or \"no, 421\"; or take it back: "
-                        "\"no, no block\""),
+                        "say \"{no, inside}\", \"{no, right hind}\" or \"{no, 421}\"; or take it "
+                        "back: \"{no, no block}\""),
          words);
 }
 

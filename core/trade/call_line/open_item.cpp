@@ -58,8 +58,8 @@ Taken add_place(Finding& finding, Place said) {
 
 Taken add_side(Finding& finding) {
   if (is_of_the_white_line(finding.lesion)) return add_place(finding, Place::white_line_side);
-  return not_understood("\"side\" means the white line, and this is another lesion",
-                        "say \"white line at the side\" or \"outer wall\"");
+  return not_understood("\"{side}\" means the white line, and this is another lesion",
+                        "say \"{white line at the side}\" or \"{outer wall}\"");
 }
 
 Taken add_zone(Finding& finding, int zone) {

@@ -7,6 +7,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
@@ -72,15 +73,16 @@ struct Misplaced {
 
 constexpr Misplaced misplaced_table[] = {
     {TermKind::weekday,
-     "a day follows \"see again\" or, with \"off\", a wrap or block put on today"},
-    {TermKind::days_word, "a time follows \"see again\", or \"off\" behind a wrap or block"},
-    {TermKind::time_in, "a time follows \"see again\", or \"off\" behind a wrap or block"},
-    {TermKind::zone_word, "say the zone with its number, as z4"},
+     "a day follows \"{see again}\" or, with \"{off}\", a wrap or block put on today"},
+    {TermKind::days_word, "a time follows \"{see again}\", or \"{off}\" behind a wrap or block"},
+    {TermKind::time_in, "a time follows \"{see again}\", or \"{off}\" behind a wrap or block"},
+    {TermKind::zone_word, "say the zone with its number, as {z4}"},
     {TermKind::doubt, "a question mark stands behind the number of a cow"},
-    {TermKind::measure_tail, "a length comes first, such as 78 mm"},
+    {TermKind::measure_tail, "a length comes first, such as {78 mm}"},
     {TermKind::ditto, "say what was found; nothing is taken over from the cow before"},
-    {TermKind::not_that, "say what is right: \"no, inside\", \"no, right hind\", \"no, 421\""},
-    {TermKind::news, "news comes behind the number of a cow: 77 gone"},
+    {TermKind::not_that,
+     "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},
+    {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
 };
 
 std::string remedy_for(TermKind kind) {
@@ -114,7 +116,7 @@ class Parser {
         spot_before_(spot_) {}
 
   Reading read() {
-    if (const auto number = announced_number(tokens_, text_)) {
+    if (const auto number = announced_number(tokens_, text_, language_)) {
       refuse_line(*number);
       return finished();
     }
@@ -269,7 +271,7 @@ class Parser {
     add_fault({"call-not-understood",
                "the number " + std::string(term.said) +
                    " stands alone; a bare number is a cow, and only at the start of a line",
-               "say a place as z4, a time as 28d or 4 weeks, a length as 78 mm"},
+               "say a place as {z4}, a time as {28d} or {4 weeks}, a length as {78 mm}"},
               term);
   }
 
@@ -319,7 +321,7 @@ class Parser {
     ++whole.token_count;
     add_fault({"call-not-understood",
                quoted(whole) + " is neither the number of a cow nor a number with its unit",
-               "a cow is digits only; units are d, weeks, mm, cm"},
+               "a cow is digits only; units are {d, weeks, mm, cm}"},
               whole);
   }
 
@@ -351,11 +353,11 @@ class Parser {
   [[nodiscard]] Fault fault_of(const Refusal& refusal, const Term& at) const {
     Fault fault;
     fault.slug = refusal.slug;
-    fault.message = refusal.message;
+    fault.message = with_quoted_words(refusal.message, language_);
     fault.token = std::string(said_by(at));
     fault.line = context_.line_number;
     fault.column = column_at(text_, tokens_[at.first_token].offset);
-    fault.remedy = refusal.remedy;
+    fault.remedy = with_quoted_words(refusal.remedy, language_);
     return fault;
   }
 

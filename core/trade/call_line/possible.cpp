@@ -54,7 +54,7 @@ Why why_not_place(const Finding& finding) {
   }
   if (!is_of_a_claw(finding.lesion) && place.needs_claw) {
     return named(finding.lesion) + " is in the skin, it cannot lie in the horn (" +
-           std::string(place.said) + "); say " + listed(lesion.usual_places);
+           std::string(place.said) + "); say {" + listed(lesion.usual_places) + "}";
   }
   const bool is_usual = std::find(lesion.usual_places.begin(), lesion.usual_places.end(),
                                   finding.place) != lesion.usual_places.end();

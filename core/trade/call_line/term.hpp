@@ -122,7 +122,8 @@ struct Term {
 /// The feet of a `foot` or `feet` term.
 FootSet feet_in(const Term& term);
 
-/// What is told to people when this kind was expected ("a lesion"); "" for kinds not worth telling.
+/// What is told to people when this kind was expected ("a lesion"), call words in
+/// braces; "" for kinds not worth telling.
 std::string_view expected_name(TermKind kind);
 
 }  // namespace evenclaw

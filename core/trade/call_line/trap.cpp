@@ -1,30 +1,26 @@
 #include "core/trade/call_line/trap.hpp"
 
-#include <algorithm>
-#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-// What is said behind "spray" of how it was done, and to what.
-constexpr std::string_view no_names[] = {
-    "twice",  "once",  "thrice",     "well",       "lightly",  "heavily", "properly", "thoroughly",
-    "more",   "some",  "too",        "also",       "just",     "now",     "then",     "here",
-    "there",  "it",    "her",        "them",       "this",     "that",    "these",    "those",
-    "each",   "every", "everything", "everywhere", "lots",     "plenty",  "only",     "please",
-    "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
-
 // The words of the tokens as said.
 std::string_view said_in(const NextStep& next, std::size_t first, std::size_t end) {
   const Token& last = next.tokens[end - 1];
   const std::size_t begin = next.tokens[first].offset;
   return next.text.substr(begin, last.offset + last.length - begin);
+}
+
+// " and ", " with ".
+std::string joined_by(const Language& language, TermKind kind) {
+  return ' ' + std::string(language.say(kind)) + ' ';
 }
 
 bool is_word_of(std::string_view word, const Language& language) {
@@ -43,10 +39,12 @@ std::optional<PlacedFault> lame_behind_its_leg(const NextStep& next, const Langu
   std::string feet;
   for (const Foot foot : all_feet) {
     if (!named->feet.has(foot)) continue;
-    feet += (feet.empty() ? "" : " and ") + std::string(language.say(TermKind::foot, foot));
+    if (!feet.empty()) feet += joined_by(language, TermKind::conjunction);
+    feet += language.say(TermKind::foot, foot);
   }
-  Refusal refusal = not_understood("the leg is said before \"" + std::string(next.term.said) + "\"",
-                                   "say: lame " + feet);
+  Refusal refusal =
+      not_understood("the leg is said before \"" + std::string(next.term.said) + "\"",
+                     "say: " + std::string(language.say(TermKind::lame)) + ' ' + feet);
   return PlacedFault{std::move(refusal), next.term};
 }
 
@@ -55,15 +53,13 @@ std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Lang
     return std::nullopt;
   }
   const std::string& word = next.tokens[next.term.first_token].folded;
-  const bool is_no_name =
-      std::find(std::begin(no_names), std::end(no_names), word) != std::end(no_names);
-  if (!is_no_name && !is_word_of(word, language)) return std::nullopt;
+  if (!language.tells_how_done(word) && !is_word_of(word, language)) return std::nullopt;
   const std::size_t at = next.term.first_token;
   const std::string act(said_in(next, at - 1, at));
   const std::string said(next.term.said);
   return PlacedFault{not_understood("\"" + said + "\" is not taken for the name of a product",
                                     "leave it out; if it is the name, put it in quotes or say: " +
-                                        act + " with " + said),
+                                        act + joined_by(language, TermKind::with) + said),
                      next.term};
 }
 
@@ -121,28 +117,26 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
   return std::nullopt;
 }
 
-std::size_t announced_tokens(std::span<const Token> tokens) {
-  constexpr std::string_view leads[] = {"no", "nr", "num", "number"};
+std::size_t announced_tokens(std::span<const Token> tokens, const Language& language) {
   if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return 0;
-  const bool leads_on =
-      std::find(std::begin(leads), std::end(leads), tokens[0].folded) != std::end(leads);
   const bool has_point = tokens[1].kind == TokenKind::strong;
   const std::size_t number = has_point ? 2 : 1;
-  const bool is_announced =
-      leads_on && number < tokens.size() && tokens[number].kind == TokenKind::number;
+  const bool is_announced = language.leads_a_number(tokens[0].folded) && number < tokens.size() &&
+                            tokens[number].kind == TokenKind::number;
   return is_announced ? number + 1 : 0;
 }
 
-std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text) {
+std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text,
+                                            const Language& language) {
   Term term;
-  term.token_count = announced_tokens(tokens);
+  term.token_count = announced_tokens(tokens, language);
   if (term.token_count == 0) return std::nullopt;
   const Token& number = tokens[term.token_count - 1];
   const std::string digits(text.substr(number.offset, number.length));
   return PlacedFault{
-      not_understood(
-          "is " + digits + " the next cow, or the right number of the one before?",
-          "say " + digits + " for the next cow; or \"no, " + digits + "\" to mend her number"),
+      not_understood("is " + digits + " the next cow, or the right number of the one before?",
+                     "say " + digits + " for the next cow; or \"" +
+                         offered_correction(digits, language) + "\" to mend her number"),
       term};
 }
 

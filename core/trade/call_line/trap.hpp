@@ -30,10 +30,11 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
 
 /// How many tokens a line begins with that say "no 413", "nr. 413": a correction or the next cow?
 /// 0 for any other line.
-std::size_t announced_tokens(std::span<const Token> tokens);
+std::size_t announced_tokens(std::span<const Token> tokens, const Language& language);
 
 /// The fault of such a line.
-std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text);
+std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text,
+                                            const Language& language);
 
 /// Whether letters that mean nothing stand right behind the digits: "4l3", "41O".
 bool is_part_of_a_word(std::span<const Token> tokens, std::size_t number, const Language& language);

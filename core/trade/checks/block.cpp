@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -41,12 +42,13 @@ std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
   return claws;
 }
 
-void with_go_ahead(Warning& warning, std::vector<std::string> others) {
+void with_go_ahead(Warning& warning, std::vector<std::string> others, const Language& language) {
   warning.answers = std::move(others);
-  warning.answers.emplace_back("go ahead");
+  warning.answers.push_back(offered_go_ahead(language));
 }
 
-Firing on_painful(const Turn& turn, const FootCall& call, const Action& action, Claw claw) {
+Firing on_painful(const Situation& situation, const FootCall& call, const Action& action,
+                  Claw claw) {
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.claw = claw;
@@ -56,19 +58,20 @@ Firing on_painful(const Turn& turn, const FootCall& call, const Action& action, 
                            spoken_name(*painful_finding(call, claw)) + " (" + where + ").";
   if (painful_finding(call, partner(claw)) != nullptr) {
     firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
-    with_go_ahead(firing.warning, {});
+    with_go_ahead(firing.warning, {}, situation.language);
     return firing;
   }
   const std::string good(spoken(partner(claw)));
   firing.warning.words = what + ' ' + sentence(good) + " meant?";
-  with_go_ahead(firing.warning, claw_correction(turn, call, action, partner(claw)));
+  with_go_ahead(firing.warning, claw_correction(situation, call, action, partner(claw)),
+                situation.language);
   return firing;
 }
 
 void add_painful(std::vector<Firing>& firings, const Situation& situation, const FootCall& call,
                  const Action& action) {
   for (const Claw claw : painful_claws_under(situation.past.rows, call, action)) {
-    firings.push_back(on_painful(situation.turn, call, action, claw));
+    firings.push_back(on_painful(situation, call, action, claw));
   }
 }
 
@@ -94,12 +97,12 @@ std::string both_blocked_words(const Rows& past, const FootCall& call) {
   return foot + ": a block on both claws. A block rests one claw only.";
 }
 
-std::vector<std::string> old_block_answers(const Rows& past, const FootCall& call) {
+std::vector<std::string> old_block_answers(const Rows& past, const FootCall& call,
+                                           const Language& language) {
   for (const Claw claw : single_claws) {
     if (!blocked_since(past, call.foot, claw)) continue;
-    const std::string foot(word_of(call.foot));
-    const std::string side(spoken(claw));
-    return {foot + " block taken off " + side, foot + " block came off " + side};
+    return {offered_act(call.foot, ActionKind::block_off, claw, language),
+            offered_act(call.foot, ActionKind::block_came_off, claw, language)};
   }
   return {};
 }
@@ -130,40 +133,14 @@ Claw likely_side(const FootCall& call) {
   return outside != nullptr ? Claw::inside : Claw::outside;
 }
 
-/// The act as it is said on the call line.
-std::string_view said_as(FixtureStep step, ActionKind kind) {
-  switch (step) {
-    case FixtureStep::put_on:
-      return "block on";
-    case FixtureStep::stacked:
-      return "block stacked";
-    case FixtureStep::renewed:
-      return kind == ActionKind::block_again ? "blocked again" : "block refitted";
-    case FixtureStep::taken_off:
-      return "block taken off";
-    case FixtureStep::came_off:
-      return "block came off";
-    case FixtureStep::left_on:
-      return "block still on";
-    case FixtureStep::not_known:
-      return "block don't know";
-  }
-  return {};
-}
-
 /// Said again with the side, an act is completed and not doubled.
-std::string with_side(const FootCall& call, const Action& action, Claw claw) {
-  return std::string(word_of(call.foot)) + ' ' +
-         std::string(said_as(*block_step(action), action.kind)) + ' ' + std::string(spoken(claw));
-}
-
-Firing side_asked(const FootCall& call, const Action& action) {
+Firing side_asked(const FootCall& call, const Action& action, const Language& language) {
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.claw = Claw::not_called;
   firing.causes = {{call.foot, About::block}};
   std::string words = sentence(std::string(spoken(call.foot))) + ": " +
-                      std::string(said_as(*block_step(action), action.kind)) + ", which claw?";
+                      offered_act({}, action.kind, Claw::none, language) + ", which claw?";
   const Claw likely = likely_side(call);
   if (is_called(likely)) {
     const Claw sick = partner(likely);
@@ -173,7 +150,9 @@ Firing side_asked(const FootCall& call, const Action& action) {
   firing.warning.words = std::move(words);
   const Claw first = is_called(likely) ? likely : Claw::inside;
   with_go_ahead(firing.warning,
-                {with_side(call, action, first), with_side(call, action, partner(first))});
+                {offered_act(call.foot, action.kind, first, language),
+                 offered_act(call.foot, action.kind, partner(first), language)},
+                language);
   return firing;
 }
 
@@ -197,7 +176,8 @@ std::vector<Firing> both_claws_blocked(const Situation& situation) {
     firing.warning.foot = call.foot;
     firing.warning.claw = Claw::both;
     firing.warning.words = both_blocked_words(past, call);
-    with_go_ahead(firing.warning, old_block_answers(past, call));
+    with_go_ahead(firing.warning, old_block_answers(past, call, situation.language),
+                  situation.language);
     firing.causes = {{call.foot, About::block}};
     firings.push_back(std::move(firing));
   }
@@ -209,7 +189,7 @@ std::vector<Firing> block_side_not_called(const Situation& situation) {
   for (const FootCall& call : situation.turn.feet) {
     for (const Action& action : call.actions) {
       if (!lacks_side(situation.past.rows, call, action)) continue;
-      firings.push_back(side_asked(call, action));
+      firings.push_back(side_asked(call, action, situation.language));
     }
   }
   return firings;

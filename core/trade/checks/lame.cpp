@@ -1,7 +1,9 @@
 // A cow that came lame must not leave with nothing found on the lame leg and nobody having looked
 // higher.
 #include <algorithm>
+#include <optional>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -31,11 +33,15 @@ bool only_named(const FootCall& call) {
          call.trimmed == Trimmed::not_called;
 }
 
-Firing lame_on(Foot foot, std::string_view what) {
+std::vector<std::string> vet_or_go_ahead(std::optional<Foot> foot, const Language& language) {
+  return {offered_act(foot, ActionKind::vet, Claw::none, language), offered_go_ahead(language)};
+}
+
+Firing lame_on(Foot foot, std::string_view what, const Language& language) {
   Firing firing;
   firing.warning.foot = foot;
   firing.warning.words = "Came lame " + std::string(spoken(foot)) + std::string(what);
-  firing.warning.answers = {std::string(word_of(foot)) + " vet", "go ahead"};
+  firing.warning.answers = vet_or_go_ahead(foot, language);
   firing.causes = {{foot, About::finding}};
   return firing;
 }
@@ -54,10 +60,10 @@ bool feet_only_named(const Turn& turn) {
   return !turn.feet.empty() && std::all_of(turn.feet.begin(), turn.feet.end(), only_named);
 }
 
-Firing lame_leg_unknown() {
+Firing lame_leg_unknown(const Language& language) {
   Firing firing;
   firing.warning.words = "Came lame, nothing found: look at all four, look higher, or vet.";
-  firing.warning.answers = {"vet", "go ahead"};
+  firing.warning.answers = vet_or_go_ahead(std::nullopt, language);
   for (const Foot foot : all_feet) firing.causes.push_back({foot, About::finding});
   return firing;
 }
@@ -79,16 +85,18 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
     const FootCall* call = find_foot(turn, foot);
     if (!turn.lame.has(foot) || (call != nullptr && has_vet(call->actions))) continue;
     if (nothing_found_on(turn, foot)) {
-      firings.push_back(lame_on(foot, ", nothing found: look again, look higher, or vet."));
+      firings.push_back(
+          lame_on(foot, ", nothing found: look again, look higher, or vet.", situation.language));
     } else if (let_out && not_looked_at(turn, foot)) {
-      firings.push_back(lame_on(foot, ", and that foot was not lifted: lift it, or vet."));
+      firings.push_back(
+          lame_on(foot, ", and that foot was not lifted: lift it, or vet.", situation.language));
     }
   }
   const bool leg_unknown = came_for(turn, Reason::lame) && turn.lame.empty();
   const bool none_found =
       (some_foot_found_fine(turn) || feet_only_named(turn)) && !something_was_found(turn);
   if (leg_unknown && let_out && none_found && !vet_called(turn)) {
-    firings.push_back(lame_leg_unknown());
+    firings.push_back(lame_leg_unknown(situation.language));
   }
   return firings;
 }

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/lesion.hpp"
-#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -54,29 +54,29 @@ std::string spoken_name(const Finding& finding) {
   return std::string(facts_of(finding.lesion).name);
 }
 
-std::vector<std::string> foot_correction(const Turn& turn, Foot said, Foot meant) {
-  if (!is_foot_said_last(turn, said)) return {};
-  return {"no, " + std::string(spoken(meant))};
+std::vector<std::string> foot_correction(const Situation& situation, Foot said, Foot meant) {
+  if (!is_foot_said_last(situation.turn, said)) return {};
+  return {offered_correction(meant, situation.language)};
 }
 
-std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call, const Action& said,
-                                         Claw meant) {
+std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
+                                         const Action& said, Claw meant) {
   const auto last = std::find_if(call.actions.rbegin(), call.actions.rend(),
                                  [](const Action& action) { return has_claw(action.claw); });
   const bool is_last = last != call.actions.rend() && *last == said && call.measures.empty();
-  if (!is_last || !is_foot_said_last(turn, call.foot)) return {};
-  return {"no, " + std::string(spoken(meant))};
+  if (!is_last || !is_foot_said_last(situation.turn, call.foot)) return {};
+  return {offered_correction(meant, situation.language)};
 }
 
-std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call,
+std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
                                          const Finding& said, Claw meant) {
   const bool act_has_claw = std::any_of(call.actions.begin(), call.actions.end(),
                                         [](const Action& action) { return has_claw(action.claw); });
   const auto last = std::find_if(call.findings.rbegin(), call.findings.rend(),
                                  [](const Finding& finding) { return has_claw(finding.claw); });
   const bool is_last = last != call.findings.rend() && *last == said && call.measures.empty();
-  if (!is_last || act_has_claw || !is_foot_said_last(turn, call.foot)) return {};
-  return {"no, " + std::string(spoken(meant))};
+  if (!is_last || act_has_claw || !is_foot_said_last(situation.turn, call.foot)) return {};
+  return {offered_correction(meant, situation.language)};
 }
 
 }  // namespace evenclaw

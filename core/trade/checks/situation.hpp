@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/check.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -14,6 +15,7 @@ struct Situation {
   const CowPast& past;
   Day today;
   bool finished;
+  const Language& language;  // in which answers are offered
 };
 
 /// What of a foot a warning is about. Warnings of different rules that share one have one cause.
@@ -53,10 +55,10 @@ std::string spoken_name(const Finding& finding);
 
 /// Answers that put right by word of mouth what was said last; empty when something else was said
 /// since, which they would change instead.
-std::vector<std::string> foot_correction(const Turn& turn, Foot said, Foot meant);
-std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call, const Action& said,
-                                         Claw meant);
-std::vector<std::string> claw_correction(const Turn& turn, const FootCall& call,
+std::vector<std::string> foot_correction(const Situation& situation, Foot said, Foot meant);
+std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
+                                         const Action& said, Claw meant);
+std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
                                          const Finding& said, Claw meant);
 
 }  // namespace evenclaw

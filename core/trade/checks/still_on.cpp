@@ -1,6 +1,7 @@
 // A wrap or block from last time that nobody mentioned: forgotten, it cuts in or tips the claw.
 #include <algorithm>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -27,12 +28,16 @@ bool is_mentioned(const Situation& situation, Foot foot, Fixture fixture) {
          spoken_of_this_visit(situation.past, foot, fixture);
 }
 
-std::vector<std::string> still_on_answers(const OnFootRow& row, bool name_claw) {
-  const std::string start =
-      std::string(word_of(row.foot)) + ' ' + std::string(name_of(row.fixture)) + ' ';
-  const std::string side = name_claw ? ' ' + std::string(spoken(row.claw)) : std::string();
-  return {start + "still on" + side, start + "came off" + side, start + "taken off" + side,
-          start + "don't know" + side};
+std::vector<std::string> still_on_answers(const OnFootRow& row, bool name_claw,
+                                          const Language& language) {
+  using A = ActionKind;
+  constexpr A of_wrap[] = {A::wrap_still_on, A::wrap_came_off, A::wrap_off, A::wrap_unknown};
+  constexpr A of_block[] = {A::block_still_on, A::block_came_off, A::block_off, A::block_unknown};
+  std::vector<std::string> answers;
+  for (const A act : row.fixture == Fixture::wrap ? of_wrap : of_block) {
+    answers.push_back(offered_act(row.foot, act, name_claw ? row.claw : Claw::none, language));
+  }
+  return answers;
 }
 
 Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situation) {
@@ -46,7 +51,7 @@ Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situat
       " since " + spoken(row.since) + " (" + std::to_string(situation.today - row.since) + " d)";
   firing.warning.words =
       is_over ? sentence(what) + ": still on?" : "Not finished; was the " + what + " seen?";
-  firing.warning.answers = still_on_answers(row, name_claw);
+  firing.warning.answers = still_on_answers(row, name_claw, situation.language);
   firing.causes = {{row.foot, about(row.fixture)}};
   return firing;
 }

@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/spoken.hpp"
@@ -82,8 +83,8 @@ Firing other_foot_meant(const Situation& situation, Foot said, std::string what,
   Firing firing;
   firing.warning.foot = said;
   firing.warning.words = std::move(what) + ". " + sentence(std::string(spoken(other))) + " meant?";
-  firing.warning.answers = foot_correction(situation.turn, said, other);
-  firing.warning.answers.emplace_back("go ahead");
+  firing.warning.answers = foot_correction(situation, said, other);
+  firing.warning.answers.push_back(offered_go_ahead(situation.language));
   firing.causes = {{said, about}, {other, about}};
   return firing;
 }
@@ -97,8 +98,8 @@ Firing other_claw_meant(const Situation& situation, const FootCall& call, const 
   firing.warning.foot = call.foot;
   firing.warning.claw = said.claw;
   firing.warning.words = std::move(what) + ". " + sentence(std::string(spoken(meant))) + " meant?";
-  firing.warning.answers = claw_correction(situation.turn, call, said, meant);
-  firing.warning.answers.emplace_back("go ahead");
+  firing.warning.answers = claw_correction(situation, call, said, meant);
+  firing.warning.answers.push_back(offered_go_ahead(situation.language));
   // A finding called on the wrong claw is what makes the block look wrong, too.
   firing.causes = {{call.foot, About::finding}, {call.foot, About::block}};
   return firing;

@@ -2,6 +2,7 @@
 #include <string>
 #include <utility>
 
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -24,19 +25,23 @@ bool differ_in_degree(const Finding& a, const Finding& b) {
   return both && a.degree != b.degree;
 }
 
-/// Stage or degree as it is said on the call line.
 std::string way_of(const Finding& finding, bool in_stage) {
   return std::string(in_stage ? word_of(finding.stage) : word_of(finding.degree));
 }
 
-std::string taking_back(const FootCall& call, const Finding& finding, bool in_stage) {
-  std::string words = std::string(word_of(call.foot)) + " no, no ";
-  const std::string_view claw = spoken(finding.claw);
-  if (finding.claw != Claw::both && !claw.empty()) words += std::string(claw) + ' ';
-  return words + std::string(word_of(finding.lesion)) + ' ' + way_of(finding, in_stage);
+/// The place is the same in both, and what differs is enough to tell them apart.
+std::string taking_back(const FootCall& call, const Finding& finding, bool in_stage,
+                        const Language& language) {
+  Finding wrong;
+  wrong.lesion = finding.lesion;
+  if (finding.claw != Claw::both) wrong.claw = finding.claw;
+  if (in_stage) wrong.stage = finding.stage;
+  if (!in_stage) wrong.degree = finding.degree;
+  return offered_taking_back(call.foot, wrong, language);
 }
 
-Firing asked(const FootCall& call, const Finding& first, const Finding& second) {
+Firing asked(const FootCall& call, const Finding& first, const Finding& second,
+             const Language& language) {
   const bool in_stage = differ_in_stage(first, second);
   Firing firing;
   firing.warning.foot = call.foot;
@@ -44,8 +49,9 @@ Firing asked(const FootCall& call, const Finding& first, const Finding& second) 
   firing.warning.words = sentence(std::string(spoken(call.foot))) + ", " + spoken_name(second) +
                          ": " + way_of(first, in_stage) + " and " + way_of(second, in_stage) +
                          " at one place. Which holds?";
-  firing.warning.answers = {taking_back(call, first, in_stage), taking_back(call, second, in_stage),
-                            "go ahead"};
+  firing.warning.answers = {taking_back(call, first, in_stage, language),
+                            taking_back(call, second, in_stage, language),
+                            offered_go_ahead(language)};
   firing.causes = {{call.foot, About::finding}};
   return firing;
 }
@@ -55,10 +61,12 @@ bool contradict(const Finding& a, const Finding& b) {
   return a.lesion != Lesion::other && same_spot(a, b) && differ;
 }
 
-void add_contradictions(std::vector<Firing>& firings, const FootCall& call) {
+void add_contradictions(std::vector<Firing>& firings, const FootCall& call,
+                        const Language& language) {
   for (auto second = call.findings.begin(); second != call.findings.end(); ++second) {
     for (auto first = call.findings.begin(); first != second; ++first) {
-      if (contradict(*first, *second)) firings.push_back(asked(call, *first, *second));
+      if (!contradict(*first, *second)) continue;
+      firings.push_back(asked(call, *first, *second, language));
     }
   }
 }
@@ -67,7 +75,9 @@ void add_contradictions(std::vector<Firing>& firings, const FootCall& call) {
 
 std::vector<Firing> called_in_two_ways(const Situation& situation) {
   std::vector<Firing> firings;
-  for (const FootCall& call : situation.turn.feet) add_contradictions(firings, call);
+  for (const FootCall& call : situation.turn.feet) {
+    add_contradictions(firings, call, situation.language);
+  }
   return firings;
 }
 

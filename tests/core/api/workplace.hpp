@@ -87,7 +87,7 @@ class Workplace {
     Recording recording = record(visit);
     (void)recording.say_all(lines).value();
     (void)recording.end_of_visit().value();
-    return end_visit(ports(), visit).value();
+    return end_visit(ports(), visit, english()).value();
   }
 
   MemoryStore store;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.hpp"
+#include "tests/core/trade/call_line/enciphered.hpp"
 #include "tests/core/trade/told_lines.hpp"
 
 using namespace evenclaw;
@@ -76,6 +77,27 @@ TEST_CASE("every answer offered is a call line, and but for go ahead it settles 
         call_out(answered.draft, answer, day.today);
         CHECK(holds(answered.warnings(), warning) == (answer == "go ahead"));
       }
+    }
+  }
+}
+
+TEST_CASE("in whatever language a day is called, in that language answers are offered") {
+  for (const std::string_view text : firing_days) {
+    CAPTURE(text);
+    const ToldDay day = told_day(enciphered::said(text), enciphered::language());
+    std::vector<Warning> warnings = day.warnings();
+    for (Warning& warning : warnings) {
+      for (std::string& answer : warning.answers) {
+        ToldDay answered = day;
+        call_out(answered.draft, answer, day.today, enciphered::language());
+        answer = enciphered::in_english(answer);
+        CHECK(holds(answered.warnings(), warning) == (answer == "go ahead"));
+      }
+    }
+    const std::vector<Warning> in_english = told_day(text).warnings();
+    CHECK(rules_in(warnings) == rules_in(in_english));
+    for (std::size_t i = 0; i < std::min(warnings.size(), in_english.size()); ++i) {
+      CHECK(warnings[i].answers == in_english[i].answers);
     }
   }
 }

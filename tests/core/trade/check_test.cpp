@@ -96,7 +96,7 @@ TEST_CASE("a cow with nothing found, not lame and without a past is never warned
     CAPTURE(seed);
     RandomStream random(seed, 1);
     const Turn turn = any_ordinary_turn(random);
-    CHECK(check_turn(turn, {}, today, random.chance(0.5)).empty());
+    CHECK(check_turn(turn, {}, today, random.chance(0.5), english()).empty());
   }
 }
 
@@ -106,7 +106,8 @@ TEST_CASE("whatever is said, one rule warns once of a claw") {
     RandomStream random(seed, 2);
     const Past past = any_past(random);
     std::set<std::tuple<std::string, int, Claw>> seen;
-    for (const Warning& warning : check_turn(any_turn(random), past.known, today, true)) {
+    for (const Warning& warning :
+         check_turn(any_turn(random), past.known, today, true, english())) {
       const int where = warning.foot ? static_cast<int>(*warning.foot) : -1;
       CHECK(seen.emplace(warning.rule, where, warning.claw).second);
     }
@@ -119,7 +120,8 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
     CAPTURE(seed);
     RandomStream random(seed, 3);
     const Past past = any_past(random);
-    for (const Warning& warning : check_turn(any_turn(random), past.known, today, true)) {
+    for (const Warning& warning :
+         check_turn(any_turn(random), past.known, today, true, english())) {
       CAPTURE(warning.words);
       const auto rules = all_checks();
       const auto rule = std::find_if(rules.begin(), rules.end(), [&](const CheckRule& row) {

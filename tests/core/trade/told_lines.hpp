@@ -27,12 +27,13 @@ inline std::vector<std::string> split(std::string_view text, std::string_view at
 }
 
 /// Adds what a line says; the line must be understood. "go ahead" and the like change nothing.
-inline void call_out(TurnDraft& draft, const std::string& line, Day day) {
+inline void call_out(TurnDraft& draft, const std::string& line, Day day,
+                     const Language& language = english()) {
   CAPTURE(line);
   LineContext context;
   context.visit_day = day;
   context.cow_open = !draft.turn.cow.number.empty();
-  const Result<Line> read = read_line(line, context, english());
+  const Result<Line> read = read_line(line, context, language);
   REQUIRE(read.ok());
   for (const Clause& clause : read->clauses) {
     if (const auto* named = std::get_if<CowNamed>(&clause)) draft.turn.cow = named->cow;
@@ -49,21 +50,23 @@ struct ToldDay {
   Past past;
   TurnDraft draft;
   Day today = first_of_november;
+  const Language* language = &english();
 
   [[nodiscard]] std::vector<Warning> warnings() const {
-    return check_turn(settled(draft.turn, four_feet), past.known, today, true);
+    return check_turn(settled(draft.turn, four_feet), past.known, today, true, *language);
   }
 };
 
-inline ToldDay told_day(std::string_view text) {
+inline ToldDay told_day(std::string_view text, const Language& language = english()) {
   ToldDay day;
+  day.language = &language;
   const std::vector<std::string> visits = split(text, "\n---\n");
   const int earlier = static_cast<int>(visits.size()) - 1;
   for (int i = 0; i <= earlier; ++i) {
     const Day when = day.today - 21 * (earlier - i);
     day.draft = {};
     for (const std::string& line : split(visits[static_cast<std::size_t>(i)], "\n")) {
-      call_out(day.draft, line, when);
+      call_out(day.draft, line, when, language);
     }
     if (i < earlier) day.past.then(settled(day.draft.turn, four_feet), when);
   }

@@ -226,7 +226,7 @@ class Past {
 inline std::vector<std::string> fired(const Turn& turn, const CowPast& past, Day today,
                                       bool finished = true) {
   std::vector<std::string> names;
-  for (const Warning& warning : check_turn(turn, past, today, finished)) {
+  for (const Warning& warning : check_turn(turn, past, today, finished, english())) {
     std::string name = std::string(word_of(warning.rank)) + ' ' + warning.rule;
     if (warning.foot) name += ' ' + std::string(word_of(*warning.foot));
     names.push_back(name);

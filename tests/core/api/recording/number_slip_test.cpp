@@ -43,23 +43,23 @@ TEST_CASE("a slip is one digit, or two neighbours swapped") {
 
 TEST_CASE("a block renewed on a cow who is new here is a near cow's who has one on that foot") {
   const Turn turn = turn_321(Reason::not_called, ActionKind::block_again);
-  const auto asked = known_cow_meant(turn, {with_block("231", Foot::rh)});
+  const auto asked = known_cow_meant(turn, {with_block("231", Foot::rh)}, english());
   REQUIRE(asked);
   CHECK(asked->words == "321 is new here; 231 has a block on right hind. 231 meant?");
   CHECK(asked->answers.front() == "no, 231");
-  CHECK_FALSE(known_cow_meant(turn, {with_block("231", Foot::lh)}));
-  CHECK_FALSE(known_cow_meant(turn, {}));
+  CHECK_FALSE(known_cow_meant(turn, {with_block("231", Foot::lh)}, english()));
+  CHECK_FALSE(known_cow_meant(turn, {}, english()));
 }
 
 TEST_CASE("a recheck of a cow who is new here is asked about when a near cow has something open") {
   const Turn turn = turn_321(Reason::recheck, ActionKind::spray);
-  CHECK(known_cow_meant(turn, {with_block("231", Foot::lh)}));
+  CHECK(known_cow_meant(turn, {with_block("231", Foot::lh)}, english()));
   NearCow nothing_open;
   nothing_open.number = "231";
-  CHECK_FALSE(known_cow_meant(turn, {nothing_open}));
+  CHECK_FALSE(known_cow_meant(turn, {nothing_open}, english()));
 }
 
 TEST_CASE("ordinary work on a new cow asks nothing") {
   CHECK_FALSE(known_cow_meant(turn_321(Reason::routine, ActionKind::block_on),
-                              {with_block("231", Foot::rh)}));
+                              {with_block("231", Foot::rh)}, english()));
 }

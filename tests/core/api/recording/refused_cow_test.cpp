@@ -33,7 +33,7 @@ TEST_CASE("a refused line that goes on as a turn names its cow") {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
     CHECK(refused.likely == CowLikely::surely);
-    CHECK(said_as(refused.cow) == row.cow);
+    CHECK(recorded_as(refused.cow) == row.cow);
   }
 }
 
@@ -54,7 +54,7 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
     CHECK(refused.likely == CowLikely::perhaps);
-    CHECK(said_as(refused.cow) == row.cow);
+    CHECK(recorded_as(refused.cow) == row.cow);
   }
 }
 
@@ -72,8 +72,8 @@ TEST_CASE("a number with letters in it names a cow without a number who looks as
 }
 
 TEST_CASE("the second number is not taken from one with letters in it") {
-  CHECK(said_as(named_in("412 or 4l3 lame LH").cow) == "412");
-  CHECK(said_as(named_in("412LH outsde SU").cow) == "412");
+  CHECK(recorded_as(named_in("412 or 4l3 lame LH").cow) == "412");
+  CHECK(recorded_as(named_in("412LH outsde SU").cow) == "412");
 }
 
 TEST_CASE("slips of feet, corrections, lists, news and measures name no cow") {

@@ -37,8 +37,12 @@ constexpr Phrase moonish_phrases[] = {
     says("for", K::news, News::gone),
 };
 
+constexpr std::string_view moonish_how_done[] = {"duoble"};
+constexpr std::string_view moonish_number_leads[] = {"numer"};
+
 const Language& moonish() {
-  static const Language language("moonish", moonish_phrases);
+  static const Language language("moonish", moonish_phrases,
+                                 {moonish_how_done, moonish_number_leads});
   return language;
 }
 
@@ -106,6 +110,32 @@ TEST_CASE("a second language needs no code: news, faults and offers come in its 
   const auto offered = what_may_follow("412 bim ola krik", saying::in_crush(false), moonish());
   REQUIRE_FALSE(offered.empty());
   CHECK(offered.front().words == "lun");
+}
+
+TEST_CASE("a second language needs no code: it has its own words beside") {
+  CHECK(moonish().tells_how_done("duoble"));
+  CHECK_FALSE(moonish().tells_how_done("twice"));
+  CHECK(english().tells_how_done("twice"));
+  CHECK(moonish().leads_a_number("numer"));
+  CHECK_FALSE(moonish().leads_a_number("nr"));
+  CHECK(english().leads_a_number("nr"));
+}
+
+TEST_CASE("numbers are joined by a comma, a sign or the language's own word") {
+  CHECK(english().joining_tokens(tokens_of("412, 513"), 1) == 1);
+  CHECK(english().joining_tokens(tokens_of("412 & 513"), 1) == 1);
+  CHECK(english().joining_tokens(tokens_of("412 and 513"), 1) == 1);
+  CHECK(english().joining_tokens(tokens_of("412 kaj 513"), 1) == 0);
+  CHECK(moonish().joining_tokens(tokens_of("412 kaj 513"), 1) == 1);
+  CHECK(english().joining_tokens(tokens_of("412 513"), 1) == 0);
+  CHECK(english().joining_tokens(tokens_of("412"), 1) == 0);
+}
+
+TEST_CASE("what a phrase of another language means is said in one's own words, all or one") {
+  CHECK(english().say_as(says("wik", K::wrap_act, ActionKind::wrap_off)) == "wrap taken off");
+  CHECK(english().say_as(says_of_all("wik", K::wrap_act, ActionKind::wrap_off)) ==
+        "wraps taken off");
+  CHECK(moonish().say_as(says("LF", K::foot, Foot::lf)).empty());
 }
 
 TEST_CASE("words of one language mean nothing in another") {

@@ -66,7 +66,7 @@ TEST_CASE("a lesion whose claw was not called is not guessed to lie under the bl
 
 TEST_CASE("the words name lesion and claw, and the answer the good claw") {
   const std::vector<Warning> warnings =
-      check_turn(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false);
+      check_turn(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].claw == Claw::outside);
   CHECK(warnings[0].words ==
@@ -77,7 +77,7 @@ TEST_CASE("the words name lesion and claw, and the answer the good claw") {
 TEST_CASE("no word of mouth is offered for a foot that was not the last one named") {
   Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
   turn.feet.push_back(foot(Foot::rh, {found(Lesion::dd)}));
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"go ahead"});
 }
@@ -86,7 +86,7 @@ TEST_CASE("feet filled by rest fine do not count as named last") {
   Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
   turn.rest_fine = true;
   turn.feet.push_back(fine(Foot::rh));
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, true);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, true, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"no, inside", "go ahead"});
 }
@@ -95,7 +95,7 @@ TEST_CASE("no word of mouth is offered when it would change another act") {
   const Turn turn = cow(
       {foot(Foot::lh, {found(Lesion::su, Claw::outside)},
             {act(ActionKind::block_on, Claw::outside), act(ActionKind::opened, Claw::outside)})});
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"go ahead"});
 }
@@ -103,7 +103,7 @@ TEST_CASE("no word of mouth is offered when it would change another act") {
 TEST_CASE("with both claws hurting there is no good claw to offer") {
   const Turn turn = cow(
       {foot(Foot::lh, {found(Lesion::su, Claw::both)}, {act(ActionKind::block_on, Claw::inside)})});
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words == "Left hind inside is blocked, but both claws hurt: no block; vet?");
 }
@@ -153,7 +153,8 @@ TEST_CASE("refitted, stacked or blocked again on the same claw replaces the old 
 
 TEST_CASE("the stop for two blocks says since when the old one is on") {
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
-  const std::vector<Warning> warnings = check_turn(turn, blocked(Claw::inside).known, today, false);
+  const std::vector<Warning> warnings =
+      check_turn(turn, blocked(Claw::inside).known, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words ==
         "Left hind: both claws blocked (inside since 2 Oct). A block rests one claw.");
@@ -168,7 +169,7 @@ TEST_CASE("a claw that hurts and a second block are one cause and give one stop"
 TEST_CASE("a block without a side is asked about at once") {
   const Turn turn = ulcer_and(act(ActionKind::block_on, Claw::not_called));
   CHECK(fired(turn, {}, today, false) == no_side);
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
   CHECK(warnings[0].words == "Left hind: block on, which claw? The sole ulcer is outside.");
   CHECK(warnings[0].answers == Names{"LH block on inside", "LH block on outside", "go ahead"});
 }

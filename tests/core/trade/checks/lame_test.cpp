@@ -48,7 +48,7 @@ TEST_CASE("a foot nobody spoke of yet is not held against them while she stands 
 TEST_CASE("let out with the lame foot never lifted is a stop") {
   const Turn turn = lame(cow({fine(Foot::rh)}), left_hind);
   CHECK(fired(turn, {}, today) == stop);
-  CHECK(check_turn(turn, {}, today, true)[0].words ==
+  CHECK(check_turn(turn, {}, today, true, english())[0].words ==
         "Came lame left hind, and that foot was not lifted: lift it, or vet.");
 }
 
@@ -92,6 +92,6 @@ TEST_CASE("lame on both hinds with nothing found gives a stop for each") {
 
 TEST_CASE("the vet is the answer offered") {
   const std::vector<Warning> warnings =
-      check_turn(lame(cow({fine(Foot::lh)}), left_hind), {}, today, false);
+      check_turn(lame(cow({fine(Foot::lh)}), left_hind), {}, today, false, english());
   CHECK(warnings[0].answers == Names{"LH vet", "go ahead"});
 }

@@ -39,6 +39,8 @@ TEST_CASE("a lesion without a code is named by the words that were said") {
 
 TEST_CASE("the foot said last can be put right by a word, an earlier one cannot") {
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::dd)}), foot(Foot::rh, {found(Lesion::dd)})});
-  CHECK(foot_correction(turn, Foot::rh, Foot::lh) == Names{"no, left hind"});
-  CHECK(foot_correction(turn, Foot::lh, Foot::rh).empty());
+  const CowPast unknown;
+  const Situation situation{turn, unknown, first_of_november, false, english()};
+  CHECK(foot_correction(situation, Foot::rh, Foot::lh) == Names{"no, LH"});
+  CHECK(foot_correction(situation, Foot::lh, Foot::rh).empty());
 }

@@ -32,11 +32,11 @@ TEST_CASE("it is asked about also when the foot was not lifted") {
 
 TEST_CASE("words and answers are ready to tap") {
   const std::vector<Warning> warnings =
-      check_turn(cow({fine(Foot::lh)}), wrapped().known, today, true);
+      check_turn(cow({fine(Foot::lh)}), wrapped().known, today, true, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words == "Wrap on left hind since 20 Oct (12 d): still on?");
-  CHECK(warnings[0].answers ==
-        Names{"LH wrap still on", "LH wrap came off", "LH wrap taken off", "LH wrap don't know"});
+  CHECK(warnings[0].answers == Names{"LH wrap still on", "LH wrap came off by itself",
+                                     "LH wrap taken off", "LH wrap don't know"});
 }
 
 TEST_CASE("whatever was said of the wrap settles it") {
@@ -70,7 +70,7 @@ TEST_CASE("a cow that was not done is not asked about, an unfinished one gently"
   turn.end = TurnEnd::not_done;
   CHECK(fired(turn, wrapped().known, today).empty());
   turn.end = TurnEnd::unfinished;
-  const std::vector<Warning> warnings = check_turn(turn, wrapped().known, today, true);
+  const std::vector<Warning> warnings = check_turn(turn, wrapped().known, today, true, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words == "Not finished; was the wrap on left hind since 20 Oct (12 d) seen?");
 }
@@ -101,7 +101,8 @@ TEST_CASE("a wrap and a block on one foot are two questions") {
 TEST_CASE("with a block on each claw the answers name the claw") {
   Past past = with_act(act(ActionKind::block_on, Claw::inside));
   past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})}), today - 10);
-  const std::vector<Warning> warnings = check_turn(cow({fine(Foot::lh)}), past.known, today, true);
+  const std::vector<Warning> warnings =
+      check_turn(cow({fine(Foot::lh)}), past.known, today, true, english());
   REQUIRE(warnings.size() == 2);
   CHECK(warnings[0].answers[0] == "LH block still on inside");
   CHECK(warnings[1].answers[0] == "LH block still on outside");

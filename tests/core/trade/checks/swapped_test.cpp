@@ -30,7 +30,7 @@ TEST_CASE("the ulcer of last time called on the other claw is asked about at onc
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({ulcer(Foot::lh, Claw::inside)});
   CHECK(fired(turn, past.known, today, false) == asked_left);
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false, english());
   CHECK(warnings[0].words == "The sole ulcer of 3 Sep was outside, left hind. Outside meant?");
   CHECK(warnings[0].answers == Names{"no, outside", "go ahead"});
 }
@@ -39,16 +39,16 @@ TEST_CASE("the ulcer of last time called on the other foot is asked about") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({ulcer(Foot::rh, Claw::outside)});
   CHECK(fired(turn, past.known, today) == asked_right);
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, true);
+  const std::vector<Warning> warnings = check_turn(turn, past.known, today, true, english());
   CHECK(warnings[0].words == "The sole ulcer of 3 Sep was on left hind. Left hind meant?");
-  CHECK(warnings[0].answers == Names{"no, left hind", "go ahead"});
+  CHECK(warnings[0].answers == Names{"no, LH", "go ahead"});
 }
 
 TEST_CASE("no word of mouth is offered that would move the block instead of the ulcer") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::inside)},
                               {act(ActionKind::block_on, Claw::outside)})});
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false);
+  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"go ahead"});
 }
@@ -127,8 +127,8 @@ TEST_CASE("a wrap told of on the wrong foot is one question, not two") {
     const Turn turn = cow({foot(Foot::rh, {}, {act(kind)})});
     CHECK(fired(turn, past.known, today) == asked_right);
   }
-  const std::vector<Warning> warnings =
-      check_turn(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), past.known, today, false);
+  const std::vector<Warning> warnings = check_turn(
+      cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), past.known, today, false, english());
   CHECK(warnings[0].words == "The wrap of 26 Oct is on left hind. Left hind meant?");
 }
 
@@ -154,7 +154,7 @@ TEST_CASE("a block told of on the wrong claw is asked about") {
   const Past past = seen(foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)}), 28);
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_off, Claw::outside)})});
   CHECK(fired(turn, past.known, today) == asked_left);
-  CHECK(check_turn(turn, past.known, today, false)[0].words ==
+  CHECK(check_turn(turn, past.known, today, false, english())[0].words ==
         "The block of 4 Oct is inside, left hind. Inside meant?");
 }
 
@@ -171,7 +171,7 @@ TEST_CASE("a new block on the claw of the open case is asked about when nothing 
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
   CHECK(fired(turn, past.known, today, false) == asked_left);
-  CHECK(check_turn(turn, past.known, today, false)[0].words ==
+  CHECK(check_turn(turn, past.known, today, false, english())[0].words ==
         "The sole ulcer of 3 Sep was outside, where the block goes. Inside meant?");
   const Turn beside = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)})});
   CHECK(fired(beside, past.known, today).empty());
