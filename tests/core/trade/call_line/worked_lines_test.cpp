@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/base/text.hpp"
+#include "tests/core/trade/call_line/enciphered.hpp"
 #include "tests/core/trade/call_line/saying.hpp"
 
 using namespace evenclaw;
@@ -58,7 +59,29 @@ std::vector<WorkedLine> rows_under(std::string_view title) {
   return rows;
 }
 
+/// A language, and what turns its words into those of the page.
+struct Tongue {
+  const Language& language;
+  std::string (*on_the_page)(std::string_view);
+};
+
+std::string as_it_is(std::string_view text) {
+  return std::string(text);
+}
+
+const Tongue in_english = {english(), as_it_is};
+const Tongue in_cipher = {enciphered::language(), enciphered::in_english};
+
+/// The same line in a language of which the page knows no word.
+WorkedLine in_other_words(WorkedLine row) {
+  for (std::string& line : row.before) line = enciphered::said(line);
+  row.line = enciphered::said(row.line);
+  return row;
+}
+
 struct ToldClause {
+  const Tongue& tongue;
+
   std::string operator()(const CowNamed& said) const { return said.cow.number; }
 
   std::string operator()(const TurnClause&) const { return "said of the cow"; }
@@ -67,9 +90,13 @@ struct ToldClause {
 
   std::string operator()(const TodaysFeetSaid& said) const { return "today " + to_text(said.feet); }
 
-  std::string operator()(const CallerSaid& said) const { return "caller " + said.name; }
+  std::string operator()(const CallerSaid& said) const {
+    return "caller " + tongue.on_the_page(said.name);
+  }
 
-  std::string operator()(const WriterSaid& said) const { return "writer " + said.name; }
+  std::string operator()(const WriterSaid& said) const {
+    return "writer " + tongue.on_the_page(said.name);
+  }
 
   std::string operator()(const GoAheadSaid&) const { return "go ahead"; }
 
@@ -88,28 +115,30 @@ bool speaks_of_a_turn(const Line& line) {
   return false;
 }
 
-std::string read_back(const WorkedLine& row) {
+std::string read_back(const WorkedLine& row, const Tongue& tongue) {
   TurnDraft draft;
   bool cow_open = false;
   for (const std::string& line : row.before) {
-    CHECK(saying::say(draft, cow_open, line).empty());
+    CHECK(saying::say(draft, cow_open, line, tongue.language).empty());
   }
-  const Result<Line> line = read_line(row.line, saying::in_crush(cow_open), english());
-  const Faults faults = saying::say(draft, cow_open, row.line);
+  const Result<Line> line = read_line(row.line, saying::in_crush(cow_open), tongue.language);
+  const Faults faults = saying::say(draft, cow_open, row.line, tongue.language);
   if (!faults.empty()) return "refused: " + faults.front().message;
   if (speaks_of_a_turn(line.value())) {
-    return saying::joined(print_turn(draft.turn, english()));
+    return tongue.on_the_page(saying::joined(print_turn(draft.turn, tongue.language)));
   }
   std::vector<std::string> told;
-  for (const Clause& clause : line.value().clauses)
-    told.push_back(std::visit(ToldClause{}, clause));
+  for (const Clause& clause : line.value().clauses) {
+    told.push_back(std::visit(ToldClause{tongue}, clause));
+  }
   return saying::joined(told);
 }
 
-std::string refused(const WorkedLine& row) {
+std::string refused(const WorkedLine& row, const Tongue& tongue) {
   std::vector<std::string> told;
-  for (const Fault& fault : saying::faults_of(row.line, !row.before.empty())) {
-    told.push_back(std::to_string(fault.column) + " " + fault.token + ": " + fault.slug);
+  for (const Fault& fault : saying::faults_of(row.line, !row.before.empty(), tongue.language)) {
+    told.push_back(std::to_string(fault.column) + " " + tongue.on_the_page(fault.token) + ": " +
+                   fault.slug);
   }
   return saying::joined(told);
 }
@@ -121,7 +150,7 @@ TEST_CASE("the worked lines of the page read back as the page says") {
   CHECK(rows.size() == 32);
   for (const WorkedLine& row : rows) {
     INFO("line ", row.number, ": ", row.line);
-    CHECK(read_back(row) == row.outcome);
+    CHECK(read_back(row, in_english) == row.outcome);
   }
 }
 
@@ -130,7 +159,22 @@ TEST_CASE("the refused lines of the page are refused where the page says") {
   CHECK(rows.size() == 20);
   for (const WorkedLine& row : rows) {
     INFO("line ", row.number, ": ", row.line);
-    CHECK(refused(row) == row.outcome);
+    CHECK(refused(row, in_english) == row.outcome);
+  }
+}
+
+TEST_CASE("in other words every worked line says the same and is printed in those words") {
+  for (const WorkedLine& row : rows_under("read back")) {
+    INFO("line ", row.number, ": ", row.line);
+    CHECK(read_back(in_other_words(row), in_cipher) == row.outcome);
+    CHECK(in_other_words(row).line != row.line);
+  }
+}
+
+TEST_CASE("in other words every refused line is refused at the same place") {
+  for (const WorkedLine& row : rows_under("refused")) {
+    INFO("line ", row.number, ": ", row.line);
+    CHECK(refused(in_other_words(row), in_cipher) == row.outcome);
   }
 }
 
