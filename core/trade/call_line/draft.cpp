@@ -7,6 +7,7 @@
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/possible.hpp"
+#include "core/trade/call_line/reason_taken_back.hpp"
 #include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 
@@ -30,14 +31,14 @@ std::size_t count_of_same(const std::vector<T>& all, const T& said) {
       all.begin(), all.end(), [&said](const T& each) { return are_one(each, said); }));
 }
 
-template <class T>
-std::size_t count_taken_back(const std::vector<T>& all, const T& said) {
+template <class T, class Said>
+std::size_t count_taken_back(const std::vector<T>& all, const Said& said) {
   return static_cast<std::size_t>(std::count_if(
       all.begin(), all.end(), [&said](const T& each) { return takes_back(said, each); }));
 }
 
-template <class T>
-void take_back(std::vector<T>& all, const T& said) {
+template <class T, class Said>
+void take_back(std::vector<T>& all, const Said& said) {
   all.erase(std::remove_if(all.begin(), all.end(),
                            [&said](const T& each) { return takes_back(said, each); }),
             all.end());
@@ -173,6 +174,17 @@ class Objection {
     }
     if (count(turn_.actions) == 0) return impossible("that was not said of her");
     return unclear_which(count(turn_.actions), std::nullopt);
+  }
+
+  Why operator()(const MeasureTakenBack& said) const {
+    if (draft_.feet_named.empty()) return no_foot("the measure");
+    return why_not_taken_back("that measure", [&said](const FootCall& call) {
+      return count_taken_back(call.measures, said);
+    });
+  }
+
+  Why operator()(const ReasonTakenBack& said) const {
+    return evenclaw::why_not_taken_back(turn_, said);
   }
 
   Why operator()(const NothingAfterAll&) const {
@@ -318,6 +330,12 @@ class Addition {
     on_each_foot([&said](FootCall& call) { take_back(call.actions, said.action); });
   }
 
+  void operator()(const MeasureTakenBack& said) const {
+    on_each_foot([&said](FootCall& call) { take_back(call.measures, said); });
+  }
+
+  void operator()(const ReasonTakenBack& said) const { take_back_reason(turn_, said); }
+
   void operator()(const NothingAfterAll&) const {
     on_each_foot([](FootCall& call) {
       call.findings.clear();
@@ -359,23 +377,32 @@ Fault fault_of(const Refusal& refusal) {
   return fault;
 }
 
+// Whether what was said is what the clause takes back.
+bool is_taken_back_by(const TurnClause& clause, const TurnClause& said) {
+  const auto* finding = std::get_if<FindingSaid>(&said);
+  const auto* act = std::get_if<ActionSaid>(&said);
+  const auto* measure = std::get_if<MeasureSaid>(&said);
+  if (std::holds_alternative<NothingAfterAll>(clause)) return finding != nullptr;
+  if (const auto* back = std::get_if<FindingTakenBack>(&clause)) {
+    return finding != nullptr && takes_back(back->finding, finding->finding);
+  }
+  if (const auto* back = std::get_if<MeasureTakenBack>(&clause)) {
+    return measure != nullptr && takes_back(*back, measure->measure);
+  }
+  const auto* back = std::get_if<ActTakenBack>(&clause);
+  return back != nullptr && act != nullptr && takes_back(back->action, act->action);
+}
+
 // What a correction says again. What was taken back is not said again, or it would take away the
 // like of it on the foot that was meant.
 void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause) {
-  const auto is_gone = [&clause](const TurnClause& said) {
-    const auto* finding = std::get_if<FindingSaid>(&said);
-    const auto* act = std::get_if<ActionSaid>(&said);
-    if (std::holds_alternative<NothingAfterAll>(clause)) return finding != nullptr;
-    if (const auto* back = std::get_if<FindingTakenBack>(&clause)) {
-      return finding != nullptr && takes_back(back->finding, finding->finding);
-    }
-    const auto* back = std::get_if<ActTakenBack>(&clause);
-    return back != nullptr && act != nullptr && takes_back(back->action, act->action);
-  };
-  const auto gone = std::remove_if(since_naming.begin(), since_naming.end(), is_gone);
+  const auto gone =
+      std::remove_if(since_naming.begin(), since_naming.end(),
+                     [&clause](const TurnClause& said) { return is_taken_back_by(clause, said); });
   const bool was_said_since = gone != since_naming.end();
   since_naming.erase(gone, since_naming.end());
   const bool is_taken_back = std::holds_alternative<FindingTakenBack>(clause) ||
+                             std::holds_alternative<MeasureTakenBack>(clause) ||
                              std::holds_alternative<ActTakenBack>(clause);
   if (std::holds_alternative<FeetNamed>(clause) || (is_taken_back && was_said_since)) return;
   since_naming.push_back(clause);

@@ -303,6 +303,7 @@ constexpr Phrase english_phrases[] = {
     {"go ahead anyway", K::go_ahead},
     {"note", K::note},
     {"no", K::correction},
+    {"not", K::negation},
     {"only", K::only},
     {"not that one", K::not_that},
     {"not that", K::not_that},

@@ -40,7 +40,8 @@ Census census_of(std::span<const Token> tokens, const Language& language) {
   std::size_t at = 0;
   while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
-    if (match.phrase == nullptr) {
+    // "Not" calls nothing by itself, and anybody may need it: "not done, not lame enough".
+    if (match.phrase == nullptr || match.phrase->kind == TermKind::negation) {
       census.has_other_words |= tokens[at].kind != TokenKind::number;
       ++at;
       continue;

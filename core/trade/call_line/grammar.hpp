@@ -51,6 +51,8 @@ enum class Spot : unsigned char {
   turn_end,
   correction,
   taking_back,
+  measure_back,  // behind a measure that is taken back: its claw and length may follow
+  place_back,    // a length must follow
   ended,
   news_first,
   news_number,

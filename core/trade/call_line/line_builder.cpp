@@ -21,6 +21,9 @@ std::string shown(std::string_view said) {
 TurnClause taken_back(const TurnClause& item) {
   if (const auto* said = std::get_if<FindingSaid>(&item)) return FindingTakenBack{said->finding};
   if (const auto* said = std::get_if<ActionSaid>(&item)) return ActTakenBack{said->action};
+  if (const auto* said = std::get_if<MeasureSaid>(&item)) {
+    return MeasureTakenBack{said->measure.kind, said->measure.claw, std::nullopt};
+  }
   return item;
 }
 
@@ -106,23 +109,30 @@ void LineBuilder::add_alternative(const Term& number) {
   cow->alternatives.emplace_back(number.said);
 }
 
-void LineBuilder::say_lame(const Term& word) {
+void LineBuilder::say_why(ReasonSaid why, const Term& from) {
   close();
-  add(TurnClause{ReasonSaid{Reason::lame, {}, {}}}, word);
+  if (std::exchange(takes_back_, false)) {
+    add(TurnClause{ReasonTakenBack{why.reason, why.lame, std::move(why.words)}}, from);
+  } else {
+    add(TurnClause{std::move(why)}, from);
+  }
+}
+
+void LineBuilder::say_lame(const Term& word) {
+  say_why({Reason::lame, {}, {}}, word);
 }
 
 void LineBuilder::add_lame_feet(const Term& feet) {
   if (auto* said = last<ReasonSaid>()) said->lame.add(feet_in(feet));
+  if (auto* back = last<ReasonTakenBack>()) back->lame.add(feet_in(feet));
 }
 
 void LineBuilder::say_reason(const Term& reason) {
-  close();
-  add(TurnClause{ReasonSaid{reason.as<Reason>(), {}, {}}}, reason);
+  say_why({reason.as<Reason>(), {}, {}}, reason);
 }
 
 void LineBuilder::say_other_reason(const Term& text) {
-  close();
-  add(TurnClause{ReasonSaid{Reason::other, {}, words_in(text)}}, text);
+  say_why({Reason::other, {}, words_in(text)}, text);
 }
 
 void LineBuilder::name_feet(const Term& feet) {

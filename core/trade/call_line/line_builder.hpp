@@ -71,6 +71,7 @@ class LineBuilder {
   void time_in_words(const Term& days);
   void open_measure(const Term& kind);
   void measure_held_place(const Term& number);
+  void open_length_taken_back(const Term& number);
   void length_in_mm(const Term& unit);
   void length_in_cm(const Term& unit);
   // The turn.
@@ -108,6 +109,7 @@ class LineBuilder {
 
   void add(Clause clause, const Term& from);
   void open(TurnClause item, const Term& from);
+  void say_why(ReasonSaid why, const Term& from);
   void close();
   void refuse(Refusal refusal, const Term& at);
   void refuse_if(std::optional<Refusal> refusal, const Term& at);

@@ -138,6 +138,12 @@ void LineBuilder::measure_held_place(const Term& number) {
   keep_number(number);
 }
 
+/// "No, no 48 mm": of whatever was measured so.
+void LineBuilder::open_length_taken_back(const Term& number) {
+  open_with_claw(MeasureTakenBack{}, number);
+  keep_number(number);
+}
+
 void LineBuilder::set_length(std::string_view unit, const Term& at) {
   const std::optional<Length> length =
       length_from_text(std::string(number_.said) + std::string(unit));
@@ -153,6 +159,7 @@ void LineBuilder::set_length(std::string_view unit, const Term& at) {
     return;
   }
   if (auto* said = last<MeasureSaid>()) said->measure.length = *length;
+  if (auto* back = last<MeasureTakenBack>()) back->length = *length;
 }
 
 void LineBuilder::length_in_mm(const Term& unit) {

@@ -145,9 +145,9 @@ Taken add_to_act(Action& action, const Term& detail) {
   return has_none(detail.kind == TermKind::degree ? "degree" : "place");
 }
 
-Taken add_to_measure(Measure& measure, const Term& detail) {
+Taken add_to_measure(Claw& claw, const Term& detail) {
   if (detail.kind != TermKind::claw) return has_none("place or degree");
-  return add_claw_of(measure.claw, true, detail.as<Claw>());
+  return add_claw_of(claw, true, detail.as<Claw>());
 }
 
 }  // namespace
@@ -191,11 +191,14 @@ MeasureSaid new_measure(MeasureKind kind) {
 Taken add_detail(TurnClause& item, const Term& detail) {
   if (auto* said = std::get_if<FindingSaid>(&item)) return add_to_finding(said->finding, detail);
   if (auto* said = std::get_if<ActionSaid>(&item)) return add_to_act(said->action, detail);
-  if (auto* said = std::get_if<MeasureSaid>(&item)) return add_to_measure(said->measure, detail);
+  if (auto* said = std::get_if<MeasureSaid>(&item)) {
+    return add_to_measure(said->measure.claw, detail);
+  }
   if (auto* said = std::get_if<FindingTakenBack>(&item)) {
     return add_to_finding(said->finding, detail);
   }
   if (auto* said = std::get_if<ActTakenBack>(&item)) return add_to_act(said->action, detail);
+  if (auto* said = std::get_if<MeasureTakenBack>(&item)) return add_to_measure(said->claw, detail);
   return has_none("detail");
 }
 
@@ -223,6 +226,9 @@ bool awaits_claw(const TurnClause& item) {
   }
   if (const auto* said = std::get_if<ActionSaid>(&item)) {
     return said->action.claw == Claw::not_called;
+  }
+  if (const auto* said = std::get_if<MeasureTakenBack>(&item)) {
+    return said->claw == Claw::not_called;
   }
   const auto* said = std::get_if<MeasureSaid>(&item);
   return said != nullptr && said->measure.claw == Claw::not_called;

@@ -92,6 +92,14 @@ std::string remedy_for(TermKind kind) {
   return {};
 }
 
+// Right behind her number it mends what was called of her earlier that day.
+bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far) {
+  const bool no_foot = so_far.feet_named.empty();
+  return std::holds_alternative<ClawCorrected>(clause) ||
+         (std::holds_alternative<FootCorrected>(clause) && no_foot) ||
+         (std::holds_alternative<NothingAfterAll>(clause) && no_foot);
+}
+
 // What is taken back or mended may have been said on an earlier line, and a time may still be to
 // come.
 bool is_judged_later(const TurnClause& clause) {
@@ -99,6 +107,8 @@ bool is_judged_later(const TurnClause& clause) {
   const bool awaits_time = act != nullptr && act->action.kind == ActionKind::watch_her_walk;
   return awaits_time || std::holds_alternative<DetailCorrected>(clause) ||
          std::holds_alternative<FindingTakenBack>(clause) ||
+         std::holds_alternative<MeasureTakenBack>(clause) ||
+         std::holds_alternative<ReasonTakenBack>(clause) ||
          std::holds_alternative<ActTakenBack>(clause);
 }
 
@@ -397,19 +407,23 @@ class Parser {
   void check_in_draft() {
     TurnDraft draft;
     bool is_known = false;
+    bool only_named = false;  // her number, perhaps a foot, and nothing called of her yet
     const std::size_t count = clauses_before_fault_.value_or(builder_.clauses().size());
     for (std::size_t i = 0; i < count; ++i) {
       const PlacedClause& placed = builder_.clauses()[i];
       if (std::holds_alternative<CowNamed>(placed.clause)) {
         draft = TurnDraft{};
         is_known = true;
+        only_named = true;
       }
       const auto* clause = std::get_if<TurnClause>(&placed.clause);
       if (clause == nullptr) continue;
       is_known |= std::holds_alternative<FeetNamed>(*clause);
       if (!is_known) continue;
+      const bool mends_before = only_named && may_mend_an_earlier_turn(*clause, draft);
+      only_named &= mends_before || std::holds_alternative<FeetNamed>(*clause);
       const Outcome outcome = add_clause(draft, *clause);
-      if (outcome.ok() || is_judged_later(*clause)) continue;
+      if (outcome.ok() || is_judged_later(*clause) || mends_before) continue;
       const Fault& why = outcome.faults().front();
       add_fault({why.slug, why.message, why.remedy}, placed.from);
     }

@@ -75,4 +75,10 @@ bool takes_back(const Action& said, const Action& done) {
   return are_one(meant, done);
 }
 
+bool takes_back(const MeasureTakenBack& said, const Measure& measured) {
+  const bool same_kind = !said.kind || *said.kind == measured.kind;
+  const bool same_length = !said.length || *said.length == measured.length;
+  return same_kind && same_length && agree(said.claw, measured.claw, Claw::not_called);
+}
+
 }  // namespace evenclaw

@@ -1,6 +1,7 @@
 // When something said a second time is the same thing, and when a taking back means it.
 #pragma once
 
+#include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/turn.hpp"
 
 namespace evenclaw {
@@ -20,5 +21,7 @@ void complete(Measure& kept, const Measure& more);
 bool takes_back(const Finding& said, const Finding& found);
 /// Taking back a block or wrap that is on means any way in which it was put on.
 bool takes_back(const Action& said, const Action& done);
+/// "No, no 48 mm" means whatever was measured so, "no, no length" however long it was.
+bool takes_back(const MeasureTakenBack& said, const Measure& measured);
 
 }  // namespace evenclaw

@@ -77,6 +77,7 @@ enum class TermKind : unsigned char {
   go_ahead,
   note,
   correction,
+  negation,  // "not" behind a correction
   not_that,
   ditto,
   // the visit

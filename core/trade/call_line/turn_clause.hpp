@@ -112,15 +112,33 @@ struct ActTakenBack {
   friend bool operator==(const ActTakenBack&, const ActTakenBack&) = default;
 };
 
+/// "no, no length", "no, no 48 mm": it was not measured on the feet named last. What is not said in
+/// it fits anything.
+struct MeasureTakenBack {
+  std::optional<MeasureKind> kind;
+  Claw claw = Claw::not_called;
+  std::optional<Length> length;
+  friend bool operator==(const MeasureTakenBack&, const MeasureTakenBack&) = default;
+};
+
+/// "no, not fresh", "no, not lame LH": that is not why she came. Lame without a leg is all of it.
+struct ReasonTakenBack {
+  Reason reason;
+  FootSet lame;
+  std::string words;
+  friend bool operator==(const ReasonTakenBack&, const ReasonTakenBack&) = default;
+};
+
 /// "nothing after all": whatever was called on the feet named last was not there.
 struct NothingAfterAll {
   friend bool operator==(const NothingAfterAll&, const NothingAfterAll&) = default;
 };
 
-using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
-                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid,
-                                EndSaid, FootCorrected, ClawCorrected, DetailCorrected,
-                                CowCorrected, FindingTakenBack, ActTakenBack, NothingAfterAll>;
+using TurnClause =
+    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
+                 MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid, EndSaid, FootCorrected,
+                 ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack, ActTakenBack,
+                 MeasureTakenBack, ReasonTakenBack, NothingAfterAll>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {

@@ -177,6 +177,46 @@ TEST_CASE("no, no sole ulcer takes back what was not there") {
   });
 }
 
+TEST_CASE("no, no length takes back what was not measured") {
+  check_each({
+      {"by what was measured",
+       {"412 LH outside length 78 mm; sole 6 mm", "no, no length"},
+       "412 // LH sole thickness 6 mm"},
+      {"by how long it was",
+       {"412 LH outside length 78 mm; sole 6 mm", "no, no 78 mm"},
+       "412 // LH sole thickness 6 mm"},
+      {"by both",
+       {"412 LH length 78 mm; length 75 mm", "no, no length 75 mm"},
+       "412 // LH length 78 mm"},
+      {"by its claw",
+       {"412 LH outside length 78 mm; inside length 75 mm", "no, no inside length"},
+       "412 // LH outside length 78 mm"},
+      {"by its place", {"412 LH heel 42 mm high", "no, no heel 42 mm"}, "412 // LH"},
+      {"with not", {"412 LH heel 42 mm high", "no, not 42 mm"}, "412 // LH"},
+      {"and then the other foot",
+       {"412 LH length 78 mm; sole 6 mm", "no, no length", "no, RH"},
+       "412 // RH sole thickness 6 mm"},
+  });
+}
+
+TEST_CASE("no, not fresh takes back why she came") {
+  check_each({
+      {"the only reason", {"412 fresh", "no, not fresh"}, "412"},
+      {"the first of two", {"412 fresh, lame LH", "no, not fresh"}, "412 lame LH"},
+      {"the second", {"412 fresh, lame LH", "no, not lame"}, "412 fresh"},
+      {"one leg of two", {"412 lame LH and RH", "no, not lame LH"}, "412 lame RH"},
+      {"both legs", {"412 lame LH and RH", "no, no lame LH and RH"}, "412"},
+      {"said twice no", {"412 dry off", "no, no dry off"}, "412"},
+      {"in words",
+       {"412 came for a swollen hock; routine", "no, not came for a swollen hock"},
+       "412 routine"},
+      {"and what was found stays", {"412 heifer; LH SU", "no, not heifer"}, "412 // LH sole ulcer"},
+      {"also behind another foot",
+       {"412 lame LH", "RH SU; no, not lame", "no, LH"},
+       "412 // LH sole ulcer"},
+  });
+}
+
 TEST_CASE("a foot whose only finding was taken back is open, not nothing found") {
   const Turn turn = turn_of({"412 LH SU", "no, no SU", "rest fine"});
   CHECK(find_foot(turn, Foot::lh)->state == FootState::unsaid);
@@ -222,6 +262,16 @@ TEST_CASE("what cannot be, or has nothing to go to, is refused and changes nothi
       {{"412 LH SU", "not done, no time"}, "call-impossible"},
       {{"412 unfinished, down", "not done"}, "call-impossible"},
       {{"412 LH SU", "no, no DD"}, "call-impossible"},
+      {{"412 LH length 78 mm", "no, no 48 mm"}, "call-impossible"},
+      {{"412 LH length 78 mm", "no, no heel 78 mm"}, "call-impossible"},
+      {{"412 LH outside length 78 mm; inside length 78 mm", "no, no 78 mm"}, "call-impossible"},
+      {{"412 LH length 78 mm", "no, no 78"}, "call-not-understood"},
+      {{"412 LH length 78 mm", "no, no heel"}, "call-not-understood"},
+      {{"412 fresh", "no, not routine"}, "call-impossible"},
+      {{"412 fresh", "no, not lame"}, "call-impossible"},
+      {{"412 lame LH", "no, not lame RH"}, "call-impossible"},
+      {{"412 came for a swollen hock", "no, not came for a cough"}, "call-impossible"},
+      {{"412 fresh", "not fresh"}, "call-not-understood"},
       {{"412 LH SU", "no, no inside DD"}, "call-impossible"},
       {{"412 LH outside SU", "no, no inside SU"}, "call-impossible"},
       {{"412 LH outside SH; inside SH", "no, no SH"}, "call-impossible"},

@@ -1,0 +1,16 @@
+// A turn that was recorded, taken up as a draft once more so that what was called can be mended.
+#pragma once
+
+#include <optional>
+
+#include "core/trade/call_line/turn_clause.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// The turn as if `foot` had been named last and all that was called of it said since: findings
+/// first, then what was done and what was measured, each in the order called. Without a foot, what
+/// is said next is of the whole cow. The words as said are not in it.
+TurnDraft recalled(const Turn& turn, std::optional<Foot> foot);
+
+}  // namespace evenclaw
