@@ -44,9 +44,19 @@ bool is_answered_in_words(const OpenPoint& point) {
          point.kind == OpenPointKind::on_since_when;
 }
 
-std::string answer_to(OpenPointKind kind) {
-  if (kind == OpenPointKind::called_twice) return "both hold";
-  return kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
+bool is_about_a_name(const OpenPoint& point) {
+  return point.kind == OpenPointKind::news_unclear &&
+         (point.cow_said == "caller" || point.cow_said == "writer");
+}
+
+bool is_news(const OpenPoint& point) {
+  return point.kind == OpenPointKind::news_unclear && !is_about_a_name(point);
+}
+
+std::string answer_to(const OpenPoint& point) {
+  if (point.kind == OpenPointKind::called_twice) return "both hold";
+  if (is_about_a_name(point)) return "it was the known one";
+  return point.kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
 }
 
 }  // namespace
@@ -80,12 +90,12 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   if (any(OpenPointKind::told_gone, OpenPointKind::told_gone)) {
     out += "  she left: evenclaw told \"77 gone\"\n";
   }
-  if (any(OpenPointKind::news_unclear, OpenPointKind::news_unclear)) {
+  if (std::any_of(points.begin(), points.end(), is_news)) {
     out += "  news, told plainly: evenclaw told \"412 wrap off LH\"\n";
   }
   const auto in_words = std::find_if(points.begin(), points.end(), is_answered_in_words);
   if (in_words != points.end()) {
-    out += "  in your own words: evenclaw told \"" + answer_to(in_words->kind) + "\" --answers " +
+    out += "  in your own words: evenclaw told \"" + answer_to(*in_words) + "\" --answers " +
            in_words->cow_said + "\n";
   }
   if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {

@@ -56,6 +56,11 @@ Fault unknown_herd(const std::vector<Herd>& herds, const std::string& name) {
 
 Outcome check_new_name(const std::vector<Herd>& herds, const std::string& name, bool sure) {
   if (name.empty()) return Fault{.slug = "usage", .message = "A herd needs a name."};
+  if (!is_one_plain_line(name)) {
+    return Fault{.slug = "usage",
+                 .message = "The name of a herd holds a character that cannot be shown.",
+                 .remedy = "Write it in letters, on one line."};
+  }
   const std::string folded = fold_case(name);
   const Herd* nearest = nearest_herd(herds, folded);
   if (nearest == nullptr) return Done{};

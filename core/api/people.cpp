@@ -15,19 +15,25 @@ Fault name_missing() {
   return {.slug = "usage", .message = "A person needs a name.", .remedy = "Say the name."};
 }
 
-/// The known name nearest to what was said, when it is near enough for a slip of the pen.
-std::string near_name(const std::vector<Person>& everybody, std::string_view said) {
+Fault name_cannot_be_shown() {
+  return {.slug = "usage",
+          .message = "The name holds a character that cannot be shown.",
+          .remedy = "Write it in letters, on one line."};
+}
+
+/// The person whose name is nearest to what was said, when it is near enough for a slip of the pen.
+Person near_person(const std::vector<Person>& everybody, std::string_view said) {
   const std::string folded = fold_case(said);
   std::size_t nearest = character_count(said) >= long_name ? 2 : 1;
-  std::string name;
+  Person near;
   for (const Person& person : everybody) {
     if (person.removed || person.name.empty()) continue;
     const std::size_t distance = edit_distance(folded, fold_case(person.name));
-    if (distance > nearest || (distance == nearest && !name.empty())) continue;
+    if (distance > nearest || (distance == nearest && !near.name.empty())) continue;
     nearest = distance;
-    name = person.name;
+    near = person;
   }
-  return name;
+  return near;
 }
 
 }  // namespace
@@ -37,14 +43,15 @@ Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std
   using Answer = std::variant<PersonId, NameInDoubt>;
   const std::string said(trimmed(name));
   if (said.empty()) return name_missing();
+  if (!is_one_plain_line(said)) return name_cannot_be_shown();
   auto known = ports.directory.find(said);
   if (!known) return known.faults();
   if (*known) return Answer((*known)->id);
   if (!sure) {
     const auto everybody = ports.directory.everybody();
     if (!everybody) return everybody.faults();
-    std::string nearest = near_name(*everybody, said);
-    if (!nearest.empty()) return Answer(NameInDoubt{said, std::move(nearest)});
+    Person near = near_person(*everybody, said);
+    if (!near.name.empty()) return Answer(NameInDoubt{said, std::move(near.name), near.id});
   }
   Person person;
   person.id = PersonId{ports.ids.next()};
@@ -76,7 +83,7 @@ Result<PersonId> remove_person(const Ports& ports, std::string_view name) {
     if (!everybody) return everybody.faults();
     Fault fault{
         .slug = "person-not-found", .message = "Nobody is called " + said + ".", .token = said};
-    const std::string nearest = near_name(*everybody, said);
+    const std::string nearest = near_person(*everybody, said).name;
     if (!nearest.empty()) fault.remedy = "Did you mean " + nearest + "?";
     return fault;
   }

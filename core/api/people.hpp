@@ -16,10 +16,12 @@ namespace evenclaw {
 struct NameInDoubt {
   std::string said;
   std::string nearest;
+  PersonId person;  // who is called by the nearest name
 };
 
 /// The person of that name, who is entered when nobody is called so. A name within edit distance 1
-/// of a known one (2 from six letters on) is asked about first, unless `sure`.
+/// of a known one (2 from six letters on) is asked about first, unless `sure`. Fault "usage" for no
+/// name, or one with characters that cannot be shown.
 Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std::string_view name,
                                                          bool sure);
 

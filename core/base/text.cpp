@@ -112,6 +112,16 @@ std::string valid_utf8(std::string_view text) {
   return out;
 }
 
+bool is_one_plain_line(std::string_view text) {
+  if (!is_utf8(text)) return false;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const std::uint8_t byte = byte_at(text, at);
+    const bool is_latin_1_control = byte == 0xC2 && byte_at(text, at + 1) < 0xA0;
+    if (byte < 0x20 || byte == 0x7F || is_latin_1_control) return false;
+  }
+  return true;
+}
+
 std::string fold_case(std::string_view text) {
   std::string out;
   out.reserve(text.size());

@@ -13,6 +13,10 @@ bool is_utf8(std::string_view text);
 /// The same text with each ill-formed byte replaced by U+FFFD; valid text comes back unchanged.
 std::string valid_utf8(std::string_view text);
 
+/// True for a text of one line that shows as it is written: UTF-8 without control characters
+/// (Unicode Cc). The empty text is.
+bool is_one_plain_line(std::string_view text);
+
 /// Lower case for comparing words: ASCII, Latin-1 and Latin Extended-A letters (the languages of
 /// western and middle Europe); every other byte stays. Not for showing to people.
 std::string fold_case(std::string_view text);

@@ -11,8 +11,9 @@
 
 namespace evenclaw {
 
-/// News as it was said of one number: the line was not understood, or nobody carries the number. It
-/// does nothing and is asked about when the visit closes.
+/// What was said of one number and could not be taken: news nobody understood, of a number nobody
+/// carries, or a correction that fits nothing. Also the name of a caller or writer that may be
+/// misspelt, without the name. It does nothing and is asked about when the visit closes.
 struct NewsUnread {
   static constexpr std::string_view kind = "news_unread";
   static constexpr std::int32_t version = 1;
@@ -27,7 +28,8 @@ struct NewsUnread {
   static void fields(Visitor&& visit) {
     visit("visit", &NewsUnread::visit, "visit at which it was told");
     visit("day", &NewsUnread::day, "day it was told");
-    visit("number", &NewsUnread::number, "the number it was told of, as said");
+    visit("number", &NewsUnread::number,
+          "the number it was told of, as said; caller or writer of a doubtful name");
     visit("cow", &NewsUnread::cow, "the cow that carried it, if any");
     visit("words", &NewsUnread::words, "as said");
     visit("asked", &NewsUnread::asked, "what is asked about it");

@@ -1,6 +1,7 @@
 #include "tests/stories/player.hpp"
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include "core/api/due.hpp"
@@ -93,6 +94,7 @@ void StoryPlayer::play(const StorySection& section) {
   }
   if (name == "ended") return expect(section, ended());
   if (name == "turns") return expect(section, turns());
+  if (name == "callers") return expect(section, callers());
   if (name == "recorded") return expect(section, recorded());
   if (name.rfind("due ", 0) == 0) return expect(section, due(name.substr(4)));
   if (name.rfind("cow ", 0) == 0) return expect(section, cow(name.substr(4)));
@@ -246,6 +248,23 @@ std::vector<std::string> StoryPlayer::cow(const std::string& said) {
 
 std::vector<std::string> StoryPlayer::recorded() {
   return recorded_day(tablet().place.store, tablet().place.herd().herd, tablet().visit->visit);
+}
+
+std::vector<std::string> StoryPlayer::callers() {
+  const auto rows = select_as<TurnRow>(tablet().place.store, tablet().place.herd().herd).value();
+  const auto everybody = tablet().place.directory.everybody().value();
+  std::map<std::string, std::set<std::string>> cows_of;
+  for (const TurnRow& row : rows) {
+    if (row.visit != tablet().visit->visit) continue;
+    cows_of[shown_name(everybody, row.caller)].insert(row.number_said);
+  }
+  std::vector<std::string> lines;
+  for (const auto& [caller, cows] : cows_of) {
+    std::string line = caller + ":";
+    for (const std::string& cow : cows) line += (line.back() == ':' ? " " : ", ") + cow;
+    lines.push_back(line);
+  }
+  return lines;
 }
 
 std::vector<std::string> StoryPlayer::turns() {

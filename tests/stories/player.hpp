@@ -45,7 +45,8 @@ class StoryPlayer {
   [[nodiscard]] std::vector<std::string> due(const std::string& day_text);
   [[nodiscard]] std::vector<std::string> cow(const std::string& said);
   [[nodiscard]] std::vector<std::string> recorded();
-  [[nodiscard]] std::vector<std::string> turns();
+  [[nodiscard]] std::vector<std::string> callers();
+  std::vector<std::string> turns();
 
   Tablet& tablet() { return *tablets_.at(at_); }
 

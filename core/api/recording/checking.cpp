@@ -46,7 +46,7 @@ FootSet RecordingState::left_open(const InCrush& cow) const {
 /// when it is named later only to tell of its wrap or block.
 Turn RecordingState::as_settled(const InCrush& cow) const {
   const FootSet open = left_open(cow);
-  FootSet feet = visit_.todays_feet;
+  FootSet feet = cow.filled_then.value_or(visit_.todays_feet);
   for (const Foot foot : all_feet) {
     if (open.has(foot) || was_spoken_of_before(cow.past, foot)) feet.remove(foot);
   }

@@ -45,6 +45,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   in_crush_->draft.words = wrong.body.words;
   in_crush_->draft.words.emplace_back(trimmed(text));
   in_crush_->warnings = WarningLedger(wrong.body.warnings);
+  in_crush_->by.caller = wrong.by.caller;
   return record_corrected(wrong, text);
 }
 
@@ -95,8 +96,9 @@ Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_
   check_her(true, text);
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, &wrong);
+  const SaidBy by = in_crush_->by;
   keep_last_out(entry);
-  return record(entry, std::move(body), &wrong);
+  return record(entry, std::move(body), by, &wrong);
 }
 
 /// "go ahead" said when she is out already.
@@ -120,7 +122,8 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
   }
   body.words.emplace_back(trimmed(text));
   was_let_out_ = true;
-  return record(journal_.fresh_id(), std::move(body), &before);
+  const SaidBy by{before.by.caller, by_.writer};
+  return record(journal_.fresh_id(), std::move(body), by, &before);
 }
 
 /// What is told of a wrap or block right after she was let out answers the question she left with.
@@ -138,7 +141,8 @@ Outcome RecordingState::answer_by_news(CowId cow, const NewsSaid& news, std::str
   if (!answered) return Done{};
   const std::optional<EntryId> last_turn = last_turn_;
   const EntryId entry = journal_.fresh_id();
-  const Outcome recorded = record(entry, std::move(body), &before);
+  const SaidBy by{before.by.caller, by_.writer};
+  const Outcome recorded = record(entry, std::move(body), by, &before);
   if (last_turn != before.entry) last_turn_ = last_turn;
   return recorded;
 }

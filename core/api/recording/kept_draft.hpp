@@ -26,6 +26,7 @@ struct KeptDraft {
   std::vector<WarningShown> warnings;
   bool done_said = false;
   std::optional<std::string> held_back_by;
+  std::optional<PersonId> called_by;  // when somebody else calls since she was called
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -41,6 +42,7 @@ struct KeptDraft {
     visit("done_said", &KeptDraft::done_said, "she was to be let out");
     visit("held_back_by", &KeptDraft::held_back_by,
           "a line not understood that may have named another cow");
+    visit("called_by", &KeptDraft::called_by, "who called her, when another one calls now");
   }
 };
 

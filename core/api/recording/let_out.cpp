@@ -166,8 +166,9 @@ Outcome RecordingState::let_out(LetOutBy why) {
   }
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, superseded);
+  const SaidBy by = in_crush_->by;
   keep_last_out(entry);
-  return record(entry, std::move(body), superseded);
+  return record(entry, std::move(body), by, superseded);
 }
 
 void RecordingState::keep_last_out(EntryId entry) {
@@ -198,8 +199,9 @@ Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTur
   return journal_.add(CowRegistered{body.cow, said.number, visit_.day}, facts);
 }
 
-Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded) {
-  EntryFacts facts{entry, {}, by_, {}};
+Outcome RecordingState::record(EntryId entry, TurnRecorded body, SaidBy by,
+                               const RecordedTurn* superseded) {
+  EntryFacts facts{entry, {}, by, {}};
   if (superseded != nullptr) {
     facts.supersedes = superseded->entry;
     facts.subjects = {superseded->body.cow.value, superseded->body.visit.value};
@@ -216,7 +218,7 @@ Outcome RecordingState::record(EntryId entry, TurnRecorded body, const RecordedT
   ReplyItem& item = answer(ReplyKind::saved, "");
   item.cow = said_as(body.turn.cow, *language_);
   item.entry = entry;
-  before_.add({entry, facts.supersedes, by_, std::move(body), false});
+  before_.add({entry, facts.supersedes, by, std::move(body), false});
   return Done{};
 }
 

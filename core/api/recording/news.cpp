@@ -19,6 +19,9 @@ namespace evenclaw {
 
 namespace {
 
+/// What stands in the log for a name that may be misspelt.
+constexpr std::string_view near_name = "a name a letter or two off a known one";
+
 std::vector<TaskClosed> all_open(const CowPast& past, std::vector<TaskClosed> closes) {
   for (const TaskRow& row : past.rows.tasks) {
     const bool listed = std::any_of(closes.begin(), closes.end(), [&](const TaskClosed& closed) {
@@ -209,40 +212,70 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
   return Done{};
 }
 
-/// A name close to a known one is asked about; said a second time it is meant.
-Result<std::optional<PersonId>> RecordingState::person(std::string_view name) {
+/// A name close to a known one is asked about; said a second time it is meant. Where nobody is
+/// there to ask it is read as the known one, and asked about when the visit closes unless the next
+/// line says it again.
+Result<std::optional<Person>> RecordingState::person(std::string_view role, std::string_view name) {
   const std::string folded = fold_case(trimmed(name));
-  const bool sure = !asked_name_.empty() && asked_name_ == folded;
+  const bool is_soon = typed_ || line_number_ == asked_name_line_ + 1;
+  const bool sure = !asked_name_.empty() && asked_name_ == folded && is_soon;
   auto found = person_named(ports_, name, sure);
   if (!found) return found.faults();
   if (const auto* doubt = std::get_if<NameInDoubt>(&*found)) {
     asked_name_ = folded;
-    ReplyItem& item =
-        answer(ReplyKind::question, "Is " + doubt->said + " the same as " + doubt->nearest +
-                                        "? Say the name again if "
-                                        "it is somebody else.");
-    item.token = doubt->said;
-    return std::optional<PersonId>();
+    asked_name_line_ = line_number_;
+    return in_doubt(role, *doubt);
   }
-  return std::optional<PersonId>(std::get<PersonId>(*found));
+  const Outcome settled = sure ? settle_name(role) : Outcome(Done{});
+  if (!settled) return settled.faults();
+  return std::optional(Person{std::get<PersonId>(*found), std::string(trimmed(name))});
+}
+
+/// Names stand outside the log, so the question is kept without them.
+Result<std::optional<Person>> RecordingState::in_doubt(std::string_view role,
+                                                       const NameInDoubt& doubt) {
+  if (typed_) {
+    answer(ReplyKind::question, "Is " + doubt.said + " the same as " + doubt.nearest +
+                                    "? Say the name again if it is somebody else.")
+        .token = doubt.said;
+    return std::optional<Person>();
+  }
+  answer(ReplyKind::question, doubt.said + " was read as " + doubt.nearest + "; say \"" +
+                                  std::string(role) + " " + doubt.said +
+                                  "\" on the next line if it is somebody else.")
+      .token = doubt.said;
+  const Outcome kept = keep_as_unread({std::string(role), std::string(near_name)},
+                                      "It was read as the known one. Who was it?");
+  if (!kept) return kept.faults();
+  return std::optional(Person{doubt.person, doubt.nearest});
+}
+
+/// Said twice, it is somebody else than the known one.
+Outcome RecordingState::settle_name(std::string_view role) {
+  const UnreadNews question{std::string(role), std::string(near_name)};
+  const std::vector<UnreadNews>& open = before_.unread();
+  const bool is_open = std::any_of(open.begin(), open.end(), [&](const UnreadNews& unread) {
+    return unread.number == question.number && unread.words == question.words;
+  });
+  return is_open ? settle_unread(question, "the name was said again") : Outcome(Done{});
 }
 
 Outcome RecordingState::caller(std::string_view name) {
-  const auto found = person(name);
+  const auto found = person("caller", name);
   if (!found) return found.faults();
   if (!*found) return Done{};
-  by_.caller = **found;
-  visit_.caller = trimmed(name);
+  by_.caller = (*found)->id;
+  visit_.caller = (*found)->name;
   answer(ReplyKind::told, offered_person(TermKind::caller, visit_.caller, *language_));
   return Done{};
 }
 
 Outcome RecordingState::writer(std::string_view name) {
-  const auto found = person(name);
+  const auto found = person("writer", name);
   if (!found) return found.faults();
   if (!*found) return Done{};
-  by_.writer = **found;
-  visit_.writer = trimmed(name);
+  by_.writer = (*found)->id;
+  visit_.writer = (*found)->name;
   answer(ReplyKind::told, offered_person(TermKind::writer, visit_.writer, *language_));
   return Done{};
 }

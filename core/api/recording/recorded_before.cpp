@@ -156,6 +156,17 @@ const RecordedTurn* RecordedBefore::correction(EntryId entry,
   return at == turns_.end() ? nullptr : &*at;
 }
 
+const RecordedTurn* RecordedBefore::mended(const CowSaid& cow, std::string_view words) {
+  for (const RecordedTurn& turn : turns_) {
+    const RecordedTurn* wrong = turn.supersedes ? find(*turn.supersedes) : nullptr;
+    if (wrong == nullptr || !same_said(turn.body.turn.cow, cow)) continue;
+    std::vector<std::string> both = wrong->body.words;
+    both.emplace_back(words);
+    if (turn.body.words == both && matched_.insert(turn.entry).second) return &turn;
+  }
+  return nullptr;
+}
+
 const RecordedTurn* RecordedBefore::find(EntryId entry) const {
   const auto at = std::find_if(turns_.begin(), turns_.end(),
                                [&](const RecordedTurn& turn) { return turn.entry == entry; });
@@ -177,6 +188,15 @@ const RecordedTurn* RecordedBefore::last_of(CowId cow) const {
     return turn.body.cow == cow && !turn.superseded;
   });
   return at == turns_.rend() ? nullptr : &*at;
+}
+
+std::vector<const RecordedTurn*> RecordedBefore::turns_called(const CowSaid& cow) const {
+  std::vector<const RecordedTurn*> turns;
+  for (const RecordedTurn& turn : turns_) {
+    const bool counts = !turn.superseded && same_said(turn.body.turn.cow, cow);
+    if (counts) turns.push_back(&turn);
+  }
+  return turns;
 }
 
 int RecordedBefore::turns_of(CowId cow) const {

@@ -5,6 +5,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -75,11 +76,17 @@ class RecordedBefore {
   [[nodiscard]] const RecordedTurn* correction(EntryId entry,
                                                const std::vector<std::string>& words) const;
 
+  /// A turn of that cow that was mended in these words and not given again yet; null when there is
+  /// none.
+  const RecordedTurn* mended(const CowSaid& cow, std::string_view words);
+
   [[nodiscard]] const RecordedTurn* find(EntryId entry) const;
   /// That turn and all it corrects, the latest first; empty when it is not known.
   [[nodiscard]] std::vector<const RecordedTurn*> line_of(EntryId entry) const;
   /// Her last turn of this visit that counts; null when there is none.
   [[nodiscard]] const RecordedTurn* last_of(CowId cow) const;
+  /// The turns that count of the cow of that number.
+  [[nodiscard]] std::vector<const RecordedTurn*> turns_called(const CowSaid& cow) const;
   /// How many turns of hers count in this visit.
   [[nodiscard]] int turns_of(CowId cow) const;
   /// A turn recorded just now.

@@ -48,6 +48,8 @@ bool is_correction(const Clause& clause) {
          std::holds_alternative<DetailCorrected>(*said) ||
          std::holds_alternative<FindingTakenBack>(*said) ||
          std::holds_alternative<ActTakenBack>(*said) ||
+         std::holds_alternative<MeasureTakenBack>(*said) ||
+         std::holds_alternative<ReasonTakenBack>(*said) ||
          std::holds_alternative<NothingAfterAll>(*said);
 }
 
@@ -80,6 +82,9 @@ Outcome RecordingState::take_line(std::string_view text) {
     line = read_line(text, after_let_out(), *language_);
   }
   if (!line) return refused_line(text, line.faults());
+  const auto mended = mended_later(*line, text);
+  if (!mended) return mended.faults();
+  if (*mended) return Done{};
   let_go_held_back(*line, text);
   if (!holds_back(*line)) return take_read(*line, text);
   const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
@@ -230,6 +235,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   next.earlier = *std::move(earlier);
   next.draft.turn.cow = cow;
   next.first_answer = items_.size();
+  next.by = by_;
   in_crush_ = std::move(next);
   if (!found.question.empty()) {
     answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
@@ -332,6 +338,7 @@ Outcome RecordingState::done_said(std::string_view text) {
 void RecordingState::add_words(std::string_view text) {
   if (!in_crush_) return;
   std::vector<std::string>& words = in_crush_->draft.words;
+  in_crush_->by = by_;
   // Several clauses of one line are one line as said.
   const std::string said(trimmed(text));
   if (last_words_line_ == line_number_ && !words.empty()) return;

@@ -137,6 +137,7 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.broke_off = true;
   held_back_by_ = kept.held_back_by.value_or("");
   by_ = {kept.caller, kept.writer};
+  cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
   in_crush_ = std::move(cow);
   draft_kept_ = true;
   return Done{};
@@ -244,6 +245,7 @@ std::string RecordingState::draft_text() const {
       (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
   kept.done_said = in_crush_->done_said;
   if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
+  if (in_crush_->by.caller != by_.caller) kept.called_by = in_crush_->by.caller;
   return kept_text(kept);
 }
 

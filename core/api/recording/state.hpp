@@ -14,6 +14,7 @@
 
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/people.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/recording/cow_finder.hpp"
 #include "core/api/recording/kept_draft.hpp"
@@ -53,6 +54,8 @@ struct InCrush {
   std::size_t taken_up = 0;               // of her lines, those said before the recording broke off
   std::size_t given_again = 0;            // of those, the ones a pipe or file gave once more
   std::size_t first_answer = 0;           // of the answers not given yet, the first about her
+  std::optional<FootSet> filled_then;     // by "rest fine", when she was let out before
+  SaidBy by;                              // who called her, and who typed
 };
 
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
@@ -179,7 +182,7 @@ class RecordingState {
   [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
                                      const RecordedTurn* superseded) const;
   Outcome register_cow(const TurnRecorded& body, const RecordedTurn* superseded);
-  Outcome record(EntryId entry, TurnRecorded body, const RecordedTurn* superseded);
+  Outcome record(EntryId entry, TurnRecorded body, SaidBy by, const RecordedTurn* superseded);
 
   // corrections.cpp
   Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
@@ -188,6 +191,12 @@ class RecordingState {
   void contradicts_earlier(std::string_view text);
   Outcome answer_last_turn(std::string_view text);
   Outcome answer_by_news(CowId cow, const NewsSaid& news, std::string_view text);
+
+  // mended_later.cpp
+  Result<bool> mended_later(const Line& line, std::string_view text);
+  void drop_only_spoken_of(std::string_view text);
+  Outcome refuse_mending(const std::string& number, Fault fault, std::string_view text);
+  Outcome record_mended_later(RecordedTurn wrong, TurnDraft draft, std::string_view text);
 
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);
@@ -201,7 +210,9 @@ class RecordingState {
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
-  Result<std::optional<PersonId>> person(std::string_view name);
+  Result<std::optional<Person>> person(std::string_view role, std::string_view name);
+  Result<std::optional<Person>> in_doubt(std::string_view role, const NameInDoubt& doubt);
+  Outcome settle_name(std::string_view role);
   Outcome caller(std::string_view name);
   Outcome writer(std::string_view name);
 
@@ -228,6 +239,7 @@ class RecordingState {
   bool draft_kept_ = false;  // the store holds a half-entered turn
   bool asked_for_feet_ = false;
   std::string asked_name_;
+  int asked_name_line_ = 0;
   std::vector<ReplyItem> items_;  // answers not given yet
   Reply opening_;
 };

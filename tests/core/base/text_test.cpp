@@ -66,6 +66,21 @@ TEST_CASE("whatever the bytes, the valid text is valid and valid text stays") {
   }
 }
 
+TEST_CASE("a name is one plain line, whatever its letters") {
+  for (const char* name :
+       {"", "Home Farm", "Moor\xC3\xA5sen & S\xC3\xB6hne", "O'Neill \xE2\x80\x94 low"}) {
+    CAPTURE(name);
+    CHECK(is_one_plain_line(name));
+  }
+  for (const char* name : {"Home\tFarm", "Home\nFarm", "\x1B[31mHome", "Home\x7F",
+                           "Home\xC2\x9B"
+                           "31m",
+                           "Home\xFF"}) {
+    CAPTURE(name);
+    CHECK_FALSE(is_one_plain_line(name));
+  }
+}
+
 TEST_CASE("letters of western and middle Europe are folded to their small form") {
   constexpr Change changes[] = {{"", ""},
                                 {"Heel BAD z4", "heel bad z4"},

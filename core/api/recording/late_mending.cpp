@@ -1,0 +1,104 @@
+#include "core/api/recording/late_mending.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/trade/call_line/recalled.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+template <class T>
+bool is_a(const TurnClause& clause) {
+  return std::holds_alternative<T>(clause);
+}
+
+bool mends_or_takes_back(const TurnClause& clause) {
+  return is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
+         is_a<DetailCorrected>(clause) || is_a<FindingTakenBack>(clause) ||
+         is_a<ActTakenBack>(clause) || is_a<MeasureTakenBack>(clause) ||
+         is_a<ReasonTakenBack>(clause) || is_a<NothingAfterAll>(clause);
+}
+
+template <class T>
+bool says(const LateMending& mending) {
+  return std::any_of(mending.corrections.begin(), mending.corrections.end(), is_a<T>);
+}
+
+bool has_something(const FootCall& call) {
+  return !call.findings.empty() || !call.actions.empty() || !call.measures.empty() ||
+         !call.note.empty();
+}
+
+/// Whether this may be the foot that is spoken of. "Nothing after all" is said of a finding, and
+/// what belongs to another foot is what was called there: "nothing found" only where nothing more
+/// was called of her.
+bool may_be_meant(const FootCall& call, const Turn& turn, const LateMending& mending) {
+  if (says<NothingAfterAll>(mending)) return !call.findings.empty();
+  if (!says<FootCorrected>(mending) || has_something(call)) return true;
+  return !turn.rest_fine && std::none_of(turn.feet.begin(), turn.feet.end(), has_something);
+}
+
+std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
+                                const LateMending& mending) {
+  TurnDraft draft = recalled(turn, foot);
+  for (const TurnClause& clause : mending.corrections) {
+    if (!add_clause(draft, clause)) return std::nullopt;
+  }
+  if (draft.turn == turn) return std::nullopt;
+  return draft;
+}
+
+}  // namespace
+
+std::optional<LateMending> late_mending(const Line& line) {
+  const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
+  if (named == nullptr || named->cow.known != CowKnown::numbered) return std::nullopt;
+  LateMending mending;
+  mending.cow = named->cow;
+  for (std::size_t at = 1; at < line.clauses.size(); ++at) {
+    const auto* said = std::get_if<TurnClause>(&line.clauses[at]);
+    if (said == nullptr) return std::nullopt;
+    const auto* feet = std::get_if<FeetNamed>(said);
+    const bool is_foot_behind_number = feet != nullptr && at == 1 && feet->feet.count() == 1;
+    if (is_foot_behind_number) {
+      mending.feet = feet->feet;
+    } else if (mends_or_takes_back(*said)) {
+      mending.corrections.push_back(*said);
+    } else {
+      return std::nullopt;
+    }
+  }
+  if (mending.corrections.empty()) return std::nullopt;
+  return mending;
+}
+
+bool is_a_call_of_its_own(const LateMending& mending) {
+  TurnDraft fresh;
+  fresh.turn.cow = mending.cow;
+  if (!mending.feet.empty() && !add_clause(fresh, FeetNamed{mending.feet})) return false;
+  return std::all_of(mending.corrections.begin(), mending.corrections.end(),
+                     [&](const TurnClause& clause) { return add_clause(fresh, clause).ok(); });
+}
+
+std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending) {
+  std::vector<WayToMend> ways;
+  const auto add = [&](std::optional<Foot> foot) {
+    std::optional<TurnDraft> draft = mended(turn, foot, mending);
+    const bool is_new = draft && std::none_of(ways.begin(), ways.end(), [&](const WayToMend& way) {
+                          return way.draft.turn == draft->turn;
+                        });
+    if (is_new) ways.push_back({foot, *std::move(draft)});
+  };
+  for (const FootCall& call : turn.feet) {
+    const bool is_named = mending.feet.empty() || mending.feet.has(call.foot);
+    if (is_named && may_be_meant(call, turn, mending)) add(call.foot);
+  }
+  // The leg she is lame on is what "no, right hind" means only when nothing was called of a foot.
+  const bool lame_only = says<FootCorrected>(mending) && !ways.empty();
+  if (mending.feet.empty() && !lame_only) add(std::nullopt);
+  return ways;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,38 @@
+// "412 no, chronic": a cow that was let out earlier in the visit is mended by her number and the
+// correction.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/trade/call_line/line.hpp"
+
+namespace evenclaw {
+
+struct LateMending {
+  CowSaid cow;
+  FootSet feet;  // named behind her number; empty when none was
+  std::vector<TurnClause> corrections;
+};
+
+/// Her number, perhaps one foot, and nothing but corrections; nothing for any other line. Her
+/// number itself is not mended so: "412 no, 421" is one call.
+std::optional<LateMending> late_mending(const Line& line);
+
+/// True when the line says something of a cow of whom nothing has been said: "412 LH nothing after
+/// all".
+bool is_a_call_of_its_own(const LateMending& mending);
+
+/// One reading of a correction of a recorded turn: which foot it is held against, and what comes of
+/// it.
+struct WayToMend {
+  std::optional<Foot> foot;  // none: the whole cow
+  TurnDraft draft;
+};
+
+/// Every way that gives another turn; empty when the correction fits nothing that was called.
+/// Nobody remembers which foot was named last, so every foot of which something was called is
+/// tried.
+std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending);
+
+}  // namespace evenclaw
