@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/people.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/sheets/visit_sheet.hpp"
@@ -97,6 +98,21 @@ Result<VisitRow> row_of(Store& store, const Visit& visit) {
   return std::move(rows->front());
 }
 
+/// Everybody who called or wrote in those turns.
+Result<std::vector<NamedPerson>> people_of(const Ports& ports, const std::vector<TurnRow>& turns) {
+  const auto everybody = ports.directory.everybody();
+  if (!everybody) return everybody.faults();
+  std::set<PersonId> ids;
+  for (const TurnRow& turn : turns) {
+    ids.insert(turn.caller);
+    ids.insert(turn.writer);
+  }
+  ids.erase(PersonId{});
+  std::vector<NamedPerson> people;
+  for (const PersonId id : ids) people.push_back({id, name_of(*everybody, id)});
+  return people;
+}
+
 /// Letters and digits of the herd's name, the rest as single hyphens.
 std::string file_name(const Visit& visit) {
   std::string name = to_text(visit.day) + "-";
@@ -129,6 +145,9 @@ Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
   auto rows = rows_for_sheet(ports.store, visit);
   if (!rows) return rows.faults();
   input.rows = *std::move(rows);
+  auto people = people_of(ports, input.rows.turns);
+  if (!people) return people.faults();
+  input.people = *std::move(people);
   auto warnings = warnings_of(ports.store, visit, input.rows.turns);
   if (!warnings) return warnings.faults();
   input.warnings = *std::move(warnings);

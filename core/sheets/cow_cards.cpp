@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/sheets/callers.hpp"
 #include "core/sheets/cow_track.hpp"
 #include "core/sheets/foot_lines.hpp"
 
@@ -35,6 +36,12 @@ std::string turn_end_words(const TurnRow& turn, const Wording& wording) {
   return wording.say(Saying::with_reason, {{"what", words}, {"why", turn.end_reason}});
 }
 
+/// "called by Ben", where most were called by somebody else.
+std::string called_by(const TurnRow& turn, const VisitView& view) {
+  const std::string name = other_caller(view.input, turn, view.wording);
+  return name.empty() ? name : view.wording.say(Saying::cow_called_by, {{"name", name}});
+}
+
 /// "Lame on left hind. Not finished: kicked."
 Runs head_of(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
@@ -48,6 +55,7 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
     add(turn_end_words(*turn, wording), Emphasis::strong);
+    add(called_by(*turn, view), Emphasis::plain);
   }
   return head;
 }
@@ -135,6 +143,8 @@ std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
   const TurnRow& turn = *cow.turns[0];
   std::string reason = wording.reasons(turn);
   if (turn.walks_sound) reason += ", " + wording.say(Saying::walks_sound);
+  const std::string caller = called_by(turn, view);
+  if (!caller.empty()) reason += ", " + caller;
   FootSet feet;
   for (const FootRow* row : cow.feet) feet.add(row->foot);
   std::string where = wording.feet(feet);

@@ -34,6 +34,8 @@ enum class Saying {
   title,  // {herd} {date}
   called_by,
   written_by,
+  person_with_cows,  // {name} {n}
+  person_not_said,
   todays_feet,
   sheet_foot,  // {herd} {day} {printed} {version}
   visit_open,
@@ -111,6 +113,7 @@ enum class Saying {
   lifted_not_said,
   state_of_feet,  // {state} {feet}
   found_since,    // {date}
+  cow_called_by,  // {name}
   called_twice,
   trimmed,
   not_trimmed,

@@ -3,6 +3,7 @@
 #include <iterator>
 #include <utility>
 
+#include "core/sheets/callers.hpp"
 #include "core/sheets/cow_cards.hpp"
 #include "core/sheets/farmers_page.hpp"
 #include "core/sheets/track.hpp"
@@ -14,8 +15,10 @@ namespace {
 
 std::vector<Fact> facts_of_visit(const VisitSheetInput& input, const Wording& wording) {
   std::vector<Fact> facts;
-  if (!input.caller.empty()) facts.push_back({wording.say(Saying::called_by), input.caller});
-  if (!input.writer.empty()) facts.push_back({wording.say(Saying::written_by), input.writer});
+  const std::string callers = callers_of(input, wording);
+  const std::string writers = writers_of(input, wording);
+  if (!callers.empty()) facts.push_back({wording.say(Saying::called_by), callers});
+  if (!writers.empty()) facts.push_back({wording.say(Saying::written_by), writers});
   facts.push_back({wording.say(Saying::todays_feet), wording.feet(input.visit.todays_feet)});
   return facts;
 }

@@ -26,11 +26,18 @@ struct NotSeenCow {
   std::string why;     // "wrap off left hind is due", as told; may be empty
 };
 
+/// Who stands behind an id in the rows.
+struct NamedPerson {
+  PersonId person;
+  std::string name;  // "person removed" where so
+};
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
-  std::string caller;  // names to show, "person removed" where so; "" is left out
+  std::string caller;  // of the opening, told when no turn names anybody; "" is left out
   std::string writer;
+  std::vector<NamedPerson> people;  // at least all callers and writers of the turns
   Day printed;          // the day the sheet is made; decides what counts as today and as late
   std::string version;  // of the program, "0.1.0"
 
