@@ -8,6 +8,7 @@ namespace evenclaw::cli {
 extern const Command start_command;
 extern const Command record_command;
 extern const Command end_command;
+extern const Command right_day_command;
 extern const Command due_command;
 extern const Command told_command;
 extern const Command show_command;

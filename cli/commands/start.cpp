@@ -17,7 +17,7 @@ constexpr Option options[] = {
     {"--day", "DAY", "the day of the visit when it is not today, as 2026-11-24"},
     {"--new-herd", "", "the herd is new here"},
     {"--second", "", "a second visit to that herd on the same day"},
-    {"--sure", "", "a name that looks misspelt is meant so"}};
+    {"--sure", "", "a name that looks misspelt, or a day long ago, is meant so"}};
 constexpr Example examples[] = {
     {"evenclaw start \"Home Farm\" --feet all --caller Anna --writer Ben",
      "starts today's visit, or goes on with it"},
@@ -46,7 +46,8 @@ Result<Herd> herd_for(Records& records, const Invocation& invocation) {
   if (!begun) return begun.faults();
   if (begun->has_value()) return **std::move(begun);
   auto herd = register_herd(records.ports(), name, invocation.has("--sure"));
-  if (herd || herd.faults().front().slug != "usage" || name.empty()) return herd;
+  const bool is_a_name = !name.empty() && is_one_plain_line(name);
+  if (herd || herd.faults().front().slug != "usage" || !is_a_name) return herd;
   Faults faults = herd.faults();
   faults.front().remedy = "Leave out --new-herd.";
   return faults;
@@ -66,7 +67,7 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
   wanted.caller = invocation.value("--caller");
   wanted.writer = invocation.value("--writer");
   wanted.second_that_day = invocation.has("--second");
-  wanted.names_sure = invocation.has("--sure");
+  wanted.sure = invocation.has("--sure");
   return wanted;
 }
 

@@ -23,6 +23,18 @@ Day clock_day(const Ports& ports) {
   return day_of(ports.clock.now());
 }
 
+/// A day from paper may be months old, and a slip of the year is a year off give or take those. Our
+/// judgement.
+constexpr std::int32_t days_without_asking = 183;
+
+Fault is_year_right(Day day, Day today) {
+  return {
+      .slug = "answer-needed",
+      .message = to_text(day) + " lies more than half a year before today, " + to_text(today) + ".",
+      .token = to_text(day),
+      .remedy = "Check the year; or say that this day is meant."};
+}
+
 Outcome check_day(const Ports& ports, Day day) {
   const Day today = clock_day(ports);
   if (day <= today) return Done{};
@@ -109,9 +121,11 @@ int next_ordinal(const std::vector<VisitRow>& rows, HerdId herd, Day day) {
 
 Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
                        const std::vector<VisitRow>& rows, Day day) {
-  const auto caller = person_or_nil(ports, wanted.caller, wanted.names_sure);
+  const Day today = clock_day(ports);
+  if (!wanted.sure && day + days_without_asking < today) return is_year_right(day, today);
+  const auto caller = person_or_nil(ports, wanted.caller, wanted.sure);
   if (!caller) return caller.faults();
-  const auto writer = person_or_nil(ports, wanted.writer, wanted.names_sure);
+  const auto writer = person_or_nil(ports, wanted.writer, wanted.sure);
   if (!writer) return writer.faults();
   const auto herd = herd_of(ports.store, wanted.herd);
   if (!herd) return herd.faults();
@@ -136,6 +150,19 @@ Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
 
 std::string named(const Visit& visit) {
   return visit.herd_name + " on " + to_text(visit.day);
+}
+
+Fault day_is_taken(const Visit& visit, const VisitRow& row) {
+  if (row.visit == visit.visit) {
+    return {.slug = "nothing-to-do",
+            .message = "The visit to " + visit.herd_name + " stands under " + to_text(row.day) +
+                       " already.",
+            .token = to_text(row.day),
+            .remedy = "Say the day on which it was."};
+  }
+  return {.slug = "visit-day-taken",
+          .message = visit.herd_name + " has another visit on " + to_text(row.day) + ".",
+          .token = to_text(row.day)};
 }
 
 Result<Visit> as_it_is_now(const Ports& ports, const Visit& visit) {
@@ -200,15 +227,22 @@ Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day
   return fault;
 }
 
-Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day) {
+Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure) {
   const Outcome fit = check_day(ports, day);
   if (!fit) return fit.faults();
+  const auto rows = visits_of(ports.store, visit.herd);
+  if (!rows) return rows.faults();
+  for (const VisitRow& row : *rows) {
+    if (row.day == day) return day_is_taken(visit, row);
+  }
+  const Day today = clock_day(ports);
+  if (!sure && day + days_without_asking < today) return is_year_right(day, today);
   VisitCorrected body;
   body.visit = visit.visit;
   body.day = day;
   const auto written = write_one(ports, visit.herd.value, body, {});
   if (!written) return written.faults();
-  return find_visit(ports, visit.herd, day, visit.ordinal);
+  return find_visit(ports, visit.herd, day);
 }
 
 Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language) {

@@ -25,7 +25,7 @@ struct VisitWanted {
   std::string caller;      // "" when not said
   std::string writer;
   bool second_that_day = false;  // a visit of its own although that day has one already
-  bool names_sure = false;       // caller and writer are spelt as meant
+  bool sure = false;             // names are spelt as meant, and so is a day long ago
 };
 
 struct Visit {
@@ -57,7 +57,8 @@ struct Visit {
 
 /// Starts a visit, or goes on with the one that herd has on that day (ended or not) unless a second
 /// one is wanted. Faults: "date-in-future" (later than the clock's day), "two-visits-open" when
-/// another day of that herd was never ended, "answer-needed" for a name that may be misspelt.
+/// another day of that herd was never ended, "answer-needed" for a name that may be misspelt or a
+/// new visit more than half a year back, whose year may be.
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted);
 
 /// The visits nobody ended, of one herd or of all.
@@ -161,8 +162,10 @@ struct VisitEnded {
 /// nothing unless something was recorded in between.
 Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language);
 
-/// Moves a visit to its right day. Its id stays; the pictures of its cows follow. Fault
-/// "date-in-future".
-Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day);
+/// Moves a visit to its right day. Its id stays; the pictures of its cows follow; tasks keep the
+/// days the farmer was told. Faults: "date-in-future", "visit-day-taken" when that herd has a visit
+/// on that day, "nothing-to-do" when it stands under that day, "answer-needed" for a day more than
+/// half a year back, unless `sure`.
+Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure);
 
 }  // namespace evenclaw

@@ -23,7 +23,7 @@ using cli::JsonForm;
 void fill(const Workshop& workshop) {
   REQUIRE(workshop
               .run({"start", "Home Farm", "--new-herd", "--feet", "all", "--day", "2026-10-06",
-                    "--caller", "Anna", "--writer", "Ben"})
+                    "--sure", "--caller", "Anna", "--writer", "Ben"})
               .exit == 0);
   REQUIRE(workshop
               .run({"record", "-"},
@@ -32,7 +32,8 @@ void fill(const Workshop& workshop) {
                    "nothing found\ndone\n")
               .exit == 0);
   REQUIRE(workshop.run({"end"}).exit == 1);
-  REQUIRE(workshop.run({"start", "Home Farm", "--feet", "hinds", "--day", "2026-10-20"}).exit == 0);
+  REQUIRE(workshop.run({"start", "Home Farm", "--feet", "hinds", "--day", "2026-10-20", "--sure"})
+              .exit == 0);
   REQUIRE(workshop.run({"record", "-"}, "420 LH\ndone\n").exit == 0);
 }
 
@@ -84,6 +85,7 @@ TEST_CASE("With --json every command that prints data prints one document of its
   fill(workshop);
   const std::vector<Asked> all = {
       {{"start", "Home Farm", "--day", "2026-10-20"}, 0},
+      {{"right-day", "2026-10-21", "--sure"}, 0},
       {{"due", "--today", "2026-10-20"}, 0},
       {{"told", "412 block came off; 99 gone"}, 0, 1},
       {{"show", "cow", "412"}, 0},

@@ -35,6 +35,36 @@ TEST_CASE("A day that is none is refused with the way to write it") {
   }
 }
 
+TEST_CASE("A day years back is asked about as a slip of the year, and taken when it is sure") {
+  const Workshop workshop;
+  const std::vector<std::string> words = {"start", "Home Farm", "--new-herd", "--day",
+                                          "2016-11-24"};
+  const Ran asked = workshop.run(words);
+  CHECK(asked.exit == 1);
+  CHECK(has(asked.err, "2016-11-24"));
+  CHECK(has(asked.err, "Check the year"));
+  CHECK(has(asked.err, "--sure"));
+  CHECK_FALSE(has(workshop.run({"herds"}).out, "not ended"));
+  std::vector<std::string> sure = words;
+  sure.emplace_back("--sure");
+  CHECK(workshop.run(sure).exit == 0);
+  CHECK(workshop.run({"start", "Home Farm", "--day", "2016-11-24"}).exit == 0);  // it goes on
+}
+
+TEST_CASE("A name that holds control characters is refused, and no herd is made of it") {
+  const Workshop workshop;
+  for (const char* name : {"Home\nFarm", "\x1B[2JHome Farm", "Home\x7F"}) {
+    CAPTURE(name);
+    const Ran herd = workshop.run({"start", name, "--new-herd"});
+    CHECK(herd.exit == 2);
+    CHECK(has(herd.err, "cannot be shown"));
+    const Ran caller = workshop.run({"start", "Home Farm", "--new-herd", "--caller", name});
+    CHECK(caller.exit == 2);
+    CHECK(has(caller.err, "cannot be shown"));
+  }
+  CHECK_FALSE(has(workshop.run({"herds"}).out, "not ended"));
+}
+
 TEST_CASE("A herd nobody knows is told with the nearest one and the way to enter a new one") {
   const Workshop workshop;
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd"}).exit == 0);
@@ -47,7 +77,7 @@ TEST_CASE("A herd nobody knows is told with the nearest one and the way to enter
 
 TEST_CASE("A new herd whose visit was refused is started with the same words put right") {
   const Workshop workshop;
-  const std::vector<std::string> words = {"start", "Home Farm", "--new-herd", "--day"};
+  const std::vector<std::string> words = {"start", "Home Farm", "--new-herd", "--sure", "--day"};
   std::vector<std::string> wrong = words;
   wrong.emplace_back("2999-01-01");
   std::vector<std::string> right = words;
@@ -101,7 +131,9 @@ TEST_CASE("Other feet or people given with a visit that goes on are not passed o
 
 TEST_CASE("A visit that was ended is gone on with by naming its day, and that is told") {
   const Workshop workshop;
-  REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--day", "2026-10-06"}).exit == 0);
+  REQUIRE(
+      workshop.run({"start", "Home Farm", "--new-herd", "--day", "2026-10-06", "--sure"}).exit ==
+      0);
   REQUIRE(workshop.run({"end"}).exit == 0);
   const Ran again = workshop.run({"start", "Home Farm", "--day", "2026-10-06"});
   CHECK(again.exit == 0);
@@ -116,7 +148,9 @@ TEST_CASE("A visit that was ended is gone on with by naming its day, and that is
 
 TEST_CASE("A visit of another day that was never ended stands in the way and is named") {
   const Workshop workshop;
-  REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--day", "2026-10-06"}).exit == 0);
+  REQUIRE(
+      workshop.run({"start", "Home Farm", "--new-herd", "--day", "2026-10-06", "--sure"}).exit ==
+      0);
   const Ran next = workshop.run({"start", "Home Farm", "--day", "2026-10-20"});
   CHECK(next.exit == 1);
   CHECK(has(next.err, "2026-10-06"));

@@ -1,0 +1,53 @@
+#include "cli/answer.hpp"
+#include "cli/commands.hpp"
+#include "cli/records.hpp"
+#include "core/api/said_day.hpp"
+#include "core/api/visits.hpp"
+
+namespace evenclaw::cli {
+namespace {
+
+constexpr Operand operands[] = {{"DAY", "the day on which the visit was, as 2026-11-24"}};
+constexpr Option options[] = {
+    {"--herd", "HERD", "the herd, when there are several"},
+    {"--day", "DAY", "the day it stands under; else the open visit, or the latest"},
+    {"--sure", "", "a day long ago is meant so"}};
+constexpr Example examples[] = {
+    {"evenclaw right-day 2026-11-24", "the open visit was begun under the wrong day"},
+    {"evenclaw right-day 2026-11-24 --herd home --day 2025-11-24", "a slip of the year"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Visit>}};
+
+Result<Day> day_said(const std::string& text) {
+  const auto day = day_from_text(text);
+  if (day) return *day;
+  return Fault{.slug = "date-unreadable",
+               .message = '"' + text + "\" is not a date",
+               .token = text,
+               .remedy = "Write it as year-month-day, such as 2026-11-24."};
+}
+
+Exit run(const Invocation& invocation) {
+  const auto day = day_said(invocation.operands.front());
+  if (!day) return tell_faults(day.faults(), invocation);
+  auto records = Records::open(invocation, Opening::existing);
+  if (!records) return tell_faults(records.faults(), invocation);
+  const auto before = (*records)->visit_meant(invocation, VisitState::any);
+  if (!before) return tell_faults(before.faults(), invocation);
+  const auto visit =
+      correct_visit_day((*records)->ports(), *before, *day, invocation.has("--sure"));
+  if (!visit) return tell_faults(visit.faults(), invocation);
+  const Day today = (*records)->today();
+  tell_done(invocation,
+            "The visit to " + visit->herd_name + " stands under " + said_day(visit->day, today) +
+                " now, no longer under " + said_day(before->day, today) +
+                ".\nTasks keep the days the farmer was told: evenclaw due",
+            *visit);
+  return Exit::fine;
+}
+
+}  // namespace
+
+extern const Command right_day_command = {
+    "right-day", "put right the day of a visit", operands, options, examples, run, answers};
+
+}  // namespace evenclaw::cli

@@ -1,0 +1,89 @@
+// A visit that was begun under the wrong day is put under the right one.
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "tests/cli/program.hpp"
+
+namespace evenclaw::test {
+namespace {
+
+bool has(const std::string& text, std::string_view part) {
+  return text.find(part) != std::string::npos;
+}
+
+/// 412 with a wrap, under 24 October 2026 although it was the 27th.
+void begin_under_the_wrong_day(const Workshop& workshop) {
+  REQUIRE(workshop
+              .run({"start", "Home Farm", "--new-herd", "--feet", "hinds", "--day", "2026-10-24",
+                    "--sure"})
+              .exit == 0);
+  REQUIRE(workshop.run({"record", "-"}, "412 LH DD raw behind; wrap on, off 3d\nrest fine\ndone\n")
+              .exit == 0);
+}
+
+}  // namespace
+
+TEST_CASE("The open visit is put under its right day, and goes on there") {
+  const Workshop workshop;
+  begin_under_the_wrong_day(workshop);
+  const Ran moved = workshop.run({"right-day", "2026-10-27", "--sure", "--today", "2026-10-27"});
+  CHECK(moved.exit == 0);
+  CHECK(has(moved.out, "27 Oct"));
+  CHECK(has(moved.out, "no longer under Sat 24 Oct"));
+  const Ran more = workshop.run({"record", "-"}, "413 nothing found\ndone\n");
+  CHECK(has(more.out, "saved 413 "));
+  const Ran cow = workshop.run({"show", "cow", "412"});
+  CHECK(has(cow.out, "27 Oct"));
+  CHECK_FALSE(has(cow.out, "24 Oct"));
+  REQUIRE(workshop.run({"end"}).exit == 0);
+  CHECK(workshop.run({"sheet", "--day", "2026-10-24"}).exit == 1);
+}
+
+TEST_CASE("A visit that was ended is named by the day it stands under") {
+  const Workshop workshop;
+  begin_under_the_wrong_day(workshop);
+  REQUIRE(workshop.run({"end"}).exit == 0);
+  const Ran moved = workshop.run({"right-day", "2026-10-27", "--day", "2026-10-24", "--sure"});
+  CHECK(moved.exit == 0);
+  CHECK(workshop.run({"record", "--day", "2026-10-24"}).exit == 1);
+}
+
+TEST_CASE("A task keeps the day the farmer was told") {
+  const Workshop workshop;
+  begin_under_the_wrong_day(workshop);
+  const Ran before = workshop.run({"due", "--today", "2026-10-27"});
+  REQUIRE(workshop.run({"right-day", "2026-10-26", "--sure"}).exit == 0);
+  CHECK(workshop.run({"due", "--today", "2026-10-27"}).out == before.out);
+}
+
+TEST_CASE("A right day that cannot be is refused with what to do, and nothing is moved") {
+  const Workshop workshop;
+  begin_under_the_wrong_day(workshop);
+  REQUIRE(workshop.run({"end"}).exit == 0);
+  REQUIRE(workshop.run({"start", "Home Farm", "--day", "2026-10-27", "--sure"}).exit == 0);
+
+  const struct {
+    const char* why;
+    std::vector<std::string> words;
+    int exit;
+    const char* told;
+  } rows[] = {
+      {"no date", {"right-day", "Tuesday"}, 2, "year-month-day"},
+      {"to come", {"right-day", "2999-01-01"}, 1, "date-in-future"},
+      {"taken", {"right-day", "2026-10-24", "--sure"}, 1, "visit-day-taken"},
+      {"it already", {"right-day", "2026-10-27", "--sure"}, 1, "already"},
+      {"years back", {"right-day", "2016-10-27"}, 1, "--sure"},
+      {"no such visit", {"right-day", "2026-10-28", "--day", "2026-10-01"}, 1, "visit-not-found"},
+      {"no herd", {"right-day", "2026-10-28", "--herd", "Elsewhere"}, 1, "herd-not-found"}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.why);
+    const Ran ran = workshop.run(row.words);
+    CHECK(ran.exit == row.exit);
+    CHECK(has(ran.err, row.told));
+  }
+  CHECK(has(workshop.run({"end"}).out, "27 Oct"));
+}
+
+}  // namespace evenclaw::test
