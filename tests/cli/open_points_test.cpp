@@ -48,3 +48,9 @@ TEST_CASE("unclear news is answered by plain news or in words") {
   CHECK(told.find("evenclaw told \"412 wrap off LH\"") != std::string::npos);
   CHECK(told.find("evenclaw told \"it was 413\" --answers 66") != std::string::npos);
 }
+
+TEST_CASE("a name that may be misspelt is answered in words, not by news of a cow") {
+  const std::string told = how_to_answer({point(OpenPointKind::news_unclear, "caller")}, visit_day);
+  CHECK(told.find("evenclaw told \"it was the known one\" --answers caller") != std::string::npos);
+  CHECK(told.find("wrap off") == std::string::npos);
+}
