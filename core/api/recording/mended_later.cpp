@@ -146,7 +146,7 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
 }
 
 /// She is put in the crush as she stood there, and out again when it is recorded.
-Outcome RecordingState::record_mended_later(RecordedTurn wrong, TurnDraft draft,
+Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft draft,
                                             std::string_view text) {
   auto past = past_of(wrong.body.cow, &wrong);
   if (!past) return past.faults();

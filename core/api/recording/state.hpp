@@ -196,7 +196,7 @@ class RecordingState {
   Result<bool> mended_later(const Line& line, std::string_view text);
   void drop_only_spoken_of(std::string_view text);
   Outcome refuse_mending(const std::string& number, Fault fault, std::string_view text);
-  Outcome record_mended_later(RecordedTurn wrong, TurnDraft draft, std::string_view text);
+  Outcome record_mended_later(const RecordedTurn& wrong, TurnDraft draft, std::string_view text);
 
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);
