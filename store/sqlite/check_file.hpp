@@ -18,8 +18,6 @@ struct FileReport {
   Faults damaged;
   /// Holes, double counts, jumps and corrections that do not fit, scope by scope.
   std::vector<LogFlaw> flaws;
-
-  [[nodiscard]] bool is_sound() const { return damaged.empty() && flaws.empty(); }
 };
 
 /// Only reads. A fault means that the file could not be looked at: "file-not-found",

@@ -11,6 +11,7 @@
 #include "store/sqlite/check_file.hpp"
 #include "store/sqlite/sqlite_store.hpp"
 #include "tests/store/sample_entries.hpp"
+#include "tests/store/sound_file.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 namespace evenclaw {
@@ -48,7 +49,7 @@ inline void fill(const std::string& file, std::int64_t count) {
 inline void expect_entries(const std::string& file, std::int64_t count) {
   const auto report = check_file(file);
   REQUIRE(report.ok());
-  CHECK(report->is_sound());
+  CHECK(is_sound(*report));
   CHECK(report->entries == count);
   const auto store = opened_store(file, OpenMode::existing);
   for (std::int64_t i = 1; i <= count; ++i) {

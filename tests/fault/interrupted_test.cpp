@@ -94,7 +94,7 @@ TEST_CASE("killed while it makes backups, every backup that has its name is whol
     CAPTURE(backup);
     const auto report = check_file(backup);
     REQUIRE(report.ok());
-    CHECK(report->is_sound());
+    CHECK(is_sound(*report));
     CHECK(report->entries == entries);
   }
   expect_entries(folder.file("records"), entries);

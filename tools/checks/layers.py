@@ -11,7 +11,7 @@ OWNERS = {
     "nlohmann/": ("core/wire",),
     "Eigen/": ("core/stats",),
     "boost/math/": ("core/stats",),
-    "sqlite3.h": ("store/sqlite",),
+    "sqlite3.h": ("store/sqlite", "tests/fault"),
     "libpq-fe.h": ("store/postgres",),
     "httplib.h": ("server/http",),
     "cairo": ("report/pdf",),

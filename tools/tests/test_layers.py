@@ -13,7 +13,7 @@ class Layers(Planted):
 
     def test_a_library_header_outside_its_folder_is_found(self):
         self.assert_found(layers, {"core/trade/db.cpp": "#include <sqlite3.h>\n"},
-                          "<sqlite3.h> belongs to store/sqlite")
+                          "<sqlite3.h> belongs to store/sqlite, tests/fault")
 
     def test_a_library_header_in_a_header_of_its_folder_is_found(self):
         self.assert_found(layers, {"store/sqlite/file.hpp": "#include <sqlite3.h>\n"},

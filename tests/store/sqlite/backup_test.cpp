@@ -9,6 +9,7 @@
 #include "store/sqlite/connection.hpp"
 #include "store/sqlite/sqlite_store.hpp"
 #include "tests/store/sample_entries.hpp"
+#include "tests/store/sound_file.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 using namespace evenclaw;
@@ -79,7 +80,7 @@ TEST_CASE("a file is restored from a backup, and is a device of its own from the
   write_entries(*restored, 6, 7);
   const auto report = check_file(folder.file("again"));
   REQUIRE(report.ok());
-  CHECK(report->is_sound());
+  CHECK(is_sound(*report));
   CHECK(report->entries == 7);
 }
 
