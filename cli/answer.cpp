@@ -50,15 +50,15 @@ void tell(const Fault& fault) {
   if (kind != nullptr) std::cerr << "  " << kind->safe << " (" << fault.slug << ")\n";
 }
 
-FaultAnswer as_answer(const Fault& fault) {
-  return {fault.slug, fault.message, fault.token, fault.line, fault.column, remedy_of(fault)};
-}
-
 bool among(std::string_view slug, std::initializer_list<std::string_view> slugs) {
   return std::find(slugs.begin(), slugs.end(), slug) != slugs.end();
 }
 
 }  // namespace
+
+FaultAnswer as_answer(const Fault& fault) {
+  return {fault.slug, fault.message, fault.token, fault.line, fault.column, remedy_of(fault)};
+}
 
 Exit exit_of(std::string_view slug) {
   if (among(slug, {"file-damaged", "file-newer", "not-our-file", "entry-digest-wrong",

@@ -54,6 +54,8 @@ struct FaultAnswer {
   }
 };
 
+FaultAnswer as_answer(const Fault& fault);
+
 /// What a command answers with --json when it could not do what was asked.
 struct FaultsAnswer {
   std::vector<FaultAnswer> faults;

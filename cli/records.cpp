@@ -47,9 +47,9 @@ Outcome make_pictures_if_stale(Store& store) {
   const auto stale = store.needs_rebuild();
   if (!stale) return stale.faults();
   if (!*stale) return Done{};
-  std::cerr << "The rows were made by another version and are made anew once ...\n";
   const auto rebuilt = rebuild_picture(store, {});
   if (!rebuilt) return rebuilt.faults();
+  std::cerr << "The rows had been made by another version; they were made anew.\n";
   return Done{};
 }
 

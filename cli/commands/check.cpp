@@ -25,6 +25,7 @@ CheckedStore checked_with(const FileReport& file, Result<CheckedStore> of_store)
   for (const Fault& fault : file.damaged) checked.findings.push_back(finding_of(fault));
   if (!of_store) {
     for (const Fault& fault : of_store.faults()) checked.findings.push_back(finding_of(fault));
+    for (const LogFlaw& flaw : file.flaws) checked.findings.push_back(finding_of(flaw));
     return checked;
   }
   of_store->findings.insert(of_store->findings.begin(), checked.findings.begin(),

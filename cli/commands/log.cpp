@@ -16,52 +16,65 @@ constexpr Example examples[] = {
 struct LogWritten {
   std::string file;
   std::int64_t entries = 0;
+  std::vector<FaultAnswer> damaged;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("file", &LogWritten::file, "where it lies");
     visit("entries", &LogWritten::entries, "how many entries it holds");
+    visit("damaged", &LogWritten::damaged, "entries that cannot be read any more");
   }
 };
 
 constexpr JsonAnswer answers[] = {{"with --out", JsonForm::document, field_docs<LogWritten>}};
 
-Result<LogWritten> into_file(Store& store, const std::string& path) {
+/// All is given out that can be read; whoever builds on it has to know that it is not all.
+Exit told_damage(const GivenOut& given, const Invocation& invocation) {
+  if (given.damaged.empty()) return Exit::fine;
+  Faults faults = given.damaged;
+  faults.push_back(
+      {.slug = "file-damaged",
+       .message = "Not all could be read: " + counted(given.entries, "entry", "entries") +
+                  " given out, " + std::to_string(given.damaged.size()) + " not.",
+       .remedy = given.damaged.front().remedy});
+  if (invocation.json) return tell_faults(faults, invocation);
+  for (const Fault& fault : given.damaged) std::cerr << "evenclaw: " << fault.message << '\n';
+  return tell_faults({faults.back()}, invocation);
+}
+
+Exit into_file(Store& store, const std::string& path, const Invocation& invocation) {
   std::string content;
-  LogWritten written{path};
   auto given = give_out(store, [&](std::string_view line) -> Outcome {
     content.append(line);
     content.push_back('\n');
-    ++written.entries;
     return Done{};
   });
-  if (!given) return given.faults();
+  if (!given) return tell_faults(given.faults(), invocation);
   const auto made = write_new_file(path, content);
-  if (!made) return made.faults();
-  return written;
+  if (!made) return tell_faults(made.faults(), invocation);
+  LogWritten written{path, given->entries, {}};
+  for (const Fault& fault : given->damaged) written.damaged.push_back(as_answer(fault));
+  tell_done(invocation, counted(given->entries, "entry", "entries") + " written to " + path,
+            written);
+  if (invocation.json && !given->damaged.empty()) return Exit::damaged;
+  return told_damage(*given, invocation);
 }
 
-Outcome onto_screen(Store& store) {
-  return give_out(store, [](std::string_view line) -> Outcome {
+Exit onto_screen(Store& store, const Invocation& invocation) {
+  const auto given = give_out(store, [](std::string_view line) -> Outcome {
     std::cout << line << '\n';
     if (!std::cout) return Fault{"disk-failed", "the output cannot be written any more"};
     return Done{};
   });
+  return given ? told_damage(*given, invocation) : tell_faults(given.faults(), invocation);
 }
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
   if (!records) return tell_faults(records.faults(), invocation);
   const std::string path = invocation.value("--out");
-  if (path.empty()) {
-    auto given = onto_screen((*records)->store());
-    return given ? Exit::fine : tell_faults(given.faults(), invocation);
-  }
-  auto written = into_file((*records)->store(), path);
-  if (!written) return tell_faults(written.faults(), invocation);
-  tell_done(invocation, counted(written->entries, "entry", "entries") + " written to " + path,
-            *written);
-  return Exit::fine;
+  if (path.empty()) return onto_screen((*records)->store(), invocation);
+  return into_file((*records)->store(), path, invocation);
 }
 
 }  // namespace

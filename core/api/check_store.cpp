@@ -14,22 +14,6 @@ namespace evenclaw {
 
 namespace {
 
-std::string_view name_of(LogFlaw::Kind kind) {
-  switch (kind) {
-    case LogFlaw::Kind::gap:
-      return "gap";
-    case LogFlaw::Kind::seq_used_twice:
-      return "seq_used_twice";
-    case LogFlaw::Kind::order_jump:
-      return "order_jump";
-    case LogFlaw::Kind::supersedes_cycle:
-      return "supersedes_cycle";
-    case LogFlaw::Kind::supersedes_other_kind:
-      return "supersedes_other_kind";
-  }
-  return "flaw";
-}
-
 std::string words_of(const LogFlaw& flaw) {
   const std::string where = "device " + to_text(flaw.device) + ", count " +
                             std::to_string(flaw.seq) + ", scope " + to_text(flaw.scope);
@@ -90,11 +74,7 @@ class LogCheck {
   }
 
   [[nodiscard]] CheckedStore finish() && {
-    for (const LogFlaw& flaw : flaws_of(envelopes_)) {
-      const bool has_entry = flaw.kind != LogFlaw::Kind::gap && !flaw.entry.is_nil();
-      checked_.findings.push_back(finding(name_of(flaw.kind), words_of(flaw),
-                                          has_entry ? std::optional(flaw.entry) : std::nullopt));
-    }
+    for (const LogFlaw& flaw : flaws_of(envelopes_)) checked_.findings.push_back(finding_of(flaw));
     return std::move(checked_);
   }
 
@@ -152,6 +132,12 @@ Outcome add_numbers_given_twice(Store& store, CheckedStore& checked) {
 }
 
 }  // namespace
+
+CheckFinding finding_of(const LogFlaw& flaw) {
+  const bool has_entry = flaw.kind != LogFlaw::Kind::gap && !flaw.entry.is_nil();
+  return finding(word_of(flaw.kind), words_of(flaw),
+                 has_entry ? std::optional(flaw.entry) : std::nullopt);
+}
 
 Result<CheckedStore> check_store(Store& store) {
   LogCheck check;

@@ -131,13 +131,19 @@ Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line) {
   return taking.finish();
 }
 
-Outcome give_out(Store& store, const LineSink& sink) {
+Result<GivenOut> give_out(Store& store, const LineSink& sink) {
+  GivenOut given;
   Outcome sunk = Done{};
-  const Outcome read = store.read_everything([&](const Entry& entry) {
-    sunk = sink(entry_line(entry));
-    return sunk.ok();
-  });
-  return sunk ? read : sunk;
+  const Outcome read = store.read_what_can_be(
+      [&](const Entry& entry) {
+        sunk = sink(entry_line(entry));
+        if (sunk) ++given.entries;
+        return sunk.ok();
+      },
+      [&](const Fault& fault) { given.damaged.push_back(fault); });
+  if (!sunk) return sunk.faults();
+  if (!read) return read.faults();
+  return given;
 }
 
 namespace {
@@ -185,7 +191,8 @@ Result<Rebuilt> rebuild_picture(
     Store& store, const std::function<void(std::int64_t, std::int64_t)>& said_progress) {
   Rebuilt rebuilt;
   AllSubjects all;
-  const Outcome read = store.read_entries({}, [&](const Entry& entry) {
+  // Also versions that are not shown: one that cannot be read is met before any row is thrown away.
+  const Outcome read = store.read_everything([&](const Entry& entry) {
     ++rebuilt.entries;
     all.add(entry);
     return true;

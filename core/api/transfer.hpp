@@ -12,6 +12,7 @@
 #include "core/api/ports.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/log/merge.hpp"
 
 namespace evenclaw {
 
@@ -58,8 +59,13 @@ struct TakenIn {
 /// does not grow with the log, only with the number of cows and visits it touches.
 Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line);
 
-/// Gives out every version of every entry, one line each.
-Outcome give_out(Store& store, const LineSink& sink);
+struct GivenOut {
+  std::int64_t entries = 0;
+  Faults damaged;  // entries that cannot be read any more, with where they lie
+};
+
+/// Gives out every version of every entry, one line each, and goes on past what is damaged.
+Result<GivenOut> give_out(Store& store, const LineSink& sink);
 
 struct Rebuilt {
   std::int64_t entries = 0;
@@ -68,13 +74,14 @@ struct Rebuilt {
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
-    visit("entries", &Rebuilt::entries, "entries read");
+    visit("entries", &Rebuilt::entries, "entries read, every version");
     visit("cows", &Rebuilt::cows, "cows pictured");
     visit("visits", &Rebuilt::visits, "visits pictured");
   }
 };
 
-/// Makes the whole picture anew from the log, herd by herd and subject by subject. `said_progress`
+/// Makes the whole picture anew from the log, herd by herd and subject by subject. Where an entry
+/// cannot be read any more the rows stay as they are. `said_progress`
 /// (may be empty) hears the number of subjects done and to do.
 Result<Rebuilt> rebuild_picture(
     Store& store, const std::function<void(std::int64_t, std::int64_t)>& said_progress);
@@ -92,6 +99,9 @@ struct CheckFinding {
     visit("entry", &CheckFinding::entry, "the entry concerned, if one");
   }
 };
+
+/// "an entry is missing: device ..., count 7, scope ...".
+CheckFinding finding_of(const LogFlaw& flaw);
 
 struct CheckedStore {
   std::int64_t entries = 0;

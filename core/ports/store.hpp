@@ -96,6 +96,11 @@ class Store {
     return read_entries(everything, each);
   }
 
+  /// As read_everything(), past what is damaged: each entry that cannot be read any more is told to
+  /// `damaged`, with where it lies, and passed over.
+  virtual Outcome read_what_can_be(const std::function<bool(const Entry&)>& each,
+                                   const std::function<void(const Fault&)>& damaged) = 0;
+
   virtual Result<std::optional<Entry>> find_entry(EntryId id) = 0;
 
   /// The highest seq this device has used in the scope, 0 when none.

@@ -160,6 +160,11 @@ Outcome MemoryStore::read_entries(const EntrySelection& selection,
   return Done{};
 }
 
+Outcome MemoryStore::read_what_can_be(const std::function<bool(const Entry&)>& each,
+                                      const std::function<void(const Fault&)>& /*damaged*/) {
+  return read_everything(each);
+}
+
 Result<std::optional<Entry>> MemoryStore::find_entry(EntryId id) {
   for (auto& [scope_id, scope] : scopes_) {
     if (scope.ids.count(id) == 0) continue;

@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "core/log/bodies.hpp"
+#include "store/sqlite/failure.hpp"
 
 namespace evenclaw {
 
@@ -114,16 +115,49 @@ Kept joined(Connection& connection, const Entry& entry, const Digest& digest) {
   return connection.changed() > 0 ? Kept::redacted_now : Kept::already;
 }
 
-Entry entry_at_row(const Connection& connection, const Statement& row) {
+Result<Entry> kept_at_row(const Statement& row) {
   std::optional<std::string_view> body;
   if (!row.is_empty(1)) body = row.text_at(1);
-  auto entry = entry_from_kept_parts(row.text_at(0), body, row.digest_at(2));
+  return entry_from_kept_parts(row.text_at(0), body, row.digest_at(2));
+}
+
+Entry entry_at_row(const Connection& connection, const Statement& row) {
+  auto entry = kept_at_row(row);
   if (!entry) {
     const Fault& why = entry.faults().front();
     connection.refuse("file-damaged", "an entry cannot be read any more (" + why.message + ")",
                       "Keep a copy of it, check it, then restore the latest backup.");
   }
   return *std::move(entry);
+}
+
+Fault unreadable(const Connection& connection, const Uuid& scope, const Statement& key,
+                 const std::string& why) {
+  Fault fault =
+      file_fault(connection.file(), "file-damaged",
+                 "entry " + to_text(key.id_at(0)) + " (count " + std::to_string(key.integer_at(3)) +
+                     " of device " + to_text(key.id_at(2)) + ", herd " + to_text(scope) +
+                     ") cannot be read any more: " + why,
+                 "Keep a copy of it, then restore the latest backup.");
+  fault.token = to_text(key.id_at(0));
+  return fault;
+}
+
+/// The entry a row of the walk names: its id, digest, device and count.
+Result<Entry> entry_of_key(Connection& connection, const Uuid& scope, const Statement& key) {
+  std::string why = "it is missing";
+  try {
+    auto row = connection.prepared(
+        "SELECT envelope, body, digest FROM entry WHERE scope = ? AND id = ? AND digest = ?");
+    if (row->id(scope).id(key.id_at(0)).digest(key.digest_at(1)).step()) {
+      auto entry = kept_at_row(*row);
+      if (entry) return entry;
+      why = entry.faults().front().message;
+    }
+  } catch (const SqlFailure& failure) {
+    why = failure.fault.message;
+  }
+  return unreadable(connection, scope, key, why);
 }
 
 // False when `each` has had enough.
@@ -224,6 +258,31 @@ void read_selected(Connection& connection, const EntrySelection& selection, cons
     auto rows = connection.prepared(sql);
     bind_selection(*rows, scope, selection);
     if (!give_out(connection, *rows, each)) return;
+  }
+}
+
+void read_past_damage(Connection& connection, const EachEntry& each,
+                      const std::function<void(const Fault&)>& damaged) {
+  for (const Uuid& scope : scopes_of(connection)) {
+    try {
+      // The index holds all of this, so that the walk itself touches no entry.
+      auto keys = connection.prepared(
+          "SELECT e.id, e.digest, e.device, e.seq FROM entry AS e INDEXED BY entry_in_order"
+          " WHERE e.scope = ?" +
+          std::string(in_total_order));
+      keys->id(scope);
+      while (keys->step()) {
+        const auto entry = entry_of_key(connection, scope, *keys);
+        if (!entry) {
+          damaged(entry.faults().front());
+        } else if (!each(*entry)) {
+          return;
+        }
+      }
+    } catch (SqlFailure& failure) {
+      failure.fault.message += " What follows in the herd " + to_text(scope) + " is not given out.";
+      damaged(failure.fault);
+    }
   }
 }
 

@@ -30,6 +30,12 @@ using EachEntry = std::function<bool(const Entry&)>;
 
 /// One scope after another, each in its total order.
 void read_selected(Connection& connection, const EntrySelection& selection, const EachEntry& each);
+
+/// Every version, as read_selected(); what cannot be read is told to `damaged` and passed over.
+/// Each entry is looked up by its own key, so that one that cannot be read takes no other with it.
+void read_past_damage(Connection& connection, const EachEntry& each,
+                      const std::function<void(const Fault&)>& damaged);
+
 std::optional<Entry> shown_entry(Connection& connection, EntryId id);
 
 /// The scopes that have entries, sorted.

@@ -135,6 +135,11 @@ Outcome SqliteStore::read_entries(const EntrySelection& selection,
   return caught([&] { read_selected(*connection_, selection, each); });
 }
 
+Outcome SqliteStore::read_what_can_be(const std::function<bool(const Entry&)>& each,
+                                      const std::function<void(const Fault&)>& damaged) {
+  return caught([&] { read_past_damage(*connection_, each, damaged); });
+}
+
 Result<std::optional<Entry>> SqliteStore::find_entry(EntryId id) {
   return caught([&] { return shown_entry(*connection_, id); });
 }

@@ -27,6 +27,8 @@ class SqliteStore final : public Store {
   Result<std::vector<Kept>> write(const Write& write) override;
   Outcome read_entries(const EntrySelection& selection,
                        const std::function<bool(const Entry&)>& each) override;
+  Outcome read_what_can_be(const std::function<bool(const Entry&)>& each,
+                           const std::function<void(const Fault&)>& damaged) override;
   Result<std::optional<Entry>> find_entry(EntryId id) override;
   Result<std::int64_t> last_seq(DeviceId device, const Uuid& scope) override;
   Result<std::int64_t> last_order(const Uuid& scope) override;

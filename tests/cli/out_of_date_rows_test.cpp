@@ -7,7 +7,7 @@
 #include "cli/records.hpp"
 #include "store/sqlite/connection.hpp"
 #include "store/sqlite/meta.hpp"
-#include "tests/cli/program.hpp"
+#include "tests/cli/one_cow.hpp"
 #include "tests/fault/in_child.hpp"
 
 using namespace evenclaw;
@@ -15,21 +15,12 @@ using namespace evenclaw::test;
 
 namespace {
 
-struct RowsOfAnotherVersion {
-  Workshop workshop;
-
+struct RowsOfAnotherVersion : OneCowRecorded {
   RowsOfAnotherVersion() {
-    const Ran started = workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"});
-    REQUIRE(started.exit == 0);
-    REQUIRE(workshop.run({"record"}, "412 lame LH\nLH DD raw behind; wrap on\ndone\n").exit == 0);
     Connection connection(workshop.records(), Access::write);
     set_meta(connection, meta_name::picture_shape, "of another version");
   }
 };
-
-bool says(const std::string& text, std::string_view words) {
-  return text.find(words) != std::string::npos;
-}
 
 }  // namespace
 

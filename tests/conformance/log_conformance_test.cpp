@@ -37,6 +37,19 @@ std::vector<Entry> read_all(Store& store) {
   return entries;
 }
 
+std::vector<Entry> read_past_damage(Store& store) {
+  std::vector<Entry> entries;
+  int damaged = 0;
+  taken(store.read_what_can_be(
+      [&](const Entry& entry) {
+        entries.push_back(entry);
+        return true;
+      },
+      [&](const Fault&) { ++damaged; }));
+  CHECK(damaged == 0);
+  return entries;
+}
+
 std::vector<Entry> by_scope(std::vector<Entry> entries) {
   std::stable_sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) {
     return a.envelope.scope < b.envelope.scope;
@@ -109,6 +122,7 @@ TEST_CASE("whatever is offered, a store keeps and answers as the union of logs d
         REQUIRE(written(*opened.store, entries) == answers);
       }
       CHECK(read_all(*opened.store) == by_scope(expected.everything()));
+      CHECK(read_past_damage(*opened.store) == by_scope(expected.everything()));
       std::vector<EntrySelection> asked = selections();
       for (const EntryId id : expected.in_two_versions()) asked.push_back({{}, {}, {}, id});
       for (EntrySelection selection : asked) {

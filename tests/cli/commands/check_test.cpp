@@ -3,31 +3,19 @@
 #include <string>
 
 #include "store/sqlite/connection.hpp"
-#include "tests/cli/program.hpp"
+#include "tests/cli/one_cow.hpp"
 
 using namespace evenclaw;
 using namespace evenclaw::test;
 
 namespace {
 
-/// One recorded visit, its file then changed by hand.
-struct Recorded {
-  Workshop workshop;
-
-  Recorded() {
-    const Ran started = workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"});
-    REQUIRE(started.exit == 0);
-    REQUIRE(workshop.run({"record"}, "412 lame LH\nLH DD raw behind; wrap on\ndone\n").exit == 0);
-  }
-
+/// Its file then changed by hand.
+struct Recorded : OneCowRecorded {
   void change(const std::string& sql) const {
     Connection(workshop.records(), Access::write).run(sql);
   }
 };
-
-bool says(const std::string& text, std::string_view words) {
-  return text.find(words) != std::string::npos;
-}
 
 }  // namespace
 

@@ -1,0 +1,67 @@
+// Giving out the log of a file in which one entry cannot be read any more.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+
+#include "store/sqlite/connection.hpp"
+#include "tests/cli/one_cow.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::test;
+
+namespace {
+
+/// The file of one cow whose turn was changed by hand.
+struct TurnDamaged : OneCowRecorded {
+  std::string turn;  // the id of its entry
+
+  TurnDamaged() {
+    Connection connection(workshop.records(), Access::write);
+    connection.run("UPDATE entry SET body = '{}' WHERE kind = 'turn'");
+    auto id = connection.prepared("SELECT id FROM entry WHERE kind = 'turn'");
+    REQUIRE(id->step());
+    turn = to_text(id->id_at(0));
+  }
+};
+
+std::int64_t lines_in(const std::string& text) {
+  return std::count(text.begin(), text.end(), '\n');
+}
+
+}  // namespace
+
+TEST_CASE("the log goes on past an entry that cannot be read, and says where it lies") {
+  const OneCowRecorded whole;
+  const std::int64_t all = lines_in(whole.workshop.run({"log"}).out);
+  const TurnDamaged damaged;
+  const Ran ran = damaged.workshop.run({"log"});
+  CHECK(ran.exit == 4);
+  CHECK(lines_in(ran.out) == all - 1);
+  CHECK_FALSE(says(ran.out, "\"kind\":\"turn\""));
+  CHECK(says(ran.err, "entry " + damaged.turn + " (count "));
+  CHECK(says(ran.err,
+             "Not all could be read: " + std::to_string(all - 1) + " entries given out, 1 "));
+}
+
+TEST_CASE("into a file as well: what can be read is there, and the answer says what is not") {
+  const TurnDamaged damaged;
+  const std::string out = damaged.workshop.file("all.jsonl");
+  const Ran ran = damaged.workshop.run({"log", "--out", out, "--json"});
+  CHECK(ran.exit == 4);
+  CHECK(says(ran.out, "\"damaged\""));
+  CHECK(says(ran.out, damaged.turn));
+  CHECK(lines_in(bytes_of(out)) == lines_in(damaged.workshop.run({"log"}).out));
+}
+
+TEST_CASE("rows cannot be made anew of a damaged log, and nothing is changed by trying") {
+  const TurnDamaged damaged;
+  const std::string due_before = damaged.workshop.run({"due"}).out;
+  const Ran ran = damaged.workshop.run({"rebuild"});
+  CHECK(ran.exit == 4);
+  CHECK(ran.out.empty());
+  CHECK(says(ran.err, "cannot be read any more"));
+  CHECK_FALSE(says(ran.err, "made anew"));
+  CHECK(damaged.workshop.run({"due"}).out == due_before);
+  CHECK(says(due_before, "wrap off left hind"));
+}
