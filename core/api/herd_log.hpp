@@ -24,7 +24,10 @@ class HerdLog {
  public:
   HerdLog(Store& store, HerdId herd) : store_(&store), herd_(herd) {}
 
-  /// These new entries count as if the store had them; those of other scopes are passed over.
+  [[nodiscard]] HerdId herd() const { return herd_; }
+
+  /// These new entries count as if the store had them; those of other scopes are passed over. They
+  /// must outlive this.
   void also(std::span<const Entry> unwritten);
   /// This entry counts as if nobody had written it.
   void without(EntryId entry);
@@ -51,10 +54,13 @@ class HerdLog {
                                                     const std::vector<std::string>& kinds);
   [[nodiscard]] Result<std::vector<Entry>> versions_of(EntryId id);
   [[nodiscard]] Result<std::vector<Entry>> read(EntrySelection selection);
+  [[nodiscard]] std::span<const Entry* const> unwritten_about(const std::optional<Uuid>& subject);
 
   Store* store_;
   HerdId herd_;
-  std::vector<Entry> unwritten_;
+  std::vector<const Entry*> unwritten_;
+  std::map<Uuid, std::vector<const Entry*>> by_subject_;  // of these, once it pays
+  int questions_ = 0;
   std::set<EntryId> left_out_;
   std::optional<CowGroups> groups_;
   std::map<Uuid, std::vector<Entry>> of_visits_;  // openings and what changes them
