@@ -7,11 +7,12 @@ namespace evenclaw::cli {
 namespace {
 
 constexpr Operand operands[] = {{"ENTRY", "id of the entry, as \"saved\" printed it"}};
-constexpr Option options[] = {{"--why", "WORDS", "why its contents are taken away"}};
+constexpr Option options[] = {{"--why", "WORDS", "why its contents are taken away"},
+                              {"--sure", "", "also when open tasks go with them"}};
 constexpr Example examples[] = {
     {"evenclaw redact 019ab1f2-6a00-7000-8000-3f1c2d4e5a6b --why \"names a visitor\"",
      "takes the contents away for good; that it was there still shows"}};
-constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Redacted>}};
 
 Exit run(const Invocation& invocation) {
   const auto id = uuid_from_text(invocation.operands.front());
@@ -22,9 +23,15 @@ Exit run(const Invocation& invocation) {
   }
   auto records = Records::open(invocation, Opening::existing);
   if (!records) return tell_faults(records.faults(), invocation);
-  auto entry = redact_entry((*records)->ports(), EntryId{*id}, invocation.value("--why"));
-  if (!entry) return tell_faults(entry.faults(), invocation);
-  tell_done(invocation, "recorded " + to_text(*entry), EntryAnswer{*entry});
+  const auto redacted = redact_entry((*records)->ports(), EntryId{*id}, invocation.value("--why"),
+                                     invocation.has("--sure"));
+  if (!redacted) return tell_faults(redacted.faults(), invocation);
+  std::string done = "recorded " + to_text(redacted->entry);
+  for (const TaskLost& task : redacted->tasks_lost) {
+    done += "\nno longer due: " + task.cow_said + " " + task.words + " (" +
+            std::string(word_of(task.owner)) + ", by " + to_text(task.due) + ")";
+  }
+  tell_done(invocation, done, *redacted);
   return Exit::fine;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <span>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -10,7 +11,6 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
-#include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/cow_rows.hpp"
@@ -20,8 +20,6 @@
 namespace evenclaw {
 
 namespace {
-
-constexpr std::size_t most_proposed = 3;
 
 Fault answer_needed(std::string message, std::string remedy) {
   return {.slug = "answer-needed", .message = std::move(message), .remedy = std::move(remedy)};
@@ -35,23 +33,14 @@ bool is_valid(const CowNumberRow& row, std::optional<Day> day) {
   return day && row.valid_from <= *day && (!row.valid_to || *day <= *row.valid_to);
 }
 
-Fault no_such_cow(const std::vector<CowNumberRow>& numbers, const std::string& said) {
-  Fault fault{.slug = "cow-not-found",
-              .message = "No cow of this herd is known as " + said + ".",
-              .token = said};
-  std::set<std::pair<std::size_t, std::string>> near;
-  for (const CowNumberRow& row : numbers) {
-    const std::size_t distance = edit_distance(plain_number(said), row.number);
-    if (distance <= 2) near.emplace(distance, row.number);
-  }
-  std::size_t proposed = 0;
-  for (const auto& [distance, number] : near) {
-    if (proposed == most_proposed) break;
-    fault.remedy += (proposed == 0 ? "Did you mean " : " or ") + number;
-    ++proposed;
-  }
-  if (proposed > 0) fault.remedy += "?";
-  return fault;
+Fault no_such_cow(const std::vector<CowNumberRow>& rows, const std::string& said) {
+  std::vector<std::string> numbers;
+  numbers.reserve(rows.size());
+  for (const CowNumberRow& row : rows) numbers.push_back(row.number);
+  return {.slug = "cow-not-found",
+          .message = "No cow of this herd is known as " + said + ".",
+          .token = said,
+          .remedy = did_you_mean(nearest_numbers(said, std::move(numbers)))};
 }
 
 Result<std::set<VisitId>> visits_seen(Store& store, HerdId herd, CowId cow) {
@@ -142,6 +131,53 @@ Result<bool> is_united(Store& store, HerdId herd, CowId first, CowId second) {
   const auto groups = log.groups();
   if (!groups) return groups.faults();
   return groups->representative(first) == groups->representative(second);
+}
+
+std::set<TaskId> open_in(const Rows& rows) {
+  std::set<TaskId> open;
+  for (const TaskRow& task : rows.tasks) {
+    if (task.open) open.insert(task.task);
+  }
+  return open;
+}
+
+/// Tasks that are open and would not be there once these entries are written.
+Result<std::vector<TaskLost>> tasks_lost_by(std::span<const Entry> unwritten, Store& store,
+                                            HerdId herd) {
+  HerdLog before(store, herd);
+  HerdLog after(store, herd);
+  after.also(unwritten);
+  const auto touched = after.touched_by(unwritten);
+  if (!touched) return touched.faults();
+  auto groups = before.groups();
+  if (!groups) return groups.faults();
+  std::vector<TaskLost> lost;
+  std::set<TaskId> listed;
+  for (const CowId cow : touched->cows) {
+    const std::vector<CowId> group = groups->group_of(cow);
+    const auto now = before.rows_of_cows(group);
+    if (!now) return now.faults();
+    const auto then = after.rows_of_cows(group);
+    if (!then) return then.faults();
+    const std::set<TaskId> left = open_in(*then);
+    for (const TaskRow& task : now->tasks) {
+      const bool goes = task.open && left.count(task.task) == 0;
+      if (!goes || !listed.insert(task.task).second) continue;
+      const std::string name = now->cows.empty() ? std::string() : said_as(now->cows.front());
+      lost.push_back({name, task.owner, task.words, task.due});
+    }
+  }
+  return lost;
+}
+
+Fault tasks_would_go(const std::vector<TaskLost>& lost) {
+  std::string tasks;
+  for (const TaskLost& task : lost) {
+    tasks += (tasks.empty() ? "" : "; ") + task.cow_said + ": " + task.words + " (" +
+             std::string(word_of(task.owner)) + ", by " + to_text(task.due) + ")";
+  }
+  return answer_needed("Open tasks go with it, and nobody will be reminded of them: " + tasks + ".",
+                       "Tell whoever has to do them, then say that you are sure.");
 }
 
 }  // namespace
@@ -294,17 +330,27 @@ Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
   return write_one(ports, herd.value, body, {});
 }
 
-Result<EntryId> redact_entry(const Ports& ports, EntryId target, std::string_view words) {
+Result<Redacted> redact_entry(const Ports& ports, EntryId target, std::string_view words,
+                              bool sure) {
   if (trimmed(words).empty()) return wrongly_asked("Say why the record is to be taken away.");
   const auto found = ports.store.find_entry(target);
   if (!found) return found.faults();
   if (!*found) return wrongly_asked("There is no entry " + to_text(target) + ".");
-  Redact body;
-  body.target = target;
-  body.words = trimmed(words);
-  EntryFacts facts;
-  facts.subjects = (*found)->envelope.subjects;
-  return write_one(ports, (*found)->envelope.scope, body, facts);
+  const Envelope& envelope = (*found)->envelope;
+  auto journal = Journal::open(ports, envelope.scope);
+  if (!journal) return journal.faults();
+  Redacted redacted;
+  redacted.entry = journal->fresh_id();
+  const Redact body{target, std::string(trimmed(words))};
+  const Outcome added = journal->add(body, {redacted.entry, envelope.subjects});
+  if (!added) return added.faults();
+  auto lost = tasks_lost_by(journal->unwritten(), ports.store, HerdId{envelope.scope});
+  if (!lost) return lost.faults();
+  if (!lost->empty() && !sure) return tasks_would_go(*lost);
+  redacted.tasks_lost = *std::move(lost);
+  const auto kept = journal->write();
+  if (!kept) return kept.faults();
+  return redacted;
 }
 
 }  // namespace evenclaw

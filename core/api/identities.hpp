@@ -3,13 +3,16 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/api/ports.hpp"
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/log/bodies.hpp"
+#include "core/trade/task.hpp"
 
 namespace evenclaw {
 
@@ -46,8 +49,37 @@ Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId se
 Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
                          std::string_view words);
 
+/// An open task nobody will be reminded of any more, because the entry that made it lost its body.
+struct TaskLost {
+  std::string cow_said;
+  Owner owner = Owner::farmer;
+  std::string words;
+  Day due;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("cow_said", &TaskLost::cow_said, "her number, or what she looks like");
+    visit("owner", &TaskLost::owner, "whose it was");
+    visit("words", &TaskLost::words, "as told to the owner");
+    visit("due", &TaskLost::due, "by this day");
+  }
+};
+
+struct Redacted {
+  EntryId entry;  // that takes the body away
+  std::vector<TaskLost> tasks_lost;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("entry", &Redacted::entry, "the entry that was written");
+    visit("tasks_lost", &Redacted::tasks_lost, "open tasks that went with the contents");
+  }
+};
+
 /// Takes away the body of an entry for good; envelope and digest stay. Fault "usage" when there is
-/// no such entry, or no reason was given.
-Result<EntryId> redact_entry(const Ports& ports, EntryId target, std::string_view words);
+/// no such entry, or no reason was given. What the entry made goes with it: where open tasks would,
+/// the answer is "answer-needed" with all of them, unless `sure`.
+Result<Redacted> redact_entry(const Ports& ports, EntryId target, std::string_view words,
+                              bool sure);
 
 }  // namespace evenclaw

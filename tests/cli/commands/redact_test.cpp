@@ -1,0 +1,40 @@
+// Taking away the contents of a record, and with them what it asked of people.
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "tests/cli/one_cow.hpp"
+
+using namespace evenclaw;
+using namespace evenclaw::test;
+
+namespace {
+
+/// The id of the entry that holds the turn of 412.
+std::string turn_of(const Workshop& workshop) {
+  const Ran log = workshop.run({"log"});
+  const std::size_t turn = log.out.find("\"kind\":\"turn\"");
+  REQUIRE(turn != std::string::npos);
+  const std::size_t line = log.out.rfind('\n', turn) + 1;
+  const std::string lead = "\"id\":\"";
+  const std::size_t id = log.out.find(lead, line);
+  REQUIRE(id != std::string::npos);
+  return log.out.substr(id + lead.size(), 36);
+}
+
+}  // namespace
+
+TEST_CASE("the farmer's task does not vanish without a word with the record that made it") {
+  const OneCowRecorded recorded;
+  const Workshop& workshop = recorded.workshop;
+  const std::string turn = turn_of(workshop);
+  const Ran asked = workshop.run({"redact", turn, "--why", "another herd's cow"});
+  CHECK(asked.exit == 1);
+  CHECK(says(asked.err, "412: wrap off left hind (farmer, by "));
+  CHECK(says(workshop.run({"due"}).out, "wrap off left hind"));
+
+  const Ran sure = workshop.run({"redact", turn, "--why", "another herd's cow", "--sure"});
+  CHECK(sure.exit == 0);
+  CHECK(says(sure.out, "no longer due: 412 wrap off left hind (farmer, by "));
+  CHECK_FALSE(says(workshop.run({"due"}).out, "wrap off left hind"));
+}
