@@ -49,18 +49,10 @@ std::string_view form_words(JsonForm form) {
   return "";
 }
 
-std::string type_of(const FieldDoc& field) {
-  std::string type(field.type_word);
-  for (std::size_t i = 0; i < field.words.size(); ++i) {
-    type += (i == 0 ? ": `" : ", `") + std::string(field.words[i]) + "`";
-  }
-  return type;
-}
-
 std::string members_table(const std::vector<FieldDoc>& members) {
   std::string table = "\n| member | holds | may be absent | meaning |\n|---|---|---|---|\n";
   for (const FieldDoc& field : members) {
-    table += "| `" + field.path + "` | " + type_of(field) + " | " +
+    table += "| `" + field.path + "` | " + type_told(field) + " | " +
              (field.may_be_absent ? "yes" : "") + " | " + std::string(field.doc) + " |\n";
   }
   return table;

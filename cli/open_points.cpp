@@ -9,39 +9,10 @@ namespace evenclaw::cli {
 
 namespace {
 
-/// Once she has a number she is called again with what is missing.
-bool is_answered_by_calling(const OpenPoint& point) {
-  const bool has_number =
-      !point.cow_said.empty() && std::all_of(point.cow_said.begin(), point.cow_said.end(),
-                                             [](char c) { return c >= '0' && c <= '9'; });
-  if (!has_number) return false;
-  switch (point.kind) {
-    case OpenPointKind::unfinished:
-    case OpenPointKind::not_done:
-    case OpenPointKind::lifted_not_called:
-    case OpenPointKind::place_not_called:
-    case OpenPointKind::degree_not_called:
-    case OpenPointKind::stage_not_called:
-    case OpenPointKind::unanswered:
-      return true;
-    case OpenPointKind::unnumbered:
-    case OpenPointKind::doubtful_number:
-    case OpenPointKind::told_gone:
-    case OpenPointKind::called_twice:
-    case OpenPointKind::number_given_twice:
-    case OpenPointKind::two_versions:
-    case OpenPointKind::due_not_seen:
-    case OpenPointKind::still_on:
-    case OpenPointKind::news_unclear:
-    case OpenPointKind::on_since_when:
-      return false;
-  }
-  return false;
-}
-
-bool is_answered_in_words(const OpenPoint& point) {
-  return point.kind == OpenPointKind::news_unclear || point.kind == OpenPointKind::called_twice ||
-         point.kind == OpenPointKind::on_since_when;
+/// Only a number can be called.
+bool has_number(const OpenPoint& point) {
+  return !point.cow_said.empty() && std::all_of(point.cow_said.begin(), point.cow_said.end(),
+                                                [](char c) { return c >= '0' && c <= '9'; });
 }
 
 bool is_about_a_name(const OpenPoint& point) {
@@ -93,7 +64,9 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   if (std::any_of(points.begin(), points.end(), is_news)) {
     out += "  news, told plainly: evenclaw told \"412 wrap off LH\"\n";
   }
-  const auto in_words = std::find_if(points.begin(), points.end(), is_answered_in_words);
+  const auto in_words = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
+    return is_settled_in_words(point.kind);
+  });
   if (in_words != points.end()) {
     out += "  in your own words: evenclaw told \"" + answer_to(*in_words) + "\" --answers " +
            in_words->cow_said + "\n";
@@ -101,7 +74,9 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
   if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";
   }
-  const auto not_called = std::find_if(points.begin(), points.end(), is_answered_by_calling);
+  const auto not_called = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
+    return has_number(point) && is_answered_by_calling(point.kind);
+  });
   if (not_called != points.end()) {
     out += "  what is missing: evenclaw record --day " + to_text(visit_day) + ", then say " +
            not_called->cow_said + " and that\n";

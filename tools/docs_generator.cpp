@@ -47,19 +47,11 @@ std::string errors_page() {
   return page;
 }
 
-std::string type_of(const FieldDoc& field) {
-  std::string type(field.type_word);
-  for (std::size_t i = 0; i < field.words.size(); ++i) {
-    type += (i == 0 ? ": `" : ", `") + std::string(field.words[i]) + "`";
-  }
-  return type;
-}
-
 template <HasFields T>
 std::string field_table() {
   std::string table = "\n| name | holds | may be absent | meaning |\n|---|---|---|---|\n";
   for (const FieldDoc& field : field_docs<T>()) {
-    table += "| `" + field.path + "` | " + cell(type_of(field)) + " | " +
+    table += "| `" + field.path + "` | " + cell(type_told(field)) + " | " +
              (field.may_be_absent ? "yes" : "") + " | " + cell(field.doc) + " |\n";
   }
   return table;
@@ -91,8 +83,9 @@ std::string row_sections() {
 std::string dictionary_page() {
   return "# Data dictionary\n\n"
          "Made from the `fields()` of the value types by tools/generated_docs.sh; do not edit. The "
-         "same\nlists give the JSON, the columns of the stores and the rows of CSV. `[]` marks a "
-         "list, a dot a\nmember of a member.\n\n"
+         "same\nlists give the JSON and the columns of the stores. `[]` marks a list, a dot a "
+         "member of "
+         "a\nmember.\n\n"
          "## The envelope of every entry\n" +
          field_table<Envelope>() + "\n## The body of each kind of entry\n" +
          kind_sections(static_cast<const AllBodies*>(nullptr)) + "\n## The rows of the picture\n" +

@@ -3,20 +3,40 @@
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/due_text.hpp"
+#include "cli/output_file.hpp"
 #include "cli/records.hpp"
+#include "cli/shipped.hpp"
+#include "core/api/sheet.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-constexpr Option options[] = {{"--herd", "HERD", "one herd only"}};
+constexpr Option options[] = {{"--herd", "HERD", "one herd only"},
+                              {"--paper", "FILE", "one herd's list as a page to print"}};
 constexpr Example examples[] = {
     {"evenclaw due", "who has to do what, by when, in all herds"},
-    {"evenclaw due --herd home --today 2026-11-26", "one herd, as it stands on that day"}};
-constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<DueList>}};
+    {"evenclaw due --herd home --today 2026-11-26", "one herd, as it stands on that day"},
+    {"evenclaw due --herd home --paper due.html", "the same as a page to hang up"}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<DueList>},
+                                  {"with --paper", JsonForm::document, field_docs<FileAnswer>}};
+
+Exit onto_paper(Records& records, const Invocation& invocation) {
+  const auto herd = records.herd_meant(invocation);
+  if (!herd) return tell_faults(herd.faults(), invocation);
+  const auto sheet =
+      make_due_sheet(records.store(), *herd, records.today(), {std::string(version), fonts()});
+  if (!sheet) return tell_faults(sheet.faults(), invocation);
+  const std::string path = invocation.value("--paper");
+  const auto written = write_page(path, sheet->html);
+  if (!written) return tell_faults(written.faults(), invocation);
+  tell_done(invocation, "The list lies at " + path, FileAnswer{path});
+  return Exit::fine;
+}
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
   if (!records) return tell_faults(records.faults(), invocation);
+  if (invocation.has("--paper")) return onto_paper(**records, invocation);
   auto herd = (*records)->herd_named(invocation);
   if (!herd) return tell_faults(herd.faults(), invocation);
   const auto id = herd->has_value() ? std::optional<HerdId>((*herd)->herd) : std::nullopt;

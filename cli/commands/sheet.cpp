@@ -11,30 +11,32 @@ namespace {
 
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
                               {"--day", "DAY", "the visit of that day, else the open or last one"},
-                              {"--out", "FILE", "where the page goes"}};
+                              {"--out", "FILE", "where the page goes"},
+                              {"--text", "", "on the screen, as plain text"}};
 constexpr Example examples[] = {
     {"evenclaw sheet", "makes the page of the open or last visit and says where it lies"},
+    {"evenclaw sheet --text", "shows it here, to read or to put into an e-mail"},
     {"evenclaw sheet --herd home --day 2026-11-24 --out home.html", "one visit, into a file"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<FileAnswer>}};
 
-Result<std::string> made(Records& records, const Invocation& invocation, std::string& path) {
+Result<SheetMade> made(Records& records, const Invocation& invocation) {
   auto visit = records.visit_meant(invocation, VisitState::any);
   if (!visit) return visit.faults();
-  auto sheet =
-      make_sheet(records.ports(), *visit, records.today(), {std::string(version), fonts()});
-  if (!sheet) return sheet.faults();
-  path = invocation.value("--out");
-  if (path.empty()) path = beside(records.file(), sheet->suggested_name);
-  return sheet->html;
+  return make_sheet(records.ports(), *visit, records.today(), {std::string(version), fonts()});
 }
 
 Exit run(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
   if (!records) return tell_faults(records.faults(), invocation);
-  std::string path;
-  auto html = made(**records, invocation, path);
-  if (!html) return tell_faults(html.faults(), invocation);
-  auto written = write_page(path, *html);
+  auto sheet = made(**records, invocation);
+  if (!sheet) return tell_faults(sheet.faults(), invocation);
+  if (invocation.has("--text")) {
+    std::cout << sheet->text;
+    return Exit::fine;
+  }
+  std::string path = invocation.value("--out");
+  if (path.empty()) path = beside((*records)->file(), sheet->suggested_name);
+  auto written = write_page(path, sheet->html);
   if (!written) return tell_faults(written.faults(), invocation);
   tell_done(invocation, "The sheet lies at " + path, FileAnswer{path});
   return Exit::fine;

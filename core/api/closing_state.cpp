@@ -11,6 +11,7 @@
 #include "core/api/open_news.hpp"
 #include "core/api/visits.hpp"
 #include "core/log/body.hpp"
+#include "core/log/doubts.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/lesion.hpp"
@@ -250,12 +251,13 @@ class PointCollector {
   }
 
   /// What was on her is asked about in the crush. Where nothing was known on her, or the words were
-  /// not understood, seeing her does not tell what was meant.
+  /// not understood, seeing her does not tell what was meant; nor to whom the vet came.
   [[nodiscard]] bool is_answered_by_seeing(const OpenNews& told) const {
-    if (!told.news || heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
-    const std::optional<Fixture> fixture = fixture_of(*told.news);
-    return !fixture || std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
-      const auto put_on = first_put_on_.find({*told.cow, *fixture, foot});
+    if (!told.news || told.news == News::vet_came) return false;
+    if (heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
+    const std::optional<FixtureSaid> said = fixture_said(*told.news);
+    return !said || std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+      const auto put_on = first_put_on_.find({*told.cow, said->fixture, foot});
       return put_on != first_put_on_.end() && put_on->second < visit_.day;
     });
   }
@@ -326,6 +328,19 @@ Outcome for_each_row(Store& store, HerdId herd, std::vector<std::string> sorted_
 }
 
 }  // namespace
+
+bool is_answered_by_calling(OpenPointKind kind) {
+  return std::any_of(std::begin(EnumWords<DoubtKind>::table), std::end(EnumWords<DoubtKind>::table),
+                     [&](const EnumWord<DoubtKind>& doubt) {
+                       return point_kind(doubt.value) == kind &&
+                              is_answered_by_calling(doubt.value);
+                     });
+}
+
+bool is_settled_in_words(OpenPointKind kind) {
+  return kind == OpenPointKind::news_unclear || kind == OpenPointKind::called_twice ||
+         kind == OpenPointKind::on_since_when;
+}
 
 Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   auto heard = heard_in(store, visit);

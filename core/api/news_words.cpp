@@ -25,8 +25,9 @@ std::string noted(News news) {
     case News::wrap_still_on:
     case News::block_still_on:
     case News::walks_sound:
-    case News::gone:
       return "noted";
+    case News::gone:
+      return "kept as gone";
     case News::still_lame:
       return "noted; she is to be looked at already";
     case News::wrap_off:

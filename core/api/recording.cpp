@@ -49,10 +49,6 @@ std::string Recording::in_crush() const {
   return said_as(state_->in_crush()->draft.turn.cow, state_->language());
 }
 
-std::vector<std::string> Recording::words_so_far() const {
-  return state_->in_crush() ? state_->in_crush()->draft.words : std::vector<std::string>{};
-}
-
 std::vector<Suggestion> Recording::may_follow(std::string_view half_line) const {
   return what_may_follow(half_line, state_->context(), state_->language());
 }

@@ -58,9 +58,8 @@ class Recording {
 
   [[nodiscard]] const Visit& visit() const;
 
-  /// The cow in the crush as said and her lines so far; empty when there is none.
+  /// The cow in the crush as said; empty when there is none.
   [[nodiscard]] std::string in_crush() const;
-  [[nodiscard]] std::vector<std::string> words_so_far() const;
 
   /// What may follow a half line here and now.
   [[nodiscard]] std::vector<Suggestion> may_follow(std::string_view half_line) const;

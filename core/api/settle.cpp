@@ -14,11 +14,6 @@ namespace evenclaw {
 
 namespace {
 
-bool is_settled_in_words(OpenPointKind kind) {
-  return kind == OpenPointKind::news_unclear || kind == OpenPointKind::called_twice ||
-         kind == OpenPointKind::on_since_when;
-}
-
 bool is_of(const OpenPoint& point, const std::string& number) {
   return point.cow_said == number || plain_number(point.cow_said) == plain_number(number);
 }
@@ -34,11 +29,7 @@ Result<Questions> questions_of(Store& store, const Answered& answered) {
   if (!rows) return rows.faults();
   std::reverse(rows->begin(), rows->end());
   for (const VisitRow& row : *rows) {
-    Visit visit;
-    visit.herd = row.herd;
-    visit.visit = row.visit;
-    visit.day = row.day;
-    auto state = closing_state(store, visit);
+    auto state = closing_state(store, visit_of(row));
     if (!state) return state.faults();
     Questions questions{row.visit, {}};
     for (OpenPoint& point : state->open) {

@@ -9,6 +9,8 @@
 #include "core/api/people.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
+#include "core/paper/text.hpp"
+#include "core/sheets/due_sheet.hpp"
 #include "core/sheets/visit_sheet.hpp"
 
 namespace evenclaw {
@@ -113,10 +115,10 @@ Result<std::vector<NamedPerson>> people_of(const Ports& ports, const std::vector
   return people;
 }
 
-/// Letters and digits of the herd's name, the rest as single hyphens.
-std::string file_name(const Visit& visit) {
-  std::string name = to_text(visit.day) + "-";
-  for (const char c : fold_case(visit.herd_name)) {
+/// Day and herd, letters and digits of the name and the rest as single hyphens.
+std::string file_name(Day day, const std::string& herd_name) {
+  std::string name = to_text(day) + "-";
+  for (const char c : fold_case(herd_name)) {
     const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
     if (plain) {
       name += c;
@@ -125,8 +127,16 @@ std::string file_name(const Visit& visit) {
     }
   }
   while (name.back() == '-') name.pop_back();
-  if (visit.ordinal > 1) name += "-" + std::to_string(visit.ordinal);
-  return name + ".html";
+  return name;
+}
+
+std::string file_name(const Visit& visit) {
+  const std::string which = visit.ordinal > 1 ? "-" + std::to_string(visit.ordinal) : "";
+  return file_name(visit.day, visit.herd_name) + which + ".html";
+}
+
+SheetMade sheet_of(std::string name, const Document& document, const SheetLook& look) {
+  return {std::move(name), to_html(document, look.fonts), to_plain_text(document)};
 }
 
 }  // namespace
@@ -154,7 +164,24 @@ Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
   auto not_seen = not_seen_of(ports.store, visit);
   if (!not_seen) return not_seen.faults();
   input.not_seen = *std::move(not_seen);
-  return SheetMade{file_name(visit), to_html(visit_sheet(input), look.fonts)};
+  return sheet_of(file_name(visit), visit_sheet(input), look);
+}
+
+Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, const SheetLook& look) {
+  DueSheetInput input;
+  input.herd_name = herd.name;
+  input.today = today;
+  input.version = look.version;
+  Faults faults;
+  fill(input.cows, faults, store, herd.herd, {});
+  fill(input.tasks, faults, store, herd.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  if (!faults.empty()) return faults;
+  std::set<CowId> left;
+  for (const CowRow& cow : input.cows) {
+    if (cow.left_on) left.insert(cow.cow);
+  }
+  std::erase_if(input.tasks, [&](const TaskRow& task) { return left.count(task.cow) > 0; });
+  return sheet_of(file_name(today, herd.name) + "-due.html", due_sheet(input), look);
 }
 
 }  // namespace evenclaw

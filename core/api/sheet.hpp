@@ -1,9 +1,10 @@
-// The sheet that stays on the farm after a visit.
+// Pages for the farm: the sheet that stays there after a visit, the list of what is due.
 #pragma once
 
 #include <string>
 #include <vector>
 
+#include "core/api/herds.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/date.hpp"
@@ -15,11 +16,13 @@ namespace evenclaw {
 struct SheetMade {
   std::string suggested_name;  // "2026-10-27-home-farm.html"
   std::string html;            // one file that needs nothing else
+  std::string text;            // the same for a terminal or an e-mail
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("suggested_name", &SheetMade::suggested_name, "a name for the file");
     visit("html", &SheetMade::html, "the page");
+    visit("text", &SheetMade::text, "the same as plain text");
   }
 };
 
@@ -27,6 +30,9 @@ struct SheetLook {
   std::string version;          // of the program, stands on the page
   std::vector<FontFile> fonts;  // travel inside the page; may be empty
 };
+
+/// What is due in a herd as it stands `today`, to hang up; tasks of cows that left are not on it.
+Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, const SheetLook& look);
 
 /// The visit's sheet as it stands `today`; the visit need not be closed.
 Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,

@@ -1,11 +1,13 @@
 #include "core/api/told.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
 #include <vector>
 
+#include "core/api/cow_news.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/identities.hpp"
 #include "core/api/journal.hpp"
@@ -37,23 +39,6 @@ struct Telling {
   }
 };
 
-Outcome record(Telling& telling, CowId cow, const NewsSaid& news, const NewsEffect& effect,
-               EntryId entry) {
-  if (news.news == News::gone) {
-    return telling.journal.add(CowLeft{cow, telling.day, telling.words, effect.closes}, {entry});
-  }
-  TaskClosedBody body;
-  body.cow = cow;
-  body.day = telling.day;
-  body.news = news.news;
-  body.feet = news.feet;
-  body.words = telling.words;
-  body.closes = effect.closes;
-  body.tasks = effect.makes;
-  body.asked = effect.unclear;
-  return telling.journal.add(body, {entry});
-}
-
 Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto cow = find_cow(telling.ports.store, telling.herd, news.number, telling.day);
   if (!cow) {
@@ -70,9 +55,14 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto past = log.past_of(*cow, VisitId{});
   if (!past) return past.faults();
   const EntryId entry = telling.journal.fresh_id();
-  const NewsEffect effect = effect_of(news, *past, telling.day, entry);
-  const Outcome recorded = record(telling, *cow, news, effect, entry);
+  CowNews told{*cow,        news,         effect_of(news, *past, telling.day, entry),
+               telling.day, std::nullopt, telling.words};
+  const auto waiting = who_waits_for_the_vet(telling.ports.store, log, told);
+  if (!waiting) return waiting.faults();
+  if (!waiting->empty()) told.effect.unclear = vet_for_whom(*waiting);
+  const Outcome recorded = add_news(telling.journal, told, {entry});
   if (!recorded) return recorded;
+  const NewsEffect& effect = told.effect;
   if (effect.unclear) {
     telling.answer(ReplyKind::question, news, *effect.unclear);
     return Done{};

@@ -57,14 +57,8 @@ Result<SaidBy> said_by_of(Store& store, HerdId herd, VisitId visit) {
   return by;
 }
 
-Result<Visit> visit_of(const Ports& ports, const VisitRow& row) {
-  Visit visit;
-  visit.herd = row.herd;
-  visit.visit = row.visit;
-  visit.day = row.day;
-  visit.ordinal = row.ordinal;
-  visit.todays_feet = row.todays_feet;
-  visit.closed = row.closed;
+Result<Visit> with_names(const Ports& ports, const VisitRow& row) {
+  Visit visit = visit_of(row);
   visit.goes_on = true;
   const auto herd = herd_of(ports.store, row.herd);
   if (herd) visit.herd_name = herd->name;
@@ -97,14 +91,14 @@ Result<std::optional<Visit>> visit_to_go_on(const Ports& ports, const VisitWante
   for (const VisitRow& row : rows) {
     if (row.day == day) of_the_day = &row;
     if (row.day == day || row.closed) continue;
-    const auto open = visit_of(ports, row);
+    const auto open = with_names(ports, row);
     if (!open) return open.faults();
     return open_on_another_day(*open);
   }
   if (of_the_day == nullptr) return std::optional<Visit>();
   // A second visit of the day begins only when the first one was ended.
   if (wanted.second_that_day && of_the_day->closed) return std::optional<Visit>();
-  auto visit = visit_of(ports, *of_the_day);
+  auto visit = with_names(ports, *of_the_day);
   if (!visit) return visit.faults();
   return std::optional<Visit>(*std::move(visit));
 }
@@ -171,6 +165,17 @@ Result<Visit> as_it_is_now(const Ports& ports, const Visit& visit) {
 
 }  // namespace
 
+Visit visit_of(const VisitRow& row) {
+  Visit visit;
+  visit.herd = row.herd;
+  visit.visit = row.visit;
+  visit.day = row.day;
+  visit.ordinal = row.ordinal;
+  visit.todays_feet = row.todays_feet;
+  visit.closed = row.closed;
+  return visit;
+}
+
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted) {
   const Day day = wanted.day.value_or(clock_day(ports));
   const Outcome fit = check_day(ports, day);
@@ -189,7 +194,7 @@ Result<std::vector<Visit>> open_visits(const Ports& ports, std::optional<HerdId>
   std::vector<Visit> open;
   for (const VisitRow& row : *rows) {
     if (row.closed) continue;
-    auto visit = visit_of(ports, row);
+    auto visit = with_names(ports, row);
     if (!visit) return visit.faults();
     open.push_back(*std::move(visit));
   }
@@ -219,7 +224,7 @@ Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day
   for (const VisitRow& row : *rows) {
     if ((!day || row.day == *day) && (!ordinal || row.ordinal == *ordinal)) found = &row;
   }
-  if (found != nullptr) return visit_of(ports, *found);
+  if (found != nullptr) return with_names(ports, *found);
   Fault fault{.slug = "visit-not-found", .message = "There is no such visit of that herd."};
   if (day) fault.message = "There is no visit of that herd on " + to_text(*day) + ".";
   if (day) fault.token = to_text(*day);

@@ -55,6 +55,9 @@ struct Visit {
   }
 };
 
+/// A visit as its row tells it; the names of herd, caller and writer do not stand there.
+Visit visit_of(const VisitRow& row);
+
 /// Starts a visit, or goes on with the one that herd has on that day (ended or not) unless a second
 /// one is wanted. Faults: "date-in-future" (later than the clock's day), "two-visits-open" when
 /// another day of that herd was never ended, "answer-needed" for a name that may be misspelt or a
@@ -114,6 +117,12 @@ struct EnumWords<OpenPointKind> {
       {OpenPointKind::still_on, "still_on"},
       {OpenPointKind::on_since_when, "on_since_when"}};
 };
+
+/// Settled by calling her again with what is missing, once she has a number.
+bool is_answered_by_calling(OpenPointKind kind);
+
+/// Settled in words of one's own (settle_questions()).
+bool is_settled_in_words(OpenPointKind kind);
 
 struct OpenPoint {
   OpenPointKind kind = OpenPointKind::unnumbered;

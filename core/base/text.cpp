@@ -166,4 +166,14 @@ std::string shortened(std::string_view text, std::size_t max_characters) {
   return std::string(text);
 }
 
+std::optional<int> whole_number(std::string_view digits, std::size_t most_digits) {
+  if (digits.empty() || digits.size() > most_digits) return std::nullopt;
+  int number = 0;
+  for (const char c : digits) {
+    if (c < '0' || c > '9') return std::nullopt;
+    number = number * 10 + (c - '0');
+  }
+  return number;
+}
+
 }  // namespace evenclaw

@@ -1,6 +1,8 @@
 // Text as people type it: valid UTF-8, letter case without a locale, spaces at the ends.
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -29,5 +31,9 @@ std::size_t character_count(std::string_view text);
 
 /// At most `max_characters` characters, with "..." after them when something was left off.
 std::string shortened(std::string_view text, std::size_t max_characters);
+
+/// The number these digits make; nothing for no digits, for anything else, and for more than
+/// `most_digits` (at most nine) of them.
+std::optional<int> whole_number(std::string_view digits, std::size_t most_digits);
 
 }  // namespace evenclaw

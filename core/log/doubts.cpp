@@ -222,4 +222,25 @@ std::vector<DoubtRow> doubts_of(const CowStory& story, const CowRow& cow) {
   return doubts;
 }
 
+bool is_answered_by_calling(DoubtKind kind) {
+  switch (kind) {
+    case DoubtKind::unfinished:
+    case DoubtKind::not_done:
+    case DoubtKind::lifted_not_called:
+    case DoubtKind::place_not_called:
+    case DoubtKind::degree_not_called:
+    case DoubtKind::stage_not_called:
+    case DoubtKind::unanswered:
+      return true;
+    case DoubtKind::unnumbered:
+    case DoubtKind::doubtful_number:
+    case DoubtKind::told_gone:
+    case DoubtKind::called_twice:
+    case DoubtKind::number_given_twice:
+    case DoubtKind::two_versions:
+      return false;
+  }
+  return false;
+}
+
 }  // namespace evenclaw

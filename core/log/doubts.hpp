@@ -28,4 +28,8 @@ std::vector<CalledTwice> called_twice(const CowStory& story);
 /// alike of one lesion on several feet is asked once.
 std::vector<DoubtRow> doubts_of(const CowStory& story, const CowRow& cow);
 
+/// Settled by calling her again with what is missing. Who she is, and whether two calls hold, is
+/// not.
+bool is_answered_by_calling(DoubtKind kind);
+
 }  // namespace evenclaw

@@ -47,35 +47,6 @@ std::optional<FixtureEnd> end_after(FixtureStep step) {
   return std::nullopt;
 }
 
-struct NewsOfFixture {
-  Fixture fixture;
-  FixtureEnd end;
-};
-
-std::optional<NewsOfFixture> fixture_news(News news) {
-  switch (news) {
-    case News::wrap_off:
-      return NewsOfFixture{Fixture::wrap, FixtureEnd::taken_off};
-    case News::wrap_came_off:
-      return NewsOfFixture{Fixture::wrap, FixtureEnd::came_off};
-    case News::wrap_still_on:
-      return NewsOfFixture{Fixture::wrap, FixtureEnd::still_on};
-    case News::block_off:
-      return NewsOfFixture{Fixture::block, FixtureEnd::taken_off};
-    case News::block_came_off:
-      return NewsOfFixture{Fixture::block, FixtureEnd::came_off};
-    case News::block_still_on:
-      return NewsOfFixture{Fixture::block, FixtureEnd::still_on};
-    case News::looked_at:
-    case News::vet_came:
-    case News::still_lame:
-    case News::walks_sound:
-    case News::gone:
-      return std::nullopt;
-  }
-  return std::nullopt;
-}
-
 class FixtureBook {
  public:
   explicit FixtureBook(const CowStory& story) : story_(story) {
@@ -99,9 +70,11 @@ class FixtureBook {
   }
 
   void take(const Told<TaskClosedBody>& told) {
-    const std::optional<NewsOfFixture> news = fixture_news(told.body.news);
-    if (!news || told.body.asked) return;
-    apply({feet_meant(told.body), news->fixture, Claw::not_called, news->end, told.moment.day});
+    const std::optional<FixtureSaid> said = fixture_said(told.body.news);
+    if (!said || told.body.asked) return;
+    const std::optional<FixtureEnd> end = end_after(said->step);
+    if (!end) return;
+    apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day});
   }
 
   std::vector<OnFootRow> take_rows() && { return std::move(rows_); }

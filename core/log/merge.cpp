@@ -95,13 +95,4 @@ std::vector<EntryId> EntrySet::in_two_versions() const {
   return ids;
 }
 
-std::vector<Entry> effective(std::vector<Entry> entries) {
-  const Standing standing = standing_among(entries);
-  std::vector<Entry> counting;
-  counting.reserve(standing.entries.size());
-  for (const Entry* entry : standing.entries) counting.push_back(*entry);
-  sort_in_total_order(counting);
-  return counting;
-}
-
 }  // namespace evenclaw

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/base/digest.hpp"
+#include "core/base/enum_words.hpp"
 #include "core/base/id.hpp"
 #include "core/log/entry.hpp"
 
@@ -75,16 +76,18 @@ struct LogFlaw {
   friend bool operator==(const LogFlaw&, const LogFlaw&) = default;
 };
 
+template <>
+struct EnumWords<LogFlaw::Kind> {
+  static constexpr EnumWord<LogFlaw::Kind> table[] = {
+      {LogFlaw::Kind::gap, "gap"},
+      {LogFlaw::Kind::seq_used_twice, "seq_used_twice"},
+      {LogFlaw::Kind::order_jump, "order_jump"},
+      {LogFlaw::Kind::supersedes_cycle, "supersedes_cycle"},
+      {LogFlaw::Kind::supersedes_other_kind, "supersedes_other_kind"}};
+};
+
 /// All flaws, sorted by scope, device and seq. A hole of any width is one gap, named by its first
 /// missing seq; `entries` may hold every version.
 std::vector<LogFlaw> flaws_of(std::span<const Entry> entries);
-
-/// The entries that count, in the total order of each scope: without those superseded, without
-/// those whose body is redacted. Entries that correct one another, directly or in a chain, are a
-/// family of which one counts: the last in the total order among those nothing supersedes. A
-/// correction counts only within scope and kind, and only if it names the cow or visit of what it
-/// corrects, so that both are found together; in a ring of corrections none of them does.
-/// A redacted correction still supersedes: taking words away brings no older ones back.
-std::vector<Entry> effective(std::vector<Entry> entries);
 
 }  // namespace evenclaw

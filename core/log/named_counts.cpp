@@ -39,11 +39,4 @@ std::span<const CountQuery> named_counts() {
   return counts;
 }
 
-const CountQuery* find_count(std::string_view name) {
-  for (const CountQuery& count : named_counts()) {
-    if (count.name == name) return &count;
-  }
-  return nullptr;
-}
-
 }  // namespace evenclaw

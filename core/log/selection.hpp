@@ -47,7 +47,6 @@ struct CountQuery {
 
 /// The named counts of this version, about ten.
 std::span<const CountQuery> named_counts();
-const CountQuery* find_count(std::string_view name);
 
 /// What a table looks like, for translators; nothing when there is no such table.
 struct TableShape {

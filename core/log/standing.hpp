@@ -33,8 +33,13 @@ struct Corrections {
 Corrections corrections_among(std::span<const Entry* const> entries,
                               const std::set<ScopedId>& redacted);
 
-/// The entries that count (see effective()), in the total order of each scope. A correction stands
-/// where the first entry stands that it leads back to: it says what was so then.
+/// The entries that count, in the total order of each scope: without those superseded, without
+/// those whose body is redacted. Entries that correct one another, directly or in a chain, are a
+/// family of which one counts: the last in the total order among those nothing supersedes. It
+/// stands where the first entry stands that it leads back to: it says what was so then. A
+/// correction counts only within scope and kind, and only if it names the cow or visit of what it
+/// corrects, so that both are found together; in a ring of corrections none of them does.
+/// A redacted correction still supersedes: taking words away brings no older ones back.
 struct Standing {
   std::vector<const Entry*> entries;
   std::vector<EntryId> in_two_versions;  // sorted; of these the lowest digest was taken

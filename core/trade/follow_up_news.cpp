@@ -65,9 +65,26 @@ std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture,
   return std::nullopt;
 }
 
+/// On every foot named one came off this very day: that is told once more.
+bool is_off_since_today(const NewsSaid& news, Fixture fixture, const Rows& past, Day today) {
+  if (news.feet.empty()) return false;
+  return std::all_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+    return !news.feet.has(foot) ||
+           std::any_of(past.on_feet.begin(), past.on_feet.end(), [&](const OnFootRow& row) {
+             const bool is_off =
+                 row.ended == FixtureEnd::taken_off || row.ended == FixtureEnd::came_off;
+             return row.foot == foot && row.fixture == fixture && is_off && row.ended_on == today;
+           });
+  });
+}
+
 NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
-                       const Rows& past) {
+                       const CowPast& known, Day today) {
   NewsEffect effect;
+  const Rows& past = known.rows;
+  const bool is_told = both_in(news.feet, feet_with(fixture, past)).empty() &&
+                       is_off_since_today(news, fixture, past, today);
+  if (is_told) return effect;
   effect.unclear = question_about(news, fixture, past);
   if (effect.unclear) return effect;
   for (const TaskRow& task : open_tasks(past)) {
@@ -160,13 +177,13 @@ NewsEffect gone(const Rows& past) {
 NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry) {
   switch (news.news) {
     case News::wrap_off:
-      return fixture_off(news, Fixture::wrap, "wrap taken off", past.rows);
+      return fixture_off(news, Fixture::wrap, "wrap taken off", past, today);
     case News::wrap_came_off:
-      return fixture_off(news, Fixture::wrap, "wrap came off by itself", past.rows);
+      return fixture_off(news, Fixture::wrap, "wrap came off by itself", past, today);
     case News::block_off:
-      return fixture_off(news, Fixture::block, "block taken off", past.rows);
+      return fixture_off(news, Fixture::block, "block taken off", past, today);
     case News::block_came_off:
-      return fixture_off(news, Fixture::block, "block came off by itself", past.rows);
+      return fixture_off(news, Fixture::block, "block came off by itself", past, today);
     case News::wrap_still_on:
       return fixture_still_on(news, Fixture::wrap, past.rows);
     case News::block_still_on:

@@ -92,10 +92,6 @@ constexpr Foot other_side(Foot foot) {
   return foot;
 }
 
-constexpr bool is_hind(Foot foot) {
-  return foot == Foot::lh || foot == Foot::rh;
-}
-
 /// The partner: inside for outside and the reverse; anything else unchanged.
 constexpr Claw partner(Claw claw) {
   if (claw == Claw::outside) return Claw::inside;

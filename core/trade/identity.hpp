@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
@@ -12,6 +13,13 @@ namespace evenclaw {
 /// The number without leading zeros ("0412" is 412); "0" stays "0", and a zero before a letter
 /// stays too, for it is no leading zero of a number.
 std::string plain_number(std::string_view number);
+
+/// Of the known numbers those that differ least from the one said, by at most one slip in three
+/// digits: at most three of them, each once. The number itself is none of them.
+std::vector<std::string> nearest_numbers(std::string_view said, std::vector<std::string> known);
+
+/// "Did you mean 68 or 86?", "" when there is none.
+std::string did_you_mean(const std::vector<std::string>& numbers);
 
 /// A visit, from herd, day and which visit of that day it is (from 1).
 VisitId visit_id(HerdId herd, Day day, int ordinal);

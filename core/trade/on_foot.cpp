@@ -62,16 +62,20 @@ std::optional<FixtureSaid> fixture_said(ActionKind kind) {
   return std::nullopt;
 }
 
-std::optional<Fixture> fixture_of(News news) {
+std::optional<FixtureSaid> fixture_said(News news) {
   switch (news) {
     case News::wrap_off:
+      return FixtureSaid{Fixture::wrap, FixtureStep::taken_off};
     case News::wrap_came_off:
+      return FixtureSaid{Fixture::wrap, FixtureStep::came_off};
     case News::wrap_still_on:
-      return Fixture::wrap;
+      return FixtureSaid{Fixture::wrap, FixtureStep::left_on};
     case News::block_off:
+      return FixtureSaid{Fixture::block, FixtureStep::taken_off};
     case News::block_came_off:
+      return FixtureSaid{Fixture::block, FixtureStep::came_off};
     case News::block_still_on:
-      return Fixture::block;
+      return FixtureSaid{Fixture::block, FixtureStep::left_on};
     case News::looked_at:
     case News::vet_came:
     case News::still_lame:

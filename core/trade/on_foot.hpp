@@ -22,8 +22,8 @@ struct FixtureSaid {
 /// Nothing for acts that concern neither block nor wrap.
 std::optional<FixtureSaid> fixture_said(ActionKind kind);
 
-/// What news concerns; nothing for news of neither block nor wrap.
-std::optional<Fixture> fixture_of(News news);
+/// Nothing for news of neither block nor wrap.
+std::optional<FixtureSaid> fixture_said(News news);
 
 /// It is on the foot after this step, as far as was said.
 bool is_on_after(FixtureStep step);

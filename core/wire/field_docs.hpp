@@ -82,4 +82,13 @@ std::vector<FieldDoc> field_docs() {
   return docs;
 }
 
+/// What it holds, in words: "ISO day"; of an enum all its words, "word: `LF`, `RF`".
+inline std::string type_told(const FieldDoc& field) {
+  std::string type(field.type_word);
+  for (std::size_t i = 0; i < field.words.size(); ++i) {
+    type += (i == 0 ? ": `" : ", `") + std::string(field.words[i]) + "`";
+  }
+  return type;
+}
+
 }  // namespace evenclaw

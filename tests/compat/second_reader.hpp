@@ -13,6 +13,7 @@
 #include "core/log/picture.hpp"
 #include "core/wire/json.hpp"
 #include "store/memory/memory_store.hpp"
+#include "tests/core/log/counting.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 namespace evenclaw::test {
@@ -84,7 +85,7 @@ class OwnAnswer {
     answer.emplace("everything", digests(set_.everything()));
     answer.emplace("redacted", digests(redacted()));
     answer.emplace("shown", digests(set_.shown()));
-    answer.emplace("counting", digests(effective(set_.everything())));
+    answer.emplace("counting", digests(counting_among(set_.everything())));
     answer.emplace("two_versions", two_versions());
     answer.emplace("flaws", flaws());
     answer.emplace("believed", believed());
@@ -117,26 +118,10 @@ class OwnAnswer {
     return sorted(ids);
   }
 
-  static std::string_view name_of(LogFlaw::Kind kind) {
-    switch (kind) {
-      case LogFlaw::Kind::gap:
-        return "gap";
-      case LogFlaw::Kind::seq_used_twice:
-        return "seq_used_twice";
-      case LogFlaw::Kind::order_jump:
-        return "order_jump";
-      case LogFlaw::Kind::supersedes_cycle:
-        return "supersedes_cycle";
-      case LogFlaw::Kind::supersedes_other_kind:
-        return "supersedes_other_kind";
-    }
-    return "";
-  }
-
   [[nodiscard]] Json flaws() const {
     std::set<std::string> told;
     for (const LogFlaw& flaw : flaws_of(set_.everything())) {
-      told.insert(std::string(name_of(flaw.kind)) + ' ' + to_text(flaw.scope) + ' ' +
+      told.insert(std::string(word_of(flaw.kind)) + ' ' + to_text(flaw.scope) + ' ' +
                   to_text(flaw.device) + ' ' + std::to_string(flaw.seq) + ' ' +
                   to_text(flaw.entry));
     }

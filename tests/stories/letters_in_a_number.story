@@ -24,7 +24,7 @@ done
 ## answered
 told: today's feet: LH RH
 refused line 2: "4l3" is not the number of a cow; a cow is digits only: say the number again
-told 413: noted
+told 413: kept as gone
 refused line 4: "4l2" is not the number of a cow; a cow is digits only: say the number again
 refused line 5: "4l5" is not the number of a cow; a cow is digits only: say the number again
 saved no number

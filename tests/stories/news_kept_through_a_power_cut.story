@@ -23,7 +23,7 @@ done
 
 ## answered
 told: today's feet: LH RH
-refused line 2: No cow of this herd carries the number 66. Did you mean 88?
+refused line 2: No cow of this herd carries the number 66.
 refused line 3: "wrps of" is not understood; expected news of the cow, something done, a foot or a number; did you mean "wraps off"?
 saved 412
 

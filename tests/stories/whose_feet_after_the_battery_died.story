@@ -34,7 +34,7 @@ saved 412
 refused line 1: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
 saved 413
 refused line 7: "Thu" cannot stand here; expected a foot; a day follows "see again" or, with "off", a wrap or block put on today
-told 77: noted
+told 77: kept as gone
 saved 414
 
 ## recorded

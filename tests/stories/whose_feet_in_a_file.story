@@ -34,7 +34,7 @@ saved no number
 refused line 11: "RH" cannot stand here; expected a number, news of the cow or something done
 saved 255
 saved 256?
-refused line 14: No cow of this herd carries the number 512. Did you mean 217 or 414?
+refused line 14: No cow of this herd carries the number 512.
 saved 511
 question: Whose is this? A line before it was not understood.
 saved no number

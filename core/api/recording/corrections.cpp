@@ -15,8 +15,8 @@ namespace {
 
 /// One of the answers she left without: "RH wrap came off".
 bool is_answered_by(const Warning& warning, const NewsSaid& news) {
-  const std::optional<Fixture> fixture = fixture_of(news.news);
-  if (!fixture || !warning.foot || fixture_asked_about(warning) != fixture) return false;
+  const std::optional<FixtureSaid> told = fixture_said(news.news);
+  if (!told || !warning.foot || fixture_asked_about(warning) != told->fixture) return false;
   return news.feet.empty() || news.feet.has(*warning.foot);
 }
 

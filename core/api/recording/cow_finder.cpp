@@ -5,19 +5,11 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/number_slip.hpp"
-#include "core/base/edit_distance.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
-
-namespace {
-
-constexpr std::size_t most_proposed = 3;
-constexpr std::size_t farthest_slip = 2;
-
-}  // namespace
 
 Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
   CowFinder finder(where);
@@ -127,21 +119,10 @@ std::optional<CowId> CowFinder::carrier(std::string_view number) const {
 }
 
 std::vector<std::string> CowFinder::nearest(std::string_view number) const {
-  const std::string plain = plain_number(number);
-  std::vector<std::pair<std::size_t, std::string>> near;
-  for (const Number& row : numbers_) {
-    const std::size_t distance = edit_distance(plain, row.number);
-    if (distance > 0 && distance <= farthest_slip) near.emplace_back(distance, row.number);
-  }
-  std::sort(near.begin(), near.end());
-  near.erase(std::unique(near.begin(), near.end()), near.end());
-  std::vector<std::string> proposed;
-  for (const auto& [distance, known_number] : near) {
-    // Two slips in a short number make nearly every cow a neighbour.
-    if (distance > near.front().first || proposed.size() == most_proposed) break;
-    proposed.push_back(known_number);
-  }
-  return proposed;
+  std::vector<std::string> known;
+  known.reserve(numbers_.size());
+  for (const Number& row : numbers_) known.push_back(row.number);
+  return nearest_numbers(number, std::move(known));
 }
 
 std::vector<std::pair<CowId, std::string>> CowFinder::slips_of(std::string_view number) const {

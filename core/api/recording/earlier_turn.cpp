@@ -3,33 +3,12 @@
 #include <utility>
 
 #include "core/api/recording/state.hpp"
+#include "core/log/doubts.hpp"
 #include "core/trade/call_line/gone_on.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-/// Who she is and whether two calls hold is not answered by calling her again.
-bool is_answered_by_calling(DoubtKind kind) {
-  switch (kind) {
-    case DoubtKind::unfinished:
-    case DoubtKind::not_done:
-    case DoubtKind::lifted_not_called:
-    case DoubtKind::place_not_called:
-    case DoubtKind::degree_not_called:
-    case DoubtKind::stage_not_called:
-    case DoubtKind::unanswered:
-      return true;
-    case DoubtKind::unnumbered:
-    case DoubtKind::doubtful_number:
-    case DoubtKind::told_gone:
-    case DoubtKind::called_twice:
-    case DoubtKind::number_given_twice:
-    case DoubtKind::two_versions:
-      return false;
-  }
-  return false;
-}
 
 bool something_is_open(const Rows& rows, EntryId turn) {
   return std::any_of(rows.doubts.begin(), rows.doubts.end(), [&](const DoubtRow& doubt) {

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/cow_news.hpp"
 #include "core/api/news_words.hpp"
 #include "core/api/people.hpp"
 #include "core/api/recording/said_again.hpp"
@@ -21,16 +22,6 @@ namespace {
 
 /// What stands in the log for a name that may be misspelt.
 constexpr std::string_view near_name = "a name a letter or two off a known one";
-
-std::vector<TaskClosed> all_open(const CowPast& past, std::vector<TaskClosed> closes) {
-  for (const TaskRow& row : past.rows.tasks) {
-    const bool listed = std::any_of(closes.begin(), closes.end(), [&](const TaskClosed& closed) {
-      return closed.task == row.task;
-    });
-    if (row.open && !listed) closes.push_back({row.task, "gone"});
-  }
-  return closes;
-}
 
 /// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
 std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
@@ -63,12 +54,9 @@ Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text)
   item.slug = "cow-not-found";
   item.token = news.number;
   const std::vector<std::string> near = finder_.nearest(news.number);
-  for (const std::string& number : near) {
-    item.remedy += (item.remedy.empty() ? "Did you mean " : " or ") + number;
-  }
-  if (!near.empty()) item.remedy += "?";
+  item.remedy = did_you_mean(near);
   const UnreadNews unread{news.number, std::string(trimmed(text))};
-  nobodys_news_ = NobodysNews{news, unread.words, near, line_number_};
+  mistaken_number_ = MistakenNumber{news, unread.words, near};
   return keep_as_unread(unread, nobody + " Which cow was it?");
 }
 
@@ -119,14 +107,14 @@ Outcome RecordingState::settle_news_said_again(std::string_view text) {
   return Done{};
 }
 
-/// "66 wrap off" was refused, and 68, which was proposed, is typed next.
+/// "66 wrap off" was refused, and 68, which was proposed, is told of next.
 Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_view text) {
-  const std::optional<NobodysNews> before = std::exchange(nobodys_news_, std::nullopt);
-  if (!before || !typed_ || line_number_ != before->line + 1) return Done{};
+  const std::optional<MistakenNumber> before = std::exchange(mistaken_number_, std::nullopt);
+  if (!before || !typed_) return Done{};
   const bool same = before->said.news == news.news && before->said.feet == news.feet;
   const bool proposed = std::any_of(
-      before->near.begin(), before->near.end(),
-      [&](const std::string& near) { return plain_number(near) == plain_number(news.number); });
+      before->proposed.begin(), before->proposed.end(),
+      [&](const std::string& number) { return plain_number(number) == plain_number(news.number); });
   if (!same || !proposed) return Done{};
   return settle_unread({before->said.number, before->words}, text);
 }
@@ -150,54 +138,47 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   auto past = past_told(cow);
   if (!past) return past.faults();
   const EntryId entry = journal_.fresh_id();
-  const NewsEffect effect = effect_of(news, *past, visit_.day, entry);
-  const std::string number = plain_number(news.number);
-  if (effect.unclear) return ask_about_news(cow, news, *effect.unclear, text);
-  const EntryFacts facts{entry, {}, by_, {}};
-  Outcome added = Done{};
-  std::vector<TaskClosed> closes = effect.closes;
-  if (news.news == News::gone) {
-    closes = all_open(*past, std::move(closes));
-    CowLeft body{cow, visit_.day, std::string(trimmed(text)), closes};
-    added = journal_.add(body, facts);
-    finder_.now_gone(cow, trimmed(text));
-  } else {
-    TaskClosedBody body;
-    body.cow = cow;
-    body.visit = visit_.visit;
-    body.day = visit_.day;
-    body.news = news.news;
-    body.feet = news.feet;
-    body.words = trimmed(text);
-    body.closes = closes;
-    body.tasks = effect.makes;
-    added = journal_.add(body, facts);
-  }
+  const CowNews told{cow,        news,         effect_of(news, *past, visit_.day, entry),
+                     visit_.day, visit_.visit, std::string(trimmed(text))};
+  if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
+  auto other = ask_for_whom_the_vet(told);
+  if (!other) return other.faults();
+  if (*other) return ask_about_news(told, **other);
+  const Outcome added = add_news(journal_, told, {entry, {}, by_, {}});
   if (!added) return added;
+  if (news.news == News::gone) finder_.now_gone(cow, told.words);
   before_.add_told(cow, news.news, news.feet);
-  answer(ReplyKind::told, words_of_effect(news.news, closes, effect.makes, *past)).cow = number;
+  answer(ReplyKind::told, words_of_effect(news.news, told.effect.closes, told.effect.makes, *past))
+      .cow = plain_number(news.number);
   const Outcome answered = answer_by_news(cow, news, text);
   if (!answered) return answered;
   if (!in_crush_ || in_crush_->cow != cow) return Done{};
   return look_again_at_past();
 }
 
+/// That the vet came to a cow who waits for none, while another does, may be a slip of the number.
+/// Asked once, the same words are asked about again, also when the other was seen to meanwhile.
+Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const CowNews& told) {
+  if (told.said.news != News::vet_came) return std::optional<std::string>();
+  HerdLog log(ports_.store, visit_.herd);
+  log.also(journal_.unwritten());
+  const auto waiting = who_waits_for_the_vet(ports_.store, log, told);
+  if (!waiting) return waiting.faults();
+  if (waiting->empty() && !before_.was_asked(told.cow, told.words)) {
+    return std::optional<std::string>();
+  }
+  mistaken_number_ = MistakenNumber{told.said, told.words, *waiting};
+  return std::optional(vet_for_whom(*waiting));
+}
+
 /// What was said is kept as it was said, does nothing, and is asked about again when the visit
 /// closes unless it was told more plainly by then.
-Outcome RecordingState::ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
-                                       std::string_view text) {
-  answer(ReplyKind::question, question).cow = plain_number(news.number);
-  const std::string words(trimmed(text));
-  if (!before_.asks_now(cow, words)) return Done{};
-  TaskClosedBody body;
-  body.cow = cow;
-  body.visit = visit_.visit;
-  body.day = visit_.day;
-  body.news = news.news;
-  body.feet = news.feet;
-  body.words = words;
-  body.asked = question;
-  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
+Outcome RecordingState::ask_about_news(const CowNews& told, const std::string& question) {
+  answer(ReplyKind::question, question).cow = plain_number(told.said.number);
+  if (!before_.asks_now(told.cow, told.words)) return Done{};
+  CowNews asked = told;
+  asked.effect = {{}, {}, question};
+  return add_news(journal_, asked, {journal_.fresh_id(), {}, by_, {}});
 }
 
 Outcome RecordingState::todays_feet(const FootSet& feet) {

@@ -243,7 +243,8 @@ void RecordedBefore::overtake_by(const TurnRecorded& turn) {
 void RecordedBefore::overtake(CowId cow, Foot foot, Fixture fixture) {
   for (NewsTold& told : told_) {
     const bool of_this_foot = told.feet.empty() || told.feet.has(foot);
-    const bool is_of_it = told.cow == cow && fixture_of(told.news) == fixture;
+    const std::optional<FixtureSaid> news = fixture_said(told.news);
+    const bool is_of_it = told.cow == cow && news && news->fixture == fixture;
     if (is_of_it && of_this_foot) told.overtaken = true;
   }
 }

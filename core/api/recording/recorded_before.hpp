@@ -98,6 +98,12 @@ class RecordedBefore {
   void add_told(CowId cow, News news, const FootSet& feet);
   /// News nobody could be sure of: true the first time these words are said of her.
   bool asks_now(CowId cow, const std::string& words);
+
+  /// They were said of her before.
+  [[nodiscard]] bool was_asked(CowId cow, const std::string& words) const {
+    return asked_.count({cow, words}) > 0;
+  }
+
   /// News of a number that nobody could read or that nobody carries: true the first time.
   bool is_unread_now(const std::string& number, const std::string& words);
   void add_settled(const UnreadNews& news);

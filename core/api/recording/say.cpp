@@ -64,6 +64,11 @@ bool corrects_her_feet(const Line& line) {
          std::all_of(line.clauses.begin(), line.clauses.end(), is_correction);
 }
 
+bool tells_news(const Line& line) {
+  return std::any_of(line.clauses.begin(), line.clauses.end(),
+                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
+}
+
 bool says_something_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause) || std::holds_alternative<GoAheadSaid>(clause);
 }
@@ -82,6 +87,7 @@ Outcome RecordingState::take_line(std::string_view text) {
     line = read_line(text, after_let_out(), *language_);
   }
   if (!line) return refused_line(text, line.faults());
+  if (!tells_news(*line)) mistaken_number_.reset();
   const auto mended = mended_later(*line, text);
   if (!mended) return mended.faults();
   if (*mended) return Done{};

@@ -37,17 +37,6 @@ std::string first_said(std::span<const std::string> lines) {
   return said == lines.end() ? std::string() : *said;
 }
 
-Visit visit_of(const VisitRow& row) {
-  Visit visit;
-  visit.herd = row.herd;
-  visit.visit = row.visit;
-  visit.day = row.day;
-  visit.ordinal = row.ordinal;
-  visit.todays_feet = row.todays_feet;
-  visit.closed = row.closed;
-  return visit;
-}
-
 /// Day and feet may have been put right since the visit was looked up.
 Result<Visit> as_it_is_now(Store& store, Visit visit) {
   const auto rows = select_as<VisitRow>(store, visit.herd,

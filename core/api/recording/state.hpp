@@ -12,6 +12,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/api/cow_news.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
 #include "core/api/people.hpp"
@@ -67,12 +68,11 @@ struct LastOut {
 /// Why a cow is let out.
 enum class LetOutBy { next_cow, done, end_of_input, end_of_visit, other_visit };
 
-/// News of a number nobody carries, and the numbers it may have been.
-struct NobodysNews {
+/// News whose number is likely a slip, and the numbers that were proposed.
+struct MistakenNumber {
   NewsSaid said;
   std::string words;
-  std::vector<std::string> near;
-  int line = 0;
+  std::vector<std::string> proposed;
 };
 
 class RecordingState {
@@ -201,8 +201,8 @@ class RecordingState {
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
-  Outcome ask_about_news(CowId cow, const NewsSaid& news, const std::string& question,
-                         std::string_view text);
+  Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
+  Outcome ask_about_news(const CowNews& told, const std::string& question);
   Outcome unknown_cow(const NewsSaid& news, std::string_view text);
   Outcome keep_unread(std::string_view text);
   Outcome keep_as_unread(const UnreadNews& news, const std::string& question);
@@ -231,7 +231,7 @@ class RecordingState {
   std::optional<LastOut> last_out_;
   bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
-  std::optional<NobodysNews> nobodys_news_;  // of the line before
+  std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already
   int last_words_line_ = 0;  // whose words are in the draft already

@@ -14,14 +14,6 @@ namespace evenclaw {
 
 namespace {
 
-Fault fault_of(const Refusal& refusal) {
-  Fault fault;
-  fault.slug = refusal.slug;
-  fault.message = refusal.message;
-  fault.remedy = refusal.remedy;
-  return fault;
-}
-
 bool is_called_in(const Finding& finding, const DetailCorrected& said) {
   if (said.degree != Degree::not_called) return finding.degree != Degree::not_called;
   return finding.place != Place::not_called;

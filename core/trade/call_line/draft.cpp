@@ -369,14 +369,6 @@ class Addition {
   Turn& turn_;
 };
 
-Fault fault_of(const Refusal& refusal) {
-  Fault fault;
-  fault.slug = refusal.slug;
-  fault.message = refusal.message;
-  fault.remedy = refusal.remedy;
-  return fault;
-}
-
 // Whether what was said is what the clause takes back.
 bool is_taken_back_by(const TurnClause& clause, const TurnClause& said) {
   const auto* finding = std::get_if<FindingSaid>(&said);

@@ -4,6 +4,8 @@
 #include <cassert>
 #include <utility>
 
+#include "core/base/text.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -42,17 +44,6 @@ bool holds(std::span<const std::string_view> words, std::string_view word) {
 
 constexpr std::size_t most_zone_digits = 4;
 
-// Digits only and few enough to fit; nothing else is a zone.
-std::optional<int> small_number(std::string_view digits) {
-  if (digits.empty() || digits.size() > most_zone_digits) return std::nullopt;
-  int number = 0;
-  for (const char c : digits) {
-    if (c < '0' || c > '9') return std::nullopt;
-    number = number * 10 + (c - '0');
-  }
-  return number;
-}
-
 }  // namespace
 
 Language::Language(std::string_view name, std::span<const Phrase> phrases, WordsBeside beside)
@@ -85,7 +76,8 @@ std::optional<int> Language::zone_in(std::string_view folded) const {
   for (std::size_t i = 0; i < phrases_.size(); ++i) {
     if (phrases_[i].kind != TermKind::zone_word) continue;
     if (folded.substr(0, folded_[i].size()) != folded_[i]) continue;
-    if (const auto zone = small_number(folded.substr(folded_[i].size()))) return zone;
+    const auto zone = whole_number(folded.substr(folded_[i].size()), most_zone_digits);
+    if (zone) return zone;
   }
   return std::nullopt;
 }

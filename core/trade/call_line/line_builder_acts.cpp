@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/line_builder.hpp"
 
@@ -44,16 +45,6 @@ std::optional<News> news_in(const Term& term) {
 
 constexpr std::size_t most_days_digits = 5;
 
-std::optional<int> whole_number(std::string_view digits) {
-  if (digits.size() > most_days_digits) return std::nullopt;
-  int number = 0;
-  for (const char c : digits) {
-    if (c < '0' || c > '9') return std::nullopt;
-    number = number * 10 + (c - '0');
-  }
-  return number;
-}
-
 }  // namespace
 
 void LineBuilder::open_act(const Term& act) {
@@ -84,7 +75,7 @@ void LineBuilder::set_time(const TimeSaid& when, const Term& at) {
 }
 
 void LineBuilder::set_days(int days_each, const Term& unit) {
-  const std::optional<int> number = whole_number(number_.said);
+  const std::optional<int> number = whole_number(number_.said, most_days_digits);
   if (!number) {
     refuse(not_understood("\"" + std::string(number_.said) + "\" is not a number of days",
                           "give whole days or weeks"),

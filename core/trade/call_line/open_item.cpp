@@ -160,6 +160,14 @@ Refusal impossible(std::string message, std::string remedy) {
   return {"call-impossible", std::move(message), std::move(remedy)};
 }
 
+Fault fault_of(const Refusal& refusal) {
+  Fault fault;
+  fault.slug = refusal.slug;
+  fault.message = refusal.message;
+  fault.remedy = refusal.remedy;
+  return fault;
+}
+
 std::string words_in(const Term& term) {
   const bool is_quoted =
       term.token_count == 1 && tokens_of(term.said).front().kind == TokenKind::quoted;

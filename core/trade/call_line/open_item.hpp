@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/base/result.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 
@@ -19,6 +20,9 @@ struct Refusal {
 
 Refusal not_understood(std::string message, std::string remedy = {});
 Refusal impossible(std::string message, std::string remedy = {});
+
+/// The same as a fault, not placed in its line yet.
+Fault fault_of(const Refusal& refusal);
 
 /// The words of a quoted or free text term, without the quotes.
 std::string words_in(const Term& term);

@@ -345,8 +345,30 @@ class Parser {
     at_ = term.first_token + (is_separator(term.kind) ? term.token_count : 0);
     // With nobody to correct the rest of the line has no sense of its own.
     if (term.kind == TermKind::correction && needs_cow_before) at_ = tokens_.size();
-    while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) ++at_;
+    while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) pass_over();
     spot_ = sort_ == LineSort::news ? Spot::news_next : Spot::turn;
+  }
+
+  // What stands between a fault and the next separator is not read. But a word that is none of the
+  // language and near one is told as well, so that whoever types can mend the line at once. To a
+  // short word everything is near.
+  void pass_over() {
+    constexpr std::size_t shortest_slip = 5;
+    const Language::Match known = language_.longest_match(tokens_, at_);
+    const Token& token = tokens_[at_];
+    const bool may_be_slip = known.phrase == nullptr && token.kind == TokenKind::word &&
+                             token.length >= shortest_slip && at_ >= told_to_;
+    if (may_be_slip && telling_ != Telling::briefly) tell_if_slip();
+    at_ += known.phrase == nullptr ? 1 : known.word_count;
+  }
+
+  void tell_if_slip() {
+    const Nearest near = nearest_phrase(tokens_, at_, at_, kinds_after(Spot::turn), language_);
+    if (near.words.empty()) return;
+    const Term slip = term_of(TermKind::unknown_word, near.token_count);
+    add_fault(not_understood(quoted(slip) + " is not understood either",
+                             "did you mean \"" + std::string(near.words) + "\"?"),
+              slip);
   }
 
   [[nodiscard]] std::string quoted(const Term& term) const {
@@ -361,18 +383,18 @@ class Parser {
   }
 
   [[nodiscard]] Fault fault_of(const Refusal& refusal, const Term& at) const {
-    Fault fault;
-    fault.slug = refusal.slug;
-    fault.message = with_quoted_words(refusal.message, language_);
+    Fault fault = evenclaw::fault_of(refusal);
+    fault.message = with_quoted_words(fault.message, language_);
     fault.token = std::string(said_by(at));
     fault.line = context_.line_number;
     fault.column = column_at(text_, tokens_[at.first_token].offset);
-    fault.remedy = with_quoted_words(refusal.remedy, language_);
+    fault.remedy = with_quoted_words(fault.remedy, language_);
     return fault;
   }
 
   void add_fault(const Refusal& refusal, const Term& at) {
     faults_.push_back(fault_of(refusal, at));
+    told_to_ = std::max(told_to_, at.first_token + at.token_count);
   }
 
   [[nodiscard]] Term last_term() const {
@@ -463,7 +485,8 @@ class Parser {
   std::size_t at_ = 0;
   std::size_t taken_ = 0;
   std::size_t last_term_ = 0;
-  bool lost_ = false;  // a fault was found: what follows may be misread
+  std::size_t told_to_ = 0;  // behind the last token a fault was told of
+  bool lost_ = false;        // a fault was found: what follows may be misread
   std::optional<std::size_t> clauses_before_fault_;
 };
 

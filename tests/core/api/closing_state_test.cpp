@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/api/identities.hpp"
+#include "core/log/doubts.hpp"
 #include "tests/core/api/workplace.hpp"
 
 namespace evenclaw::test {
@@ -39,6 +40,18 @@ TEST_CASE("two cows that carry one number are asked about, the one of another vi
   CHECK(asked(place.visited("2026-10-27", {"412 nothing found", "done"})) ==
         std::vector<std::string>{
             "412: Two cows carry 412; taken for the one seen last. Which is it?"});
+}
+
+TEST_CASE("a doubt that calling her again settles is settled so at the end of the visit as well") {
+  for (const EnumWord<DoubtKind>& doubt : EnumWords<DoubtKind>::table) {
+    CAPTURE(doubt.word);
+    const auto point = enum_of<OpenPointKind>(doubt.word);
+    REQUIRE(point);
+    CHECK(is_answered_by_calling(*point) == is_answered_by_calling(doubt.value));
+  }
+  CHECK(is_answered_by_calling(OpenPointKind::place_not_called));
+  CHECK_FALSE(is_answered_by_calling(OpenPointKind::called_twice));
+  CHECK_FALSE(is_answered_by_calling(OpenPointKind::due_not_seen));
 }
 
 }  // namespace evenclaw::test

@@ -40,6 +40,23 @@ TEST_CASE("news told from the farm names the task it closed") {
         std::vector<std::string>{"told 412: closed: wrap off left hind"});
 }
 
+TEST_CASE("the vet of another cow is asked about, a vet nobody waits for is taken as told") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"77 lame RF", "RF foul between; vet", "231 nothing found"});
+  CHECK(told(place, "231 vet came") ==
+        std::vector<std::string>{"question 231: No vet was to come to her, but to 77. Was it 77?"});
+  CHECK(news_on_record(place).front().asked == "No vet was to come to her, but to 77. Was it 77?");
+  CHECK(told(place, "77 vet came").front().rfind("told 77: closed: vet", 0) == 0);
+  CHECK(told(place, "231 vet came") ==
+        std::vector<std::string>{"told 231: noted; nothing of hers was waiting for it"});
+}
+
+TEST_CASE("who is gone is kept as gone, also when nothing of hers was open") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"77 nothing found"});
+  CHECK(told(place, "77 gone") == std::vector<std::string>{"told 77: kept as gone"});
+}
+
 TEST_CASE("news that could mean two things is kept in its words and does nothing") {
   Workplace place;
   wrap_both_hinds(place);

@@ -132,4 +132,14 @@ TEST_CASE("a long text is cut between characters and says so") {
   CHECK(shortened("x", 0) == "...");
 }
 
+TEST_CASE("digits and nothing else are a whole number, as many as may stand there") {
+  CHECK(whole_number("28", 3) == 28);
+  CHECK(whole_number("007", 3) == 7);
+  CHECK(whole_number("999999999", 9) == 999999999);
+  for (const char* text : {"", "1234", "-1", "2.5", "2d", " 2"}) {
+    CAPTURE(text);
+    CHECK_FALSE(whole_number(text, 3));
+  }
+}
+
 }  // namespace evenclaw

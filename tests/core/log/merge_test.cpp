@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "core/log/body.hpp"
+#include "tests/core/log/counting.hpp"
 #include "tests/core/log/farm.hpp"
 
 namespace evenclaw {
@@ -110,7 +111,7 @@ TEST_CASE("a correction takes the place of what it corrects") {
   const EntryId wrong = farm.turn(cow_named("412"), "2026-11-24", {});
   const EntryId right =
       farm.correct(farm.entry(wrong), farm.turn_body(cow_named("421"), "2026-11-24", {}));
-  const std::vector<EntryId> counting = ids_of(effective(farm.entries()));
+  const std::vector<EntryId> counting = ids_of(counting_among(farm.entries()));
   CHECK(std::count(counting.begin(), counting.end(), wrong) == 0);
   CHECK(std::count(counting.begin(), counting.end(), right) == 1);
 }
@@ -123,7 +124,7 @@ TEST_CASE("of two corrections of one entry the later in the total order counts")
   const EntryId second = farm.correct(farm.entry(wrong), body);
   std::vector<Entry> entries = farm.entries();
   std::reverse(entries.begin(), entries.end());
-  const std::vector<EntryId> counting = ids_of(effective(entries));
+  const std::vector<EntryId> counting = ids_of(counting_among(entries));
   CHECK(std::count(counting.begin(), counting.end(), first) == 0);
   CHECK(std::count(counting.begin(), counting.end(), second) == 1);
 }
@@ -133,7 +134,7 @@ TEST_CASE("a chain of corrections ends in its last") {
   const TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24", {});
   EntryId last = farm.write(body);
   for (int i = 0; i < 5; ++i) last = farm.correct(farm.entry(last), body);
-  const std::vector<Entry> counting = effective(farm.entries());
+  const std::vector<Entry> counting = counting_among(farm.entries());
   REQUIRE(counting.size() == 2);  // the opening of the visit and one turn
   CHECK(counting.back().envelope.id == last);
 }
@@ -142,7 +143,7 @@ TEST_CASE("corrections of another kind, elsewhere, or of a cow they do not name 
   Farm farm;
   const EntryId turn = farm.turn(cow_named("412"), "2026-11-24", {});
   const auto still_counts = [&] {
-    const std::vector<EntryId> counting = ids_of(effective(farm.entries()));
+    const std::vector<EntryId> counting = ids_of(counting_among(farm.entries()));
     return std::count(counting.begin(), counting.end(), turn) == 1;
   };
   farm.correct(farm.entry(turn), CowRegistered{cow_named("412"), "412", day("2026-11-24")});
@@ -173,7 +174,7 @@ TEST_CASE("in a ring of corrections none of them counts as one") {
   other.supersedes = one.id;
   farm.keep(entry_of(one, body));
   farm.keep(entry_of(other, body));
-  CHECK(effective(farm.entries()).size() == 3);
+  CHECK(counting_among(farm.entries()).size() == 3);
 }
 
 TEST_CASE("redacting a correction brings the words it corrected not back") {
@@ -182,7 +183,7 @@ TEST_CASE("redacting a correction brings the words it corrected not back") {
   const TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24", {});
   const EntryId correction = farm.correct(farm.entry(wrong), body);
   farm.redact(farm.entry(correction));
-  const std::vector<EntryId> counting = ids_of(effective(farm.entries()));
+  const std::vector<EntryId> counting = ids_of(counting_among(farm.entries()));
   CHECK(std::count(counting.begin(), counting.end(), wrong) == 0);
   CHECK(std::count(counting.begin(), counting.end(), correction) == 0);
 }
@@ -192,7 +193,7 @@ TEST_CASE("what counts comes in the total order of each scope, each entry once")
   for (int i = 0; i < 4; ++i) farm.turn(cow_named("412"), "2026-11-24", {});
   std::vector<Entry> entries = farm.entries();
   entries.insert(entries.end(), farm.entries().rbegin(), farm.entries().rend());
-  CHECK(effective(entries) == farm.entries());
+  CHECK(counting_among(entries) == farm.entries());
 }
 
 }  // namespace evenclaw

@@ -1,12 +1,14 @@
 #include "tests/core/log/replica.hpp"
 
 #include <algorithm>
+#include <cstdint>
 #include <set>
 #include <utility>
+#include <variant>
 
 #include "core/log/picture.hpp"
 #include "core/log/visit_facts.hpp"
-#include "core/wire/csv.hpp"
+#include "core/wire/cells.hpp"
 
 namespace evenclaw {
 
@@ -15,6 +17,16 @@ namespace {
 void add(Touched& to, const Touched& more) {
   to.cows.insert(to.cows.end(), more.cows.begin(), more.cows.end());
   to.visits.insert(to.visits.end(), more.visits.begin(), more.visits.end());
+}
+
+std::string line_of(const Cells& cells) {
+  std::string line;
+  for (const Cell& cell : cells) {
+    if (const auto* number = std::get_if<std::int64_t>(&cell)) line += std::to_string(*number);
+    if (const auto* text = std::get_if<std::string>(&cell)) line += '"' + *text + '"';
+    line += ',';
+  }
+  return line + '\n';
 }
 
 Touched everything_touched(const std::vector<Entry>& entries) {
@@ -102,7 +114,7 @@ std::string text_of_rows(const Rows& rows) {
   std::string text;
   for_each_table(rows, [&](const auto& table) {
     using Row = typename std::remove_cvref_t<decltype(table)>::value_type;
-    for (const Row& row : table) text += std::string(Row::table) + ' ' + csv_line(to_cells(row));
+    for (const Row& row : table) text += std::string(Row::table) + ' ' + line_of(to_cells(row));
   });
   return text;
 }

@@ -43,7 +43,7 @@ TEST_CASE("the other side of a foot is on the same end of the cow") {
   CHECK(other_side(Foot::rf) == Foot::lf);
   for (const Foot foot : all_feet) {
     CHECK(other_side(other_side(foot)) == foot);
-    CHECK(is_hind(other_side(foot)) == is_hind(foot));
+    CHECK(hind_feet.has(other_side(foot)) == hind_feet.has(foot));
   }
 }
 

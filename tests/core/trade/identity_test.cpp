@@ -100,3 +100,29 @@ TEST_CASE("derived ids stay what they were: they stand in logs") {
         "dc26948e-4ba8-8e99-8dc0-1bcfc8736e04");
   CHECK(to_text(task_id({uuid_derived("entry")}, "1")) == "c980daf0-e703-807b-b358-65e1bce8f2b0");
 }
+
+TEST_CASE("the numbers nearest to one nobody carries are one slip away, or two in a long one") {
+  struct Row {
+    const char* said;
+    std::vector<std::string> known;
+    std::vector<std::string> nearest;
+  };
+
+  const Row rows[] = {
+      {"66", {"620", "77", "88", "68"}, {"68"}},  // 77 would be two slips of two digits
+      {"66", {"620", "77", "88"}, {}},
+      {"321", {"231", "412", "0321"}, {"0321", "231"}},
+      {"412", {"412", "421", "412"}, {"421"}},  // the number itself is no neighbour
+      {"0513", {"531", "510", "511", "512"}, {"510", "511", "512"}},
+      {"123456", {"123465", "124356", "125634"}, {"123465", "124356"}},
+      {"4l3", {"413"}, {"413"}},
+      {"5", {}, {}},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.said);
+    CHECK(nearest_numbers(row.said, row.known) == row.nearest);
+  }
+  CHECK(did_you_mean({"68", "86"}) == "Did you mean 68 or 86?");
+  CHECK(did_you_mean({"68"}) == "Did you mean 68?");
+  CHECK(did_you_mean({}).empty());
+}

@@ -44,4 +44,9 @@ TEST_CASE("the allowed words of an enum are listed with it") {
   CHECK(field_docs<Note>()[0].words.front() == "monday");
 }
 
+TEST_CASE("what a field holds is told with the words it may be") {
+  CHECK(type_told(field_docs<Note>()[0]).rfind("word: `monday`, `tuesday`", 0) == 0);
+  CHECK(type_told(field_docs<Note>()[1]) == "tenths of mm");
+}
+
 }  // namespace evenclaw

@@ -1,0 +1,75 @@
+#include "core/api/cow_news.hpp"
+
+#include <algorithm>
+
+#include "core/api/cow_names.hpp"
+#include "core/log/body.hpp"
+#include "core/trade/cow_rows.hpp"
+#include "core/trade/task_rows.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool waits_for_the_vet(const CowPast& past) {
+  return std::any_of(past.rows.tasks.begin(), past.rows.tasks.end(),
+                     [](const TaskRow& task) { return task.open && task.kind == TaskKind::vet; });
+}
+
+}  // namespace
+
+Outcome add_news(Journal& journal, const CowNews& news, const EntryFacts& facts) {
+  if (news.said.news == News::gone) {
+    return journal.add(CowLeft{news.cow, news.day, news.words, news.effect.closes}, facts);
+  }
+  TaskClosedBody body;
+  body.cow = news.cow;
+  body.visit = news.visit;
+  body.day = news.day;
+  body.news = news.said.news;
+  body.feet = news.said.feet;
+  body.words = news.words;
+  body.closes = news.effect.closes;
+  body.tasks = news.effect.makes;
+  body.asked = news.effect.unclear;
+  return journal.add(body, facts);
+}
+
+Result<std::vector<std::string>> who_waits_for_the_vet(Store& store, HerdLog& log,
+                                                       const CowNews& news) {
+  std::vector<std::string> waiting;
+  if (news.said.news != News::vet_came) return waiting;
+  const auto hers = log.past_of(news.cow, VisitId{});
+  if (!hers) return hers.faults();
+  if (waits_for_the_vet(*hers)) return waiting;
+  const auto cows = select_as<CowRow>(store, log.herd());
+  if (!cows) return cows.faults();
+  const auto tasks =
+      select_as<TaskRow>(store, log.herd(),
+                         {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))},
+                          {"open", Compare::equal, Cell(std::int64_t{1})}});
+  if (!tasks) return tasks.faults();
+  for (const CowRow& cow : *cows) {
+    const bool waited = std::any_of(tasks->begin(), tasks->end(),
+                                    [&](const TaskRow& task) { return task.cow == cow.cow; });
+    if (!waited) continue;
+    // The visit may have been to her, and told of, since those rows were written.
+    const auto past = log.past_of(cow.cow, VisitId{});
+    if (!past) return past.faults();
+    if (waits_for_the_vet(*past)) waiting.push_back(said_as(cow));
+  }
+  return waiting;
+}
+
+std::string vet_for_whom(const std::vector<std::string>& waiting) {
+  if (waiting.empty()) return "No vet was to come to her. Was it another cow?";
+  std::string names;
+  for (std::size_t i = 0; i < waiting.size(); ++i) {
+    if (i > 0) names += i + 1 == waiting.size() ? " and " : ", ";
+    names += waiting[i];
+  }
+  const std::string which = waiting.size() == 1 ? names : "one of them";
+  return "No vet was to come to her, but to " + names + ". Was it " + which + "?";
+}
+
+}  // namespace evenclaw
