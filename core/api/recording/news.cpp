@@ -23,6 +23,11 @@ namespace {
 /// What stands in the log for a name that may be misspelt.
 constexpr std::string_view near_name = "a name a letter or two off a known one";
 
+/// What the log calls it, whatever language the day is called in.
+std::string_view role_of(TermKind who) {
+  return who == TermKind::caller ? "caller" : "writer";
+}
+
 /// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
 std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
   std::vector<std::string> numbers;
@@ -196,7 +201,7 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
 /// A name close to a known one is asked about; said a second time it is meant. Where nobody is
 /// there to ask it is read as the known one, and asked about when the visit closes unless the next
 /// line says it again.
-Result<std::optional<Person>> RecordingState::person(std::string_view role, std::string_view name) {
+Result<std::optional<Person>> RecordingState::person(TermKind who, std::string_view name) {
   const std::string folded = fold_case(trimmed(name));
   const bool is_soon = typed_ || line_number_ == asked_name_line_ + 1;
   const bool sure = !asked_name_.empty() && asked_name_ == folded && is_soon;
@@ -205,16 +210,15 @@ Result<std::optional<Person>> RecordingState::person(std::string_view role, std:
   if (const auto* doubt = std::get_if<NameInDoubt>(&*found)) {
     asked_name_ = folded;
     asked_name_line_ = line_number_;
-    return in_doubt(role, *doubt);
+    return in_doubt(who, *doubt);
   }
-  const Outcome settled = sure ? settle_name(role) : Outcome(Done{});
+  const Outcome settled = sure ? settle_name(who) : Outcome(Done{});
   if (!settled) return settled.faults();
   return std::optional(Person{std::get<PersonId>(*found), std::string(trimmed(name))});
 }
 
 /// Names stand outside the log, so the question is kept without them.
-Result<std::optional<Person>> RecordingState::in_doubt(std::string_view role,
-                                                       const NameInDoubt& doubt) {
+Result<std::optional<Person>> RecordingState::in_doubt(TermKind who, const NameInDoubt& doubt) {
   if (typed_) {
     answer(ReplyKind::question, "Is " + doubt.said + " the same as " + doubt.nearest +
                                     "? Say the name again if it is somebody else.")
@@ -222,18 +226,18 @@ Result<std::optional<Person>> RecordingState::in_doubt(std::string_view role,
     return std::optional<Person>();
   }
   answer(ReplyKind::question, doubt.said + " was read as " + doubt.nearest + "; say \"" +
-                                  std::string(role) + " " + doubt.said +
+                                  offered_person(who, doubt.said, *language_) +
                                   "\" on the next line if it is somebody else.")
       .token = doubt.said;
-  const Outcome kept = keep_as_unread({std::string(role), std::string(near_name)},
+  const Outcome kept = keep_as_unread({std::string(role_of(who)), std::string(near_name)},
                                       "It was read as the known one. Who was it?");
   if (!kept) return kept.faults();
   return std::optional(Person{doubt.person, doubt.nearest});
 }
 
 /// Said twice, it is somebody else than the known one.
-Outcome RecordingState::settle_name(std::string_view role) {
-  const UnreadNews question{std::string(role), std::string(near_name)};
+Outcome RecordingState::settle_name(TermKind who) {
+  const UnreadNews question{std::string(role_of(who)), std::string(near_name)};
   const std::vector<UnreadNews>& open = before_.unread();
   const bool is_open = std::any_of(open.begin(), open.end(), [&](const UnreadNews& unread) {
     return unread.number == question.number && unread.words == question.words;
@@ -242,7 +246,7 @@ Outcome RecordingState::settle_name(std::string_view role) {
 }
 
 Outcome RecordingState::caller(std::string_view name) {
-  const auto found = person("caller", name);
+  const auto found = person(TermKind::caller, name);
   if (!found) return found.faults();
   if (!*found) return Done{};
   by_.caller = (*found)->id;
@@ -252,7 +256,7 @@ Outcome RecordingState::caller(std::string_view name) {
 }
 
 Outcome RecordingState::writer(std::string_view name) {
-  const auto found = person("writer", name);
+  const auto found = person(TermKind::writer, name);
   if (!found) return found.faults();
   if (!*found) return Done{};
   by_.writer = (*found)->id;

@@ -210,9 +210,9 @@ class RecordingState {
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
-  Result<std::optional<Person>> person(std::string_view role, std::string_view name);
-  Result<std::optional<Person>> in_doubt(std::string_view role, const NameInDoubt& doubt);
-  Outcome settle_name(std::string_view role);
+  Result<std::optional<Person>> person(TermKind who, std::string_view name);
+  Result<std::optional<Person>> in_doubt(TermKind who, const NameInDoubt& doubt);
+  Outcome settle_name(TermKind who);
   Outcome caller(std::string_view name);
   Outcome writer(std::string_view name);
 
