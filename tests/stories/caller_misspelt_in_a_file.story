@@ -26,7 +26,7 @@ Ben: 414
 ## answered
 told: caller Anneke
 told: writer Joss
-question: Which feet are lifted today? Until that is said "rest fine" fills none. (answer: today all four / today hinds)
+question: Which feet are lifted today? Until that is said "rest fine" fills none. (answer: today all four / today both hinds)
 saved 412
 question: Anneka was read as Anneke; say "caller Anneka" on the next line if it is somebody else.
 told: caller Anneke

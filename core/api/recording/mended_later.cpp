@@ -173,7 +173,7 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   if (!recorded) return recorded;
   ReplyItem& item = answer(ReplyKind::told, "");
   const Turn& now = before_.find(*last_turn_)->body.turn;
-  item.cow = said_as(now.cow);
+  item.cow = said_as(now.cow, *language_);
   item.words = "now reads: " + on_record(now, *language_);
   was_let_out_ = false;
   if (!stands_there) return Done{};
