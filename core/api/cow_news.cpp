@@ -56,7 +56,7 @@ Result<std::vector<std::string>> who_waits_for_the_vet(Store& store, HerdLog& lo
     // The visit may have been to her, and told of, since those rows were written.
     const auto past = log.past_of(cow.cow, VisitId{});
     if (!past) return past.faults();
-    if (waits_for_the_vet(*past)) waiting.push_back(said_as(cow));
+    if (waits_for_the_vet(*past)) waiting.push_back(recorded_as(cow));
   }
   return waiting;
 }

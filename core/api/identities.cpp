@@ -163,7 +163,7 @@ Result<std::vector<TaskLost>> tasks_lost_by(std::span<const Entry> unwritten, St
     for (const TaskRow& task : now->tasks) {
       const bool goes = task.open && left.count(task.task) == 0;
       if (!goes || !listed.insert(task.task).second) continue;
-      const std::string name = now->cows.empty() ? std::string() : said_as(now->cows.front());
+      const std::string name = now->cows.empty() ? std::string() : recorded_as(now->cows.front());
       lost.push_back({name, task.owner, task.words, task.due});
     }
   }
