@@ -13,6 +13,7 @@
 #include "core/log/entry.hpp"
 #include "core/trade/rows.hpp"
 #include "core/wire/field_docs.hpp"
+#include "tools/vocabulary_page.hpp"
 
 namespace {
 
@@ -113,7 +114,8 @@ bool is_current(const std::filesystem::path& docs, const Page& page) {
 
 int generate(std::string_view mode, const std::filesystem::path& docs) {
   const std::vector<Page> pages = {{"errors.md", errors_page()},
-                                   {"format/data-dictionary.md", dictionary_page()}};
+                                   {"format/data-dictionary.md", dictionary_page()},
+                                   {"format/vocabulary.md", vocabulary_page()}};
   bool good = true;
   for (const Page& page : pages) {
     good = (mode == "--write" ? write_page(docs, page) : is_current(docs, page)) && good;

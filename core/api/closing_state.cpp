@@ -71,7 +71,7 @@ std::string found_in(const Turn& turn) {
   std::string words;
   for (const FootCall& call : turn.feet) {
     for (const Finding& finding : call.findings) {
-      const bool has_words = finding.lesion == Lesion::other && !finding.words.empty();
+      const bool has_words = is_named_by_words(finding.lesion) && !finding.words.empty();
       words += (words.empty() ? "" : ", ") + std::string(spoken(call.foot)) + " " +
                (has_words ? finding.words : std::string(facts_of(finding.lesion).name));
     }

@@ -140,12 +140,10 @@ class DoubtsOfTurn {
       return claw ? "on which claw?" : "";
     });
     ask_of_findings(DoubtKind::degree_not_called, [](const Finding& finding) -> std::string {
-      const bool is_open = finding.lesion != Lesion::dd && finding.degree == Degree::not_called;
-      return is_open ? "how bad?" : "";
+      return degree_is_missing(finding) ? "how bad?" : "";
     });
     ask_of_findings(DoubtKind::stage_not_called, [](const Finding& finding) -> std::string {
-      const bool is_open = finding.lesion == Lesion::dd && finding.stage == DdStage::not_called;
-      return is_open ? "at which stage?" : "";
+      return stage_is_missing(finding) ? "at which stage?" : "";
     });
   }
 
@@ -181,7 +179,7 @@ class DoubtsOfTurn {
   void for_each_finding(F&& f) {
     for (const FootCall& call : turn_.feet) {
       for (const Finding& finding : call.findings) {
-        if (finding.lesion != Lesion::other) f(call.foot, finding);
+        if (!is_named_by_words(finding.lesion)) f(call.foot, finding);
       }
     }
   }

@@ -17,15 +17,30 @@ struct Spot {
   Claw claw;
   Place place;
   Lesion family;
+  TiedTo tied_to;     // the part of the claw its names tie it to, if any does
   std::string words;  // of lesions named by words only
-  friend bool operator==(const Spot&, const Spot&) = default;
 };
 
+// Where the place was called it counts, whatever the names; else names may exclude each other: a
+// sole ulcer does not become a toe ulcer.
+bool names_fit(const Spot& a, const Spot& b) {
+  const bool place_called = a.place == b.place && a.place != Place::not_called;
+  return place_called || a.tied_to == b.tied_to || a.tied_to == TiedTo::nothing ||
+         b.tied_to == TiedTo::nothing;
+}
+
+bool is_same(const Spot& a, const Spot& b) {
+  return a.foot == b.foot && a.claw == b.claw && a.place == b.place && a.family == b.family &&
+         a.words == b.words && names_fit(a, b);
+}
+
 Spot spot_of(const FindingRow& finding) {
-  const bool is_on_claw = facts_of(finding.lesion).kept_on == KeptOn::claw;
-  const bool named_by_words = finding.family == Lesion::other;
-  return {finding.foot, is_on_claw ? finding.claw : Claw::none, finding.place, finding.family,
-          named_by_words ? fold_case(finding.words) : std::string{}};
+  return {finding.foot,
+          may_have_claw(finding.lesion) ? finding.claw : Claw::none,
+          finding.place,
+          finding.family,
+          facts_of(finding.lesion).tied_to,
+          is_named_by_words(finding.lesion) ? fold_case(finding.words) : std::string{}};
 }
 
 bool claws_fit(Claw a, Claw b) {
@@ -38,7 +53,7 @@ bool fit(const Spot& a, const Spot& b) {
   const bool places_fit =
       a.place == b.place || a.place == Place::not_called || b.place == Place::not_called;
   return a.foot == b.foot && a.family == b.family && a.words == b.words && places_fit &&
-         claws_fit(a.claw, b.claw);
+         claws_fit(a.claw, b.claw) && names_fit(a, b);
 }
 
 struct Case {
@@ -100,7 +115,7 @@ class CaseBook {
  private:
   Case* find_exact(const Spot& spot) {
     const auto at = std::find_if(cases_.begin(), cases_.end(), [&](const Case& known) {
-      return is_open(known) && known.spot == spot;
+      return is_open(known) && is_same(known.spot, spot);
     });
     return at == cases_.end() ? nullptr : &*at;
   }
@@ -126,6 +141,7 @@ class CaseBook {
     row.case_id = case_id_of(finding);
     row.foot = spot.foot;
     row.family = spot.family;
+    row.worst = finding.lesion;
     row.first_day = finding.day;
     row.relapse = relapse;
     cases_.push_back({row, spot, VisitId{}, EntryId{}});
@@ -139,6 +155,7 @@ class CaseBook {
     const Spot spot = spot_of(finding);
     if (known.spot.claw == Claw::not_called) known.spot.claw = spot.claw;
     if (known.spot.place == Place::not_called) known.spot.place = spot.place;
+    if (known.spot.tied_to == TiedTo::nothing) known.spot.tied_to = spot.tied_to;
     known.row.claw = known.spot.claw;
     known.row.place = known.spot.place;
     finding.step = CaseStep::goes_on;
@@ -151,8 +168,18 @@ class CaseBook {
     known.last_turn = finding.turn;
     known.row.last_day = finding.day;
     known.row.lesion = finding.lesion;
+    note_worst(known.row, finding.lesion);
+    known.row.dd_infected = known.row.dd_infected || finding.dd_infected;
     if (finding.degree != Degree::not_called) known.row.degree = finding.degree;
     if (new_visit) ++known.row.times_found;
+  }
+
+  // A subtype told later only tells more: a white line lesion called an abscess next time need not
+  // have got worse.
+  static void note_worst(CaseRow& row, Lesion lesion) {
+    const bool is_worse = is_worse_form(lesion, row.worst);
+    row.grew_worse = row.grew_worse || is_worse;
+    if (is_worse || is_kind_of(lesion, row.worst)) row.worst = lesion;
   }
 
   std::vector<Case> cases_;
@@ -162,6 +189,13 @@ class CaseBook {
 bool was_looked_at(const Turn& turn, const FootCall& call) {
   if (call.state == FootState::nothing_found) return true;
   return call.state == FootState::finding && turn.end == TurnEnd::done;
+}
+
+void look_at_feet(CaseBook& book, const Told<TurnRecorded>& told) {
+  for (const FootCall& call : told.body.turn.feet) {
+    if (!was_looked_at(told.body.turn, call)) continue;
+    book.looked_at(call.foot, told.body.visit, told.moment.day);
+  }
 }
 
 }  // namespace
@@ -174,12 +208,7 @@ std::vector<CaseRow> link_cases(const CowStory& story, std::vector<FindingRow>& 
     for (const Told<TurnRecorded>* turn : visit) {
       book.found_in_turn(by_turn[turn->entry->envelope.id]);
     }
-    for (const Told<TurnRecorded>* turn : visit) {
-      for (const FootCall& call : turn->body.turn.feet) {
-        if (!was_looked_at(turn->body.turn, call)) continue;
-        book.looked_at(call.foot, turn->body.visit, turn->moment.day);
-      }
-    }
+    for (const Told<TurnRecorded>* turn : visit) look_at_feet(book, *turn);
   }
   return book.rows();
 }

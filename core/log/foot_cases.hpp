@@ -12,10 +12,12 @@ namespace evenclaw {
 /// story's turns, in any order.
 ///
 /// Findings of one family (core/trade/lesion.hpp) on the same foot, claw and place are one case.
-/// Where claw or place was not called, on either side, the finding joins the single open case it
-/// fits, if there is exactly one that no finding of the same turn has taken; else it opens its own.
-/// A lesion that is not kept on one claw is followed without regard to the claw. Findings named by
-/// words only are one case when the words are the same.
+/// Where the place was not called and two names tie the lesion to different parts of the claw, they
+/// are not one case. Where claw or place was not called, on either side, the finding joins the
+/// single open case it fits, if there is exactly one that no finding of the same turn has taken;
+/// else it opens its own. A lesion that takes no claw is followed without regard to the claw.
+/// Findings named by words only are one case when the words are the same. A case remembers the
+/// worst name it was called by, and whether it got there from a milder one.
 ///
 /// A case is open until a later visit looks at that foot and does not find it. A foot that was
 /// lifted with nothing said of findings, or in an unfinished turn with other findings, was not

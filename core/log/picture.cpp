@@ -1,6 +1,7 @@
 #include "core/log/picture.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <string>
 #include <utility>
@@ -15,6 +16,7 @@
 #include "core/log/task_history.hpp"
 #include "core/log/visit_facts.hpp"
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -59,6 +61,8 @@ TurnRow turn_row(const CowStory& story, const TurnTold& told) {
     if (was_lifted(call)) row.lifted.add(call.foot);
   }
   row.walks_sound = turn.walks_sound;
+  row.mobility_scale = turn.mobility.scale;
+  row.mobility_score = turn.mobility.score;
   for (const WarningShown& shown : told.body.warnings) {
     if (shown.warning.rank == Rank::note) continue;
     ++(shown.warning.rank == Rank::stop ? row.stops : row.asks);
@@ -93,6 +97,31 @@ void add_feet(const CowStory& story, const TurnTold& told, Rows& rows) {
   }
 }
 
+struct MissingClaws {
+  ClawPair claws;
+  bool is_told = false;
+};
+
+void add_missing(MissingClaws& missing, const FootCall& call) {
+  for (const Action& action : call.actions) {
+    if (action.kind != ActionKind::claw_missing) continue;
+    missing.claws.add(action.claw);
+    missing.is_told = true;
+  }
+}
+
+// A claw that was said to be missing is missing from then on.
+void mark_missing_claws(const CowStory& story, std::vector<FootRow>& feet) {
+  std::map<Foot, MissingClaws> known;
+  for (const TurnTold& turn : story.turns) {
+    for (const FootCall& call : turn.body.turn.feet) add_missing(known[call.foot], call);
+    for (FootRow& row : feet) {
+      if (row.turn != turn.entry->envelope.id || !known[row.foot].is_told) continue;
+      row.missing = known[row.foot].claws.claw();
+    }
+  }
+}
+
 void mark_called_twice(const CowStory& story, std::vector<FootRow>& feet) {
   for (const CalledTwice& called : called_twice(story)) {
     for (FootRow& row : feet) {
@@ -120,6 +149,7 @@ void add_findings(const CowStory& story, const TurnTold& told, Rows& rows) {
       row.zone = finding.zone;
       row.degree = finding.degree;
       row.stage = finding.stage;
+      row.dd_infected = finding.dd_infected;
       rows.findings.push_back(std::move(row));
     }
   }
@@ -141,6 +171,8 @@ void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
     row.claw = action.claw;
     row.action = action.kind;
     row.product = action.product;
+    row.material = action.material;
+    row.by_whom = action.by_whom;
     row.said_for = day_said(action.when, told.moment.day);
     rows.actions.push_back(std::move(row));
   };
@@ -184,6 +216,7 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
     add_measures(story, turn, rows);
   }
   mark_called_twice(story, rows.feet);
+  mark_missing_claws(story, rows.feet);
   rows.cases = link_cases(story, rows.findings);
   rows.on_feet = fixtures_of(story);
   rows.tasks = tasks_of(story);

@@ -54,6 +54,7 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
   for (const TurnRow* turn : cow.turns) {
     add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
+    add(wording.mobility(*turn), Emphasis::plain);
     add(turn_end_words(*turn, wording), Emphasis::strong);
     add(called_by(*turn, view), Emphasis::plain);
   }
@@ -143,6 +144,7 @@ std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
   const TurnRow& turn = *cow.turns[0];
   std::string reason = wording.reasons(turn);
   if (turn.walks_sound) reason += ", " + wording.say(Saying::walks_sound);
+  if (const std::string score = wording.mobility(turn); !score.empty()) reason += ", " + score;
   const std::string caller = called_by(turn, view);
   if (!caller.empty()) reason += ", " + caller;
   FootSet feet;

@@ -7,7 +7,13 @@ namespace evenclaw {
 
 namespace {
 
+bool is_shape_of_the_foot(Lesion lesion) {
+  const LesionFacts& facts = facts_of(lesion);
+  return facts.group == LesionGroup::shape && facts.kept_on == KeptOn::foot;
+}
+
 bool is_on_skin(Lesion lesion, Claw claw, Place place) {
+  if (facts_of(lesion).group == LesionGroup::shape) return false;
   if (place != Place::not_called) return !facts_of(place).needs_claw;
   return claw == Claw::none ||
          (claw == Claw::not_called && facts_of(lesion).kept_on != KeptOn::claw);
@@ -28,8 +34,10 @@ void add_finding(FootMark& mark, const FindingRow& row) {
     add_skin(mark, row.place);
     return;
   }
-  if (row.claw == Claw::outside || row.claw == Claw::both) mark.outside.found = true;
-  if (row.claw == Claw::inside || row.claw == Claw::both) mark.inside.found = true;
+  const bool on_both = row.claw == Claw::both || is_shape_of_the_foot(row.lesion);
+  if (row.claw == Claw::outside || on_both) mark.outside.found = true;
+  if (row.claw == Claw::inside || on_both) mark.inside.found = true;
+  if (on_both) return;
   if (row.claw == Claw::not_called || row.claw == Claw::none) {
     mark.outside.may_be_here = true;
     mark.inside.may_be_here = true;

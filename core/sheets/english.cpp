@@ -42,6 +42,9 @@ constexpr Worded<Reason> reasons[] = {{Reason::not_called, "reason not called"},
                                       {Reason::other, "another reason"}};
 
 constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
+                                       {ActionKind::loose_horn_off, "loose horn taken off"},
+                                       {ActionKind::modelled, "modelled"},
+                                       {ActionKind::claw_missing, "claw missing"},
                                        {ActionKind::block_on, "block on"},
                                        {ActionKind::block_stacked, "second block stacked"},
                                        {ActionKind::block_refitted, "old block lost, new one on"},
@@ -57,10 +60,27 @@ constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
                                        {ActionKind::wrap_unknown, "nobody knows about the wrap"},
                                        {ActionKind::spray, "spray"},
                                        {ActionKind::paste, "paste"},
+                                       {ActionKind::powder, "powder"},
+                                       {ActionKind::gel, "gel"},
                                        {ActionKind::see_again, "see again"},
                                        {ActionKind::watch_her_walk, "watch her walk"},
                                        {ActionKind::vet, "vet asked for"},
-                                       {ActionKind::told_farmer, "farmer told"}};
+                                       {ActionKind::told_farmer, "farmer told"},
+                                       {ActionKind::marked, "marked"},
+                                       {ActionKind::to_straw, "to straw"},
+                                       {ActionKind::near_parlour, "to be kept near the parlour"},
+                                       {ActionKind::short_walk, "short walks only"},
+                                       {ActionKind::cull_advised, "culling advised"},
+                                       {ActionKind::pain_relief_asked, "pain relief asked for"},
+                                       {ActionKind::pain_relief_given, "pain relief given"},
+                                       {ActionKind::photo, "photo taken"}};
+
+constexpr Worded<Material> materials[] = {
+    {Material::wood, "wood"},  {Material::rubber, "rubber"},   {Material::plastic, "plastic"},
+    {Material::shoe, "shoe"},  {Material::glue_on, "glue-on"}, {Material::band, "band"},
+    {Material::paint, "paint"}};
+
+constexpr Worded<ByWhom> by_whoms[] = {{ByWhom::farmer, "farmer"}, {ByWhom::vet, "vet"}};
 
 constexpr Worded<MeasureKind> measures[] = {{MeasureKind::toe_length, "toe length"},
                                             {MeasureKind::heel_height, "heel height"},
@@ -82,6 +102,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::at_claw, "{what}, {claw}"},
     {S::beside_code, "{words} ({code})"},
     {S::zone_named, "zone {n}"},
+    {S::claw_gone, "{claw} missing"},
+    {S::a_claw, "a claw"},
+    {S::dd_in_it, "digital dermatitis in it"},
     {S::with_product, "{what} ({product})"},
     {S::off_by, "{what}, off by {date}"},
     {S::by_date, "{what} by {date}"},
@@ -89,6 +112,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::no_number, "no number"},
     {S::lame_on, "lame on {feet}"},
     {S::lame_leg_not_called, "lame, leg not called"},
+    {S::mobility, "mobility {n} of {of}"},
     {S::walks_sound, "walks sound"},
     {S::four_feet, "all four feet"},
     {S::hind_feet, "both hind feet"},
@@ -236,9 +260,10 @@ constexpr Worded<Saying> sayings[] = {
     {S::nothing_due, "Nothing is due."},
     {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
 
-constexpr WordingTables tables = {"en",     feet,   claws,  lesions, {},   places_beside_white_line,
-                                  degrees,  stages, states, reasons, acts, measures,
-                                  weekdays, months, sayings};
+constexpr WordingTables tables = {
+    "en",     feet,     claws,    lesions, {},     places_beside_white_line,
+    degrees,  stages,   states,   reasons, acts,   materials,
+    by_whoms, measures, weekdays, months,  sayings};
 
 constexpr Wording wording(tables);
 

@@ -8,6 +8,7 @@
 #include "core/sheets/advice.hpp"
 #include "core/sheets/day_sentences.hpp"
 #include "core/sheets/task_blocks.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 
 namespace evenclaw {
 
@@ -88,7 +89,7 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   std::map<std::string, std::vector<std::string>> cows_by_product;
   for (const CowSeen& cow : view.cows) {
     for (const ActionRow* row : cow.actions) {
-      if (row->action != ActionKind::spray && row->action != ActionKind::paste) continue;
+      if (!takes_product(row->action)) continue;
       ActionRow product = *row;
       product.claw = Claw::none;
       product.said_for = std::nullopt;

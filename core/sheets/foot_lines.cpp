@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/trade/lesion.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -45,7 +47,9 @@ std::string trimmed_words(const FootRow& row, const Wording& wording) {
 std::string case_words(const CaseRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   const Day today = view.input.visit.day;
-  const std::string claw = wording.claw(row.claw);
+  const bool needs_claw = facts_of(row.lesion).kept_on == KeptOn::claw;
+  const bool left_out = row.claw == Claw::not_called && !needs_claw;
+  const std::string claw = left_out ? std::string() : wording.claw(row.claw);
   std::string what = wording.lesion(row.lesion);
   if (!claw.empty()) what = claw + ", " + what;
   if (row.not_found_on == today) {
@@ -85,8 +89,26 @@ std::string since_words(const FindingRow& finding, const CowSeen& cow, const Vis
   return {};
 }
 
+/// "outside claw missing", said at an earlier visit and not again today; else "".
+std::string missing_words(const CowSeen& cow, Foot foot, const VisitView& view) {
+  const bool said_today =
+      std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+        return row->foot == foot && row->action == ActionKind::claw_missing;
+      });
+  if (said_today) return {};
+  for (const FootRow* row : cow.feet) {
+    if (row->foot != foot || row->missing == Claw::none) continue;
+    const bool is_told_which = row->missing != Claw::not_called;
+    const Wording& wording = view.wording;
+    return wording.say(Saying::claw_gone, {{"claw", is_told_which ? wording.claw(row->missing)
+                                                                  : wording.say(Saying::a_claw)}});
+  }
+  return {};
+}
+
 void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitView& view) {
   const Day today = view.input.visit.day;
+  sentences.add(missing_words(cow, foot, view), Emphasis::quiet);
   for (const OnFootRow* row : cow.on_feet) {
     if (row->foot != foot || row->since >= today) continue;
     sentences.add(fixture_words(*row, view), Emphasis::quiet);

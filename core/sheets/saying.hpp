@@ -13,9 +13,12 @@ enum class Saying {
   claw_named,  // {claw}
   claw_not_called,
   both_claws,
-  at_claw,          // {what} {claw}
-  beside_code,      // {words} {code}
-  zone_named,       // {n}
+  at_claw,      // {what} {claw}
+  beside_code,  // {words} {code}
+  zone_named,   // {n}
+  claw_gone,    // {claw}
+  a_claw,
+  dd_in_it,
   with_product,     // {what} {product}
   off_by,           // {what} {date}
   by_date,          // {what} {date}
@@ -24,6 +27,7 @@ enum class Saying {
   lame_on,  // {feet}
   lame_leg_not_called,
   walks_sound,
+  mobility,  // {n} {of}
   four_feet,
   hind_feet,
   front_feet,

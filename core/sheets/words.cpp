@@ -106,7 +106,9 @@ std::string Wording::claw(Claw claw) const {
 
 std::string Wording::lesion(Lesion lesion, std::string_view words) const {
   if (lesion == Lesion::other && !words.empty()) return std::string(words);
-  return std::string(row_of(tables_.lesions, lesion).value_or(facts_of(lesion).name));
+  std::string name(row_of(tables_.lesions, lesion).value_or(facts_of(lesion).name));
+  if (lesion == Lesion::unclear && !words.empty()) name += ": " + std::string(words);
+  return name;
 }
 
 std::string Wording::state(FootState state) const {
@@ -124,7 +126,7 @@ std::string Wording::place(Place place, Lesion lesion) const {
 
 std::string Wording::code(const FindingRow& row) const {
   std::string inside;
-  if (row.lesion != Lesion::other) inside = word_of(row.lesion);
+  if (facts_of(row.lesion).code_known != CodeKnown::none) inside = word_of(row.lesion);
   // A number stands only where the words do not tell it already.
   if (row.zone && facts_of(row.place).zone != *row.zone) {
     append(inside, say(Saying::zone_named, {{"n", std::to_string(*row.zone)}}));
@@ -137,18 +139,29 @@ std::string Wording::finding(const FindingRow& row) const {
   if (row.stage != DdStage::not_called) append(words, words_of(tables_.stages, row.stage));
   append(words, place(row.place, row.lesion));
   if (row.degree != Degree::not_called) append(words, words_of(tables_.degrees, row.degree));
-  if (row.lesion != Lesion::other) append(words, row.words);
+  if (!is_named_by_words(row.lesion)) append(words, row.words);
+  if (row.dd_infected) append(words, say(Saying::dd_in_it));
   const std::string inside = code(row);
   return inside.empty() ? words : say(Saying::beside_code, {{"words", words}, {"code", inside}});
 }
 
 std::string Wording::finding_at_claw(const FindingRow& row) const {
-  const std::string where = claw(row.claw);
+  const bool needs_claw = facts_of(row.lesion).kept_on == KeptOn::claw;
+  const bool left_out = row.claw == Claw::not_called && !needs_claw;
+  const std::string where = left_out ? std::string() : claw(row.claw);
   return where.empty() ? finding(row) : where + ": " + finding(row);
 }
 
 std::string Wording::act(const ActionRow& row, Day near) const {
   std::string words = words_of(tables_.acts, row.action);
+  if (row.material != Material::not_called) {
+    words = say(Saying::with_product,
+                {{"what", words}, {"product", words_of(tables_.materials, row.material)}});
+  }
+  if (row.by_whom != ByWhom::not_called) {
+    words = say(Saying::with_product,
+                {{"what", words}, {"product", words_of(tables_.by_whoms, row.by_whom)}});
+  }
   const bool left_out = row.claw == Claw::not_called && !puts_block_on(row.action);
   const std::string where = left_out ? std::string() : claw(row.claw);
   if (!where.empty()) words = say(Saying::at_claw, {{"what", words}, {"claw", where}});
@@ -191,6 +204,12 @@ std::string Wording::reasons(const TurnRow& row) const {
     if (others.has(known.value) && known.value != row.reason) add(known.value);
   }
   return words;
+}
+
+std::string Wording::mobility(const TurnRow& row) const {
+  if (!row.mobility_scale || !row.mobility_score) return {};
+  return say(Saying::mobility, {{"n", std::to_string(*row.mobility_score)},
+                                {"of", std::to_string(facts_of(*row.mobility_scale).highest)}});
 }
 
 std::string Wording::date(Day day, Day near) const {

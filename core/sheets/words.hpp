@@ -38,6 +38,8 @@ struct WordingTables {
   std::span<const Worded<FootState>> states;  // all but `finding`, which is said by its findings
   std::span<const Worded<Reason>> reasons;
   std::span<const Worded<ActionKind>> acts;
+  std::span<const Worded<Material>> materials;  // but for not called
+  std::span<const Worded<ByWhom>> by_whoms;     // but for not called
   std::span<const Worded<MeasureKind>> measures;
   std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
   std::span<const std::string_view> months;   // twelve, short: "Nov"
@@ -69,7 +71,8 @@ class Wording {
   /// "white line abscess, heel, bad (WLA)": what was called and nothing else.
   [[nodiscard]] std::string finding(const FindingRow& row) const;
 
-  /// The same with its claw before it: "outside claw: white line abscess, heel, bad (WLA)".
+  /// The same with its claw before it: "outside claw: white line abscess, heel, bad (WLA)". A claw
+  /// that was not called is said of lesions of a claw only.
   [[nodiscard]] std::string finding_at_claw(const FindingRow& row) const;
 
   /// "white line abscess"; an `other` is named by its words.
@@ -79,8 +82,8 @@ class Wording {
   /// found.
   [[nodiscard]] std::string state(FootState state) const;
 
-  /// "block on, inside claw", "wrap on, off by Thu 26 Nov". A claw that was not called is said of
-  /// a block that goes on, else left out. `near` is the day of the visit.
+  /// "block on (wood), inside claw", "wrap on, off by Thu 26 Nov". A claw that was not called is
+  /// said of a block that goes on, else left out. `near` is the day of the visit.
   [[nodiscard]] std::string act(const ActionRow& row, Day near) const;
 
   /// "outside claw, toe length 78 mm".
@@ -89,6 +92,9 @@ class Wording {
   /// Why she came, all that was said: "lame on left hind", "fresh, lame on left hind", "swollen
   /// hock", "reason not called".
   [[nodiscard]] std::string reasons(const TurnRow& row) const;
+
+  /// "mobility 2 of 3"; "" when no score was said.
+  [[nodiscard]] std::string mobility(const TurnRow& row) const;
 
   /// "Thu 26 Nov"; with the year when it is not the year of `near`.
   [[nodiscard]] std::string date(Day day, Day near) const;

@@ -134,6 +134,8 @@ struct TurnRow {
   std::string end_reason;
   FootSet lifted;
   bool walks_sound = false;
+  std::optional<MobilityScale> mobility_scale;
+  std::optional<std::int32_t> mobility_score;
   std::int32_t stops = 0;  // warnings of rank stop that were shown
   std::int32_t asks = 0;
   std::int32_t unanswered = 0;  // shown and not answered
@@ -160,6 +162,8 @@ struct TurnRow {
     visit("end_reason", &TurnRow::end_reason, "why not done or unfinished");
     visit("lifted", &TurnRow::lifted, "feet that were lifted");
     visit("walks_sound", &TurnRow::walks_sound, "said to walk sound");
+    visit("mobility_scale", &TurnRow::mobility_scale, "the scale she was scored on");
+    visit("mobility_score", &TurnRow::mobility_score, "how she walks, on that scale");
     visit("stops", &TurnRow::stops, "warnings of rank stop shown");
     visit("asks", &TurnRow::asks, "warnings of rank ask shown");
     visit("unanswered", &TurnRow::unanswered, "warnings nobody answered");

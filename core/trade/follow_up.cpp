@@ -129,6 +129,19 @@ std::string_view told_as(ActionKind kind) {
     case ActionKind::watch_her_walk:
     case ActionKind::vet:
     case ActionKind::told_farmer:
+    case ActionKind::claw_missing:
+    case ActionKind::loose_horn_off:
+    case ActionKind::modelled:
+    case ActionKind::powder:
+    case ActionKind::gel:
+    case ActionKind::marked:
+    case ActionKind::to_straw:
+    case ActionKind::near_parlour:
+    case ActionKind::short_walk:
+    case ActionKind::cull_advised:
+    case ActionKind::pain_relief_asked:
+    case ActionKind::pain_relief_given:
+    case ActionKind::photo:
       return {};
   }
   return {};
@@ -182,7 +195,7 @@ bool was_looked_at(const FootCall& call) {
 std::string looked_at_as(const FootCall& call) {
   if (call.findings.empty()) return "looked at, nothing found";
   const Finding& first = call.findings.front();
-  const bool named_by_words = first.lesion == Lesion::other && !first.words.empty();
+  const bool named_by_words = is_named_by_words(first.lesion) && !first.words.empty();
   return "looked at, " + (named_by_words ? first.words : std::string(facts_of(first.lesion).name));
 }
 

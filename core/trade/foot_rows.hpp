@@ -29,6 +29,7 @@ struct FootRow {
   Trimmed trimmed = Trimmed::not_called;
   bool called_lame = false;
   bool called_twice = false;  // in this visit, by more than one turn
+  Claw missing = Claw::none;  // known by this turn; not called when nobody said which
   std::string note;
 
   template <class Visitor>
@@ -43,6 +44,7 @@ struct FootRow {
     visit("trimmed", &FootRow::trimmed, "whether it was trimmed");
     visit("called_lame", &FootRow::called_lame, "she came lame on this leg");
     visit("called_twice", &FootRow::called_twice, "called by more than one turn of the visit");
+    visit("missing", &FootRow::missing, "the claw that is known to be missing, if one is");
     visit("note", &FootRow::note, "free words");
   }
 };
@@ -75,6 +77,7 @@ struct FindingRow {
   std::optional<std::int32_t> zone;
   Degree degree = Degree::not_called;
   DdStage stage = DdStage::not_called;
+  bool dd_infected = false;
   CaseId case_id;
   CaseStep step = CaseStep::first;
 
@@ -90,12 +93,13 @@ struct FindingRow {
     visit("claw", &FindingRow::claw, "outside, inside, both, not called, none");
     visit("lesion", &FindingRow::lesion, "ICAR code");
     visit("family", &FindingRow::family, "code under which cases are linked");
-    visit("lesion_group", &FindingRow::group, "infectious, horn or other");
+    visit("lesion_group", &FindingRow::group, "infectious, horn, shape or other");
     visit("words", &FindingRow::words, "words that name or describe it");
     visit("place", &FindingRow::place, "where on the foot");
     visit("zone", &FindingRow::zone, "zone number 0-12");
     visit("degree", &FindingRow::degree, "slight, plain, bad or not called");
     visit("stage", &FindingRow::stage, "stage of digital dermatitis");
+    visit("dd_infected", &FindingRow::dd_infected, "digital dermatitis was called in it");
     visit("case_id", &FindingRow::case_id, "the case it belongs to");
     visit("step", &FindingRow::step, "first, goes on or relapse");
   }
@@ -114,6 +118,8 @@ struct ActionRow {
   Claw claw = Claw::none;
   ActionKind action = ActionKind::opened;
   std::string product;
+  Material material = Material::not_called;
+  ByWhom by_whom = ByWhom::not_called;
   std::optional<Day> said_for;  // the day meant by "off Thu", "see again 28d"
 
   template <class Visitor>
@@ -127,7 +133,9 @@ struct ActionRow {
     visit("foot", &ActionRow::foot, "on which foot, if one");
     visit("claw", &ActionRow::claw, "on which claw, if one");
     visit("action", &ActionRow::action, "what was done");
-    visit("product", &ActionRow::product, "spray or paste by name");
+    visit("product", &ActionRow::product, "spray, paste, powder or gel by name");
+    visit("material", &ActionRow::material, "what a block is made of, how she was marked");
+    visit("by_whom", &ActionRow::by_whom, "who gave the pain relief, or was asked for it");
     visit("said_for", &ActionRow::said_for, "the day said with it");
   }
 };
@@ -173,6 +181,9 @@ struct CaseRow {
   Place place = Place::not_called;
   Lesion family = Lesion::other;
   Lesion lesion = Lesion::other;  // as called last
+  Lesion worst = Lesion::other;   // the worst it was called
+  bool grew_worse = false;        // from a milder form to a worse one
+  bool dd_infected = false;
   Degree degree = Degree::not_called;
   Day first_day;
   Day last_day;
@@ -190,6 +201,9 @@ struct CaseRow {
     visit("place", &CaseRow::place, "where on the foot");
     visit("family", &CaseRow::family, "code under which it is linked");
     visit("lesion", &CaseRow::lesion, "code as called last");
+    visit("worst", &CaseRow::worst, "the worst code it was called by");
+    visit("grew_worse", &CaseRow::grew_worse, "it was called a milder form before a worse one");
+    visit("dd_infected", &CaseRow::dd_infected, "digital dermatitis was called in it once");
     visit("degree", &CaseRow::degree, "degree as called last");
     visit("first_day", &CaseRow::first_day, "day first found");
     visit("last_day", &CaseRow::last_day, "day last found");

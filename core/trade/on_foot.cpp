@@ -57,6 +57,19 @@ std::optional<FixtureSaid> fixture_said(ActionKind kind) {
     case ActionKind::watch_her_walk:
     case ActionKind::vet:
     case ActionKind::told_farmer:
+    case ActionKind::claw_missing:
+    case ActionKind::loose_horn_off:
+    case ActionKind::modelled:
+    case ActionKind::powder:
+    case ActionKind::gel:
+    case ActionKind::marked:
+    case ActionKind::to_straw:
+    case ActionKind::near_parlour:
+    case ActionKind::short_walk:
+    case ActionKind::cull_advised:
+    case ActionKind::pain_relief_asked:
+    case ActionKind::pain_relief_given:
+    case ActionKind::photo:
       return std::nullopt;
   }
   return std::nullopt;
@@ -129,6 +142,14 @@ Claw ClawPair::claw() const {
 
 bool is_called(Claw claw) {
   return claw == Claw::outside || claw == Claw::inside || claw == Claw::both;
+}
+
+ClawPair missing_before(const Rows& past, Foot foot) {
+  ClawPair claws;
+  for (const FootRow& row : past.feet) {
+    if (row.foot == foot) claws.add(row.missing);
+  }
+  return claws;
 }
 
 std::vector<OnFootRow> fixtures_left(const Rows& past, Foot foot, Fixture fixture) {

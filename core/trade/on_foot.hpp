@@ -50,6 +50,9 @@ struct ClawPair {
 /// True for outside, inside and both.
 bool is_called(Claw claw);
 
+/// The claws of a foot that were said to be missing in an earlier turn, where it was said which.
+ClawPair missing_before(const Rows& past, Foot foot);
+
 /// What was put on before this turn and is not known to be off: still on, or nobody knew.
 std::vector<OnFootRow> fixtures_left(const Rows& past, Foot foot, Fixture fixture);
 

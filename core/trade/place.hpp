@@ -45,10 +45,11 @@ struct EnumWords<Place> {
 
 struct PlaceFacts {
   Place place;
-  std::string_view said;    // "white line at the heel"
-  std::optional<int> zone;  // only where one number is certain
-  bool needs_claw;          // false for skin that belongs to the whole foot
-  std::string_view source;  // where place and number come from, and how sure that is
+  std::string_view said;     // "white line at the heel"
+  std::optional<int> zone;   // only where one number is certain
+  bool needs_claw;           // false for skin that belongs to the whole foot
+  std::string_view anatomy;  // in our own words
+  std::string_view source;   // where place and number come from, and how sure that is
 };
 
 std::span<const PlaceFacts> all_places();

@@ -22,12 +22,6 @@ std::string called_as(const CowSaid& cow) {
   return {};
 }
 
-std::optional<Day> day_meant(const TimeSaid& said, Day visit_day) {
-  if (said.days) return visit_day + *said.days;
-  if (said.weekday) return next_weekday(visit_day, *said.weekday);
-  return std::nullopt;
-}
-
 const FootCall* find_foot(const Turn& turn, Foot foot) {
   const auto at = std::find_if(turn.feet.begin(), turn.feet.end(),
                                [foot](const FootCall& call) { return call.foot == foot; });

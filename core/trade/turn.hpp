@@ -6,11 +6,12 @@
 #include <string>
 #include <vector>
 
-#include "core/base/date.hpp"
 #include "core/base/enum_words.hpp"
 #include "core/base/length.hpp"
+#include "core/trade/action.hpp"
 #include "core/trade/foot.hpp"
 #include "core/trade/lesion.hpp"
+#include "core/trade/mobility.hpp"
 #include "core/trade/place.hpp"
 #include "core/trade/reason.hpp"
 
@@ -46,25 +47,6 @@ struct CowSaid {
 /// What she was called: "412", "513 or 531", "513?", "brown heifer"; "" when nothing was said.
 std::string called_as(const CowSaid& cow);
 
-/// A time as said: a number of days (weeks are seven each) or a weekday; neither when not said.
-struct TimeSaid {
-  std::optional<std::int32_t> days;
-  std::optional<Weekday> weekday;
-
-  [[nodiscard]] bool said() const { return days.has_value() || weekday.has_value(); }
-
-  friend bool operator==(const TimeSaid&, const TimeSaid&) = default;
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("days", &TimeSaid::days, "days from the visit");
-    visit("weekday", &TimeSaid::weekday, "the next such day after the visit");
-  }
-};
-
-/// The day meant, counted from the visit; nothing when no time was said.
-std::optional<Day> day_meant(const TimeSaid& said, Day visit_day);
-
 struct Finding {
   Claw claw = Claw::not_called;
   Lesion lesion = Lesion::other;
@@ -73,82 +55,20 @@ struct Finding {
   std::optional<std::int32_t> zone;  // the number, when one was said or is certain from the place
   Degree degree = Degree::not_called;
   DdStage stage = DdStage::not_called;
+  bool dd_infected = false;  // digital dermatitis in a lesion of the horn or in a growth
 
   friend bool operator==(const Finding&, const Finding&) = default;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("claw", &Finding::claw, "outside, inside, both, not called, or none for skin");
-    visit("lesion", &Finding::lesion, "ICAR code");
+    visit("lesion", &Finding::lesion, "ICAR code, or our word where there is none");
     visit("words", &Finding::words, "words that name or describe it");
     visit("place", &Finding::place, "where on the foot");
     visit("zone", &Finding::zone, "zone number 0-12");
     visit("degree", &Finding::degree, "slight, plain, bad or not called");
     visit("stage", &Finding::stage, "stage of digital dermatitis");
-  }
-};
-
-enum class ActionKind {
-  opened,
-  block_on,        // on the good claw
-  block_stacked,   // a second one on top
-  block_refitted,  // the old one was lost, a new one put on
-  block_again,     // blocked again because not healed
-  block_off,       // taken off
-  block_came_off,  // came off by itself
-  block_still_on,  // seen and left on
-  block_unknown,   // asked about, nobody knows
-  wrap_on,
-  wrap_off,
-  wrap_came_off,
-  wrap_still_on,
-  wrap_unknown,
-  spray,
-  paste,
-  see_again,
-  watch_her_walk,
-  vet,
-  told_farmer
-};
-
-template <>
-struct EnumWords<ActionKind> {
-  static constexpr EnumWord<ActionKind> table[] = {{ActionKind::opened, "opened"},
-                                                   {ActionKind::block_on, "block_on"},
-                                                   {ActionKind::block_stacked, "block_stacked"},
-                                                   {ActionKind::block_refitted, "block_refitted"},
-                                                   {ActionKind::block_again, "block_again"},
-                                                   {ActionKind::block_off, "block_off"},
-                                                   {ActionKind::block_came_off, "block_came_off"},
-                                                   {ActionKind::block_still_on, "block_still_on"},
-                                                   {ActionKind::block_unknown, "block_unknown"},
-                                                   {ActionKind::wrap_on, "wrap_on"},
-                                                   {ActionKind::wrap_off, "wrap_off"},
-                                                   {ActionKind::wrap_came_off, "wrap_came_off"},
-                                                   {ActionKind::wrap_still_on, "wrap_still_on"},
-                                                   {ActionKind::wrap_unknown, "wrap_unknown"},
-                                                   {ActionKind::spray, "spray"},
-                                                   {ActionKind::paste, "paste"},
-                                                   {ActionKind::see_again, "see_again"},
-                                                   {ActionKind::watch_her_walk, "watch_her_walk"},
-                                                   {ActionKind::vet, "vet"},
-                                                   {ActionKind::told_farmer, "told_farmer"}};
-};
-
-struct Action {
-  ActionKind kind = ActionKind::opened;
-  Claw claw = Claw::none;  // the claw acted on; none for wrap, spray, see again, vet ...
-  std::string product;     // name of spray or paste, "" when not said
-  TimeSaid when;           // "off Thu", "see again 28d"
-
-  friend bool operator==(const Action&, const Action&) = default;
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("kind", &Action::kind, "what was done");
-    visit("claw", &Action::claw, "the claw it was done to");
-    visit("product", &Action::product, "spray or paste by name");
-    visit("when", &Action::when, "the time said with it");
+    visit("dd_infected", &Finding::dd_infected, "digital dermatitis was called in it");
   }
 };
 
@@ -238,6 +158,7 @@ struct Turn {
   std::vector<FootCall> feet;  // at most one per foot, in the order first named
   bool rest_fine = false;      // "rest fine", "nothing found": fills today's feet when settled
   bool walks_sound = false;
+  MobilitySaid mobility;
   std::vector<Action> actions;  // of the whole cow: vet, told the farmer, see again
   TurnEnd end = TurnEnd::done;
   std::string end_reason;  // why not done or unfinished
@@ -255,6 +176,7 @@ struct Turn {
     visit("feet", &Turn::feet, "foot by foot");
     visit("rest_fine", &Turn::rest_fine, "nothing found on the rest of today's feet");
     visit("walks_sound", &Turn::walks_sound, "she was said to walk sound");
+    visit("mobility", &Turn::mobility, "how she walks, with its scale");
     visit("actions", &Turn::actions, "acts that concern the whole cow");
     visit("end", &Turn::end, "done, not done or unfinished");
     visit("end_reason", &Turn::end_reason, "why not done or unfinished");

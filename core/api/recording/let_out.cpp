@@ -12,7 +12,7 @@ namespace {
 
 bool nothing_was_said(const Turn& turn) {
   return turn.feet.empty() && turn.actions.empty() && !turn.rest_fine && !turn.walks_sound &&
-         turn.note.empty() && turn.end == TurnEnd::done;
+         !turn.mobility.said() && turn.note.empty() && turn.end == TurnEnd::done;
 }
 
 std::string not_understood(const std::vector<RefusedLine>& lines) {

@@ -20,11 +20,8 @@ std::string missing_of(const Finding& finding) {
   std::string missing;
   if (claw_is_missing(finding)) add_missing(missing, "claw");
   if (place_is_missing(finding)) add_missing(missing, "place");
-  if (finding.lesion == Lesion::dd) {
-    if (finding.stage == DdStage::not_called) add_missing(missing, "stage");
-  } else if (finding.degree == Degree::not_called) {
-    add_missing(missing, "degree");
-  }
+  if (stage_is_missing(finding)) add_missing(missing, "stage");
+  if (degree_is_missing(finding)) add_missing(missing, "degree");
   return missing;
 }
 
@@ -35,7 +32,7 @@ std::vector<Mark> marks_of(const Turn& turn) {
   for (const FootCall& call : turn.feet) {
     for (const Finding& finding : call.findings) {
       const std::string missing = missing_of(finding);
-      if (missing.empty() || finding.lesion == Lesion::other) continue;
+      if (missing.empty() || is_named_by_words(finding.lesion)) continue;
       marks.push_back({call.foot, finding.lesion, missing});
     }
   }

@@ -48,13 +48,15 @@ bool is_list_of_numbers(const std::vector<Token>& tokens, const Language& langua
 
 bool belongs_to_a_turn(TermKind kind) {
   constexpr TermKind kinds[] = {
-      TermKind::foot,        TermKind::feet,       TermKind::claw,
-      TermKind::lesion,      TermKind::place,      TermKind::degree,
-      TermKind::stage,       TermKind::foot_state, TermKind::nothing_after_all,
-      TermKind::watch,       TermKind::rest_fine,  TermKind::trimmed,
-      TermKind::reason,      TermKind::lame,       TermKind::came_for,
-      TermKind::turn_end,    TermKind::opened_act, TermKind::product_act,
-      TermKind::walks_sound, TermKind::see_again,  TermKind::white_line_place};
+      TermKind::foot,         TermKind::feet,       TermKind::claw,
+      TermKind::lesion,       TermKind::place,      TermKind::degree,
+      TermKind::stage,        TermKind::foot_state, TermKind::nothing_after_all,
+      TermKind::watch,        TermKind::rest_fine,  TermKind::trimmed,
+      TermKind::reason,       TermKind::lame,       TermKind::came_for,
+      TermKind::turn_end,     TermKind::opened_act, TermKind::product_act,
+      TermKind::walks_sound,  TermKind::see_again,  TermKind::white_line_place,
+      TermKind::block_of,     TermKind::mark_of,    TermKind::dd_in_it,
+      TermKind::unclear_word, TermKind::kept_word,  TermKind::mobility};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
@@ -93,7 +95,10 @@ constexpr TermKind not_another_cow[] = {
     TermKind::note,        TermKind::correction,   TermKind::not_that,
     TermKind::ditto,       TermKind::today,        TermKind::caller,
     TermKind::writer,      TermKind::time_in,      TermKind::with,
-    TermKind::conjunction, TermKind::only,         TermKind::off};
+    TermKind::conjunction, TermKind::only,         TermKind::off,
+    TermKind::block_of,    TermKind::mark_of,      TermKind::material,
+    TermKind::by_whom,     TermKind::dd_in_it,     TermKind::unclear_word,
+    TermKind::kept_word,   TermKind::mobility};
 
 /// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
 /// one.

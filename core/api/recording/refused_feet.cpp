@@ -31,7 +31,8 @@ bool is_said_of_a_foot(TermKind kind) {
   constexpr TermKind kinds[] = {
       TermKind::claw,       TermKind::lesion,      TermKind::place,     TermKind::white_line_place,
       TermKind::degree,     TermKind::stage,       TermKind::block_act, TermKind::wrap_act,
-      TermKind::opened_act, TermKind::product_act, TermKind::trimmed};
+      TermKind::opened_act, TermKind::product_act, TermKind::trimmed,   TermKind::block_of,
+      TermKind::dd_in_it};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

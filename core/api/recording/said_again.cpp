@@ -134,7 +134,9 @@ bool is_named_again(std::string_view refused, std::string_view now, const Langua
   if (!is_utf8(refused) || !is_utf8(now)) return false;
   const std::vector<Token> tokens = tokens_of(refused);
   for (std::size_t at = 0; at < tokens.size(); ++at) {
-    if (language.longest_match(tokens, at).phrase != nullptr) return false;
+    // "Next one 413": the one is no number here.
+    const Phrase* phrase = language.longest_match(tokens, at).phrase;
+    if (phrase != nullptr && phrase->kind != TermKind::number_word) return false;
     if (tokens[at].kind != TokenKind::number) continue;
     const std::string_view behind = refused.substr(tokens[at].offset);
     const bool is_her_number = compared(behind, language).number == compared(now, language).number;

@@ -40,6 +40,11 @@ Fault whose_is_not_clear(int line_number) {
           .remedy = "Say the number and what holds."};
 }
 
+bool corrects_mobility(const TurnClause& clause) {
+  const auto* told = std::get_if<MobilityTold>(&clause);
+  return told != nullptr && told->is_correction;
+}
+
 bool is_correction(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
   if (said == nullptr) return false;
@@ -49,7 +54,7 @@ bool is_correction(const Clause& clause) {
          std::holds_alternative<FindingTakenBack>(*said) ||
          std::holds_alternative<ActTakenBack>(*said) ||
          std::holds_alternative<MeasureTakenBack>(*said) ||
-         std::holds_alternative<ReasonTakenBack>(*said) ||
+         std::holds_alternative<ReasonTakenBack>(*said) || corrects_mobility(*said) ||
          std::holds_alternative<NothingAfterAll>(*said);
 }
 

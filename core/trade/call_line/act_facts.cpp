@@ -20,6 +20,9 @@ constexpr bool from_afar = false;
 
 constexpr ActFacts act_table[] = {
     {A::opened, K::opened_act, with_claw, ActTime::none, on_foot, lifted},
+    {A::loose_horn_off, K::opened_act, with_claw, ActTime::none, on_foot, lifted},
+    {A::modelled, K::opened_act, with_claw, ActTime::none, on_foot, lifted},
+    {A::claw_missing, K::opened_act, with_claw, ActTime::none, on_foot, from_afar},
     {A::block_on, K::block_act, with_claw, ActTime::comes_off, on_foot, lifted},
     {A::block_stacked, K::block_act, with_claw, ActTime::comes_off, on_foot, lifted},
     {A::block_refitted, K::block_act, with_claw, ActTime::comes_off, on_foot, lifted},
@@ -35,10 +38,20 @@ constexpr ActFacts act_table[] = {
     {A::wrap_unknown, K::wrap_act, no_claw, ActTime::none, on_foot, from_afar},
     {A::spray, K::product_act, no_claw, ActTime::none, on_foot, lifted},
     {A::paste, K::product_act, no_claw, ActTime::none, on_foot, lifted},
+    {A::powder, K::product_act, no_claw, ActTime::none, on_foot, lifted},
+    {A::gel, K::product_act, no_claw, ActTime::none, on_foot, lifted},
     {A::see_again, K::see_again, no_claw, ActTime::when, on_cow, from_afar},
     {A::watch_her_walk, K::watch, no_claw, ActTime::when, on_cow, from_afar},
     {A::vet, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::told_farmer, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::marked, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::to_straw, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::near_parlour, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::short_walk, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::cull_advised, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::pain_relief_asked, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::pain_relief_given, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::photo, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
 };
 
 }  // namespace
@@ -51,6 +64,61 @@ const ActFacts& facts_of(ActionKind kind) {
   const auto index = static_cast<std::size_t>(kind);
   assert(act_table[index].kind == kind);
   return act_table[index];
+}
+
+bool is_always_of_the_cow(ActionKind kind) {
+  switch (kind) {
+    case A::told_farmer:
+    case A::watch_her_walk:
+    case A::marked:
+    case A::to_straw:
+    case A::near_parlour:
+    case A::short_walk:
+    case A::cull_advised:
+    case A::pain_relief_asked:
+    case A::pain_relief_given:
+      return true;
+    case A::opened:
+    case A::loose_horn_off:
+    case A::modelled:
+    case A::claw_missing:
+    case A::block_on:
+    case A::block_stacked:
+    case A::block_refitted:
+    case A::block_again:
+    case A::block_off:
+    case A::block_came_off:
+    case A::block_still_on:
+    case A::block_unknown:
+    case A::wrap_on:
+    case A::wrap_off:
+    case A::wrap_came_off:
+    case A::wrap_still_on:
+    case A::wrap_unknown:
+    case A::spray:
+    case A::paste:
+    case A::powder:
+    case A::gel:
+    case A::see_again:
+    case A::vet:
+    case A::photo:
+      return false;
+  }
+  return false;
+}
+
+bool takes_material(ActionKind kind, Material material) {
+  const bool is_mark = material == Material::band || material == Material::paint;
+  if (is_mark) return kind == A::marked;
+  return facts_of(kind).said_as == K::block_act;
+}
+
+bool takes_product(ActionKind kind) {
+  return facts_of(kind).said_as == K::product_act;
+}
+
+bool takes_by_whom(ActionKind kind) {
+  return kind == A::pain_relief_asked || kind == A::pain_relief_given;
 }
 
 bool was_lifted(const FootCall& call) {

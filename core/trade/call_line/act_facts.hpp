@@ -31,8 +31,15 @@ const ActFacts& facts_of(ActionKind kind);
 bool was_lifted(const FootCall& call);
 
 /// Concerns all of her, whatever foot was named last.
-constexpr bool is_always_of_the_cow(ActionKind kind) {
-  return kind == ActionKind::told_farmer || kind == ActionKind::watch_her_walk;
-}
+bool is_always_of_the_cow(ActionKind kind);
+
+/// A block has what it is made of, a mark how she was marked; nothing else has either.
+bool takes_material(ActionKind kind, Material material);
+
+/// Something put on the skin or the horn, which may have a name.
+bool takes_product(ActionKind kind);
+
+/// Of pain relief it can be said who gave it or was asked.
+bool takes_by_whom(ActionKind kind);
 
 }  // namespace evenclaw

@@ -42,7 +42,7 @@ std::optional<Finding> mended(Finding finding, const DetailCorrected& said) {
   if (said.place == Place::not_called) return finding;
   finding.place = Place::not_called;
   finding.zone.reset();
-  const bool had_to_have_none = finding.claw == Claw::none && is_of_a_claw(finding.lesion);
+  const bool had_to_have_none = finding.claw == Claw::none && may_have_claw(finding.lesion);
   if (had_to_have_none) finding.claw = Claw::not_called;
   TurnClause item = FindingSaid{finding};
   Term place;

@@ -135,6 +135,14 @@ class Objection {
 
   Why operator()(const WalksSoundSaid&) const { return std::nullopt; }
 
+  Why operator()(const MobilityTold& said) const {
+    const MobilitySaid& known = turn_.mobility;
+    if (said.is_correction && !known.said()) return impossible("no mobility score was said");
+    if (said.is_correction || !known.said() || known == said.mobility) return std::nullopt;
+    return impossible("another mobility score was said already",
+                      "if that was wrong, say \"{no, mobility 2 of 3}\" with the right one");
+  }
+
   Why operator()(const NoteSaid&) const { return std::nullopt; }
 
   Why operator()(const EndSaid& said) const {
@@ -296,6 +304,8 @@ class Addition {
   void operator()(const RestFineSaid&) const { turn_.rest_fine = true; }
 
   void operator()(const WalksSoundSaid&) const { turn_.walks_sound = true; }
+
+  void operator()(const MobilityTold& said) const { turn_.mobility = said.mobility; }
 
   void operator()(const NoteSaid& said) const {
     if (draft_.feet_named.empty()) append(turn_.note, said.words);

@@ -4,6 +4,7 @@
 #include <iterator>
 #include <utility>
 
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/task.hpp"
 
 namespace evenclaw {
@@ -18,17 +19,20 @@ bool is_one_of(TermKind kind, const TermKind* begin, const TermKind* end) {
 constexpr TermKind main_words[] = {
     TermKind::lesion,    TermKind::other_lesion, TermKind::white_line_place, TermKind::foot_state,
     TermKind::trimmed,   TermKind::block_act,    TermKind::wrap_act,         TermKind::opened_act,
-    TermKind::plain_act, TermKind::product_act,  TermKind::see_again,        TermKind::measure};
+    TermKind::plain_act, TermKind::block_of,     TermKind::product_act,      TermKind::see_again,
+    TermKind::measure};
 
-constexpr TermKind details[] = {TermKind::claw,      TermKind::place,  TermKind::white_line_side,
-                                TermKind::zone,      TermKind::degree, TermKind::stage,
-                                TermKind::quoted,    TermKind::off,    TermKind::nothing_after_all,
-                                TermKind::correction};
+constexpr TermKind details[] = {
+    TermKind::claw,      TermKind::place,    TermKind::white_line_side,
+    TermKind::zone,      TermKind::degree,   TermKind::stage,
+    TermKind::quoted,    TermKind::off,      TermKind::nothing_after_all,
+    TermKind::dd_in_it,  TermKind::material, TermKind::by_whom,
+    TermKind::correction};
 
 // Of her, not of a foot, when a foot stands just before.
 bool is_of_the_cow(const Term& term) {
   if (term.kind == TermKind::rest_fine) return true;
-  return term.kind == TermKind::plain_act && term.as<ActionKind>() == ActionKind::told_farmer;
+  return term.kind == TermKind::plain_act && is_always_of_the_cow(term.as<ActionKind>());
 }
 
 bool is_main_word(TermKind kind) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.hpp"
+#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
@@ -21,6 +22,7 @@ bool calls_something(TermKind kind) {
                                   TermKind::lesion,      TermKind::block_act,
                                   TermKind::wrap_act,    TermKind::opened_act,
                                   TermKind::product_act, TermKind::plain_act,
+                                  TermKind::block_of,    TermKind::mark_of,
                                   TermKind::see_again,   TermKind::watch,
                                   TermKind::foot_state,  TermKind::rest_fine,
                                   TermKind::trimmed,     TermKind::nothing_after_all,
@@ -28,6 +30,15 @@ bool calls_something(TermKind kind) {
                                   TermKind::done,        TermKind::caller,
                                   TermKind::writer};
   return std::find(std::begin(calling), std::end(calling), kind) != std::end(calling);
+}
+
+// "Came for long toes", "no number, corkscrew": what a cow is told by or brought for.
+bool may_describe_her(const Phrase& phrase) {
+  if (phrase.kind != TermKind::lesion) return false;
+  const auto lesion = static_cast<Lesion>(phrase.value);
+  const LesionFacts& facts = facts_of(lesion);
+  const bool has_no_code = facts.code_known == CodeKnown::none;
+  return has_no_code || facts.group == LesionGroup::shape || lesion == Lesion::sw;
 }
 
 struct Census {
@@ -46,7 +57,7 @@ Census census_of(std::span<const Token> tokens, const Language& language) {
       ++at;
       continue;
     }
-    census.calls |= calls_something(match.phrase->kind);
+    census.calls |= calls_something(match.phrase->kind) && !may_describe_her(*match.phrase);
     at += match.word_count;
   }
   return census;

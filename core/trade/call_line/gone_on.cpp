@@ -122,6 +122,12 @@ void add_reasons(Turn& turn, const Turn& more) {
   turn.lame.add(more.lame);
 }
 
+bool add_mobility(Turn& turn, const Turn& more) {
+  if (turn.mobility.said() && more.mobility.said()) return turn.mobility == more.mobility;
+  if (more.mobility.said()) turn.mobility = more.mobility;
+  return true;
+}
+
 /// Gone on with to its end it is done, whatever had kept it from that.
 void add_end(Turn& turn, const Turn& more) {
   if (more.end == TurnEnd::done) {
@@ -140,7 +146,9 @@ std::optional<Turn> gone_on(const Turn& before, const Turn& more) {
   Turn turn = before;
   turn.cow = more.cow;
   add_reasons(turn, more);
-  if (!add_feet(turn, more) || !add_all(turn.actions, more.actions)) return std::nullopt;
+  const bool fits =
+      add_feet(turn, more) && add_all(turn.actions, more.actions) && add_mobility(turn, more);
+  if (!fits) return std::nullopt;
   turn.rest_fine = turn.rest_fine || more.rest_fine;
   turn.walks_sound = turn.walks_sound || more.walks_sound;
   append(turn.note, more.note);

@@ -58,6 +58,7 @@ constexpr Step step_table[] = {
     {S::turn, K::lame, S::lame, &B::say_lame},
     {S::turn, K::degree, S::loose, &B::hold_detail},
     {S::turn, K::block_act, S::block, &B::open_act},
+    {S::turn, K::block_of, S::block, &B::open_block_of},
     {S::turn, K::wrap_act, S::wrap, &B::open_act},
     {S::turn, K::off, S::time, &B::expect_off},
     {S::turn, K::opened_act, S::opened, &B::open_act},
@@ -65,6 +66,9 @@ constexpr Step step_table[] = {
     {S::turn, K::see_again, S::see_again, &B::open_act},
     {S::turn, K::watch, S::watch, &B::open_act},
     {S::turn, K::plain_act, S::turn, &B::open_act},
+    {S::turn, K::mark_of, S::turn, &B::open_mark_of},
+    {S::turn, K::material, S::turn, &B::take_detail},
+    {S::turn, K::by_whom, S::turn, &B::take_detail},
     {S::turn, K::feet, S::feet, &B::name_feet},
     {S::turn, K::stage, S::loose, &B::hold_detail},
     {S::turn, K::place, S::loose_place, &B::hold_detail},
@@ -72,14 +76,17 @@ constexpr Step step_table[] = {
     {S::turn, K::white_line_place, S::finding, &B::open_white_line_at},
     {S::turn, K::zone, S::loose, &B::hold_detail},
     {S::turn, K::quoted, S::turn, &B::take_detail},
+    {S::turn, K::dd_in_it, S::turn, &B::take_detail},
     {S::turn, K::other_lesion, S::other_words, &B::open_finding},
     {S::turn, K::trimmed, S::turn, &B::say_trimmed},
     {S::turn, K::measure, S::measure, &B::open_measure},
     {S::turn, K::reason, S::turn, &B::say_reason},
     {S::turn, K::came_for, S::came_for},
     {S::turn, K::walks_sound, S::turn, &B::say_walks_sound},
+    {S::turn, K::mobility, S::mobility, &B::begin_mobility},
     {S::turn, K::whole_cow, S::turn, &B::name_whole_cow},
     {S::turn, K::note, S::note},
+    {S::turn, K::kept_word, S::turn, &B::say_note},
     {S::turn, K::done, S::ended, &B::say_done},
     {S::turn, K::turn_end, S::turn_end, &B::say_end},
     {S::turn, K::correction, S::correction},
@@ -116,6 +123,7 @@ constexpr Step step_table[] = {
     {S::loose, K::white_line_side, S::loose, &B::hold_detail},
     {S::loose, K::zone, S::loose, &B::hold_detail},
     {S::loose, K::block_act, S::block, &B::open_act},
+    {S::loose, K::block_of, S::block, &B::open_block_of},
     {S::loose, K::wrap_act, S::wrap, &B::open_act},
     {S::loose, K::opened_act, S::opened, &B::open_act},
     {S::loose, K::measure, S::measure, &B::open_measure},
@@ -129,11 +137,14 @@ constexpr Step step_table[] = {
     {S::finding, K::zone, S::finding, &B::take_detail},
     {S::finding, K::quoted, S::finding, &B::take_detail},
     {S::finding, K::claw, S::loose, &B::hold_claw_after_finding},
+    {S::finding, K::dd_in_it, S::finding, &B::take_detail},
     {S::other_words, K::quoted, S::finding, &B::take_detail},
     {S::other_words, K::colon, S::other_text},
     {S::other_text, K::text, S::finding, &B::take_detail},
 
     {S::block, K::claw, S::block, &B::take_detail},
+    {S::block, K::material, S::block, &B::take_detail},
+    {S::block, K::block_of, S::block, &B::take_detail},
     {S::block, K::off, S::time, &B::expect_off},
     {S::block, K::good_claw, S::turn, &B::refuse_good_claw},
     {S::wrap, K::off, S::time, &B::expect_off},
@@ -166,6 +177,10 @@ constexpr Step step_table[] = {
     {S::measure_number, K::cm, S::measured, &B::length_in_cm},
     {S::measured, K::measure_tail, S::turn},
 
+    {S::mobility, K::number, S::mobility_number, &B::keep_number},
+    {S::mobility_number, K::out_of, S::mobility_of},
+    {S::mobility_of, K::number, S::turn, &B::say_mobility},
+
     {S::note, K::colon, S::note_text},
     {S::note, K::text, S::turn, &B::say_note},
     {S::note_text, K::text, S::turn, &B::say_note},
@@ -178,6 +193,7 @@ constexpr Step step_table[] = {
     {S::correction, K::stage, S::turn, &B::correct_detail},
     {S::correction, K::degree, S::turn, &B::correct_detail},
     {S::correction, K::place, S::turn, &B::correct_detail},
+    {S::correction, K::mobility, S::mobility, &B::correct_mobility},
     {S::correction, K::correction, S::taking_back, &B::begin_taking_back},
     {S::correction, K::negation, S::taking_back, &B::begin_taking_back},
     {S::correction, K::foot_state, S::turn, &B::correct_to_nothing},
@@ -191,6 +207,7 @@ constexpr Step step_table[] = {
     {S::taking_back, K::other_lesion, S::other_words, &B::open_finding},
     {S::taking_back, K::claw, S::taking_back, &B::hold_detail},
     {S::taking_back, K::block_act, S::block, &B::open_act},
+    {S::taking_back, K::block_of, S::block, &B::open_block_of},
     {S::taking_back, K::wrap_act, S::wrap, &B::open_act},
     {S::taking_back, K::opened_act, S::opened, &B::open_act},
     {S::taking_back, K::product_act, S::product, &B::open_act},
@@ -203,6 +220,7 @@ constexpr Step step_table[] = {
     {S::taking_back, K::lame, S::lame, &B::say_lame},
     {S::taking_back, K::reason, S::turn, &B::say_reason},
     {S::taking_back, K::came_for, S::came_for},
+    {S::taking_back, K::mark_of, S::turn, &B::open_mark_of},
     {S::taking_back, K::comma, S::taking_back},
     {S::measure_back, K::number, S::measure_number, &B::keep_number},
     {S::measure_back, K::claw, S::measure_back, &B::take_detail},
@@ -282,6 +300,9 @@ constexpr SpotFacts spot_table[] = {
     {S::measure, S::measure, "a length, such as {78 mm}"},
     {S::measure_number, S::measure_number, "the unit of the number: {mm} or {cm}"},
     {S::measured, S::turn, may_end},
+    {S::mobility, S::mobility, "the score and its scale, such as {mobility 2 of 3}"},
+    {S::mobility_number, S::turn, may_end, TextExtent::none, &B::refuse_scale},
+    {S::mobility_of, S::mobility_of, "the highest score of the scale: 3 or 5"},
     {S::note, S::note, "the words to note", TextExtent::to_line_end},
     {S::note_text, S::note_text, "the words to note", TextExtent::to_line_end},
     {S::turn_end, S::turn, may_end, TextExtent::to_strong},
@@ -310,14 +331,13 @@ constexpr std::size_t index_of(TermKind kind) {
 }
 
 // For each spot and kind one more than the index of the step, 0 for none.
-using StepIndex = std::array<std::array<std::uint8_t, term_kind_count>, spot_count>;
-static_assert(std::size(step_table) < 255);
+using StepIndex = std::array<std::array<std::uint16_t, term_kind_count>, spot_count>;
 
 constexpr StepIndex make_step_index() {
   StepIndex index{};
   for (std::size_t row = 0; row < std::size(step_table); ++row) {
     index[index_of(step_table[row].from)][index_of(step_table[row].on)] =
-        static_cast<std::uint8_t>(row + 1);
+        static_cast<std::uint16_t>(row + 1);
   }
   return index;
 }
@@ -333,7 +353,7 @@ const SpotFacts& facts_of(Spot spot) {
 
 const Step* step_from(Spot spot, TermKind kind) {
   for (;;) {
-    const std::uint8_t found = step_index[index_of(spot)][index_of(kind)];
+    const std::uint16_t found = step_index[index_of(spot)][index_of(kind)];
     if (found != 0) return &step_table[found - 1];
     const Spot otherwise = facts_of(spot).otherwise;
     if (otherwise == spot) return nullptr;

@@ -67,8 +67,9 @@ TurnClause* LineBuilder::open_item() {
 }
 
 void LineBuilder::check_cow_number(const Term& number) {
-  const bool has_point = number.said.find('.') != std::string_view::npos;
-  if (!has_point && number.said.size() <= longest_cow_number) return;
+  const std::string_view digits = digits_of(number);
+  const bool has_point = digits.find('.') != std::string_view::npos;
+  if (!has_point && digits.size() <= longest_cow_number) return;
   refuse(not_understood(shown(number.said) + " is not the number of a cow", "give up to 15 digits"),
          number);
 }
@@ -76,7 +77,7 @@ void LineBuilder::check_cow_number(const Term& number) {
 void LineBuilder::name_cow(const Term& number) {
   check_cow_number(number);
   CowNamed named;
-  named.cow.number = std::string(number.said);
+  named.cow.number = std::string(digits_of(number));
   add(std::move(named), number);
 }
 
@@ -106,7 +107,7 @@ void LineBuilder::add_alternative(const Term& number) {
   CowSaid* cow = cow_being_named();
   if (cow == nullptr) return;
   cow->known = CowKnown::doubtful;
-  cow->alternatives.emplace_back(number.said);
+  cow->alternatives.emplace_back(digits_of(number));
 }
 
 void LineBuilder::say_why(ReasonSaid why, const Term& from) {

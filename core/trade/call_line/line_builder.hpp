@@ -62,6 +62,8 @@ class LineBuilder {
   void say_walks_sound(const Term& words);
   // Acts, times and measures.
   void open_act(const Term& act);
+  void open_block_of(const Term& material);
+  void open_mark_of(const Term& material);
   void refuse_good_claw(const Term& words);
   void expect_off(const Term& word);
   void keep_number(const Term& number);
@@ -75,6 +77,10 @@ class LineBuilder {
   void length_in_mm(const Term& unit);
   void length_in_cm(const Term& unit);
   // The turn.
+  void begin_mobility(const Term& word);
+  void correct_mobility(const Term& word);
+  void refuse_scale(const Term& next);
+  void say_mobility(const Term& highest);
   void say_note(const Term& text);
   void say_end(const Term& end);
   void add_end_reason(const Term& text);
@@ -141,6 +147,8 @@ class LineBuilder {
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
   Term number_;
+  Term mobility_word_;
+  bool corrects_mobility_ = false;
   std::vector<std::string> news_numbers_;
   FootSet news_feet_;
   std::size_t news_from_ = 0;  // clauses of the news said last

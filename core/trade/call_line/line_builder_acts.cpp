@@ -51,6 +51,18 @@ void LineBuilder::open_act(const Term& act) {
   open_with_claw(new_act(act.as<ActionKind>()), act);
 }
 
+void LineBuilder::open_block_of(const Term& material) {
+  ActionSaid said = new_act(ActionKind::block_on);
+  said.action.material = material.as<Material>();
+  open_with_claw(said, material);
+}
+
+void LineBuilder::open_mark_of(const Term& material) {
+  ActionSaid said = new_act(ActionKind::marked);
+  said.action.material = material.as<Material>();
+  open_with_claw(said, material);
+}
+
 // Which claw is the good one is for the caller to say: it is what the check holds against.
 void LineBuilder::refuse_good_claw(const Term& words) {
   refuse(not_understood("which claw is the good one?", "say {inside} or {outside}"), words);
@@ -75,7 +87,7 @@ void LineBuilder::set_time(const TimeSaid& when, const Term& at) {
 }
 
 void LineBuilder::set_days(int days_each, const Term& unit) {
-  const std::optional<int> number = whole_number(number_.said, most_days_digits);
+  const std::optional<int> number = whole_number(digits_of(number_), most_days_digits);
   if (!number) {
     refuse(not_understood("\"" + std::string(number_.said) + "\" is not a number of days",
                           "give whole days or weeks"),
@@ -137,7 +149,7 @@ void LineBuilder::open_length_taken_back(const Term& number) {
 
 void LineBuilder::set_length(std::string_view unit, const Term& at) {
   const std::optional<Length> length =
-      length_from_text(std::string(number_.said) + std::string(unit));
+      length_from_text(std::string(digits_of(number_)) + std::string(unit));
   Term from = number_;
   from.token_count = at.first_token + at.token_count - number_.first_token;
   if (!length) {
@@ -159,6 +171,50 @@ void LineBuilder::length_in_mm(const Term& unit) {
 
 void LineBuilder::length_in_cm(const Term& unit) {
   set_length("cm", unit);
+}
+
+void LineBuilder::begin_mobility(const Term& word) {
+  close();
+  mobility_word_ = word;
+  corrects_mobility_ = false;
+}
+
+void LineBuilder::correct_mobility(const Term& word) {
+  begin_mobility(word);
+  corrects_mobility_ = true;
+}
+
+// The same number means another cow's walk on the other scale.
+void LineBuilder::refuse_scale(const Term&) {
+  const std::string score(digits_of(number_));
+  refuse(not_understood("on which scale is " + std::string(mobility_word_.said) + ' ' + score + '?',
+                        "say \"{mobility " + score + " of 3}\" (0-3) or \"{mobility " + score +
+                            " of 5}\" (1-5)"),
+         number_);
+}
+
+void LineBuilder::say_mobility(const Term& highest) {
+  const std::optional<int> score = whole_number(digits_of(number_), most_days_digits);
+  const std::optional<int> most = whole_number(digits_of(highest), most_days_digits);
+  const std::optional<MobilityScale> scale = most ? scale_up_to(*most) : std::nullopt;
+  if (!scale) {
+    refuse(not_understood("no mobility score runs up to " + std::string(digits_of(highest)),
+                          "say such as {mobility 2 of 3} (0-3) or {mobility 3 of 5} (1-5)"),
+           highest);
+    return;
+  }
+  const MobilityScaleFacts& facts = facts_of(*scale);
+  if (!score || *score < facts.lowest || *score > facts.highest) {
+    refuse(impossible("the scale runs from " + std::to_string(facts.lowest) + " to " +
+                      std::to_string(facts.highest)),
+           number_);
+    return;
+  }
+  MobilityTold told;
+  told.mobility.scale = scale;
+  told.mobility.score = *score;
+  told.is_correction = corrects_mobility_;
+  add(TurnClause{told}, mobility_word_);
 }
 
 void LineBuilder::say_note(const Term& text) {
@@ -198,7 +254,7 @@ void LineBuilder::correct_cow(const Term& number) {
   close();
   check_cow_number(number);
   CowCorrected corrected;
-  corrected.cow.number = std::string(number.said);
+  corrected.cow.number = std::string(digits_of(number));
   add(TurnClause{std::move(corrected)}, number);
 }
 
@@ -272,7 +328,7 @@ void LineBuilder::add_news_number(const Term& number) {
     news_feet_ = {};
     news_said_ = false;
   }
-  news_numbers_.emplace_back(number.said);
+  news_numbers_.emplace_back(digits_of(number));
 }
 
 void LineBuilder::add_news_feet(const Term& feet) {

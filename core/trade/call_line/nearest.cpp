@@ -94,6 +94,7 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
 
 bool looks_like_a_slip(const Token& word, const Language& language) {
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
+    if (language.phrases()[i].kind == TermKind::number_word) continue;
     if (distance_if_near(word.folded, language.folded(i)) != far_away) return true;
   }
   return false;

@@ -88,6 +88,12 @@ Taken add_stage(Finding& finding, DdStage stage) {
   return checked(finding, std::move(candidate));
 }
 
+Taken add_dd(Finding& finding) {
+  Finding candidate = finding;
+  candidate.dd_infected = true;
+  return checked(finding, std::move(candidate));
+}
+
 Taken add_words(Finding& finding, std::string words) {
   if (!finding.words.empty()) return said_already("wording");
   if (words.empty()) return not_understood("the quotes hold no words");
@@ -109,6 +115,7 @@ constexpr FindingDetail finding_details[] = {
     {TermKind::zone, [](Finding& f, const Term& t) { return add_zone(f, t.value); }},
     {TermKind::degree, [](Finding& f, const Term& t) { return add_degree(f, t.as<Degree>()); }},
     {TermKind::stage, [](Finding& f, const Term& t) { return add_stage(f, t.as<DdStage>()); }},
+    {TermKind::dd_in_it, [](Finding& f, const Term&) { return add_dd(f); }},
     {TermKind::quoted, [](Finding& f, const Term& t) { return add_words(f, words_in(t)); }},
     {TermKind::text, [](Finding& f, const Term& t) { return add_words(f, words_in(t)); }},
 };
@@ -121,7 +128,7 @@ Taken add_to_finding(Finding& finding, const Term& detail) {
 }
 
 Taken add_product(Action& action, std::string name) {
-  if (facts_of(action.kind).said_as != TermKind::product_act) return has_none("name");
+  if (!takes_product(action.kind)) return has_none("name");
   if (!action.product.empty()) return said_already("name of it");
   if (name.empty()) return not_understood("the quotes hold no words");
   action.product = std::move(name);
@@ -135,13 +142,32 @@ Taken add_claw_of(Claw& claw, bool takes_claw, Claw said) {
   return std::nullopt;
 }
 
+Taken add_material(Action& action, Material material) {
+  if (!takes_material(action.kind, material)) return has_none(word_of(material));
+  if (action.material != Material::not_called) return said_already("kind of it");
+  action.material = material;
+  return std::nullopt;
+}
+
+Taken add_by_whom(Action& action, ByWhom by_whom) {
+  if (!takes_by_whom(action.kind)) return has_none("one who gave it or was asked for it");
+  if (action.by_whom != ByWhom::not_called) return said_already("one who gives it");
+  action.by_whom = by_whom;
+  return std::nullopt;
+}
+
 Taken add_to_act(Action& action, const Term& detail) {
   if (detail.kind == TermKind::claw) {
     return add_claw_of(action.claw, facts_of(action.kind).takes_claw, detail.as<Claw>());
   }
+  if (detail.kind == TermKind::material || detail.kind == TermKind::block_of) {
+    return add_material(action, detail.as<Material>());
+  }
+  if (detail.kind == TermKind::by_whom) return add_by_whom(action, detail.as<ByWhom>());
   const bool is_name = detail.kind == TermKind::text || detail.kind == TermKind::quoted ||
                        detail.kind == TermKind::unknown_word;
   if (is_name) return add_product(action, words_in(detail));
+  if (detail.kind == TermKind::dd_in_it) return has_none("DD in it");
   return has_none(detail.kind == TermKind::degree ? "degree" : "place");
 }
 
@@ -177,8 +203,7 @@ std::string words_in(const Term& term) {
 FindingSaid new_finding(Lesion lesion) {
   FindingSaid said{};
   said.finding.lesion = lesion;
-  const bool may_have_claw = is_of_a_claw(lesion) || lesion == Lesion::other;
-  said.finding.claw = may_have_claw ? Claw::not_called : Claw::none;
+  said.finding.claw = may_have_claw(lesion) ? Claw::not_called : Claw::none;
   return said;
 }
 

@@ -33,7 +33,8 @@ FindingSaid new_finding(Lesion lesion);
 ActionSaid new_act(ActionKind kind);
 MeasureSaid new_measure(MeasureKind kind);
 
-/// Adds a claw, place, zone, degree, stage or quoted words. On refusal the item is unchanged.
+/// Adds a claw, place, zone, degree, stage, DD in it or quoted words. On refusal the item is
+/// unchanged.
 std::optional<Refusal> add_detail(TurnClause& item, const Term& detail);
 
 /// Adds the time to an act; `days` or a weekday.

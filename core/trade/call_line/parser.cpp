@@ -6,8 +6,10 @@
 
 #include "core/base/text.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
+#include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/call_line/spoken_numbers.hpp"
 #include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
@@ -65,33 +67,6 @@ std::string told(const std::vector<TermKind>& kinds) {
   return text.empty() ? "the end of the line" : text;
 }
 
-// What to do with words that are known but stand where they cannot.
-struct Misplaced {
-  TermKind kind;
-  std::string_view remedy;
-};
-
-constexpr Misplaced misplaced_table[] = {
-    {TermKind::weekday,
-     "a day follows \"{see again}\" or, with \"{off}\", a wrap or block put on today"},
-    {TermKind::days_word, "a time follows \"{see again}\", or \"{off}\" behind a wrap or block"},
-    {TermKind::time_in, "a time follows \"{see again}\", or \"{off}\" behind a wrap or block"},
-    {TermKind::zone_word, "say the zone with its number, as {z4}"},
-    {TermKind::doubt, "a question mark stands behind the number of a cow"},
-    {TermKind::measure_tail, "a length comes first, such as {78 mm}"},
-    {TermKind::ditto, "say what was found; nothing is taken over from the cow before"},
-    {TermKind::not_that,
-     "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},
-    {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
-};
-
-std::string remedy_for(TermKind kind) {
-  for (const Misplaced& row : misplaced_table) {
-    if (row.kind == kind) return std::string(row.remedy);
-  }
-  return {};
-}
-
 // Right behind her number it mends what was called of her earlier that day.
 bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far) {
   const bool no_foot = so_far.feet_named.empty();
@@ -105,7 +80,9 @@ bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far)
 bool is_judged_later(const TurnClause& clause) {
   const auto* act = std::get_if<ActionSaid>(&clause);
   const bool awaits_time = act != nullptr && act->action.kind == ActionKind::watch_her_walk;
-  return awaits_time || std::holds_alternative<DetailCorrected>(clause) ||
+  const auto* mobility = std::get_if<MobilityTold>(&clause);
+  const bool mends_mobility = mobility != nullptr && mobility->is_correction;
+  return awaits_time || mends_mobility || std::holds_alternative<DetailCorrected>(clause) ||
          std::holds_alternative<FindingTakenBack>(clause) ||
          std::holds_alternative<MeasureTakenBack>(clause) ||
          std::holds_alternative<ReasonTakenBack>(clause) ||
@@ -121,7 +98,7 @@ class Parser {
         text_(text),
         context_(context),
         language_(language),
-        tokens_(tokens_of(text)),
+        tokens_(with_spoken_numbers(tokens_of(text), language)),
         spot_(first_spot(sort, context)),
         spot_before_(spot_) {}
 
@@ -187,7 +164,9 @@ class Parser {
         return term_of(TermKind::zone, 1, *zone);
       }
     }
-    return term_of(kind_of_mark(token.kind), 1);
+    Term term = term_of(kind_of_mark(token.kind), 1);
+    if (term.kind == TermKind::number) term.digits = token.folded;
+    return term;
   }
 
   // How many tokens are free words; 0 where none may stand or a separator comes first.
@@ -292,10 +271,13 @@ class Parser {
       refuse_glued(term);
     } else if (term.kind == TermKind::unknown_word) {
       refuse_unknown(term);
+    } else if (term.kind == TermKind::unclear_word) {
+      add_fault(not_understood(quoted(term) + " is said of more than one lesion", remedy_for(term)),
+                term);
     } else {
       add_fault(
           not_understood(quoted(term) + " cannot stand here; expected " + told(kinds_after(spot_)),
-                         remedy_for(term.kind)),
+                         remedy_for(term)),
           term);
     }
   }
@@ -498,7 +480,7 @@ Reading read_as(LineSort sort, std::string_view text, const LineContext& context
 }
 
 std::vector<LineSort> possible_sorts(std::string_view text, const Language& language) {
-  const std::vector<Token> tokens = tokens_of(text);
+  const std::vector<Token> tokens = with_spoken_numbers(tokens_of(text), language);
   if (tokens.empty()) return {LineSort::turn_or_visit};
   const Phrase* first = language.longest_match(tokens, 0).phrase;
   if (first != nullptr && first->kind == TermKind::news_lead) return {LineSort::news};

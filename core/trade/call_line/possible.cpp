@@ -32,12 +32,20 @@ Why why_not_stage(const Finding& finding) {
          " is said of DD, not of: " + named(finding.lesion);
 }
 
+Why why_not_infected(const Finding& finding) {
+  const bool may_be =
+      facts_of(finding.lesion).group == LesionGroup::horn || finding.lesion == Lesion::ih;
+  if (!finding.dd_infected || may_be) return std::nullopt;
+  return "DD is in a lesion of the horn or in a growth, not in: " + named(finding.lesion);
+}
+
 Why why_not_claw(const Finding& finding) {
   if (!is_called(finding.claw)) return std::nullopt;
-  if (finding.lesion != Lesion::other && !is_of_a_claw(finding.lesion)) {
+  if (!may_have_claw(finding.lesion)) {
     return named(finding.lesion) + " belongs to the foot, not to one claw";
   }
-  if (finding.place != Place::not_called && !facts_of(finding.place).needs_claw) {
+  const bool is_in_skin = finding.place != Place::not_called && !facts_of(finding.place).needs_claw;
+  if (is_in_skin && finding.lesion != Lesion::sw) {
     return "the skin " + std::string(facts_of(finding.place).said) +
            " belongs to the foot, not to one claw";
   }
@@ -45,14 +53,19 @@ Why why_not_claw(const Finding& finding) {
 }
 
 Why why_not_place(const Finding& finding) {
-  if (finding.place == Place::not_called || finding.lesion == Lesion::other) return std::nullopt;
+  if (finding.place == Place::not_called) return std::nullopt;
   const LesionFacts& lesion = facts_of(finding.lesion);
   const PlaceFacts& place = facts_of(finding.place);
-  if (is_of_a_claw(finding.lesion) && !place.needs_claw) {
+  const bool is_on_claw = lesion.kept_on == KeptOn::claw;
+  const bool is_of_the_foot = !may_have_claw(finding.lesion);
+  if (is_of_the_foot && lesion.usual_places.empty()) {
+    return "no place is said of this: " + named(finding.lesion);
+  }
+  if (is_on_claw && !place.needs_claw) {
     return named(finding.lesion) + " is in the horn of a claw, it cannot lie " +
            std::string(place.said);
   }
-  if (!is_of_a_claw(finding.lesion) && place.needs_claw) {
+  if (is_of_the_foot && place.needs_claw) {
     return named(finding.lesion) + " is in the skin, it cannot lie in the horn (" +
            std::string(place.said) + "); say {" + listed(lesion.usual_places) + "}";
   }
@@ -71,7 +84,8 @@ Why why_not_zone(const Finding& finding) {
 }  // namespace
 
 Why why_impossible(const Finding& finding) {
-  for (const auto why : {why_not_stage, why_not_claw, why_not_place, why_not_zone}) {
+  for (const auto why :
+       {why_not_stage, why_not_infected, why_not_claw, why_not_place, why_not_zone}) {
     if (Why reason = why(finding)) return reason;
   }
   return std::nullopt;

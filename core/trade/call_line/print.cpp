@@ -54,6 +54,11 @@ class LineWriter {
 
   [[nodiscard]] std::string_view words_for(K kind) const { return language_.say(kind); }
 
+  template <class E>
+  [[nodiscard]] std::string_view words_for(K kind, E value) const {
+    return language_.say(kind, value);
+  }
+
   LineWriter& quoted(std::string_view words) { return raw(in_quotes(words)); }
 
   LineWriter& free(std::string_view words, TextExtent extent) {
@@ -124,26 +129,41 @@ void write_place(LineWriter& out, const Finding& finding) {
 
 void write_finding(LineWriter& out, const Finding& finding) {
   write_claw(out.part(), finding.claw);
-  if (finding.lesion == Lesion::other) {
+  if (is_named_by_words(finding.lesion)) {
     out.say(K::other_lesion, finding.lesion).quoted(finding.words);
   } else {
     out.say(K::lesion, finding.lesion);
   }
   if (finding.stage != DdStage::not_called) out.say(K::stage, finding.stage);
   write_place(out, finding);
-  const bool has_words = finding.lesion != Lesion::other && !finding.words.empty();
+  const bool has_words = !is_named_by_words(finding.lesion) && !finding.words.empty();
   if (has_words) out.quoted(finding.words);
   if (finding.degree != Degree::not_called) out.mark(",").say(K::degree, finding.degree);
+  if (finding.dd_infected) out.mark(",").say(K::dd_in_it);
+}
+
+// A shoe is a block by its name; other materials stand behind the act.
+void write_act(LineWriter& out, const Action& action) {
+  const K said_as = facts_of(action.kind).said_as;
+  if (action.material == Material::not_called) {
+    out.say(said_as, action.kind);
+    return;
+  }
+  const bool is_detail = !out.words_for(K::material, action.material).empty();
+  const bool names_the_act = !is_detail && action.kind == ActionKind::block_on;
+  if (!names_the_act) out.say(said_as, action.kind);
+  out.say(is_detail ? K::material : K::block_of, action.material);
 }
 
 void write_action(LineWriter& out, const Action& action) {
-  const ActFacts& facts = facts_of(action.kind);
-  out.part().say(facts.said_as, action.kind);
+  write_act(out.part(), action);
+  if (action.by_whom != ByWhom::not_called) out.say(K::by_whom, action.by_whom);
   write_claw(out, action.claw);
   if (!action.product.empty()) {
     out.say(K::with).free(action.product, TextExtent::to_separator);
   }
-  if (action.when.said() && facts.time == ActTime::comes_off) out.mark(",").say(K::off);
+  const bool comes_off = facts_of(action.kind).time == ActTime::comes_off;
+  if (action.when.said() && comes_off) out.mark(",").say(K::off);
   write_time(out, action.when);
 }
 
@@ -151,6 +171,12 @@ void write_measure(LineWriter& out, const Measure& measure) {
   write_claw(out.part(), measure.claw);
   const std::string length = to_text(measure.length);
   out.say(K::measure, measure.kind).raw(length.substr(0, length.find(' '))).say(K::mm);
+}
+
+void write_mobility(LineWriter& out, const MobilitySaid& mobility) {
+  if (!mobility.said()) return;
+  out.part().say(K::mobility).raw(std::to_string(*mobility.score));
+  out.say(K::out_of).raw(std::to_string(facts_of(*mobility.scale).highest));
 }
 
 void write_note(LineWriter& out, std::string_view note) {
@@ -188,6 +214,7 @@ std::string cow_line(const Turn& turn, const Language& language) {
   for (const Reason reason : turn.also) write_reason(out, turn, reason);
   for (const Action& action : turn.actions) write_action(out, action);
   if (turn.walks_sound) out.part().say(K::walks_sound);
+  write_mobility(out, turn.mobility);
   if (turn.rest_fine) out.part().say(K::rest_fine);
   if (turn.end != TurnEnd::done) {
     out.part().say(K::turn_end, turn.end);

@@ -41,16 +41,21 @@ void complete(Finding& kept, const Finding& more) {
   fill(kept.zone, more.zone, std::optional<std::int32_t>());
   fill(kept.degree, more.degree, Degree::not_called);
   fill(kept.stage, more.stage, DdStage::not_called);
+  kept.dd_infected = kept.dd_infected || more.dd_infected;
 }
 
 bool are_one(const Action& a, const Action& b) {
   return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
-         agree(a.product, b.product, std::string()) && agree(a.when, b.when, TimeSaid());
+         agree(a.product, b.product, std::string()) &&
+         agree(a.material, b.material, Material::not_called) &&
+         agree(a.by_whom, b.by_whom, ByWhom::not_called) && agree(a.when, b.when, TimeSaid());
 }
 
 void complete(Action& kept, const Action& more) {
   fill(kept.claw, more.claw, Claw::not_called);
   fill(kept.product, more.product, std::string());
+  fill(kept.material, more.material, Material::not_called);
+  fill(kept.by_whom, more.by_whom, ByWhom::not_called);
   fill(kept.when, more.when, TimeSaid());
 }
 
@@ -62,7 +67,7 @@ void complete(Measure&, const Measure&) {}
 
 bool takes_back(const Finding& said, const Finding& found) {
   Finding meant = said;
-  if (facts_of(found.lesion).family == said.lesion) meant.lesion = found.lesion;
+  if (is_kind_of(found.lesion, said.lesion)) meant.lesion = found.lesion;
   return are_one(meant, found);
 }
 

@@ -16,7 +16,7 @@ void complete(Finding& kept, const Finding& more);
 void complete(Action& kept, const Action& more);
 void complete(Measure& kept, const Measure& more);
 
-/// Whether taking back `said` means `found`: the lesion or one of its family, and what was called
+/// Whether taking back `said` means `found`: the lesion or a subtype of it, and what was called
 /// with it fits.
 bool takes_back(const Finding& said, const Finding& found);
 /// Taking back a block or wrap that is on means any way in which it was put on.

@@ -59,7 +59,7 @@ bool names_a_place(TermKind kind) {
 std::optional<Claw> good_claw(const Reading& reading) {
   const Finding* finding = last_finding(reading.line);
   const bool is_block = reading.spot == Spot::block;
-  if (!is_block || finding == nullptr || !facts_of(finding->lesion).painful_horn) {
+  if (!is_block || finding == nullptr || facts_of(finding->lesion).hurts != Hurts::yes) {
     return std::nullopt;
   }
   const Claw good = partner(finding->claw);
@@ -157,7 +157,8 @@ class Suggester {
   }
 
   static bool can_take_details(TermKind kind) {
-    return kind == TermKind::lesion || kind == TermKind::block_act || kind == TermKind::measure;
+    return kind == TermKind::lesion || kind == TermKind::block_act || kind == TermKind::block_of ||
+           kind == TermKind::measure;
   }
 
   // The ways to understand the line in which nothing is wrong so far.

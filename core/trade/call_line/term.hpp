@@ -25,7 +25,8 @@ enum class TermKind : unsigned char {
   conjunction,  // "and"
   alternative,  // "or"
   with,
-  time_in,  // "in", "on" before a time or a foot
+  number_word,  // its value: "four", "twelve", "hundred"
+  time_in,      // "in", "on" before a time or a foot
   only,
   // cows, feet, claws
   no_number,
@@ -44,7 +45,10 @@ enum class TermKind : unsigned char {
   zone,              // the number said with it
   degree,            // Degree
   stage,             // DdStage
-  foot_state,        // FootState
+  dd_in_it,
+  unclear_word,  // UnclearWord: known, and asked about
+  kept_word,     // kept as a note: "laminitis"
+  foot_state,    // FootState
   nothing_after_all,
   rest_fine,
   trimmed,  // Trimmed
@@ -54,6 +58,10 @@ enum class TermKind : unsigned char {
   opened_act,   // ActionKind
   product_act,  // ActionKind
   plain_act,    // ActionKind
+  block_of,     // Material: a block by what it is
+  mark_of,      // Material: a mark by what it is
+  material,     // Material, of a block or mark that was said
+  by_whom,      // ByWhom
   see_again,    // ActionKind
   watch,        // ActionKind
   // times
@@ -72,6 +80,8 @@ enum class TermKind : unsigned char {
   lame,
   came_for,
   walks_sound,
+  mobility,
+  out_of,    // "of" between a score and the highest of its scale
   turn_end,  // TurnEnd
   done,
   go_ahead,
@@ -88,6 +98,9 @@ enum class TermKind : unsigned char {
   news  // News
 };
 inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::news) + 1;
+
+/// Words that are said of more than one lesion.
+enum class UnclearWord { rot, abscess };
 
 /// Feet that are named by one word.
 enum class FeetGroup { fronts, hinds, four };
@@ -109,7 +122,8 @@ struct Term {
   TermKind kind = TermKind::stray;
   int value = 0;
   bool plural = false;
-  std::string_view said;  // as typed
+  std::string_view said;    // as typed
+  std::string_view digits;  // of a number that was said in words
   std::size_t first_token = 0;
   std::size_t token_count = 0;
   int column = 0;  // in characters, from 1
@@ -119,6 +133,11 @@ struct Term {
     return static_cast<E>(value);
   }
 };
+
+/// The digits of a number, however it was said.
+constexpr std::string_view digits_of(const Term& number) {
+  return number.digits.empty() ? number.said : number.digits;
+}
 
 /// The feet of a `foot` or `feet` term.
 FootSet feet_in(const Term& term);

@@ -61,6 +61,13 @@ struct WalksSoundSaid {
   friend bool operator==(const WalksSoundSaid&, const WalksSoundSaid&) = default;
 };
 
+/// "mobility 2 of 3"; behind "no" it stands in for what was said before.
+struct MobilityTold {
+  MobilitySaid mobility;
+  bool is_correction = false;
+  friend bool operator==(const MobilityTold&, const MobilityTold&) = default;
+};
+
 struct NoteSaid {
   std::string words;
   friend bool operator==(const NoteSaid&, const NoteSaid&) = default;
@@ -100,7 +107,7 @@ struct CowCorrected {
 };
 
 /// "no, no sole ulcer": it was not found on the feet named last. What is not called in it fits
-/// anything, and the name of a family ("white line") fits its kinds.
+/// anything, and a general name ("white line") fits its kinds.
 struct FindingTakenBack {
   Finding finding;
   friend bool operator==(const FindingTakenBack&, const FindingTakenBack&) = default;
@@ -136,9 +143,9 @@ struct NothingAfterAll {
 
 using TurnClause =
     std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
-                 MeasureSaid, RestFineSaid, WalksSoundSaid, NoteSaid, EndSaid, FootCorrected,
-                 ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack, ActTakenBack,
-                 MeasureTakenBack, ReasonTakenBack, NothingAfterAll>;
+                 MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold, NoteSaid, EndSaid,
+                 FootCorrected, ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack,
+                 ActTakenBack, MeasureTakenBack, ReasonTakenBack, NothingAfterAll>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {

@@ -37,8 +37,15 @@ std::string_view name_of(Fixture fixture) {
 }
 
 bool hurts(const Finding& finding) {
-  if (finding.lesion == Lesion::sh) return finding.degree == Degree::bad;
-  return facts_of(finding.lesion).painful_horn;
+  switch (facts_of(finding.lesion).hurts) {
+    case Hurts::no:
+      return false;
+    case Hurts::when_bad:
+      return finding.degree == Degree::bad;
+    case Hurts::yes:
+      return true;
+  }
+  return false;
 }
 
 const Finding* painful_finding(const FootCall& call, Claw claw) {
@@ -50,7 +57,7 @@ const Finding* painful_finding(const FootCall& call, Claw claw) {
 }
 
 std::string spoken_name(const Finding& finding) {
-  if (finding.lesion == Lesion::other && !finding.words.empty()) return finding.words;
+  if (is_named_by_words(finding.lesion) && !finding.words.empty()) return finding.words;
   return std::string(facts_of(finding.lesion).name);
 }
 

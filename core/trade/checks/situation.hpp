@@ -44,8 +44,8 @@ std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"
 
-/// A finding of a lesion that hurts when the claw is loaded: no block goes on that claw. Blood in
-/// the sole only when it was called bad.
+/// A finding of a lesion that hurts when the claw is loaded: no block goes on that claw. Some, as
+/// blood in the sole, only when they were called bad (core/trade/lesion.hpp).
 bool hurts(const Finding& finding);
 /// The finding of the foot that hurts on this claw (outside or inside), or null.
 const Finding* painful_finding(const FootCall& call, Claw claw);

@@ -20,7 +20,8 @@ constexpr int case_is_fresh_days = 120;
 /// Only lesions that sit on one claw and hurt. Blood in the sole, worn soles and whatever infects
 /// skin are found on both hind feet too often.
 bool stays_on_its_claw(Lesion lesion) {
-  return lesion != Lesion::sh && lesion != Lesion::ts && facts_of(lesion).painful_horn;
+  const LesionFacts& facts = facts_of(lesion);
+  return facts.group == LesionGroup::horn && facts.hurts == Hurts::yes && lesion != Lesion::ts;
 }
 
 bool is_usual(Lesion lesion, Place place) {

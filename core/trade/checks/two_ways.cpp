@@ -58,7 +58,7 @@ Firing asked(const FootCall& call, const Finding& first, const Finding& second,
 
 bool contradict(const Finding& a, const Finding& b) {
   const bool differ = differ_in_stage(a, b) || differ_in_degree(a, b);
-  return a.lesion != Lesion::other && same_spot(a, b) && differ;
+  return !is_named_by_words(a.lesion) && same_spot(a, b) && differ;
 }
 
 void add_contradictions(std::vector<Firing>& firings, const FootCall& call,

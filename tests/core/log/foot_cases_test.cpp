@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "tests/core/log/farm.hpp"
 
@@ -66,6 +67,62 @@ TEST_CASE("a lesion that turns into the worse form of its family stays one case"
   CHECK(rows.cases[0].family == Lesion::wl);
   CHECK(rows.cases[0].lesion == Lesion::wl);
   CHECK(rows.cases[0].degree == Degree::bad);
+}
+
+TEST_CASE("a case tells the worst it was called and whether it got there from a milder form") {
+  struct Row {
+    const char* what;
+    std::vector<Lesion> called;
+    Lesion worst;
+    bool grew_worse;
+  };
+
+  const Row rows_of_tale[] = {
+      {"bruise, then ulcer, then bruise", {Lesion::sh, Lesion::su, Lesion::sh}, Lesion::su, true},
+      {"fissure, then abscess", {Lesion::wlf, Lesion::wla}, Lesion::wla, true},
+      {"toe ulcer, then dead bone", {Lesion::tu, Lesion::tn}, Lesion::tn, true},
+      {"an ulcer named only later", {Lesion::u, Lesion::su}, Lesion::su, false},
+      {"white line, an abscess later", {Lesion::wl, Lesion::wla}, Lesion::wla, false},
+      {"ulcer, then only blood", {Lesion::su, Lesion::shc}, Lesion::su, false},
+  };
+  for (const Row& row : rows_of_tale) {
+    CAPTURE(row.what);
+    std::vector<std::vector<Finding>> visits;
+    for (const Lesion one : row.called) {
+      visits.push_back({lesion(one, Claw::outside, Place::not_called)});
+    }
+    const Rows rows = called(visits);
+    REQUIRE(rows.cases.size() == 1);
+    CHECK(rows.cases[0].worst == row.worst);
+    CHECK(rows.cases[0].grew_worse == row.grew_worse);
+    CHECK(rows.cases[0].lesion == row.called.back());
+  }
+}
+
+TEST_CASE("names that tie it to different parts of the claw are different cases") {
+  const std::pair<Lesion, Lesion> pairs[] = {{Lesion::su, Lesion::tu},
+                                             {Lesion::tu, Lesion::bu},
+                                             {Lesion::hfa, Lesion::hfh},
+                                             {Lesion::hfh, Lesion::hfv}};
+  for (const auto& [first, second] : pairs) {
+    CAPTURE(word_of(first));
+    const Rows rows = called({{lesion(first, Claw::outside, Place::not_called)},
+                              {lesion(second, Claw::outside, Place::not_called)}});
+    CHECK(rows.cases.size() == 2);
+  }
+  const Rows one_place = called({{lesion(Lesion::su, Claw::outside, Place::heel)},
+                                 {lesion(Lesion::bu, Claw::outside, Place::heel)}});
+  CHECK(one_place.cases.size() == 1);
+}
+
+TEST_CASE("digital dermatitis called once in an ulcer stays with its case") {
+  Finding infected = lesion(Lesion::su, Claw::outside, Place::sole_middle);
+  infected.dd_infected = true;
+  const Rows rows = called({{infected}, {lesion(Lesion::su, Claw::outside, Place::sole_middle)}});
+  REQUIRE(rows.cases.size() == 1);
+  CHECK(rows.cases[0].dd_infected);
+  CHECK(std::count_if(rows.findings.begin(), rows.findings.end(),
+                      [](const FindingRow& row) { return row.dd_infected; }) == 1);
 }
 
 TEST_CASE("other claw, other place, other family or other foot is another case") {

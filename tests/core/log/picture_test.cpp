@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 #include "tests/core/log/farm.hpp"
 #include "tests/core/log/replica.hpp"
 
@@ -88,6 +89,53 @@ TEST_CASE("a turn tells every reason she came for and every measure") {
   CHECK(rows.measures[0].claw == Claw::outside);
   CHECK(rows.measures[0].length == Length{785});
   CHECK(rows.measures[1].position == 2);
+}
+
+TEST_CASE("a turn tells the mobility score with its scale, an act its material and who gave it") {
+  Farm farm;
+  Action block = act(ActionKind::block_on, Claw::inside);
+  block.material = Material::rubber;
+  TurnRecorded body = farm.turn_body(cow_named("412"), "2026-11-24",
+                                     {foot(Foot::lh, {lesion(Lesion::su)}, {block})});
+  body.turn.mobility = {MobilityScale::one_to_five, 4};
+  body.turn.actions.push_back(act(ActionKind::pain_relief_given));
+  body.turn.actions.back().by_whom = ByWhom::vet;
+  farm.turn(body);
+  const Rows rows = farm.rows_of(cow_named("412"));
+
+  CHECK(rows.turns[0].mobility_scale == MobilityScale::one_to_five);
+  CHECK(rows.turns[0].mobility_score == 4);
+  REQUIRE(rows.actions.size() == 2);
+  CHECK(rows.actions[0].material == Material::rubber);
+  CHECK(rows.actions[1].by_whom == ByWhom::vet);
+}
+
+TEST_CASE("a claw said to be missing is missing in every later turn, and not before") {
+  Farm farm;
+  farm.turn(cow_named("412"), "2026-09-01", {nothing_found(Foot::lh)});
+  farm.turn(cow_named("412"), "2026-10-01",
+            {foot(Foot::lh, {}, {act(ActionKind::claw_missing, Claw::outside)})});
+  farm.turn(cow_named("412"), "2026-11-01", {nothing_found(Foot::lh), nothing_found(Foot::rh)});
+  const Rows rows = farm.rows_of(cow_named("412"));
+
+  REQUIRE(rows.feet.size() == 4);
+  for (const FootRow& row : rows.feet) {
+    CAPTURE(to_text(row.day));
+    const bool is_known = row.foot == Foot::lh && row.day >= day("2026-10-01");
+    CHECK(row.missing == (is_known ? Claw::outside : Claw::none));
+  }
+  CHECK(missing_before(rows, Foot::lh).has(Claw::outside));
+  CHECK(missing_before(rows, Foot::rh).none());
+}
+
+TEST_CASE("a missing claw nobody named a side of is known to be one of the two") {
+  Farm farm;
+  farm.turn(cow_named("412"), "2026-10-01",
+            {foot(Foot::lh, {}, {act(ActionKind::claw_missing, Claw::not_called)})});
+  farm.turn(cow_named("412"), "2026-11-01", {nothing_found(Foot::lh)});
+  for (const FootRow& row : farm.rows_of(cow_named("412")).feet) {
+    CHECK(row.missing == Claw::not_called);
+  }
 }
 
 TEST_CASE("nothing is pictured of a cow nobody wrote about") {

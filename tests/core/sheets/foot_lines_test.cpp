@@ -53,6 +53,15 @@ TEST_CASE("trimmed or not is told apart from what was found, and only when calle
   CHECK(line_of(day, Foot::rh) == "Right hind: Nothing found.");
 }
 
+TEST_CASE("a missing claw is told at every later visit, and once on the day it is said") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found).missing = Claw::outside;
+  CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Outside claw missing.");
+  day.did({ActionKind::claw_missing, Foot::lh, Claw::outside});
+  CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Claw missing, outside claw.");
+}
+
 TEST_CASE("what is on the foot since earlier and what was there before is said after today's") {
   InventedDay day("Hollow Meadow");
   day.turn("412");

@@ -52,6 +52,8 @@ TEST_CASE("English has words for every value it is asked for") {
   check_complete(tables.states, {FootState::finding});
   check_complete(tables.reasons);
   check_complete(tables.acts);
+  check_complete(tables.materials, {Material::not_called});
+  check_complete(tables.by_whoms, {ByWhom::not_called});
   check_complete(tables.measures);
   check_complete(tables.weekdays);
   CHECK(tables.months.size() == 12);
@@ -96,6 +98,12 @@ TEST_CASE("a finding is said in words with its code beside") {
        "outside claw: sole haemorrhage, white line at the side, two spots (SH)"},
       {Claw::inside, Lesion::other, "corkscrew", Place::not_called, Degree::not_called,
        DdStage::not_called, "inside claw: corkscrew"},
+      {Claw::not_called, Lesion::overgrown, "", Place::not_called, Degree::not_called,
+       DdStage::not_called, "overgrown"},
+      {Claw::outside, Lesion::sw, "", Place::in_front, Degree::bad, DdStage::not_called,
+       "outside claw: swelling, in front, bad (SW)"},
+      {Claw::not_called, Lesion::unclear, "black spot", Place::toe, Degree::not_called,
+       DdStage::not_called, "unclear: black spot, toe"},
       {Claw::none, Lesion::other, "", Place::not_called, Degree::not_called, DdStage::not_called,
        "something else"}};
   for (const FindingCase& row : rows) {
@@ -108,6 +116,14 @@ TEST_CASE("a finding is said in words with its code beside") {
     finding.stage = row.stage;
     CHECK(words.finding_at_claw(finding) == row.shown);
   }
+}
+
+TEST_CASE("digital dermatitis in an ulcer is told with the ulcer") {
+  FindingRow finding;
+  finding.lesion = Lesion::su;
+  finding.degree = Degree::bad;
+  finding.dd_infected = true;
+  CHECK(words.finding(finding) == "sole ulcer, bad, digital dermatitis in it (SU)");
 }
 
 TEST_CASE("a zone number stands beside only where the words do not tell it") {
@@ -137,6 +153,26 @@ TEST_CASE("an act says its claw, its product and the day it is for") {
   act.action = ActionKind::see_again;
   act.said_for = visit + 42;
   CHECK(words.act(act, visit) == "see again by Tue 5 Jan 2027");
+}
+
+TEST_CASE("a block says what it is made of, pain relief who gave it") {
+  ActionRow act;
+  act.action = ActionKind::block_on;
+  act.claw = Claw::inside;
+  act.material = Material::wood;
+  CHECK(words.act(act, {}) == "block on (wood), inside claw");
+  act = {};
+  act.action = ActionKind::pain_relief_given;
+  act.by_whom = ByWhom::vet;
+  CHECK(words.act(act, {}) == "pain relief given (vet)");
+}
+
+TEST_CASE("a mobility score is said with the highest of its scale") {
+  TurnRow turn;
+  CHECK(words.mobility(turn).empty());
+  turn.mobility_scale = MobilityScale::one_to_five;
+  turn.mobility_score = 1;
+  CHECK(words.mobility(turn) == "mobility 1 of 5");
 }
 
 TEST_CASE("taken off, came off and still on are three different things") {

@@ -2,6 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <iterator>
+
 #include "core/trade/call_line/language.hpp"
 
 using namespace evenclaw;
@@ -28,13 +31,54 @@ TEST_CASE("a lost block or wrap is seen without lifting the foot, putting one on
   CHECK(facts_of(ActionKind::spray).needs_lifting);
 }
 
-TEST_CASE("only the vet, telling the farmer, seeing again and her walk concern the whole cow") {
+TEST_CASE("a block, a wrap, a spray and the knife need a foot; what the farm is told does not") {
+  constexpr ActionKind of_the_cow[] = {ActionKind::vet,
+                                       ActionKind::told_farmer,
+                                       ActionKind::see_again,
+                                       ActionKind::watch_her_walk,
+                                       ActionKind::marked,
+                                       ActionKind::to_straw,
+                                       ActionKind::near_parlour,
+                                       ActionKind::short_walk,
+                                       ActionKind::cull_advised,
+                                       ActionKind::photo,
+                                       ActionKind::pain_relief_asked,
+                                       ActionKind::pain_relief_given};
   for (const ActFacts& facts : all_acts()) {
     const bool concerns_cow =
-        facts.kind == ActionKind::vet || facts.kind == ActionKind::told_farmer ||
-        facts.kind == ActionKind::see_again || facts.kind == ActionKind::watch_her_walk;
+        std::find(std::begin(of_the_cow), std::end(of_the_cow), facts.kind) != std::end(of_the_cow);
+    CAPTURE(word_of(facts.kind));
     CHECK(facts.on_whole_cow == concerns_cow);
+    if (is_always_of_the_cow(facts.kind)) CHECK(facts.on_whole_cow);
   }
+  for (const ActionKind kind : {ActionKind::vet, ActionKind::see_again, ActionKind::photo}) {
+    CHECK_FALSE(is_always_of_the_cow(kind));  // of a foot as well
+  }
+}
+
+TEST_CASE("a block is of wood or rubber, a mark of paint or a band, and nothing else of either") {
+  CHECK(takes_material(ActionKind::block_on, Material::wood));
+  CHECK(takes_material(ActionKind::block_refitted, Material::shoe));
+  CHECK_FALSE(takes_material(ActionKind::block_on, Material::paint));
+  CHECK(takes_material(ActionKind::marked, Material::paint));
+  CHECK_FALSE(takes_material(ActionKind::marked, Material::rubber));
+  CHECK_FALSE(takes_material(ActionKind::wrap_on, Material::plastic));
+}
+
+TEST_CASE("only what is put on the foot has a name, only pain relief has one who gives it") {
+  for (const ActFacts& facts : all_acts()) {
+    const bool is_put_on = facts.kind == ActionKind::spray || facts.kind == ActionKind::paste ||
+                           facts.kind == ActionKind::powder || facts.kind == ActionKind::gel;
+    CHECK(takes_product(facts.kind) == is_put_on);
+    const bool is_pain_relief =
+        facts.kind == ActionKind::pain_relief_asked || facts.kind == ActionKind::pain_relief_given;
+    CHECK(takes_by_whom(facts.kind) == is_pain_relief);
+  }
+}
+
+TEST_CASE("a claw seen to be missing is no act that lifts the foot") {
+  CHECK_FALSE(facts_of(ActionKind::claw_missing).needs_lifting);
+  CHECK(facts_of(ActionKind::claw_missing).takes_claw);
 }
 
 TEST_CASE("a foot counts as lifted when something was found, done, measured or trimmed") {

@@ -151,9 +151,10 @@ TEST_CASE("a line in capitals or with hyphens says the same") {
     call.note.clear();
     for (Finding& finding : call.findings) finding.words.clear();
     for (Action& action : call.actions) action.product.clear();
-    call.findings.erase(std::remove_if(call.findings.begin(), call.findings.end(),
-                                       [](const Finding& f) { return f.lesion == Lesion::other; }),
-                        call.findings.end());
+    call.findings.erase(
+        std::remove_if(call.findings.begin(), call.findings.end(),
+                       [](const Finding& f) { return is_named_by_words(f.lesion); }),
+        call.findings.end());
     std::string line = print_turn(turn, english())[1];
     const Line plain = read_line(line, saying::in_crush(), english()).value();
     std::transform(line.begin(), line.end(), line.begin(),

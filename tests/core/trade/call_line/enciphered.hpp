@@ -1,5 +1,5 @@
-// A second language made of the first by a rule: every letter stands for the one sixteen places
-// further on. No word is what it was, so code that knows an English word by heart fails in it.
+// A second language made of the first by a rule: every letter stands for the one two places
+// before it. No word is what it was, so code that knows an English word by heart fails in it.
 #pragma once
 
 #include <deque>
@@ -12,8 +12,8 @@
 namespace evenclaw::enciphered {
 
 constexpr int letters = 26;
-// With sixteen no word of the table or of the days in data/ becomes another English word.
-constexpr int places = 16;
+// With twenty-four no word of the table or of the days in data/ becomes a word that records hold.
+constexpr int places = 24;
 
 inline std::string moved(std::string_view text, int by) {
   std::string moved(text);

@@ -40,6 +40,16 @@ TEST_CASE("horn lesions do not lie in skin, skin lesions not in horn") {
       {Lesion::tu, Claw::inside, Place::heel, false},
       {Lesion::bu, Claw::inside, Place::toe, false},
       {Lesion::sh, Claw::both, Place::white_line_side, true},
+      {Lesion::tn, Claw::inside, Place::heel, false},
+      {Lesion::hfa, Claw::inside, Place::outer_wall, false},
+      {Lesion::hfv, Claw::inside, Place::outer_wall, true},
+      {Lesion::sw, Claw::outside, Place::in_front, true},
+      {Lesion::sw, Claw::none, Place::heel, true},
+      {Lesion::sw, Claw::none, Place::outer_wall, false},
+      {Lesion::ac, Claw::none, Place::heel, false},
+      {Lesion::sc, Claw::outside, Place::not_called, false},
+      {Lesion::foreign_body, Claw::none, Place::between, true},
+      {Lesion::foreign_body, Claw::outside, Place::heel, true},
       {Lesion::other, Claw::outside, Place::heel, true},
       {Lesion::other, Claw::none, Place::between, true},
       {Lesion::other, Claw::outside, Place::between, false},
@@ -76,4 +86,14 @@ TEST_CASE("a zone that is not the place is refused") {
   CHECK_FALSE(why_impossible(finding).has_value());
   finding.zone = 4;
   CHECK(why_impossible(finding).has_value());
+}
+
+TEST_CASE("digital dermatitis is in a lesion of the horn or in a growth, and in nothing else") {
+  for (const LesionFacts& facts : all_lesions()) {
+    CAPTURE(facts.name);
+    Finding finding = finding_of(facts.lesion, Claw::none, Place::not_called);
+    finding.dd_infected = true;
+    const bool may_be = facts.group == LesionGroup::horn || facts.lesion == Lesion::ih;
+    CHECK(why_impossible(finding).has_value() != may_be);
+  }
 }

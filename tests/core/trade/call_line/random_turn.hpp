@@ -98,7 +98,7 @@ inline TimeSaid any_time(RandomStream& draw) {
 // Details that cannot be are refused by the item and so left out.
 inline TurnClause any_finding(RandomStream& draw) {
   FindingSaid finding = new_finding(any_value<Lesion>(draw));
-  const bool needs_words = finding.finding.lesion == Lesion::other;
+  const bool needs_words = is_named_by_words(finding.finding.lesion);
   if (needs_words || draw.chance(0.1)) finding.finding.words = some_words(draw);
   TurnClause item = finding;
   const auto maybe_add = [&draw, &item](double chance, TermKind kind, std::uint32_t values) {
@@ -118,6 +118,7 @@ inline TurnClause any_finding(RandomStream& draw) {
   maybe_add(0.3, TermKind::zone, 13);
   maybe_add(0.5, TermKind::degree, 4);
   maybe_add(0.4, TermKind::stage, 10);
+  maybe_add(0.2, TermKind::dd_in_it, 1);
   return item;
 }
 
@@ -127,9 +128,14 @@ inline TurnClause any_act(RandomStream& draw) {
   constexpr Claw claws[] = {Claw::not_called, Claw::outside, Claw::inside, Claw::both};
   if (facts.takes_claw) act.action.claw = one_of(draw, claws);
   if (facts.time != ActTime::none && draw.chance(0.5)) act.action.when = any_time(draw);
-  if (facts.said_as == TermKind::product_act && draw.chance(0.5)) {
+  if (takes_product(act.action.kind) && draw.chance(0.5)) {
     act.action.product = some_words(draw);
   }
+  const auto material = any_value<Material>(draw);
+  if (material != Material::not_called && takes_material(act.action.kind, material)) {
+    act.action.material = material;
+  }
+  if (takes_by_whom(act.action.kind)) act.action.by_whom = any_value<ByWhom>(draw);
   return act;
 }
 
@@ -139,6 +145,16 @@ inline TurnClause any_measure(RandomStream& draw) {
   constexpr Claw claws[] = {Claw::not_called, Claw::outside, Claw::inside};
   said.measure.claw = one_of(draw, claws);
   return said;
+}
+
+inline TurnClause any_mobility(RandomStream& draw) {
+  MobilityTold told;
+  told.mobility.scale = any_value<MobilityScale>(draw);
+  const MobilityScaleFacts& facts = facts_of(*told.mobility.scale);
+  const auto scores = static_cast<std::uint32_t>(facts.highest - facts.lowest + 1);
+  told.mobility.score = facts.lowest + static_cast<std::int32_t>(draw.below(scores));
+  told.is_correction = draw.chance(0.3);
+  return told;
 }
 
 inline FootSet some_feet(RandomStream& draw) {
@@ -192,6 +208,7 @@ inline TurnClause any_clause(RandomStream& draw) {
   if (draw.chance(0.3)) return any_taking_back(draw);
   if (draw.chance(0.3)) return RestFineSaid{};
   if (draw.chance(0.3)) return WalksSoundSaid{};
+  if (draw.chance(0.3)) return any_mobility(draw);
   if (draw.chance(0.5)) return FootCorrected{any_value<Foot>(draw)};
   if (draw.chance(0.5)) return ClawCorrected{draw.chance(0.5) ? Claw::outside : Claw::inside};
   return EndSaid{draw.chance(0.5) ? TurnEnd::not_done : TurnEnd::unfinished, some_words(draw)};

@@ -1,0 +1,146 @@
+#include "core/trade/call_line/spoken_numbers.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <optional>
+#include <string>
+#include <utility>
+
+namespace evenclaw {
+
+namespace {
+
+constexpr int hundred = 100;
+
+struct SpokenNumber {
+  std::string digits;
+  std::size_t words = 0;
+};
+
+bool makes_a_number_of(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::day_unit, TermKind::week_unit, TermKind::mm, TermKind::cm,
+                                TermKind::out_of};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+class NumberReader {
+ public:
+  NumberReader(std::span<const Token> tokens, const Language& language)
+      : tokens_(tokens), language_(language) {}
+
+  // The groups that stand together, their digits side by side: "twelve thirty four" is 1234.
+  SpokenNumber number_from(std::size_t at) {
+    at_ = at;
+    SpokenNumber number;
+    while (const std::optional<int> group = take_group()) number.digits += std::to_string(*group);
+    number.words = at_ - at;
+    return number;
+  }
+
+ private:
+  [[nodiscard]] std::optional<int> value_at(std::size_t at) const {
+    if (at >= tokens_.size()) return std::nullopt;
+    const Phrase* phrase = language_.longest_match(tokens_, at).phrase;
+    if (phrase == nullptr || phrase->kind != TermKind::number_word) return std::nullopt;
+    return phrase->value;
+  }
+
+  [[nodiscard]] bool joins(std::size_t at) const {
+    if (at >= tokens_.size()) return false;
+    const Phrase* phrase = language_.longest_match(tokens_, at).phrase;
+    return phrase != nullptr && phrase->kind == TermKind::conjunction;
+  }
+
+  // Below a hundred: "twelve", "twenty one".
+  std::optional<int> take_small() {
+    const std::optional<int> first = value_at(at_);
+    if (!first || *first >= hundred) return std::nullopt;
+    ++at_;
+    const std::optional<int> unit = value_at(at_);
+    const bool is_tens = *first >= 20 && *first % 10 == 0;
+    if (!is_tens || !unit || *unit < 1 || *unit > 9) return first;
+    ++at_;
+    return *first + *unit;
+  }
+
+  std::optional<int> take_group() {
+    const std::optional<int> small = take_small();
+    if (!small || value_at(at_) != hundred) return small;
+    ++at_;
+    const std::size_t behind = at_;
+    if (joins(at_)) ++at_;
+    const std::optional<int> rest = take_small();
+    if (!rest) at_ = behind;
+    return *small * hundred + rest.value_or(0);
+  }
+
+  std::span<const Token> tokens_;
+  const Language& language_;
+  std::size_t at_ = 0;
+};
+
+Token number_token(std::span<const Token> words, std::string digits) {
+  Token token;
+  token.kind = TokenKind::number;
+  token.offset = words.front().offset;
+  token.length = words.back().offset + words.back().length - token.offset;
+  token.folded = std::move(digits);
+  return token;
+}
+
+class NumberJoiner {
+ public:
+  NumberJoiner(std::vector<Token> tokens, const Language& language)
+      : tokens_(std::move(tokens)), language_(language) {}
+
+  std::vector<Token> joined() && {
+    while (at_ < tokens_.size()) {
+      if (!take_number()) take_phrase();
+    }
+    return std::move(joined_);
+  }
+
+ private:
+  [[nodiscard]] const Phrase* phrase_at(std::size_t at) const {
+    return at < tokens_.size() ? language_.longest_match(tokens_, at).phrase : nullptr;
+  }
+
+  bool take_number() {
+    const Phrase* first = phrase_at(at_);
+    if (first == nullptr || first->kind != TermKind::number_word) return false;
+    SpokenNumber number = NumberReader(tokens_, language_).number_from(at_);
+    const Phrase* next = phrase_at(at_ + number.words);
+    const bool has_unit = next != nullptr && makes_a_number_of(next->kind);
+    const bool is_number = number.words > 1 || (number.words == 1 && (has_unit || is_behind_of_));
+    if (!is_number) return false;
+    joined_.push_back(
+        number_token(std::span(tokens_).subspan(at_, number.words), std::move(number.digits)));
+    at_ += number.words;
+    is_behind_of_ = false;
+    return true;
+  }
+
+  // Words of a longer phrase are not looked at one by one.
+  void take_phrase() {
+    const Language::Match match = language_.longest_match(tokens_, at_);
+    is_behind_of_ = match.phrase != nullptr && match.phrase->kind == TermKind::out_of;
+    for (std::size_t i = std::max<std::size_t>(match.word_count, 1); i > 0; --i) {
+      joined_.push_back(tokens_[at_++]);
+    }
+  }
+
+  std::vector<Token> tokens_;
+  const Language& language_;
+  std::vector<Token> joined_;
+  std::size_t at_ = 0;
+  bool is_behind_of_ = false;
+};
+
+}  // namespace
+
+std::vector<Token> with_spoken_numbers(std::vector<Token> tokens, const Language& language) {
+  return NumberJoiner(std::move(tokens), language).joined();
+}
+
+}  // namespace evenclaw

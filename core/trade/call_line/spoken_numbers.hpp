@@ -1,0 +1,17 @@
+// Numbers that are said in words: "four twelve", "four weeks".
+#pragma once
+
+#include <vector>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/lexer.hpp"
+
+namespace evenclaw {
+
+/// The tokens, with words that say a number made one number token whose `folded` holds the digits:
+/// "four twelve" and "four hundred and twelve" are 412, "four one two" as well. A single word is a
+/// number only before a unit or on either side of "of" ("four weeks", "two of three"); words of a
+/// longer phrase ("all four") stay what they are.
+std::vector<Token> with_spoken_numbers(std::vector<Token> tokens, const Language& language);
+
+}  // namespace evenclaw
