@@ -104,7 +104,9 @@ TEST_CASE("names that tie it to different parts of the claw are different cases"
                                              {Lesion::tu, Lesion::bu},
                                              {Lesion::hfa, Lesion::hfh},
                                              {Lesion::hfh, Lesion::hfv}};
-  for (const auto& [first, second] : pairs) {
+  for (const auto& pair : pairs) {
+    const Lesion first = pair.first;
+    const Lesion second = pair.second;
     CAPTURE(word_of(first));
     const Rows rows = called({{lesion(first, Claw::outside, Place::not_called)},
                               {lesion(second, Claw::outside, Place::not_called)}});

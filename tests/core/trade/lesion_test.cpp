@@ -43,7 +43,9 @@ TEST_CASE("a subtype is called by the general name when nobody subtyped it") {
       {Lesion::bu, Lesion::u},   {Lesion::tu, Lesion::u},   {Lesion::wlf, Lesion::wl},
       {Lesion::wla, Lesion::wl}, {Lesion::hfa, Lesion::hf}, {Lesion::hfh, Lesion::hf},
       {Lesion::hfv, Lesion::hf}, {Lesion::dd, Lesion::dd},  {Lesion::sh, Lesion::sh}};
-  for (const auto& [lesion, general] : kinds) {
+  for (const auto& kind : kinds) {
+    const Lesion lesion = kind.first;
+    const Lesion general = kind.second;
     CAPTURE(word_of(lesion));
     CHECK(is_kind_of(lesion, general));
     CHECK(facts_of(lesion).parent == general);
