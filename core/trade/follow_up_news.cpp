@@ -32,6 +32,17 @@ std::string one_of(const FootSet& feet) {
   return words;
 }
 
+/// What can be meant: where no foot is named, what was there when she came, and nothing that was
+/// put on or asked for at this very visit.
+Rows meant_by(const NewsSaid& news, const CowPast& known) {
+  Rows past = known.rows;
+  if (known.same_visit.empty() || !news.feet.empty()) return past;
+  const VisitId now = known.same_visit.front().visit;
+  std::erase_if(past.tasks, [&](const TaskRow& task) { return task.visit == now; });
+  std::erase_if(past.on_feet, [&](const OnFootRow& row) { return row.visit == now; });
+  return past;
+}
+
 FootSet feet_with(Fixture fixture, const Rows& past) {
   FootSet feet;
   for (const TaskRow& task : open_tasks(past)) {
@@ -81,10 +92,16 @@ bool is_off_since_today(const NewsSaid& news, Fixture fixture, const Rows& past,
 NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
                        const CowPast& known, Day today) {
   NewsEffect effect;
-  const Rows& past = known.rows;
+  const Rows past = meant_by(news, known);
+  const FootSet on_now = feet_with(fixture, known.rows);
   const bool is_told = both_in(news.feet, feet_with(fixture, past)).empty() &&
                        is_off_since_today(news, fixture, past, today);
   if (is_told) return effect;
+  if (feet_with(fixture, past).empty() && !on_now.empty()) {
+    effect.unclear = "Her " + std::string(fixture_name(fixture)) + " on " + spoken(on_now) +
+                     " was put on at this visit. Is that one off? Then say the foot.";
+    return effect;
+  }
   effect.unclear = question_about(news, fixture, past);
   if (effect.unclear) return effect;
   for (const TaskRow& task : open_tasks(past)) {
@@ -189,13 +206,13 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::block_still_on:
       return fixture_still_on(news, Fixture::block, past.rows);
     case News::looked_at:
-      return looked_at(news, past.rows);
+      return looked_at(news, meant_by(news, past));
     case News::vet_came:
       return vet_came(news, past.rows);
     case News::still_lame:
       return still_lame(news, past.rows, today, entry);
     case News::walks_sound:
-      return walks_sound(past.rows);
+      return walks_sound(meant_by(news, past));
     case News::gone:
       return gone(past.rows);
   }

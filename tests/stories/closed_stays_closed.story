@@ -15,7 +15,7 @@ told: today's feet: LF RF LH RH
 saved 412
 
 ## said
-412 wrap came off
+412 wrap came off LH
 
 ## answered
 told 412: closed: wrap off left hind

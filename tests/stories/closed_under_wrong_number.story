@@ -16,7 +16,7 @@ done
 
 ## said
 visit 2026-10-27
-412 wrap off
+412 wrap off LH
 
 ## the tablets meet
 

@@ -16,6 +16,7 @@ namespace evenclaw {
 namespace {
 
 constexpr std::size_t longest_name = 8;  // tokens that name a cow
+constexpr std::size_t longest_line_bytes = 4096;
 
 bool starts_a_cow(const std::vector<Token>& tokens, const Language& language) {
   if (tokens.empty()) return false;
@@ -137,7 +138,6 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
 }  // namespace
 
 bool may_be_of_another_cow(std::string_view text, const Language& language) {
-  constexpr std::size_t longest_line_bytes = 4096;
   if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
   const std::vector<Token> tokens = tokens_of(text);
   const auto said = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) {
@@ -155,7 +155,7 @@ bool may_be_of_another_cow(std::string_view text, const Language& language) {
 
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {
-  if (!is_utf8(text) || text.size() > 4096) return {};
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
   const std::vector<Token> tokens = tokens_of(text);
   RefusedCow refused;
   if (says_no_and_corrects_nothing(tokens, language)) {
@@ -181,6 +181,27 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   const bool is_sure = refused.likely == CowLikely::surely;
   if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;
+}
+
+std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineContext& context,
+                                             const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return std::nullopt;
+  const std::vector<Token> tokens = tokens_of(text);
+  if (tokens.empty() || tokens.front().kind != TokenKind::number) return std::nullopt;
+  std::size_t at = 1;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    if (match.phrase == nullptr) {
+      if (tokens[at].kind != TokenKind::comma && tokens[at].kind != TokenKind::colon) break;
+      ++at;
+      continue;
+    }
+    const TermKind kind = match.phrase->kind;
+    if (kind == TermKind::correction) return named_at_start(text, tokens, context, language);
+    if (kind != TermKind::foot && kind != TermKind::feet) break;
+    at += match.word_count;
+  }
+  return std::nullopt;
 }
 
 }  // namespace evenclaw

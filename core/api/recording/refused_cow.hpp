@@ -1,6 +1,7 @@
 // Whether a line that was refused named a cow: what is said after it would be hers.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "core/trade/call_line/line.hpp"
@@ -24,6 +25,11 @@ struct RefusedCow {
 /// with news alone.
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language);
+
+/// The cow of "412 no, slihgt" or "412 LH no, not bad": a number, perhaps a foot, and "no", by
+/// which a cow that was let out is mended.
+std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineContext& context,
+                                             const Language& language);
 
 /// A refused line that does not start with what is said of a cow in the crush, or with a slip of
 /// it: "next one 413", "301, 302 lame LH", "brown heifer", a line that is no text. What is said of

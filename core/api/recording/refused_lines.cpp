@@ -71,6 +71,12 @@ void RecordingState::refuse(std::string_view text, const Faults& faults) {
 /// foot while nobody is in the crush is kept with a cow without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
+  const std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
+  if (mended && !goes_on(*mended) && !before_.turns_called(*mended).empty()) {
+    // Who was let out is mended from outside: whoever stands in the crush stays.
+    return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
+                          "It was not understood, so nothing of hers was mended. What holds?");
+  }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely != CowLikely::none) {
     const Outcome named = name_in_refused(refused.cow);

@@ -307,9 +307,17 @@ class Addition {
 
   void operator()(const MobilityTold& said) const { turn_.mobility = said.mobility; }
 
+  // After "rest fine" nobody speaks of the foot named last any more.
   void operator()(const NoteSaid& said) const {
-    if (draft_.feet_named.empty()) append(turn_.note, said.words);
-    on_each_foot([&said](FootCall& call) { append(call.note, said.words); });
+    const std::vector<TurnClause>& since = draft_.since_naming;
+    const bool rest_is_fine = std::any_of(since.begin(), since.end(), [](const TurnClause& clause) {
+      return std::holds_alternative<RestFineSaid>(clause);
+    });
+    if (draft_.feet_named.empty() || rest_is_fine) {
+      append(turn_.note, said.words);
+    } else {
+      on_each_foot([&said](FootCall& call) { append(call.note, said.words); });
+    }
   }
 
   void operator()(const EndSaid& said) const {

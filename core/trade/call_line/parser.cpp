@@ -294,8 +294,10 @@ class Parser {
     shown.first_token = near.first_token;
     shown.token_count = near.token_count;
     const std::string expected = told(is_together ? kinds_before : kinds);
-    const std::string remedy =
-        near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
+    // Words that are known, but not here, are no slip of themselves.
+    const bool is_a_slip =
+        !near.words.empty() && fold_case(near.words) != fold_case(said_by(shown));
+    const std::string remedy = is_a_slip ? "did you mean \"" + std::string(near.words) + "\"?" : "";
     add_fault(not_understood(quoted(shown) + " is not understood; expected " + expected, remedy),
               shown);
   }

@@ -96,6 +96,35 @@ TEST_CASE("a wrap off on the foot without one is asked about") {
   CHECK(effect.unclear == "Her wrap is on left hind, not on right hind. Which is right?");
 }
 
+TEST_CASE("news of last time never means the wrap that was put on at this visit") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}}, 0).in_same_visit();
+  for (const News news : {News::wrap_off, News::wrap_came_off}) {
+    const NewsEffect effect = after(news, past);
+    CHECK(effect.closes.empty());
+    CHECK(effect.unclear ==
+          "Her wrap on left hind was put on at this visit. Is that one off? Then say the foot.");
+    CHECK(after(news, past, {Foot::lh}).closes.size() == 1);
+  }
+}
+
+TEST_CASE("with an old wrap and one of this visit on her, the old one came off") {
+  Past past = with_acts({{Foot::rh, act(ActionKind::wrap_on)}});
+  const VisitId before{entry(7).value};
+  for (TaskRow& task : past.known.rows.tasks) task.visit = before;
+  for (OnFootRow& row : past.known.rows.on_feet) row.visit = before;
+  Turn turn = cow({foot(Foot::lh, {})});
+  turn.feet.front().actions.push_back(act(ActionKind::wrap_on));
+  past.then(turn, today).in_same_visit();
+  const NewsSaid wraps{"412", News::wrap_off, {}, true};
+  const NewsEffect effect = effect_of(wraps, past.known, today, entry(99));
+  CHECK(how_closed(effect, past) == Names{"wrap off right hind: wrap taken off"});
+}
+
+TEST_CASE("a look asked for at this visit is not the one that was done") {
+  const Past past = with_acts({{Foot::lh, act(ActionKind::see_again)}}, 0).in_same_visit();
+  CHECK(after(News::looked_at, past).closes.empty());
+}
+
 TEST_CASE("a wrap off on a cow without one may be another cow") {
   const NewsEffect effect = after(News::wrap_off, Past());
   CHECK(effect.unclear == "No wrap is known on her. Was it another cow?");

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <optional>
 #include <string>
 
 #include "core/api/cow_names.hpp"
@@ -105,5 +106,21 @@ TEST_CASE("a refused line that starts with a word of a foot or a slip of one is 
                            "left hnd fine",    "lft hind fine", "tody hinds"}) {
     INFO(std::string(text));
     CHECK_FALSE(may_be_of_another_cow(text, english()));
+  }
+}
+
+TEST_CASE("a correction that was not understood names the cow it was to mend") {
+  const auto mended_in = [](const char* text) {
+    return cow_mended_in_refused(text, LineContext{}, english());
+  };
+  for (const char* text : {"412 no, slihgt", "412 LH no, not bad", "412, both hinds, no rigt"}) {
+    CAPTURE(text);
+    const std::optional<CowSaid> cow = mended_in(text);
+    REQUIRE(cow);
+    CHECK(cow->number == "412");
+  }
+  for (const char* text : {"412 lame LHH", "412 LH SU no", "LH no, slihgt", "412", ""}) {
+    CAPTURE(text);
+    CHECK_FALSE(mended_in(text));
   }
 }

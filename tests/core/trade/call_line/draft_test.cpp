@@ -343,3 +343,12 @@ TEST_CASE("a tapped finding that cannot be is refused like a spoken one") {
   said.finding.place = Place::between;
   CHECK_FALSE(add_clause(draft, said).ok());
 }
+
+TEST_CASE("behind rest fine a note is of her, before it of the foot named last") {
+  CHECK(printed({"412 LH SU, rest fine", "note kicks"}) ==
+        "412 rest fine; note: kicks // LH sole ulcer");
+  CHECK(printed({"412 LH SU", "note deep", "rest fine"}) ==
+        "412 rest fine // LH sole ulcer; note: deep");
+  CHECK(printed({"412 LH SU, rest fine", "RH DD", "note wet"}) ==
+        "412 rest fine // LH sole ulcer // RH DD; note: wet");
+}
