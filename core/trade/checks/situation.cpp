@@ -1,6 +1,7 @@
 #include "core/trade/checks/situation.hpp"
 
 #include <algorithm>
+#include <cstddef>
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/lesion.hpp"
@@ -8,6 +9,9 @@
 namespace evenclaw {
 
 namespace {
+
+// A warning has at most 90 characters.
+constexpr std::size_t longest_name_in_a_warning = 25;
 
 /// As "rest fine" leaves a foot that nobody spoke of.
 bool is_only_fine(const FootCall& call) {
@@ -58,7 +62,9 @@ const Finding* painful_finding(const FootCall& call, Claw claw) {
 
 std::string spoken_name(const Finding& finding) {
   if (is_named_by_words(finding.lesion) && !finding.words.empty()) return finding.words;
-  return std::string(facts_of(finding.lesion).name);
+  const LesionFacts& facts = facts_of(finding.lesion);
+  const bool fits = facts.name.size() <= longest_name_in_a_warning;
+  return std::string(fits ? facts.name : facts_of(facts.parent).name);
 }
 
 std::vector<std::string> foot_correction(const Situation& situation, Foot said, Foot meant) {

@@ -50,7 +50,7 @@ bool hurts(const Finding& finding);
 /// The finding of the foot that hurts on this claw (outside or inside), or null.
 const Finding* painful_finding(const FootCall& call, Claw claw);
 
-/// "sole ulcer"; an `other` lesion by its words.
+/// "sole ulcer"; an `other` lesion by its words, one with a long name by the general one.
 std::string spoken_name(const Finding& finding);
 
 /// Answers that put right by word of mouth what was said last; empty when something else was said

@@ -44,3 +44,15 @@ TEST_CASE("the foot said last can be put right by a word, an earlier one cannot"
   CHECK(foot_correction(situation, Foot::rh, Foot::lh) == Names{"no, LH"});
   CHECK(foot_correction(situation, Foot::lh, Foot::rh).empty());
 }
+
+TEST_CASE("every lesion has a name that fits into a warning") {
+  for (const LesionFacts& facts : all_lesions()) {
+    Finding finding;
+    finding.lesion = facts.lesion;
+    CAPTURE(facts.name);
+    CHECK(spoken_name(finding).size() <= 25);
+  }
+  Finding finding;
+  finding.lesion = Lesion::shc;
+  CHECK(spoken_name(finding) == "sole haemorrhage");
+}
