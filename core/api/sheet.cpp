@@ -111,6 +111,7 @@ Result<std::vector<NamedPerson>> people_of(const Ports& ports, const std::vector
   }
   ids.erase(PersonId{});
   std::vector<NamedPerson> people;
+  people.reserve(ids.size());
   for (const PersonId id : ids) people.push_back({id, name_of(*everybody, id)});
   return people;
 }

@@ -37,6 +37,7 @@ const KindFacts* find_kind(std::string_view kind) {
 
 std::vector<std::string_view> all_kinds() {
   std::vector<std::string_view> kinds;
+  kinds.reserve(kind_table.size());
   for (const KindFacts& facts : kind_table) kinds.push_back(facts.kind);
   return kinds;
 }

@@ -191,18 +191,24 @@ class DoubtsOfTurn {
   std::vector<DoubtRow> rows_;
 };
 
+/// Under each foot that was lifted the turns that called it.
+std::map<Foot, std::vector<EntryId>> turns_by_foot(
+    const std::vector<const Told<TurnRecorded>*>& visit) {
+  std::map<Foot, std::vector<EntryId>> by_foot;
+  for (const Told<TurnRecorded>* turn : visit) {
+    for (const FootCall& call : turn->body.turn.feet) {
+      if (was_lifted(call)) by_foot[call.foot].push_back(turn->entry->envelope.id);
+    }
+  }
+  return by_foot;
+}
+
 }  // namespace
 
 std::vector<CalledTwice> called_twice(const CowStory& story) {
   std::vector<CalledTwice> all;
   for (const auto& visit : by_visit(story)) {
-    std::map<Foot, std::vector<EntryId>> by_foot;
-    for (const Told<TurnRecorded>* turn : visit) {
-      for (const FootCall& call : turn->body.turn.feet) {
-        if (was_lifted(call)) by_foot[call.foot].push_back(turn->entry->envelope.id);
-      }
-    }
-    for (const auto& [foot, turns] : by_foot) {
+    for (const auto& [foot, turns] : turns_by_foot(visit)) {
       if (turns.size() > 1) all.push_back({visit.front()->body.visit, foot, turns});
     }
   }

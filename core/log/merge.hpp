@@ -6,6 +6,7 @@
 #include <optional>
 #include <set>
 #include <span>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -53,7 +54,12 @@ class EntrySet {
     Uuid scope;
     EntryId id;
     Digest digest;
-    friend auto operator<=>(const Key&, const Key&) = default;
+
+    friend bool operator<(const Key& a, const Key& b) {
+      return std::tie(a.scope, a.id, a.digest) < std::tie(b.scope, b.id, b.digest);
+    }
+
+    friend bool operator==(const Key&, const Key&) = default;
   };
 
   void drop_bodies(const Uuid& scope, EntryId target);

@@ -65,6 +65,14 @@ class Refusals {
     }
   }
 
+  void sum(const TableShape& shape, const std::string& name) {
+    column(shape, name);
+    const auto at = position_of(shape, name);
+    if (at && shape.columns[*at].kind != CellKind::integer) {
+      add("only whole numbers can be summed", name);
+    }
+  }
+
   Outcome outcome() && {
     if (!faults_.empty()) return std::move(faults_);
     return Done{};
@@ -152,13 +160,7 @@ Outcome check_count(const CountQuery& query) {
       if (column == shape->columns.front().name) refusals.add("herd is always a group", column);
     }
     for (const Filter& filter : query.where) refusals.filter(*shape, filter);
-    for (const std::string& column : query.sums) {
-      const auto at = position_of(*shape, column);
-      if (!at) refusals.column(*shape, column);
-      if (at && shape->columns[*at].kind != CellKind::integer) {
-        refusals.add("only whole numbers can be summed", column);
-      }
-    }
+    for (const std::string& column : query.sums) refusals.sum(*shape, column);
   }
   return std::move(refusals).outcome();
 }

@@ -1,7 +1,6 @@
 #include "core/log/visit_facts.hpp"
 
 #include <algorithm>
-#include <utility>
 
 #include "core/log/body.hpp"
 
@@ -15,11 +14,11 @@ bool is_about_a_visit(std::string_view kind) {
   return kind == VisitOpened::kind || kind == VisitClosed::kind || kind == VisitCorrected::kind;
 }
 
-void apply(const Entry& entry, VisitOpened opened, FactsByVisit& all) {
+void apply(const Entry& entry, const VisitOpened& opened, FactsByVisit& all) {
   VisitFacts& facts = all[opened.visit];
   if (facts.opening == nullptr) {
     facts.opening = &entry;
-    facts.opened = std::move(opened);
+    facts.opened = opened;
   } else if (facts.opening->envelope.device != entry.envelope.device) {
     facts.opened_twice = true;
   }
@@ -37,10 +36,10 @@ void apply(const Entry&, const VisitCorrected& corrected, FactsByVisit& all) {
 
 template <class Body>
 void apply_if(const Entry& entry, const std::set<VisitId>& wanted, FactsByVisit& all) {
-  std::optional<Body> body = body_as<Body>(entry);
+  const std::optional<Body> body = body_as<Body>(entry);
   if (!body || wanted.count(body->visit) == 0) return;
   if (!names_subject(entry, body->visit.value)) return;
-  apply(entry, *std::move(body), all);
+  apply(entry, *body, all);
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "core/paper/markup.hpp"
 
+#include <cmath>
+
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -65,7 +67,7 @@ std::string decimal(double value) {
   const bool negative = value < 0;
   const double magnitude = negative ? -value : value;
   const double size = magnitude < largest_length ? magnitude : largest_length;
-  const auto hundredths = static_cast<long long>(size * 100 + 0.5);
+  const auto hundredths = std::llround(size * 100);
   std::string digits = std::to_string(hundredths / 100);
   const long long rest = hundredths % 100;
   if (rest != 0) {

@@ -32,6 +32,7 @@ std::vector<Share> shares(const VisitSheetInput& input, WhoOfTurn who, PersonId 
     if (turn.visit == input.visit.visit) cows[turn.*who].insert(turn.cow);
   }
   std::vector<Share> all;
+  all.reserve(cows.size());
   for (const auto& [person, seen] : cows) {
     all.push_back({person, name_in(input, person, wording), seen.size()});
   }
@@ -53,6 +54,7 @@ std::string told(const std::vector<Share>& shares, const std::string& at_opening
     return shares.front().person.is_nil() ? at_opening : shares.front().name;
   }
   std::vector<std::string> names;
+  names.reserve(shares.size());
   for (const Share& share : shares) {
     names.push_back(wording.say(Saying::person_with_cows,
                                 {{"name", share.name}, {"n", std::to_string(share.cows)}}));

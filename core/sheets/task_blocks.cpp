@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <set>
 #include <utility>
 
@@ -77,6 +78,19 @@ TaskItem item_of(const CowOnDay& cow, const CowNames& names, Day today, const Wo
   return item;
 }
 
+/// What one owner has to do on a day; nothing when that is nothing.
+std::optional<TaskList> list_of(Owner owner, const std::vector<CowOnDay>& cows,
+                                const CowNames& names, Day today, const Wording& wording) {
+  TaskList list{one_owner(cows) ? "" : capitalised(owner_words(owner, wording)),
+                wording.say(Saying::done_on),
+                {}};
+  for (const CowOnDay& cow : cows) {
+    if (cow.listed_under == owner) list.items.push_back(item_of(cow, names, today, wording));
+  }
+  if (list.items.empty()) return std::nullopt;
+  return list;
+}
+
 /// Says beside the date whose tasks these are when they are all of one owner.
 Heading day_heading(const std::vector<CowOnDay>& cows, int level, Day today,
                     const Wording& wording) {
@@ -114,13 +128,8 @@ std::vector<Block> task_blocks(const Tasks& tasks, const CowNames& names, int le
     at = end;
     blocks.emplace_back(day_heading(cows, level, today, wording));
     for (const Owner owner : {Owner::farmer, Owner::trimmer, Owner::vet}) {
-      TaskList list{one_owner(cows) ? "" : capitalised(owner_words(owner, wording)),
-                    wording.say(Saying::done_on),
-                    {}};
-      for (const CowOnDay& cow : cows) {
-        if (cow.listed_under == owner) list.items.push_back(item_of(cow, names, today, wording));
-      }
-      if (!list.items.empty()) blocks.emplace_back(std::move(list));
+      auto list = list_of(owner, cows, names, today, wording);
+      if (list) blocks.emplace_back(*std::move(list));
     }
   }
   return blocks;
