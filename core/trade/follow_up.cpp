@@ -210,6 +210,21 @@ void close_looks(std::vector<TaskClosed>& closed, const FootCall& call, const Ro
   }
 }
 
+using SameClaw = bool (*)(Claw, Claw);
+
+bool same_claw_called(Claw a, Claw b) {
+  return a == b;
+}
+
+/// The first that says the same of the same foot and claw.
+std::vector<TaskMade>::iterator same_task(std::vector<TaskMade>& tasks, const TaskMade& wanted,
+                                          SameClaw same_claw) {
+  return std::find_if(tasks.begin(), tasks.end(), [&](const TaskMade& task) {
+    return task.rule == wanted.rule && task.kind == wanted.kind && task.foot == wanted.foot &&
+           same_claw(task.claw, wanted.claw);
+  });
+}
+
 }  // namespace
 
 std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
@@ -231,21 +246,16 @@ std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visi
 std::vector<TaskMade> with_ids_kept(std::vector<TaskMade> tasks, std::span<const TaskMade> before) {
   std::vector<TaskMade> left(before.begin(), before.end());
   std::vector<bool> kept(tasks.size(), false);
-  const auto keep = [&](auto&& same_claw) {
+  for (const SameClaw same_claw : {&same_claw_called, &same_claw_or_unsaid}) {
     for (std::size_t i = 0; i < tasks.size(); ++i) {
       if (kept[i]) continue;
-      const auto at = std::find_if(left.begin(), left.end(), [&](const TaskMade& other) {
-        return other.rule == tasks[i].rule && other.kind == tasks[i].kind &&
-               other.foot == tasks[i].foot && same_claw(other.claw, tasks[i].claw);
-      });
+      const auto at = same_task(left, tasks[i], same_claw);
       if (at == left.end()) continue;
       tasks[i].task = at->task;
       kept[i] = true;
       left.erase(at);
     }
-  };
-  keep([](Claw a, Claw b) { return a == b; });
-  keep(same_claw_or_unsaid);
+  }
   return tasks;
 }
 

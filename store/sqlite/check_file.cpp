@@ -119,19 +119,23 @@ void check_scope(Connection& connection, const Uuid& scope, FileReport& report) 
   }
 }
 
+FileReport checked(Connection& connection) {
+  FileReport report;
+  carried_on(report, [&] { check_pages(connection, report); });
+  std::vector<Uuid> scopes;
+  carried_on(report, [&] { scopes = scopes_of(connection); });
+  for (const Uuid& scope : scopes) {
+    carried_on(report, [&] { check_scope(connection, scope, report); });
+  }
+  return report;
+}
+
 }  // namespace
 
 Result<FileReport> check_file(const std::string& file) {
   return caught([&] {
     Connection connection = opened_as_it_is(file);
-    FileReport report;
-    carried_on(report, [&] { check_pages(connection, report); });
-    std::vector<Uuid> scopes;
-    carried_on(report, [&] { scopes = scopes_of(connection); });
-    for (const Uuid& scope : scopes) {
-      carried_on(report, [&] { check_scope(connection, scope, report); });
-    }
-    return report;
+    return checked(connection);
   });
 }
 

@@ -210,6 +210,26 @@ void bind_selection(Statement& rows, const Uuid& scope, const EntrySelection& se
   if (selection.id) rows.id(selection.id->value);
 }
 
+/// False when the one who reads wants no more.
+bool give_out_readable(Connection& connection, const Uuid& scope, const EachEntry& each,
+                       const std::function<void(const Fault&)>& damaged) {
+  // The index holds all of this, so that the walk itself touches no entry.
+  auto keys = connection.prepared(
+      "SELECT e.id, e.digest, e.device, e.seq FROM entry AS e INDEXED BY entry_in_order"
+      " WHERE e.scope = ?" +
+      std::string(in_total_order));
+  keys->id(scope);
+  while (keys->step()) {
+    const auto entry = entry_of_key(connection, scope, *keys);
+    if (!entry) {
+      damaged(entry.faults().front());
+    } else if (!each(*entry)) {
+      return false;
+    }
+  }
+  return true;
+}
+
 }  // namespace
 
 std::string selection_sql(const EntrySelection& selection) {
@@ -265,20 +285,7 @@ void read_past_damage(Connection& connection, const EachEntry& each,
                       const std::function<void(const Fault&)>& damaged) {
   for (const Uuid& scope : scopes_of(connection)) {
     try {
-      // The index holds all of this, so that the walk itself touches no entry.
-      auto keys = connection.prepared(
-          "SELECT e.id, e.digest, e.device, e.seq FROM entry AS e INDEXED BY entry_in_order"
-          " WHERE e.scope = ?" +
-          std::string(in_total_order));
-      keys->id(scope);
-      while (keys->step()) {
-        const auto entry = entry_of_key(connection, scope, *keys);
-        if (!entry) {
-          damaged(entry.faults().front());
-        } else if (!each(*entry)) {
-          return;
-        }
-      }
+      if (!give_out_readable(connection, scope, each, damaged)) return;
     } catch (SqlFailure& failure) {
       failure.fault.message += " What follows in the herd " + to_text(scope) + " is not given out.";
       damaged(failure.fault);
