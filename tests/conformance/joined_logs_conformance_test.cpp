@@ -85,6 +85,11 @@ Entry corrected_on(DeviceId device, CowId cow, std::string number) {
   return entry_of(std::move(envelope), turn_of(cow, std::move(number)));
 }
 
+struct Arrival {
+  Entry first;
+  Entry second;
+};
+
 }  // namespace
 
 TEST_CASE("a turn that two tablets corrected to two cows apart is shown once, on one of them") {
@@ -92,10 +97,10 @@ TEST_CASE("a turn that two tablets corrected to two cows apart is shown once, on
   const Entry by_other = corrected_on(sample_device(2), second_guess, "421");
   const Entry counts = comes_before(by_one, by_other) ? by_other : by_one;
   const CowId right = counts == by_one ? first_guess : second_guess;
-  for (const auto& [before, after] : {std::pair(by_one, by_other), std::pair(by_other, by_one)}) {
+  for (const Arrival& came : {Arrival{by_one, by_other}, Arrival{by_other, by_one}}) {
     for_every_store([&](EmptyStore& opened) {
-      take(opened, {opening(), said_of_412(), before});
-      take(opened, {after});
+      take(opened, {opening(), said_of_412(), came.first});
+      take(opened, {came.second});
       const auto turns = taken(select_as<TurnRow>(*opened.store, herd));
       REQUIRE(turns.size() == 1);
       CHECK(turns.front().cow == right);
@@ -112,10 +117,10 @@ TEST_CASE("a turn that came in two versions is shown once and asked about when t
   const Entry one = said_of_412();
   const Entry other = entry_of(one.envelope, turn_of(first_guess, "413"));
   const bool one_is_shown = digest_of(one) < digest_of(other);
-  for (const auto& [before, after] : {std::pair(one, other), std::pair(other, one)}) {
+  for (const Arrival& came : {Arrival{one, other}, Arrival{other, one}}) {
     for_every_store([&](EmptyStore& opened) {
-      take(opened, {opening(), before});
-      take(opened, {after});
+      take(opened, {opening(), came.first});
+      take(opened, {came.second});
       const auto turns = taken(select_as<TurnRow>(*opened.store, herd));
       REQUIRE(turns.size() == 1);
       CHECK(turns.front().cow == (one_is_shown ? called : first_guess));

@@ -118,6 +118,7 @@ TEST_CASE("whatever is offered, a store keeps and answers as the union of logs d
       for (int batch = 0; batch < 12; ++batch) {
         const std::vector<Entry> entries = history.batch(15);
         std::vector<Kept> answers;
+        answers.reserve(entries.size());
         for (const Entry& entry : entries) answers.push_back(expected.add(entry));
         REQUIRE(written(*opened.store, entries) == answers);
       }

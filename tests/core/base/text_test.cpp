@@ -72,10 +72,8 @@ TEST_CASE("a name is one plain line, whatever its letters") {
     CAPTURE(name);
     CHECK(is_one_plain_line(name));
   }
-  for (const char* name : {"Home\tFarm", "Home\nFarm", "\x1B[31mHome", "Home\x7F",
-                           "Home\xC2\x9B"
-                           "31m",
-                           "Home\xFF"}) {
+  for (const char* name :
+       {"Home\tFarm", "Home\nFarm", "\x1B[31mHome", "Home\x7F", "Home\xC2\x9B[m", "Home\xFF"}) {
     CAPTURE(name);
     CHECK_FALSE(is_one_plain_line(name));
   }

@@ -29,6 +29,7 @@ std::vector<CaseStep> steps_by_day(const Rows& rows) {
     return a.day < b.day || (a.day == b.day && a.position < b.position);
   });
   std::vector<CaseStep> steps;
+  steps.reserve(findings.size());
   for (const FindingRow& row : findings) steps.push_back(row.step);
   return steps;
 }

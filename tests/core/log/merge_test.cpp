@@ -12,6 +12,7 @@ namespace {
 
 std::vector<EntryId> ids_of(const std::vector<Entry>& entries) {
   std::vector<EntryId> ids;
+  ids.reserve(entries.size());
   for (const Entry& entry : entries) ids.push_back(entry.envelope.id);
   return ids;
 }
