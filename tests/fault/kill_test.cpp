@@ -165,10 +165,11 @@ class Day {
     CHECK(log.exit == 0);
     log_ = log.out;
     int expected = first_cow;
-    for (const auto& [cow, entry] : saved_) {
+    for (const auto& saved : saved_) {
+      const int cow = saved.first;
       CAPTURE(cow);
       CHECK(cow == expected++);  // acknowledged in the order given
-      const int times = count_of(log_, "\"id\":\"" + entry + "\"");
+      const int times = count_of(log_, "\"id\":\"" + saved.second + "\"");
       CHECK(times == 1);
       tally_.lost += times == 0 ? 1 : 0;
       tally_.doubled += times > 1 || times_in_log(cow) > 1 ? 1 : 0;
