@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iostream>
 
+#include "core/base/quotation.hpp"
 #include "core/wire/json.hpp"
 #include "core/wire/value_json.hpp"
 
@@ -21,7 +22,7 @@ std::string refusal(const ReplyItem& item, std::optional<std::size_t> prompt_wid
     if (item.column > 0) text += ", column " + std::to_string(item.column);
   }
   const bool names_token = item.token.empty() || item.words.find(item.token) != std::string::npos;
-  if (!prompt_width && !names_token) text += " (\"" + item.token + "\")";
+  if (!prompt_width && !names_token) text += " (" + quoted(item.token) + ")";
   if (!item.cow.empty()) text += (item.line > 0 && !prompt_width ? ", " : " ") + item.cow;
   return with_remedy(text + ": " + item.words, item.remedy);
 }

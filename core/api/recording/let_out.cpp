@@ -4,6 +4,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/base/quotation.hpp"
 #include "core/trade/follow_up.hpp"
 
 namespace evenclaw {
@@ -17,7 +18,7 @@ bool nothing_was_said(const Turn& turn) {
 
 std::string not_understood(const std::vector<RefusedLine>& lines) {
   std::string all;
-  for (const RefusedLine& line : lines) all += (all.empty() ? "" : ", ") + ('"' + line.text + '"');
+  for (const RefusedLine& line : lines) all += (all.empty() ? "" : ", ") + quoted(line.text);
   if (lines.empty()) return {};
   return all + (lines.size() == 1 ? " was" : " were") + " not understood";
 }

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "core/base/quotation.hpp"
 #include "core/trade/call_line/possible.hpp"
 
 namespace evenclaw {
@@ -15,7 +16,7 @@ bool is_finding(const TurnClause& item) {
 }
 
 std::string shown(std::string_view said) {
-  return '"' + std::string(said) + '"';
+  return quoted(said);
 }
 
 TurnClause taken_back(const TurnClause& item) {

@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/misplaced.hpp"
@@ -356,7 +357,7 @@ class Parser {
   }
 
   [[nodiscard]] std::string quoted(const Term& term) const {
-    return '"' + std::string(said_by(term)) + '"';
+    return evenclaw::quoted(said_by(term));
   }
 
   [[nodiscard]] std::string_view said_by(const Term& term) const {
