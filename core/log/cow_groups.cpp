@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "core/log/body.hpp"
@@ -50,13 +51,17 @@ class UnionFind {
 }  // namespace
 
 CowGroups::CowGroups(std::span<const Entry> entries) {
-  std::vector<Entry> of_unions;
+  // Of an entry in two versions the one that counts may be of another kind than the other.
+  std::set<ScopedId> that_matter;
   for (const Entry& entry : entries) {
     const std::string& kind = entry.envelope.kind;
     const bool matters =
         kind == SameCow::kind || kind == SameCowTakenBack::kind || kind == Redact::kind;
-    if (matters) of_unions.push_back(entry);
+    if (matters) that_matter.insert(scoped_id(entry));
   }
+  std::vector<Entry> of_unions;
+  std::copy_if(entries.begin(), entries.end(), std::back_inserter(of_unions),
+               [&](const Entry& entry) { return that_matter.count(scoped_id(entry)) > 0; });
   std::vector<Union> unions;
   std::set<EntryId> taken_back;
   const Standing standing = standing_among(of_unions);
