@@ -24,6 +24,8 @@ OpenMode mode_of(Opening opening) {
       return OpenMode::existing;
     case Opening::look:
       return OpenMode::read_only;
+    case Opening::salvage:
+      return OpenMode::salvage;
   }
   return OpenMode::read_only;
 }
@@ -126,7 +128,7 @@ Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Ope
     }
     records->today_ = *today;
   }
-  if (opening == Opening::look) return records;
+  if (opening == Opening::look || opening == Opening::salvage) return records;
   auto business = ready_business(records->ports(), machine_name());
   if (!business) return business.faults();
   if (business->copied_from) {

@@ -19,7 +19,8 @@ namespace evenclaw::cli {
 enum class Opening {
   create,    // a new file is made when there is none
   existing,  // refused when there is none
-  look       // nothing will be written, unless rows have to be made anew to be looked at
+  look,      // nothing will be written, unless rows have to be made anew to be looked at
+  salvage    // a damaged file, for what can be read of its log; its rows are not to be trusted
 };
 
 enum class VisitState { open, any };

@@ -69,8 +69,15 @@ Exit onto_screen(Store& store, const Invocation& invocation) {
   return given ? told_damage(*given, invocation) : tell_faults(given.faults(), invocation);
 }
 
-Exit run(const Invocation& invocation) {
+/// A damaged file is refused by whatever shows rows; its log is given out as far as it can be read.
+Result<std::unique_ptr<Records>> opened(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
+  const bool is_damaged = !records && records.faults().front().slug == "file-damaged";
+  return is_damaged ? Records::open(invocation, Opening::salvage) : std::move(records);
+}
+
+Exit run(const Invocation& invocation) {
+  auto records = opened(invocation);
   if (!records) return tell_faults(records.faults(), invocation);
   const std::string path = invocation.value("--out");
   if (path.empty()) return onto_screen((*records)->store(), invocation);

@@ -151,7 +151,16 @@ Connection opened_for_reading(const std::string& file) {
 Connection opened(const std::string& file, OpenMode mode) {
   const std::string name = absolute_name(file);
   refuse_missing(name, mode);
-  return mode == OpenMode::read_only ? opened_for_reading(name) : opened_for_writing(name, mode);
+  switch (mode) {
+    case OpenMode::salvage:
+      return opened_as_it_is(name);
+    case OpenMode::read_only:
+      return opened_for_reading(name);
+    case OpenMode::create:
+    case OpenMode::existing:
+      break;
+  }
+  return opened_for_writing(name, mode);
 }
 
 Connection opened_as_it_is(const std::string& file) {

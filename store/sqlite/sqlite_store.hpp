@@ -18,7 +18,8 @@ class SqliteStore final : public Store {
  public:
   /// Faults: "file-not-found", "file-unreadable", "file-read-only", "file-damaged", "file-newer",
   /// "not-our-file", "disk-full", "disk-failed", "store-busy". A refused file was not changed.
-  /// Opened for reading only, every act that writes gives "file-read-only".
+  /// Opened for reading only, every act that writes gives "file-read-only". Opened to salvage what
+  /// it holds, a damaged file is not refused: only read_what_can_be() is of use then.
   static Result<std::unique_ptr<SqliteStore>> open(const std::string& file, OpenMode mode);
   ~SqliteStore() override;
 

@@ -65,3 +65,29 @@ TEST_CASE("rows cannot be made anew of a damaged log, and nothing is changed by 
   CHECK(damaged.workshop.run({"due"}).out == due_before);
   CHECK(says(due_before, "wrap off left hind"));
 }
+
+TEST_CASE("a small file with a destroyed page still gives out what lies before and behind it") {
+  const OneCowRecorded recorded;
+  const Workshop& workshop = recorded.workshop;
+  std::string cows;
+  for (int number = 1001; number <= 1060; ++number) {
+    cows += std::to_string(number) + " LH DD raw behind; wrap on\ndone\n";
+  }
+  REQUIRE(workshop.run({"record", "-"}, cows).exit <= 1);
+  const std::int64_t all = lines_in(workshop.run({"log"}).out);
+  std::string bytes = bytes_of(workshop.records());
+  REQUIRE(bytes.size() < 4'000'000);  // such a file is looked over whenever it is opened
+  const std::size_t at = bytes.find("1030 LH DD");
+  REQUIRE(at != std::string::npos);
+  bytes.replace(at / 4096 * 4096, 4096, std::string(4096, '\x5a'));
+  write_bytes(workshop.records(), bytes);
+  CHECK(workshop.run({"due"}).exit == 4);
+  const std::string out = workshop.file("saved.jsonl");
+  const Ran ran = workshop.run({"log", "--out", out});
+  CHECK(ran.exit == 4);
+  const std::int64_t saved = lines_in(bytes_of(out));
+  CHECK(saved > all / 2);
+  CHECK(saved < all);
+  CHECK(says(ran.out, std::to_string(saved) + " entries written to "));
+  CHECK(says(ran.err, "Not all could be read: " + std::to_string(saved) + " entries given out"));
+}
