@@ -16,13 +16,14 @@ namespace evenclaw {
 /// misspelt, without the name. It does nothing and is asked about when the visit closes.
 struct NewsUnread {
   static constexpr std::string_view kind = "news_unread";
-  static constexpr std::int32_t version = 1;
+  static constexpr std::int32_t version = 2;
   VisitId visit;
   Day day;
   std::string number;        // as said
   std::optional<CowId> cow;  // who carried it, if anybody did
   std::string words;
   std::string asked;
+  std::optional<PersonId> person;  // whom a doubtful name was read as; since version 2
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -33,6 +34,7 @@ struct NewsUnread {
     visit("cow", &NewsUnread::cow, "the cow that carried it, if any");
     visit("words", &NewsUnread::words, "as said");
     visit("asked", &NewsUnread::asked, "what is asked about it");
+    visit("person", &NewsUnread::person, "whom a doubtful name was read as");
   }
 };
 

@@ -13,7 +13,13 @@ Json turn_1_to_2(Json body) {
   return body;
 }
 
-constexpr UpCaster up_casters[] = {{"turn", 1, turn_1_to_2}};
+// Version 1 did not keep whom a doubtful name was read as.
+Json news_unread_1_to_2(Json body) {
+  return body;
+}
+
+constexpr UpCaster up_casters[] = {{"turn", 1, turn_1_to_2},
+                                   {"news_unread", 1, news_unread_1_to_2}};
 
 }  // namespace
 

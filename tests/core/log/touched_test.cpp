@@ -38,7 +38,7 @@ TEST_CASE("an answer touches the cow it is of, news nobody could read touches no
   farm.write(QuestionSettled{visit, day("2026-11-24"), "412", cow, std::nullopt, "both hold"});
   CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow});
   CHECK(touched_by(farm.last()).visits.empty());
-  farm.write(NewsUnread{visit, day("2026-11-24"), "412", cow, "412 wrps of", "What was told?"});
+  farm.write(NewsUnread{visit, day("2026-11-24"), "412", cow, "412 wrps of", "What was told?", {}});
   CHECK(touched_by(farm.last()).cows.empty());
 }
 
