@@ -37,7 +37,10 @@ Share looked_at(const VisitView& view) {
 
 std::string looked_at_sentence(const VisitView& view) {
   const Share share = looked_at(view);
-  if (share.of == 0) return view.wording.say(Saying::looked_at_nobody);
+  if (share.of == 0) {
+    const bool all_removed = !view.input.removed.empty();
+    return view.wording.say(all_removed ? Saying::all_removed : Saying::looked_at_nobody);
+  }
   return said(Saying::looked_at, share, view.wording);
 }
 

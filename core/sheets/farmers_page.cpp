@@ -172,6 +172,14 @@ Runs cow_bullet(const std::string& cow, const std::vector<std::string>& parts) {
   return {strong(cow), plain(" " + words + '.')};
 }
 
+Runs removed_bullet(const RemovedFromSheet& removed, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const std::string name = removed.cow.empty() ? wording.say(Saying::a_cow) : removed.cow;
+  if (!removed.on) return cow_bullet(name, {wording.say(Saying::record_is_removed)});
+  const std::string date = wording.date(*removed.on, view.input.visit.day);
+  return cow_bullet(name, {wording.say(Saying::record_removed, {{"date", date}})});
+}
+
 std::vector<Block> not_done(const VisitView& view) {
   const Wording& wording = view.wording;
   Bullets bullets;
@@ -185,12 +193,28 @@ std::vector<Block> not_done(const VisitView& view) {
     bullets.items.push_back(
         cow_bullet(name, {with_reason(Saying::was_not_seen, cow->why, wording)}));
   }
+  for (const RemovedFromSheet& removed : view.input.removed) {
+    bullets.items.push_back(removed_bullet(removed, view));
+  }
   Heading heading{2, wording.say(Saying::not_done_title)};
   if (bullets.items.empty()) {
     const Saying all_well = view.cows.empty() ? Saying::looked_at_nobody : Saying::everything_done;
     return {std::move(heading), Paragraph{{plain(wording.say(all_well))}}};
   }
   return {std::move(heading), std::move(bullets)};
+}
+
+/// Often the farm knows: it told of number 66.
+std::vector<Block> still_asked(const VisitView& view) {
+  if (view.input.asked.empty()) return {};
+  Bullets bullets;
+  for (const AskedOnSheet& asked : view.input.asked) {
+    Runs runs;
+    if (!asked.cow.empty()) runs.push_back(strong(asked.cow + " "));
+    runs.push_back(plain(asked.words));
+    bullets.items.push_back(std::move(runs));
+  }
+  return {Heading{2, view.wording.say(Saying::still_asked)}, std::move(bullets)};
 }
 
 std::vector<Block> the_day(const VisitView& view) {
@@ -208,6 +232,7 @@ std::vector<Block> farmers_page(const VisitView& view) {
   append(blocks, withdrawal_box(view));
   append(blocks, to_do(view));
   append(blocks, not_done(view));
+  append(blocks, still_asked(view));
   append(blocks, the_day(view));
   append(blocks, when_to_ring(view));
   append(blocks, cautions(view));

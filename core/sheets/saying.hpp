@@ -77,11 +77,15 @@ enum class Saying {
   foot_not_lifted,  // {feet}
   feet_unsaid,      // {feet}
   was_not_seen,
+  record_removed,     // {date}
+  record_is_removed,  // the day is not known
+  a_cow,
   number_in_doubt,
   has_no_number,
   the_day,
   looked_at,  // {n} {of}
   looked_at_nobody,
+  all_removed,
   found_on,        // {n} {of} {percent}
   found_nothing,   // {of}
   most_often,      // {list}

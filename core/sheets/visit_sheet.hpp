@@ -1,6 +1,7 @@
 // The sheet left with the farmer after a visit, made from the rows of the picture.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -26,6 +27,18 @@ struct NotSeenCow {
   std::string why;     // "wrap off left hind is due", as told; may be empty
 };
 
+/// A record of this visit whose contents were taken away: that she was there still shows.
+struct RemovedFromSheet {
+  std::string cow;        // as it is to be shown; "" when nothing says who she was
+  std::optional<Day> on;  // the day it was taken away, where known
+};
+
+/// What is still asked of no cow's record: news nobody could be sure of, a number two carry.
+struct AskedOnSheet {
+  std::string cow;  // number as told; may be empty
+  std::string words;
+};
+
 /// Who stands behind an id in the rows.
 struct NamedPerson {
   PersonId person;
@@ -48,6 +61,8 @@ struct VisitSheetInput {
   Rows rows;
   std::vector<TurnWarning> warnings;  // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
+  std::vector<RemovedFromSheet> removed;
+  std::vector<AskedOnSheet> asked;
 };
 
 /// First the farmer's page (vet, what to do by when, what could not be done, three sentences, when

@@ -27,7 +27,7 @@ TEST_CASE("a cow with nothing found on today's feet is one line of a table") {
   day.foot(Foot::lh, FootState::nothing_found).trimmed = Trimmed::yes;
   day.foot(Foot::rh, FootState::nothing_found).trimmed = Trimmed::yes;
   const std::string text = text_of(day.input());
-  CHECK(holds(text, "Nothing found (1 of 1 cows)"));
+  CHECK(holds(text, "Nothing found (1 of 1 cows that were called)"));
   CHECK(holds(text, "77   dry-off   both hind feet, trimmed"));
 }
 
@@ -52,9 +52,9 @@ TEST_CASE("whatever else there is to say of a cow gives her a card") {
     InventedDay day("Hollow Meadow");
     day.turn("77");
     day.rest_fine();
-    CHECK(holds(text_of(day.input()), "Nothing found (1 of 1 cows)"));
+    CHECK(holds(text_of(day.input()), "Nothing found (1 of 1 cows that were called)"));
     change(day);
-    CHECK(holds(text_of(day.input()), "Found, done or still open (1 of 1 cows)"));
+    CHECK(holds(text_of(day.input()), "Found, done or still open (1 of 1 cows that were called)"));
   }
 }
 

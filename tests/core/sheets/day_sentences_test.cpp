@@ -63,10 +63,11 @@ VisitSheetInput random_day(RandomStream& random) {
 TEST_CASE("the day is told with what each count is out of") {
   CHECK(sentences_of(three_cow_day()) ==
         std::vector<std::string>{
-            "3 of 3 cows had their feet looked at.",
-            "Something was found on 2 of 3 cows, most often digital dermatitis (1 of 3) and white "
-            "line abscess (1 of 3).",
-            "1 of 3 cows in the crush came lame; for 1 of 1 something was found on a lame leg."});
+            "Feet were lifted on 3 of 3 cows that came or were expected.",
+            "Something was found on 2 of 3 cows with feet lifted, most often digital dermatitis (1 "
+            "of 3) and white line abscess (1 of 3).",
+            "1 of 3 cows that were in the crush came lame; for 1 of 1 something was found on a "
+            "lame leg."});
 }
 
 TEST_CASE("below ten cows there is no percentage, from ten on it stands behind its count") {
@@ -78,13 +79,15 @@ TEST_CASE("below ten cows there is no percentage, from ten on it stands behind i
       if (i < 3) day.found({Foot::lh, Claw::outside, Lesion::su});
     }
     const std::string sentence = sentences_of(day.input()).at(1);
-    CHECK((sentence.find("3 of 10 cows (30 %)") != std::string::npos) == (cows == 10));
+    CHECK((sentence.find("3 of 10 cows with feet lifted (30 %)") != std::string::npos) ==
+          (cows == 10));
     CHECK((sentence.find('%') != std::string::npos) == (cows == 10));
   }
 }
 
 TEST_CASE("cows not seen and not done count among those expected") {
-  CHECK(sentences_of(day_with_doubts()).at(0) == "3 of 5 cows had their feet looked at.");
+  CHECK(sentences_of(day_with_doubts()).at(0) ==
+        "Feet were lifted on 3 of 5 cows that came or were expected.");
 }
 
 TEST_CASE("a day without cows says so and nothing else") {
@@ -94,7 +97,7 @@ TEST_CASE("a day without cows says so and nothing else") {
 
 TEST_CASE("nothing found is said with how many were looked at") {
   CHECK(sentences_of(day_with_nothing_found()).at(1) ==
-        "12 of 12 cows had nothing found on the feet that were lifted.");
+        "Nothing was found on 12 of 12 cows with feet lifted.");
 }
 
 TEST_CASE("a lame cow with something on another leg has no cause shown") {
@@ -110,12 +113,12 @@ TEST_CASE("a finding on a cow whose lame leg nobody called is not counted as fou
   day.turn("412", Reason::lame);
   day.found({Foot::rh, Claw::outside, Lesion::su});
   CHECK(sentences_of(day.input()).at(2) ==
-        "1 of 1 cows in the crush came lame; for 1 of 1 the lame leg was not called.");
+        "1 of 1 cows that were in the crush came lame; for 1 of 1 the lame leg was not called.");
   day.turn("413", Reason::lame, {Foot::lh});
   day.found({Foot::lh, Claw::outside, Lesion::su});
   CHECK(sentences_of(day.input()).at(2) ==
-        "2 of 2 cows in the crush came lame; for 1 of 1 something was found on a lame leg; for 1 "
-        "of 2 the lame leg was not called.");
+        "2 of 2 cows that were in the crush came lame; for 1 of 1 something was found on a lame "
+        "leg; for 1 of 2 the lame leg was not called.");
 }
 
 TEST_CASE("every number of any day stands with its denominator") {
