@@ -1,5 +1,7 @@
 #include "cli/help.hpp"
 
+#include <algorithm>
+
 #include "cli/answer.hpp"
 #include "cli/columns.hpp"
 #include "cli/global_options.hpp"
@@ -64,8 +66,10 @@ std::string help_of_all() {
   std::string out =
       "Evenclaw keeps what a claw trimmer calls out: every foot, every block and wrap,\n"
       "until it is off.\n\n";
+  std::size_t widest = 0;
+  for (const Command* command : all_commands()) widest = std::max(widest, command->verb.size());
   for (const Command* command : all_commands()) {
-    out += explained(command->verb, 8, command->summary);
+    out += explained(command->verb, widest, command->summary);
   }
   out += "\nevenclaw help VERB shows examples. With every command:\n";
   for (const Option& option : global_options()) {

@@ -72,18 +72,33 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   return Done{};
 }
 
+bool is_news_only(const Result<Line>& read) {
+  return read && !read->clauses.empty() &&
+         std::all_of(read->clauses.begin(), read->clauses.end(),
+                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
+}
+
+/// Told between visits it is news: "416 walks sound", which in the crush is said of her who stands
+/// there, is read as behind the word that leads news in. What is no news either way keeps the
+/// faults, and their places, of the words as they were said.
+Result<Line> read_as_news(std::string_view line, Day day, const Language& language) {
+  LineContext context;
+  context.visit_day = day;
+  auto read = read_line(line, context, language);
+  if (is_news_only(read)) return read;
+  const std::string led_in =
+      std::string(language.say(TermKind::news_lead)) + ' ' + std::string(line);
+  auto as_news = read_line(led_in, context, language);
+  return is_news_only(as_news) ? as_news : read;
+}
+
 }  // namespace
 
 Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::string_view line,
                         const Language& language) {
-  LineContext context;
-  context.visit_day = day;
-  const auto read = read_line(line, context, language);
+  const auto read = read_as_news(line, day, language);
   if (!read) return read.faults();
-  const bool news_only =
-      std::all_of(read->clauses.begin(), read->clauses.end(),
-                  [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
-  if (!news_only || read->clauses.empty()) {
+  if (!is_news_only(read)) {
     return Fault{"call-not-understood",
                  "this is not news of cows: it belongs to a visit",
                  std::string(trimmed(line)),

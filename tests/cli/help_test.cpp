@@ -54,6 +54,16 @@ TEST_CASE("Every command is listed once and explains itself by an example of its
   }
 }
 
+TEST_CASE("What the commands do stands in one column, however long a command is") {
+  std::size_t longest = 0;
+  for (const Command* command : all_commands()) longest = std::max(longest, command->verb.size());
+  for (const Command* command : all_commands()) {
+    const std::string line =
+        "\n  " + padded(command->verb, longest) + "  " + std::string(command->summary.substr(0, 1));
+    CHECK_MESSAGE(help_of_all().find(line) != std::string::npos, command->verb);
+  }
+}
+
 TEST_CASE("The page of commands is what the program says of itself") {
   INFO("write it anew: evenclaw help --reference > docs/user/commands.md");
   CHECK(bytes_of("docs/user/commands.md") == command_reference());

@@ -72,3 +72,20 @@ TEST_CASE("news that could mean two things is kept in its words and does nothing
   CHECK(on_feet[0].ended == FixtureEnd::still_on);
   CHECK(on_feet[1].ended == FixtureEnd::still_on);
 }
+
+TEST_CASE("between visits a cow that walks sound is news, with the word before it or without") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"416 lame LH", "LH bruise; watch her walk in 5d", "done"});
+  CHECK(told(place, "416 walks sound") ==
+        std::vector<std::string>{"told 416: closed: watch her walk"});
+  CHECK(told(place, "news 416 walks sound") == std::vector<std::string>{"told 416: noted"});
+}
+
+TEST_CASE("what belongs to a visit is refused where it was said, not behind a word nobody said") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"416 nothing found", "done"});
+  const auto reply =
+      take_news(place.ports(), place.herd(), day("2026-10-27"), "416 LH brise", english());
+  REQUIRE_FALSE(reply);
+  CHECK(reply.faults().front().column == 8);
+}
