@@ -24,9 +24,10 @@ bool is_news(const OpenPoint& point) {
   return point.kind == OpenPointKind::news_unclear && !is_about_a_name(point);
 }
 
+/// A name is answered by the name.
 std::string answer_to(const OpenPoint& point) {
   if (point.kind == OpenPointKind::called_twice) return "both hold";
-  if (is_about_a_name(point)) return "it was the known one";
+  if (is_about_a_name(point)) return point.person ? "NAME" : "it was the known one";
   return point.kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
 }
 

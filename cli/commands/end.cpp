@@ -30,6 +30,7 @@ void print(const VisitEnded& ended, Day today) {
             << (ended.ended_before ? ": had been ended before, " : ": ended, ")
             << counted(ended.cows, "cow", "cows") << ".\n"
             << "Now: evenclaw sheet, evenclaw due\n";
+  if (!ended.open.empty()) std::cout << "What is still to be asked: evenclaw show visit\n";
 }
 
 Exit run(const Invocation& invocation) {

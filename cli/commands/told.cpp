@@ -13,13 +13,15 @@ namespace {
 constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line", true, true}};
 constexpr Option options[] = {
     {"--herd", "HERD", "the herd, when there are several"},
-    {"--answers", "NUMBER",
-     "the words settle what was asked of that number at the end of a visit"}};
+    {"--answers", "NUMBER", "the words settle what was asked of that number at the end of a visit"},
+    {"--sure", "", "a name that nobody has yet is meant so"}};
 constexpr Example examples[] = {
     {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
      "settles what became of last time's work, between visits too"},
     {"evenclaw told \"both hold\" --answers 412",
-     "answers in any words: a foot called twice, news nobody could read"}};
+     "answers in any words: a foot called twice, news nobody could read"},
+    {"evenclaw told Anna --answers caller",
+     "who it was that called, where a name was read as a known one"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Reply>}};
 
 Result<Reply> told(Records& records, const Herd& herd, const Invocation& invocation) {
@@ -28,7 +30,8 @@ Result<Reply> told(Records& records, const Herd& herd, const Invocation& invocat
     return take_news(records.ports(), herd, records.today(), words, records.language());
   }
   const std::string number = recorded_as(invocation.value("--answers"), records.language());
-  return settle_questions(records.ports(), {herd.herd, number, records.today(), words});
+  return settle_questions(records.ports(),
+                          {herd.herd, number, records.today(), words, invocation.has("--sure")});
 }
 
 Exit run(const Invocation& invocation) {

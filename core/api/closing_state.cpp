@@ -10,6 +10,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/open_news.hpp"
 #include "core/api/visits.hpp"
+#include "core/base/quotation.hpp"
 #include "core/log/body.hpp"
 #include "core/log/doubts.hpp"
 #include "core/trade/foot_rows.hpp"
@@ -63,6 +64,7 @@ struct Heard {
   std::set<CowId> cows_with_a_turn;
   std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
   std::map<CowId, std::string> found_on;  // of cows without a number, in words
+  std::map<std::pair<EntryId, std::string>, Rank> ranks;  // of warnings, by turn and words
   bool changed_since_closing = false;
 };
 
@@ -82,6 +84,10 @@ std::string found_in(const Turn& turn) {
 void hear(Heard& heard, const TurnRecorded& told, EntryId entry) {
   if (told.turn.cow.known == CowKnown::doubtful) heard.in_doubt.emplace(entry, told.turn.cow);
   if (told.turn.cow.known == CowKnown::unnumbered) heard.found_on[told.cow] = found_in(told.turn);
+  for (const WarningShown& shown : told.warnings) {
+    Rank& rank = heard.ranks[{entry, shown.warning.words}];
+    rank = std::max(rank, shown.warning.rank);
+  }
 }
 
 Outcome hear_visit(Heard& heard, Store& store, const Visit& visit) {
@@ -140,6 +146,9 @@ class PointCollector {
     const bool is_number = doubt.kind == DoubtKind::doubtful_number;
     add(point_kind(doubt.kind), doubt.cow,
         is_number ? doubt.words + seen_of_these(doubt.turn) : doubt.words);
+    const auto rank = heard_.ranks.find({doubt.turn, doubt.words});
+    const bool is_warning = doubt.kind == DoubtKind::unanswered && rank != heard_.ranks.end();
+    if (is_warning) points_.back().rank = rank->second;
   }
 
   void add_turn(const TurnRow& turn) {
@@ -163,10 +172,12 @@ class PointCollector {
   /// After all turns and all that is on feet.
   void add_unclear_news() {
     for (const OpenNews& told : heard_.unclear) {
-      const std::string words = "\"" + told.words + "\": " + told.asked;
+      const std::string words = quoted(told.words) + ": " + told.asked;
       if (!told.cow) {
         add(OpenPointKind::news_unclear, CowId{}, words);
         points_.back().cow_said = plain_number(told.number);
+        points_.back().person = told.person;
+        if (told.person) points_.back().entry = told.entry;
       } else if (!has_left(*told.cow) && !is_answered_by_seeing(told)) {
         add(OpenPointKind::news_unclear, *told.cow, words);
       }
@@ -214,7 +225,8 @@ class PointCollector {
     state.changed_since_closing = heard_.changed_since_closing;
     tell_apart();
     std::stable_sort(points_.begin(), points_.end(), [](const OpenPoint& a, const OpenPoint& b) {
-      return std::tie(a.kind, a.cow_said, a.cow) < std::tie(b.kind, b.cow_said, b.cow);
+      return std::tie(a.kind, b.rank, a.cow_said, a.cow) <
+             std::tie(b.kind, a.rank, b.cow_said, b.cow);
     });
     state.open = std::move(points_);
     return state;
@@ -340,6 +352,18 @@ bool is_answered_by_calling(OpenPointKind kind) {
 bool is_settled_in_words(OpenPointKind kind) {
   return kind == OpenPointKind::news_unclear || kind == OpenPointKind::called_twice ||
          kind == OpenPointKind::on_since_when;
+}
+
+Result<std::vector<OpenPoint>> with_names_shown(std::vector<OpenPoint> open, Directory& directory) {
+  const auto everybody = directory.everybody();
+  if (!everybody) return everybody.faults();
+  for (OpenPoint& point : open) {
+    if (!point.person) continue;
+    const std::string name = shown_name(*everybody, *point.person);
+    point.words =
+        "A name a letter or two off was read as " + name + ". Was it " + name + ", or who?";
+  }
+  return open;
 }
 
 Result<ClosingState> closing_state(Store& store, const Visit& visit) {

@@ -16,13 +16,13 @@ class NewsBook {
   void take(const Entry& entry) {
     if (const auto cow = body_as<CowRegistered>(entry)) carry(cow->cow, cow->number);
     if (const auto given = body_as<NumberGiven>(entry)) carry(given->cow, given->number);
-    if (const auto told = body_as<TaskClosedBody>(entry)) take_told(*told);
+    if (const auto told = body_as<TaskClosedBody>(entry)) take_told(*told, entry.envelope.id);
     if (const auto left = body_as<CowLeft>(entry)) {
       drop([&](const OpenNews& news) { return is_of(news, left->cow); });
     }
     if (const auto unread = body_as<NewsUnread>(entry)) {
-      open_.push_back(
-          {unread->visit, unread->cow, unread->number, std::nullopt, unread->words, unread->asked});
+      open_.push_back({unread->visit, unread->cow, unread->number, std::nullopt, unread->words,
+                       unread->asked, unread->person, entry.envelope.id});
     }
     if (const auto settled = body_as<QuestionSettled>(entry)) take_settled(*settled);
   }
@@ -38,13 +38,14 @@ class NewsBook {
   }
 
   /// Asked about again, the same news is one question; only plain news settles what was not read.
-  void take_told(const TaskClosedBody& told) {
+  void take_told(const TaskClosedBody& told, EntryId entry) {
     drop([&](const OpenNews& news) {
       if (!is_of(news, told.cow)) return false;
       return news.news ? *news.news == told.news : !told.asked;
     });
     if (!told.asked || !told.visit) return;
-    open_.push_back({*told.visit, told.cow, {}, told.news, told.words, *told.asked});
+    open_.push_back(
+        {*told.visit, told.cow, {}, told.news, told.words, *told.asked, std::nullopt, entry});
   }
 
   void take_settled(const QuestionSettled& settled) {

@@ -20,6 +20,8 @@ struct OpenNews {
   std::optional<News> news;  // none when it was not understood, or nobody carried the number
   std::string words;
   std::string asked;
+  std::optional<PersonId> person;  // whom a doubtful name of a caller or writer was read as
+  EntryId entry;                   // that asked it
 };
 
 /// In the order they were told. The same news told plainly of her settles hers, any plain news of

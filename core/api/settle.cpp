@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "core/api/journal.hpp"
+#include "core/api/people.hpp"
+#include "core/api/settle_name.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
@@ -43,6 +45,66 @@ Result<Questions> questions_of(Store& store, const Answered& answered) {
                .token = answered.number};
 }
 
+/// Somebody is meant; a name that is new is no slip of the pen when it is said to be so.
+Result<PersonId> person_answered(const Ports& ports, const Answered& answered) {
+  const std::string name(trimmed(answered.words));
+  const auto known = ports.directory.find(name);
+  if (!known) return known.faults();
+  if (*known) return (*known)->id;
+  if (answered.sure) return certain_person(ports, name, true);
+  return Fault{.slug = "answer-needed",
+               .message = "Nobody is called " + name + " yet.",
+               .token = name,
+               .remedy = "Give the name alone; or say that it is somebody new."};
+}
+
+std::string listed(const std::vector<std::string>& cows) {
+  std::string words;
+  for (const std::string& cow : cows) words += (words.empty() ? "" : ", ") + cow;
+  return words;
+}
+
+/// The words that go into the log hold no name.
+Result<Reply> settle_name(const Ports& ports, const Answered& answered, VisitId visit,
+                          const OpenPoint& point) {
+  const auto person = person_answered(ports, answered);
+  if (!person) return person.faults();
+  auto journal = Journal::open(ports, answered.herd.value);
+  if (!journal) return journal.faults();
+  const bool is_known_one = *person == *point.person;
+  const bool is_writer = point.cow_said == "writer";
+  QuestionSettled body;
+  body.visit = visit;
+  body.day = answered.day;
+  body.number = point.cow_said;
+  body.words = is_known_one ? "it was the known one" : "it was somebody else";
+  const EntryId entry = journal->fresh_id();
+  const Outcome added = journal->add(body, {entry});
+  if (!added) return added.faults();
+  const auto cows = put_name_right(
+      ports, {answered.herd, visit, *point.entry, is_writer, *point.person, *person}, *journal);
+  if (!cows) return cows.faults();
+  const auto written = journal->write();
+  if (!written) return written.faults();
+  const auto everybody = ports.directory.everybody();
+  if (!everybody) return everybody.faults();
+  const std::string name = shown_name(*everybody, *person);
+  ReplyItem item;
+  item.kind = ReplyKind::told;
+  item.cow = point.cow_said;
+  item.entry = entry;
+  item.words = "settled: it was " + name;
+  if (!cows->empty()) {
+    item.words += is_writer ? ", who typed " : ", who called ";
+    item.words += listed(*cows);
+  } else {
+    item.words += is_known_one ? ", as it was read" : "; no turn was recorded under that name";
+  }
+  Reply reply;
+  reply.items.push_back(std::move(item));
+  return reply;
+}
+
 }  // namespace
 
 Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
@@ -51,11 +113,13 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
   }
   const auto questions = questions_of(ports.store, answered);
   if (!questions) return questions.faults();
+  const OpenPoint& first = questions->points.front();
+  if (first.person && first.entry) return settle_name(ports, answered, questions->visit, first);
   QuestionSettled body;
   body.visit = questions->visit;
   body.day = answered.day;
   body.number = answered.number;
-  const CowId cow = questions->points.front().cow;
+  const CowId cow = first.cow;
   if (cow != CowId{}) body.cow = cow;
   body.words = trimmed(answered.words);
   const auto written = write_one(ports, answered.herd.value, body, {});

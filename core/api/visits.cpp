@@ -232,7 +232,7 @@ Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day
   return fault;
 }
 
-Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure) {
+Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure) {
   const Outcome fit = check_day(ports, day);
   if (!fit) return fit.faults();
   const auto rows = visits_of(ports.store, visit.herd);
@@ -242,13 +242,38 @@ Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day,
   }
   const Day today = clock_day(ports);
   if (!sure && day + days_without_asking < today) return is_year_right(day, today);
+  auto journal = Journal::open(ports, visit.herd.value);
+  if (!journal) return journal.faults();
   VisitCorrected body;
   body.visit = visit.visit;
   body.day = day;
-  const auto written = write_one(ports, visit.herd.value, body, {});
+  const Outcome added = journal->add(body, {journal->fresh_id()});
+  if (!added) return added.faults();
+  DayCorrected corrected;
+  corrected.tasks_moved = !visit.closed;
+  auto tasks = redate_tasks(ports, {visit.herd, visit.visit, visit.day, day},
+                            visit.closed ? Redating::looks : Redating::corrects, *journal);
+  if (!tasks) return tasks.faults();
+  corrected.tasks = *std::move(tasks);
+  const auto written = journal->write();
   if (!written) return written.faults();
-  return find_visit(ports, visit.herd, day);
+  auto now = find_visit(ports, visit.herd, day);
+  if (!now) return now.faults();
+  corrected.visit = *std::move(now);
+  return corrected;
 }
+
+namespace {
+
+/// With names, which the log never holds.
+Result<VisitEnded> shown(const Ports& ports, VisitEnded ended) {
+  auto open = with_names_shown(std::move(ended.open), ports.directory);
+  if (!open) return open.faults();
+  ended.open = *std::move(open);
+  return ended;
+}
+
+}  // namespace
 
 Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language) {
   auto recording = Recording::open(ports, visit, language);
@@ -265,7 +290,7 @@ Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Langu
   if (!state) return state.faults();
   ended.open = state->open;
   ended.cows = state->cows;
-  if (ended.ended_before && !state->changed_since_closing) return ended;
+  if (ended.ended_before && !state->changed_since_closing) return shown(ports, std::move(ended));
   VisitClosed body;
   body.visit = visit.visit;
   for (const OpenPoint& point : ended.open) body.left_open.push_back(point.words);
@@ -274,7 +299,7 @@ Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Langu
   const auto written = write_one(ports, visit.herd.value, body, {{}, {}, *by, {}});
   if (!written) return written.faults();
   ended.visit.closed = true;
-  return ended;
+  return shown(ports, std::move(ended));
 }
 
 }  // namespace evenclaw

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/api/ports.hpp"
+#include "core/api/redate.hpp"
 #include "core/api/reply.hpp"
 #include "core/base/date.hpp"
 #include "core/base/enum_words.hpp"
@@ -15,6 +16,7 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot.hpp"
+#include "core/trade/warning.hpp"
 
 namespace evenclaw {
 
@@ -83,11 +85,11 @@ enum class OpenPointKind {
   unfinished,
   not_done,
   called_twice,
+  unanswered,  // warnings nobody answered, Stops before Asks
   lifted_not_called,
   place_not_called,
   degree_not_called,
   stage_not_called,
-  unanswered,
   number_given_twice,  // seen under a number that another cow carries or carried
   two_versions,
   news_unclear,  // news not understood, of nobody known, or that could mean more than one thing
@@ -105,11 +107,11 @@ struct EnumWords<OpenPointKind> {
       {OpenPointKind::unfinished, "unfinished"},
       {OpenPointKind::not_done, "not_done"},
       {OpenPointKind::called_twice, "called_twice"},
+      {OpenPointKind::unanswered, "unanswered"},
       {OpenPointKind::lifted_not_called, "lifted_not_called"},
       {OpenPointKind::place_not_called, "place_not_called"},
       {OpenPointKind::degree_not_called, "degree_not_called"},
       {OpenPointKind::stage_not_called, "stage_not_called"},
-      {OpenPointKind::unanswered, "unanswered"},
       {OpenPointKind::number_given_twice, "number_given_twice"},
       {OpenPointKind::two_versions, "two_versions"},
       {OpenPointKind::news_unclear, "news_unclear"},
@@ -128,7 +130,10 @@ struct OpenPoint {
   OpenPointKind kind = OpenPointKind::unnumbered;
   CowId cow;
   std::string cow_said;
-  std::string words;  // what to ask
+  std::string words;               // what to ask
+  std::optional<Rank> rank;        // of a warning nobody answered
+  std::optional<PersonId> person;  // whom a doubtful name of a caller or writer was read as
+  std::optional<EntryId> entry;    // that asked about the name
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -136,18 +141,24 @@ struct OpenPoint {
     visit("cow", &OpenPoint::cow, "cow");
     visit("cow_said", &OpenPoint::cow_said, "her number, or what she looks like");
     visit("words", &OpenPoint::words, "what to ask");
+    visit("rank", &OpenPoint::rank, "of a warning nobody answered: stop or ask");
+    visit("person", &OpenPoint::person, "whom a doubtful name was read as");
+    visit("entry", &OpenPoint::entry, "the entry that asked about the name");
   }
 };
 
 /// How a visit stands when it is to be closed.
 struct ClosingState {
-  std::vector<OpenPoint> open;         // in the order of OpenPointKind and then by cow
+  std::vector<OpenPoint> open;         // in the order of OpenPointKind, Stops first, then by cow
   std::int32_t cows = 0;               // different cows seen
   bool changed_since_closing = false;  // something was recorded after it was closed
 };
 
-/// Writes nothing.
+/// Writes nothing. No point holds the name of a person, for its words go into the log.
 Result<ClosingState> closing_state(Store& store, const Visit& visit);
+
+/// The same with the person named whom a doubtful name was read as: to be shown, never recorded.
+Result<std::vector<OpenPoint>> with_names_shown(std::vector<OpenPoint> open, Directory& directory);
 
 struct VisitEnded {
   Visit visit;
@@ -171,10 +182,24 @@ struct VisitEnded {
 /// nothing unless something was recorded in between.
 Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language);
 
-/// Moves a visit to its right day. Its id stays; the pictures of its cows follow; tasks keep the
-/// days the farmer was told. Faults: "date-in-future", "visit-day-taken" when that herd has a visit
-/// on that day, "nothing-to-do" when it stands under that day, "answer-needed" for a day more than
-/// half a year back, unless `sure`.
-Result<Visit> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure);
+struct DayCorrected {
+  Visit visit;
+  bool tasks_moved = false;        // the visit was never ended, so nobody had been told their days
+  std::vector<TaskRedated> tasks;  // open ones whose day is another one under the right day
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &DayCorrected::visit, "the visit");
+    visit("tasks_moved", &DayCorrected::tasks_moved, "its tasks moved with it");
+    visit("tasks", &DayCorrected::tasks, "open tasks whose day differs under the right day");
+  }
+};
+
+/// Moves a visit to its right day. Its id stays; the pictures of its cows follow. The tasks it made
+/// follow as long as it was never ended; after that they keep the days the farmer was told, and
+/// those that differ are named. Faults: "date-in-future", "visit-day-taken" when that herd has a
+/// visit on that day, "nothing-to-do" when it stands under that day, "answer-needed" for a day more
+/// than half a year back, unless `sure`.
+Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure);
 
 }  // namespace evenclaw

@@ -53,4 +53,8 @@ TEST_CASE("a name that may be misspelt is answered in words, not by news of a co
   const std::string told = how_to_answer({point(OpenPointKind::news_unclear, "caller")}, visit_day);
   CHECK(told.find("evenclaw told \"it was the known one\" --answers caller") != std::string::npos);
   CHECK(told.find("wrap off") == std::string::npos);
+  OpenPoint named = point(OpenPointKind::news_unclear, "caller");
+  named.person = PersonId{};
+  CHECK(how_to_answer({named}, visit_day).find("evenclaw told \"NAME\" --answers caller") !=
+        std::string::npos);
 }

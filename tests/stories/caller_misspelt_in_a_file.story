@@ -38,4 +38,4 @@ told: caller Ben
 saved 414
 
 ## ended
-news_unclear caller: "a name a letter or two off a known one": It was read as the known one. Who was it?
+news_unclear caller: A name a letter or two off was read as Anneke. Was it Anneke, or who?

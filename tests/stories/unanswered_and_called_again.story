@@ -18,8 +18,8 @@ rest fine
 done
 
 ## ended
-unanswered 34: Wrap on right hind since 13 Oct (14 d): still on?
 unanswered 407: Block on the claw with the sole ulcer (left hind outside). Inside meant?
+unanswered 34: Wrap on right hind since 13 Oct (14 d): still on?
 
 ## said
 34 RH wrap taken off

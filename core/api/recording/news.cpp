@@ -76,7 +76,8 @@ Outcome RecordingState::keep_unread(std::string_view text) {
   return Done{};
 }
 
-Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string& question) {
+Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string& question,
+                                       std::optional<PersonId> person) {
   if (!before_.is_unread_now(news.number, news.words)) return Done{};
   NewsUnread body;
   body.visit = visit_.visit;
@@ -85,6 +86,7 @@ Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string
   body.cow = finder_.carrier(news.number);
   body.words = news.words;
   body.asked = question;
+  body.person = person;
   return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
 }
 
@@ -230,7 +232,7 @@ Result<std::optional<Person>> RecordingState::in_doubt(TermKind who, const NameI
                                   "\" on the next line if it is somebody else.")
       .token = doubt.said;
   const Outcome kept = keep_as_unread({std::string(role_of(who)), std::string(near_name)},
-                                      "It was read as the known one. Who was it?");
+                                      "It was read as the known one. Who was it?", doubt.person);
   if (!kept) return kept.faults();
   return std::optional(Person{doubt.person, doubt.nearest});
 }

@@ -107,12 +107,21 @@ const RecordedTurn& RecordedBefore::as_it_counts(const RecordedTurn& turn) const
   return *counts;
 }
 
+/// Its days were counted anew, nothing was said anew: the correction stands for it.
+bool RecordedBefore::is_repeated_by_its_correction(const RecordedTurn& turn) const {
+  if (!turn.superseded) return false;
+  const RecordedTurn& now = as_it_counts(turn);
+  return now.entry != turn.entry && now.body.words == turn.body.words &&
+         same_said(now.body.turn.cow, turn.body.turn.cow);
+}
+
 const RecordedTurn* RecordedBefore::same(const Again& said) {
   for (const RecordedTurn& turn : turns_) {
     if (!same_said(turn.body.turn.cow, said.cow) || turn.body.words != said.words) continue;
     const CowSaid& now = as_it_counts(turn).body.turn.cow;
     const bool is_put_right_again = said.put_right_to && same_said(now, *said.put_right_to);
     if (!same_said(now, said.cow) && !is_put_right_again) continue;
+    if (is_repeated_by_its_correction(turn)) continue;
     if (said.cow.known == CowKnown::numbered && !said.once) return &turn;
     if (matched_.insert(turn.entry).second) return &turn;
   }

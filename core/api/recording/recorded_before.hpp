@@ -117,6 +117,7 @@ class RecordedBefore {
  private:
   void read(const Entry& entry);
   [[nodiscard]] const RecordedTurn& as_it_counts(const RecordedTurn& turn) const;
+  [[nodiscard]] bool is_repeated_by_its_correction(const RecordedTurn& turn) const;
   const RecordedTurn* keep(RecordedTurn turn);
   void read_said_by(const Envelope& envelope);
   void overtake_by(const TurnRecorded& turn);

@@ -205,7 +205,8 @@ class RecordingState {
   Outcome ask_about_news(const CowNews& told, const std::string& question);
   Outcome unknown_cow(const NewsSaid& news, std::string_view text);
   Outcome keep_unread(std::string_view text);
-  Outcome keep_as_unread(const UnreadNews& news, const std::string& question);
+  Outcome keep_as_unread(const UnreadNews& news, const std::string& question,
+                         std::optional<PersonId> person = {});
   Outcome settle_unread(const UnreadNews& news, std::string_view text);
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);

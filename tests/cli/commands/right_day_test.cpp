@@ -49,12 +49,29 @@ TEST_CASE("A visit that was ended is named by the day it stands under") {
   CHECK(workshop.run({"record", "--day", "2026-10-24"}).exit == 1);
 }
 
-TEST_CASE("A task keeps the day the farmer was told") {
+TEST_CASE("Tasks of a visit that goes on move with it, and are named") {
   const Workshop workshop;
   begin_under_the_wrong_day(workshop);
+  const Ran moved = workshop.run({"right-day", "2026-10-26", "--sure", "--today", "2026-10-27"});
+  CHECK(has(moved.out,
+            "The tasks it made moved with it:\n"
+            "  412 wrap off left hind (farmer): Tue 27 Oct -> Thu 29 Oct\n"));
+  CHECK(has(workshop.run({"due", "--today", "2026-10-27"}).out, "by Thu 29 Oct"));
+}
+
+TEST_CASE("A task of a visit that was ended keeps the day the farmer was told, and can be moved") {
+  const Workshop workshop;
+  begin_under_the_wrong_day(workshop);
+  (void)workshop.run({"end"});
   const Ran before = workshop.run({"due", "--today", "2026-10-27"});
-  REQUIRE(workshop.run({"right-day", "2026-10-26", "--sure"}).exit == 0);
+  const Ran moved = workshop.run(
+      {"right-day", "2026-10-26", "--day", "2026-10-24", "--sure", "--today", "2026-10-27"});
+  CHECK(has(moved.out, "its tasks keep the days the farmer was told"));
+  CHECK(has(moved.out, "  412 wrap off left hind (farmer): Tue 27 Oct -> Thu 29 Oct\n"));
+  CHECK(has(moved.out, "evenclaw task \"412\" \"wrap off left hind\" --move 2026-10-29"));
   CHECK(workshop.run({"due", "--today", "2026-10-27"}).out == before.out);
+  REQUIRE(workshop.run({"task", "412", "wrap off left hind", "--move", "2026-10-29"}).exit == 0);
+  CHECK(has(workshop.run({"due", "--today", "2026-10-27"}).out, "by Thu 29 Oct"));
 }
 
 TEST_CASE("A right day that cannot be is refused with what to do, and nothing is moved") {

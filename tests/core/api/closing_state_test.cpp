@@ -42,6 +42,20 @@ TEST_CASE("two cows that carry one number are asked about, the one of another vi
             "412: Two cows carry 412; taken for the one seen last. Which is it?"});
 }
 
+TEST_CASE("warnings nobody answered are asked before what was not called, Stops before Asks") {
+  Workplace place;
+  const VisitEnded ended = place.visited(
+      "2026-10-27", {"299 LH sole ulcer", "done", "301 lame LH; nothing found", "done",
+                     "412 LH outside sole ulcer middle, bad; block on outside", "done"});
+  std::vector<std::string> kinds;
+  for (const OpenPoint& point : ended.open) {
+    const std::string rank(point.rank ? word_of(*point.rank) : "");
+    kinds.push_back(std::string(word_of(point.kind)) + " " + rank + " " + point.cow_said);
+  }
+  CHECK(kinds == std::vector<std::string>{"unanswered stop 301", "unanswered stop 412",
+                                          "place_not_called  299", "degree_not_called  299"});
+}
+
 TEST_CASE("a doubt that calling her again settles is settled so at the end of the visit as well") {
   for (const EnumWord<DoubtKind>& doubt : EnumWords<DoubtKind>::table) {
     CAPTURE(doubt.word);
