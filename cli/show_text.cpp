@@ -5,6 +5,7 @@
 
 #include "cli/columns.hpp"
 #include "cli/due_text.hpp"
+#include "cli/open_points.hpp"
 #include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
@@ -29,12 +30,81 @@ std::string foot_lines(const FootSeen& seen) {
   std::vector<std::string> said = seen.found;
   if (said.empty()) said.push_back(state_words(seen));
   if (seen.called_lame) said.insert(said.begin(), "came lame on it");
+  if (!seen.missing.empty()) said.push_back(seen.missing);
   if (!seen.acts.empty()) said.push_back(joined(seen.acts, "; "));
   if (!seen.measured.empty()) said.push_back(joined(seen.measured, "; "));
+  if (seen.trimmed != Trimmed::not_called) {
+    said.emplace_back(seen.trimmed == Trimmed::yes ? "trimmed" : "not trimmed");
+  }
+  if (!seen.note.empty()) said.push_back("note: " + seen.note);
   std::string out;
   for (std::size_t i = 0; i < said.size(); ++i) {
     const std::string lead = i == 0 ? "    " + std::string(word_of(seen.foot)) + "  " : "        ";
     out += wrapped_behind(lead, said[i]) + "\n";
+  }
+  return out;
+}
+
+std::string end_words(const TurnSeen& seen) {
+  std::string words;
+  switch (seen.end) {
+    case TurnEnd::done:
+      return {};
+    case TurnEnd::not_done:
+      words = "not done";
+      break;
+    case TurnEnd::unfinished:
+      words = "not finished";
+      break;
+  }
+  return seen.end_reason.empty() ? words : words + ": " + seen.end_reason;
+}
+
+/// What was said of all of her in one turn, a line each.
+std::string turn_lines(const TurnSeen& seen, const std::string& cow_said) {
+  std::vector<std::string> said;
+  if (seen.called != cow_said && !seen.called.empty()) said.push_back("called " + seen.called);
+  if (!seen.came.empty()) said.push_back("came: " + seen.came);
+  if (!seen.walked.empty()) said.push_back(seen.walked);
+  if (const std::string end = end_words(seen); !end.empty()) said.push_back(end);
+  if (!seen.acts.empty()) said.push_back(joined(seen.acts, "; "));
+  if (!seen.note.empty()) said.push_back("note: " + seen.note);
+  std::string out;
+  for (const std::string& line : said) out += wrapped_behind("    ", line) + "\n";
+  return out;
+}
+
+std::string removed_words(const RemovedRecord& record, Day today) {
+  std::string words = "what was recorded of her was removed";
+  if (record.removed_on) words += " on " + said_day(*record.removed_on, today);
+  if (!record.why.empty()) words += ": " + record.why;
+  return wrapped_behind("    ", words) + "\n";
+}
+
+/// Day by day, the newest first: of all of her, then foot by foot.
+std::string days_of(const CowShown& shown, Day today) {
+  std::map<Day, std::string> by_day;
+  for (const RemovedRecord& record : shown.removed) {
+    by_day[record.day] += removed_words(record, today);
+  }
+  for (const TurnSeen& seen : shown.of_her) by_day[seen.day] += turn_lines(seen, shown.cow_said);
+  for (const FootSeen& seen : shown.feet) by_day[seen.day] += foot_lines(seen);
+  std::string out;
+  for (auto day = by_day.rbegin(); day != by_day.rend(); ++day) {
+    const std::string nothing = day->second.empty() ? "    nothing was called of her\n" : "";
+    out += "  " + said_day(day->first, today) + "\n" + day->second + nothing;
+  }
+  return out;
+}
+
+std::string doubts_of(const CowShown& shown, Day today) {
+  std::string out;
+  for (const MayBeHer& maybe : shown.may_be_her) {
+    out += wrapped_behind("  ", "\"" + maybe.called + "\" of " + said_day(maybe.last_seen, today) +
+                                    " may be her: evenclaw show cow \"" + maybe.called +
+                                    "\"; if so: evenclaw cow same " + shown.cow_said + " \"" +
+                                    maybe.called + "\"") +
+           "\n";
   }
   return out;
 }
@@ -103,17 +173,22 @@ std::string count_text(const NamedCount& count, const DayOfVisit& days) {
 }  // namespace
 
 std::string cow_text(const CowShown& shown, Day today) {
-  std::string out = head_of(shown, today) + fixtures_of(shown, today);
+  std::string out = head_of(shown, today) + doubts_of(shown, today) + fixtures_of(shown, today);
   if (!shown.open_tasks.empty()) out += "Open\n";
   for (const DueTask& task : shown.open_tasks) out += "  " + task_of_her(task, today) + "\n";
-  out += shown.feet.empty() ? "No foot of hers was recorded yet.\n" : "Her feet, newest first\n";
-  std::optional<Day> day;
-  for (const FootSeen& seen : shown.feet) {
-    if (day != seen.day) out += "  " + said_day(seen.day, today) + "\n";
-    day = seen.day;
-    out += foot_lines(seen);
-  }
-  return out;
+  const std::string days = days_of(shown, today);
+  return out + (days.empty() ? "Nothing of her was recorded at a visit yet.\n"
+                             : "Her visits, newest first\n" + days);
+}
+
+std::string visit_text(const VisitShown& shown, Day today) {
+  const Visit& visit = shown.visit;
+  std::string out = visit.herd_name + ", " + said_day(visit.day, today) +
+                    (visit.closed ? ": ended, " : ": not ended yet, ") +
+                    counted(shown.cows, "cow", "cows") + "\n";
+  if (shown.open.empty()) return out + "Nothing is left in doubt.\n";
+  return out + "Still to be asked (" + std::to_string(shown.open.size()) + "):\n" +
+         open_points_text(shown.open) + how_to_answer(shown.open, visit.day);
 }
 
 std::string herd_text(const HerdShown& shown, Day today) {
@@ -122,7 +197,11 @@ std::string herd_text(const HerdShown& shown, Day today) {
   std::string out = shown.name + "\n" + counted(cows, "cow", "cows") + " on record, " +
                     counted(visits, "visit", "visits") + "\n";
   for (const VisitRow& visit : shown.visits) {
-    out += "  " + said_day(visit.day, today) + (visit.closed ? "" : "  not ended yet") + "\n";
+    out += "  " + said_day(visit.day, today) + (visit.closed ? "" : "  not ended yet");
+    if (&visit == &shown.visits.front() && !shown.open.empty()) {
+      out += "  " + std::to_string(shown.open.size()) + " still to be asked: evenclaw show visit";
+    }
+    out += "\n";
   }
   const DayOfVisit days = days_of_visits(shown, today);
   for (const NamedCount& count : shown.counts) {

@@ -31,6 +31,9 @@ Exit run(const Invocation& invocation) {
     done += "\nno longer due: " + task.cow_said + " " + task.words + " (" +
             std::string(word_of(task.owner)) + ", by " + to_text(task.due) + ")";
   }
+  for (const EntryId correction : redacted->still_told_by) {
+    done += "\nits correction still tells what was said: evenclaw redact " + to_text(correction);
+  }
   tell_done(invocation, done, *redacted);
   return Exit::fine;
 }

@@ -1,6 +1,7 @@
 #include "core/api/identities.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <span>
 #include <string>
@@ -15,6 +16,7 @@
 #include "core/log/body.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -58,6 +60,34 @@ std::string without_doubt(std::string_view words) {
 
 bool is_called(std::string_view called, std::string_view said) {
   return !called.empty() && without_doubt(called) == without_doubt(said);
+}
+
+/// The numbers that "159 or 195" or "106?" may stand for.
+std::set<std::string> numbers_in(std::string_view called) {
+  std::set<std::string> numbers;
+  const std::string words = without_doubt(called);
+  for (std::size_t at = 0; at < words.size();) {
+    const std::size_t end = std::min(words.find(' ', at), words.size());
+    const std::string word = words.substr(at, end - at);
+    const bool is_number =
+        !word.empty() && word.find_first_not_of("0123456789") == std::string::npos;
+    if (is_number) numbers.insert(plain_number(word));
+    at = end + 1;
+  }
+  return numbers;
+}
+
+/// Which cows in doubt it may be, and how that is settled.
+void name_those_in_doubt(Fault& fault, const std::vector<CowRow>& maybe) {
+  if (maybe.empty()) return;
+  std::string names;
+  for (const CowRow& row : maybe) {
+    names +=
+        (names.empty() ? "" : ", ") + recorded_as(row) + " (seen " + spoken(row.last_seen) + ")";
+  }
+  fault.message += " In doubt, and may be her: " + names + ".";
+  fault.remedy =
+      "If that is her, give her the number." + (fault.remedy.empty() ? "" : " " + fault.remedy);
 }
 
 /// By the words of any of her turns, the one called so last.
@@ -170,6 +200,36 @@ Result<std::vector<TaskLost>> tasks_lost_by(std::span<const Entry> unwritten, St
   return lost;
 }
 
+/// What corrects that entry, directly or in a chain, is corrected by nothing and has its body. A
+/// correction repeats what was said.
+Result<std::vector<EntryId>> corrections_of(Store& store, const Entry& target) {
+  std::map<EntryId, std::vector<std::pair<EntryId, bool>>> correcting;  // with: has a body
+  const Outcome read = store.read_entries(
+      {target.envelope.scope, std::nullopt, {target.envelope.kind}}, [&](const Entry& entry) {
+        const Envelope& envelope = entry.envelope;
+        if (envelope.supersedes) {
+          correcting[*envelope.supersedes].emplace_back(envelope.id, entry.body.has_value());
+        }
+        return true;
+      });
+  if (!read) return read.faults();
+  std::vector<EntryId> last;
+  std::set<EntryId> passed = {target.envelope.id};
+  std::vector<EntryId> waiting = {target.envelope.id};
+  while (!waiting.empty()) {
+    const EntryId at = waiting.back();
+    waiting.pop_back();
+    const auto next = correcting.find(at);
+    if (next == correcting.end()) continue;
+    for (const auto& [id, has_body] : next->second) {
+      if (!passed.insert(id).second) continue;
+      waiting.push_back(id);
+      if (has_body && correcting.count(id) == 0) last.push_back(id);
+    }
+  }
+  return last;
+}
+
 Fault tasks_would_go(const std::vector<TaskLost>& lost) {
   std::string tasks;
   for (const TaskLost& task : lost) {
@@ -209,11 +269,33 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
   Fault fault = no_such_cow(*numbers, words);
   const auto called = find_cow_called(store, herd, words);
   if (!called) return called.faults();
+  const auto maybe = cows_that_may_be(store, herd, words);
+  if (!maybe) return maybe.faults();
+  name_those_in_doubt(fault, *maybe);
   for (const CowRow& row : *cows) {
     if (*called != row.cow) continue;
     fault.remedy = "A cow was called that until it was put right: she is " + recorded_as(row) + ".";
   }
   return fault;
+}
+
+Result<std::vector<CowRow>> cows_that_may_be(Store& store, HerdId herd, std::string_view said) {
+  const std::set<std::string> wanted = numbers_in(said);
+  std::vector<CowRow> maybe;
+  if (wanted.empty()) return maybe;
+  auto cows = select_as<CowRow>(
+      store, herd, {{"known", Compare::equal, Cell(std::string(word_of(CowKnown::doubtful)))}});
+  if (!cows) return cows.faults();
+  for (CowRow& row : *cows) {
+    const std::set<std::string> hers = numbers_in(recorded_as(row));
+    const bool fits = std::any_of(wanted.begin(), wanted.end(), [&](const std::string& number) {
+      return hers.count(number) > 0;
+    });
+    if (fits) maybe.push_back(std::move(row));
+  }
+  std::stable_sort(maybe.begin(), maybe.end(),
+                   [](const CowRow& a, const CowRow& b) { return b.last_seen < a.last_seen; });
+  return maybe;
 }
 
 Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::string_view said) {
@@ -348,6 +430,9 @@ Result<Redacted> redact_entry(const Ports& ports, EntryId target, std::string_vi
   if (!lost) return lost.faults();
   if (!lost->empty() && !sure) return tasks_would_go(*lost);
   redacted.tasks_lost = *std::move(lost);
+  auto corrections = corrections_of(ports.store, **found);
+  if (!corrections) return corrections.faults();
+  redacted.still_told_by = *std::move(corrections);
   const auto kept = journal->write();
   if (!kept) return kept.faults();
   return redacted;

@@ -12,6 +12,7 @@
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/log/bodies.hpp"
+#include "core/trade/cow_rows.hpp"
 #include "core/trade/task.hpp"
 
 namespace evenclaw {
@@ -19,8 +20,13 @@ namespace evenclaw {
 /// A cow by any number valid on `day`, else by any number she had, else by the words an unnumbered
 /// or doubtful one is called by, else by any words she was called by in a turn, also before she got
 /// a number; the one seen last when several fit. Fault "cow-not-found" with the nearest numbers as
-/// remedy. `said` in the form of records: recorded_as() of core/api/cow_names.hpp, here and below.
+/// remedy, and with the cows in doubt that may be her. `said` in the form of records: recorded_as()
+/// of core/api/cow_names.hpp, here and below.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
+
+/// The cows whose number is in doubt and may be this one ("159 or 195" may be 159), the one seen
+/// last first.
+Result<std::vector<CowRow>> cows_that_may_be(Store& store, HerdId herd, std::string_view said);
 
 /// The cow that was last called so until it was put right; nothing when none was.
 Result<std::optional<CowId>> find_cow_called(Store& store, HerdId herd, std::string_view said);
@@ -68,11 +74,13 @@ struct TaskLost {
 struct Redacted {
   EntryId entry;  // that takes the body away
   std::vector<TaskLost> tasks_lost;
+  std::vector<EntryId> still_told_by;  // corrections that stand for it and keep their contents
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("entry", &Redacted::entry, "the entry that was written");
     visit("tasks_lost", &Redacted::tasks_lost, "open tasks that went with the contents");
+    visit("still_told_by", &Redacted::still_told_by, "corrections of it, which keep theirs");
   }
 };
 

@@ -7,6 +7,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/people.hpp"
+#include "core/api/removed_records.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/paper/text.hpp"
@@ -77,11 +78,9 @@ Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
   return warnings;
 }
 
-Result<std::vector<NotSeenCow>> not_seen_of(Store& store, const Visit& visit) {
-  const auto state = closing_state(store, visit);
-  if (!state) return state.faults();
+std::vector<NotSeenCow> not_seen_of(const ClosingState& state) {
   std::vector<NotSeenCow> not_seen;
-  for (const OpenPoint& point : state->open) {
+  for (const OpenPoint& point : state.open) {
     const bool missing =
         point.kind == OpenPointKind::due_not_seen || point.kind == OpenPointKind::still_on;
     const bool listed = std::any_of(not_seen.begin(), not_seen.end(),
@@ -89,6 +88,30 @@ Result<std::vector<NotSeenCow>> not_seen_of(Store& store, const Visit& visit) {
     if (missing && !listed) not_seen.push_back({point.cow, point.cow_said, point.words});
   }
   return not_seen;
+}
+
+/// What no row of a cow tells; who called is no question for the farm.
+std::vector<AskedOnSheet> asked_of(const ClosingState& state) {
+  std::vector<AskedOnSheet> asked;
+  for (const OpenPoint& point : state.open) {
+    const bool is_name = point.cow_said == "caller" || point.cow_said == "writer";
+    const bool is_for_the_farm = point.kind == OpenPointKind::news_unclear ||
+                                 point.kind == OpenPointKind::number_given_twice ||
+                                 point.kind == OpenPointKind::on_since_when;
+    if (is_for_the_farm && !is_name) asked.push_back({point.cow_said, point.words});
+  }
+  return asked;
+}
+
+Result<std::vector<RemovedFromSheet>> removed_of(Store& store, const Visit& visit) {
+  const auto records = removed_records(store, visit.herd, visit.visit);
+  if (!records) return records.faults();
+  std::vector<RemovedFromSheet> removed;
+  removed.reserve(records->size());
+  for (const RemovedRecord& record : *records) {
+    removed.push_back({record.cow_said, record.removed_on});
+  }
+  return removed;
 }
 
 Result<VisitRow> row_of(Store& store, const Visit& visit) {
@@ -162,9 +185,13 @@ Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
   auto warnings = warnings_of(ports.store, visit, input.rows.turns);
   if (!warnings) return warnings.faults();
   input.warnings = *std::move(warnings);
-  auto not_seen = not_seen_of(ports.store, visit);
-  if (!not_seen) return not_seen.faults();
-  input.not_seen = *std::move(not_seen);
+  const auto state = closing_state(ports.store, visit);
+  if (!state) return state.faults();
+  input.not_seen = not_seen_of(*state);
+  input.asked = asked_of(*state);
+  auto removed = removed_of(ports.store, visit);
+  if (!removed) return removed.faults();
+  input.removed = *std::move(removed);
   return sheet_of(file_name(visit), visit_sheet(input), look);
 }
 

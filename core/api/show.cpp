@@ -1,6 +1,7 @@
 #include "core/api/show.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 #include <utility>
 
@@ -26,7 +27,70 @@ FootSeen seen(const FootRow& row) {
   foot.state = row.state;
   foot.trimmed = row.trimmed;
   foot.called_lame = row.called_lame;
+  foot.note = row.note;
+  if (row.missing != Claw::none) {
+    const Wording& wording = english_wording();
+    const bool is_told_which = row.missing != Claw::not_called;
+    const std::string claw =
+        is_told_which ? wording.claw(row.missing) : wording.say(Saying::a_claw);
+    foot.missing = wording.say(Saying::claw_gone, {{"claw", claw}});
+  }
   return foot;
+}
+
+std::string how_she_walks(const TurnRow& row) {
+  const Wording& wording = english_wording();
+  std::string words = row.walks_sound ? wording.say(Saying::walks_sound) : std::string();
+  const std::string score = wording.mobility(row);
+  if (!score.empty()) words += (words.empty() ? "" : ", ") + score;
+  return words;
+}
+
+TurnSeen seen(const TurnRow& row, const std::vector<ActionRow>& actions) {
+  const Wording& wording = english_wording();
+  TurnSeen turn;
+  turn.day = row.day;
+  turn.turn = row.turn;
+  turn.called = row.called;
+  const bool is_told_why = row.reason != Reason::not_called || row.came_lame;
+  if (is_told_why) turn.came = wording.reasons(row);
+  turn.walked = how_she_walks(row);
+  for (const ActionRow& action : actions) {
+    if (action.turn == row.turn && !action.foot) turn.acts.push_back(wording.act(action, row.day));
+  }
+  turn.end = row.end;
+  turn.end_reason = row.end_reason;
+  turn.note = row.note;
+  return turn;
+}
+
+Outcome add_turns(Store& store, HerdId herd, CowId cow, CowShown& shown) {
+  const auto turns = select_as<TurnRow>(store, herd, of_cow(cow), {"day", "turn"});
+  if (!turns) return turns.faults();
+  const auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
+  if (!actions) return actions.faults();
+  shown.turns.assign(turns->rbegin(), turns->rend());
+  shown.of_her.reserve(turns->size());
+  for (const TurnRow& row : *turns) shown.of_her.push_back(seen(row, *actions));
+  std::stable_sort(shown.of_her.begin(), shown.of_her.end(),
+                   [](const TurnSeen& a, const TurnSeen& b) { return b.day < a.day; });
+  return Done{};
+}
+
+Outcome add_what_is_in_doubt(Store& store, HerdId herd, CowId cow, CowShown& shown) {
+  // Of a damaged log the rows can still be looked at; `check` says what is damaged.
+  const auto removed = removed_records(store, herd);
+  if (removed) {
+    std::copy_if(removed->rbegin(), removed->rend(), std::back_inserter(shown.removed),
+                 [&](const RemovedRecord& record) { return record.cow == cow; });
+  }
+  if (shown.cow.number.empty()) return Done{};
+  const auto maybe = cows_that_may_be(store, herd, shown.cow.number);
+  if (!maybe) return maybe.faults();
+  for (const CowRow& row : *maybe) {
+    if (row.cow != cow) shown.may_be_her.push_back({row.cow, recorded_as(row), row.last_seen});
+  }
+  return Done{};
 }
 
 Result<std::vector<FootSeen>> feet_through_time(Store& store, HerdId herd, CowId cow) {
@@ -148,10 +212,9 @@ Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day 
   auto feet = feet_through_time(store, herd, *cow);
   if (!feet) return feet.faults();
   shown.feet = *std::move(feet);
-  auto turns = select_as<TurnRow>(store, herd, of_cow(*cow), {"day"});
-  if (!turns) return turns.faults();
-  shown.turns.assign(turns->rbegin(), turns->rend());
-  const Outcome added = add_what_is_open(store, herd, *cow, today, shown);
+  Outcome added = add_turns(store, herd, *cow, shown);
+  if (added) added = add_what_is_in_doubt(store, herd, *cow, shown);
+  if (added) added = add_what_is_open(store, herd, *cow, today, shown);
   if (!added) return added.faults();
   return shown;
 }
@@ -168,12 +231,25 @@ Result<HerdShown> show_herd(Store& store, HerdId herd) {
   auto visits = select_as<VisitRow>(store, herd, {}, {"day", "ordinal"});
   if (!visits) return visits.faults();
   shown.visits.assign(visits->rbegin(), visits->rend());
+  if (!shown.visits.empty()) {
+    // Of a damaged log the rows can still be looked at; `check` says what is damaged.
+    auto state = closing_state(store, visit_of(shown.visits.front()));
+    if (state) shown.open = std::move(state->open);
+  }
   for (const CountQuery& query : named_counts()) {
     auto count = counted(store, herd, query);
     if (!count) return count.faults();
     shown.counts.push_back(*std::move(count));
   }
   return shown;
+}
+
+Result<VisitShown> show_visit(const Ports& ports, const Visit& visit) {
+  auto state = closing_state(ports.store, visit);
+  if (!state) return state.faults();
+  auto open = with_names_shown(std::move(state->open), ports.directory);
+  if (!open) return open.faults();
+  return VisitShown{visit, state->cows, *std::move(open)};
 }
 
 }  // namespace evenclaw

@@ -9,6 +9,8 @@
 
 #include "core/api/due.hpp"
 #include "core/api/ports.hpp"
+#include "core/api/removed_records.hpp"
+#include "core/api/visits.hpp"
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
@@ -28,6 +30,8 @@ struct FootSeen {
   std::vector<std::string> found;     // "outside claw: white line abscess, heel, bad (WLA)"
   std::vector<std::string> acts;      // "block on inside claw"
   std::vector<std::string> measured;  // "outside claw, toe length 78 mm"
+  std::string missing;                // "outside claw missing", known by then
+  std::string note;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -40,6 +44,48 @@ struct FootSeen {
     visit("found", &FootSeen::found, "findings in words");
     visit("acts", &FootSeen::acts, "acts in words");
     visit("measured", &FootSeen::measured, "measures in words");
+    visit("missing", &FootSeen::missing, "the claw that is known to be missing, in words");
+    visit("note", &FootSeen::note, "free words of that foot");
+  }
+};
+
+/// What was said of all of her in one turn, in words.
+struct TurnSeen {
+  Day day;
+  EntryId turn;
+  std::string called;             // "412", "513 or 531", "brown heifer"
+  std::string came;               // "fresh, lame on left hind"; "" when not called
+  std::string walked;             // "walks sound, mobility 2 of 3"; "" when not called
+  std::vector<std::string> acts;  // "to straw", "see again by Thu 26 Nov"
+  TurnEnd end = TurnEnd::done;
+  std::string end_reason;
+  std::string note;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("day", &TurnSeen::day, "day of the visit");
+    visit("turn", &TurnSeen::turn, "the entry that recorded it");
+    visit("called", &TurnSeen::called, "what she was called");
+    visit("came", &TurnSeen::came, "why she came, in words");
+    visit("walked", &TurnSeen::walked, "how she walks, in words");
+    visit("acts", &TurnSeen::acts, "what was done or said of all of her, in words");
+    visit("end", &TurnSeen::end, "done, not done or unfinished");
+    visit("end_reason", &TurnSeen::end_reason, "why not done or unfinished");
+    visit("note", &TurnSeen::note, "free words of her");
+  }
+};
+
+/// A cow in doubt who may be the one looked for.
+struct MayBeHer {
+  CowId cow;
+  std::string called;  // "159 or 195"
+  Day last_seen;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("cow", &MayBeHer::cow, "a cow whose number is in doubt");
+    visit("called", &MayBeHer::called, "what she was called");
+    visit("last_seen", &MayBeHer::last_seen, "day of her last record");
   }
 };
 
@@ -52,8 +98,11 @@ struct CowShown {
   std::vector<OnFootRow> on_her;           // wraps and blocks still on
   std::vector<CaseRow> open_cases;         // not found gone yet
   std::vector<DueTask> open_tasks;
-  std::vector<FootSeen> feet;  // newest first, LF RF LH RH within a day
-  std::vector<TurnRow> turns;  // newest first, with the words as said
+  std::vector<TurnSeen> of_her;        // newest first, a day's turns in their order
+  std::vector<FootSeen> feet;          // newest first, LF RF LH RH within a day
+  std::vector<TurnRow> turns;          // newest first, with the words as said
+  std::vector<RemovedRecord> removed;  // turns of hers that lost their contents, newest first
+  std::vector<MayBeHer> may_be_her;    // in doubt, and one of the numbers they may have is hers
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -65,14 +114,17 @@ struct CowShown {
     visit("on_her", &CowShown::on_her, "wraps and blocks still on");
     visit("open_cases", &CowShown::open_cases, "lesions not found gone yet");
     visit("open_tasks", &CowShown::open_tasks, "open tasks");
+    visit("of_her", &CowShown::of_her, "what was said of all of her, newest first");
     visit("feet", &CowShown::feet, "her feet through time, newest first");
     visit("turns", &CowShown::turns, "her turns, newest first");
+    visit("removed", &CowShown::removed, "turns of hers that lost their contents");
+    visit("may_be_her", &CowShown::may_be_her, "cows in doubt that may be her");
   }
 };
 
 /// A cow by any number she has or had (the newest holder of a number first), by the words an
 /// unnumbered one was called by, or by what she was called until it was put right. Fault
-/// "cow-not-found" with the nearest numbers as remedy.
+/// "cow-not-found" with the nearest numbers as remedy, or with the cows in doubt that may be her.
 Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day today);
 
 /// One row of a named count.
@@ -107,6 +159,7 @@ struct HerdShown {
   std::string name;
   std::vector<CowRow> cows;
   std::vector<VisitRow> visits;  // newest first
+  std::vector<OpenPoint> open;   // what is still to be asked of the latest visit
   std::vector<NamedCount> counts;
 
   template <class Visitor>
@@ -115,11 +168,29 @@ struct HerdShown {
     visit("name", &HerdShown::name, "its name");
     visit("cows", &HerdShown::cows, "cows on record");
     visit("visits", &HerdShown::visits, "visits, newest first");
+    visit("open", &HerdShown::open, "what is still to be asked of the latest visit");
     visit("counts", &HerdShown::counts, "the named counts");
   }
 };
 
 /// A herd with its cows, visits and the named counts.
 Result<HerdShown> show_herd(Store& store, HerdId herd);
+
+struct VisitShown {
+  Visit visit;
+  std::int32_t cows = 0;
+  std::vector<OpenPoint> open;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("visit", &VisitShown::visit, "the visit");
+    visit("cows", &VisitShown::cows, "different cows seen");
+    visit("open", &VisitShown::open, "what is still to be asked");
+  }
+};
+
+/// A visit, ended or not, with what is still to be asked of it now: what was answered since it
+/// ended is left out.
+Result<VisitShown> show_visit(const Ports& ports, const Visit& visit);
 
 }  // namespace evenclaw

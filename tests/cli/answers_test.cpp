@@ -90,6 +90,7 @@ TEST_CASE("With --json every command that prints data prints one document of its
       {{"told", "412 block came off; 99 gone"}, 0, 1},
       {{"show", "cow", "412"}, 0},
       {{"show", "herd", "home"}, 1},
+      {{"show", "visit"}, 2},
       {{"sheet"}, 0},
       {{"task", "413"}, 0},
       {{"task", "413", "1", "--done", "wrap off, looks dry"}, 1},

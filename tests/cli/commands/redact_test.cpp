@@ -38,3 +38,16 @@ TEST_CASE("the farmer's task does not vanish without a word with the record that
   CHECK(says(sure.out, "no longer due: 412 wrap off left hind (farmer, by "));
   CHECK_FALSE(says(workshop.run({"due"}).out, "wrap off left hind"));
 }
+
+TEST_CASE("a cow whose record was taken away still shows on the sheet and when she is asked for") {
+  const OneCowRecorded recorded;
+  const Workshop& workshop = recorded.workshop;
+  REQUIRE(
+      workshop.run({"redact", turn_of(workshop), "--why", "another herd's cow", "--sure"}).exit ==
+      0);
+  const Ran sheet = workshop.run({"sheet", "--text"});
+  CHECK(says(sheet.out, "412 was there; a record of her was removed on "));
+  const Ran cow = workshop.run({"show", "cow", "412"});
+  CHECK(says(cow.out, "what was recorded of her was removed on "));
+  CHECK(says(cow.out, ": another herd's cow"));
+}

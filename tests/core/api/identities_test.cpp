@@ -164,4 +164,21 @@ TEST_CASE("what a correction says again is not lost with the record it corrects"
   CHECK(first->tasks_lost.empty());
 }
 
+TEST_CASE("who takes a record away that was corrected is told which entry still holds it") {
+  Workplace place;
+  const Visit visit = place.start("2026-10-24");
+  Recording recording = place.record(visit);
+  (void)recording.say_all(std::vector<std::string>{"412 LH DD raw behind; wrap on", "done"})
+      .value();
+  const HerdId herd = place.herd().herd;
+  const EntryId saved = select_as<TurnRow>(place.store, herd).value().at(0).turn;
+  (void)correct_visit_day(place.ports(), visit, day("2026-10-27"), true).value();
+  const EntryId now = select_as<TurnRow>(place.store, herd).value().at(0).turn;
+  REQUIRE(now != saved);
+  const Redacted first = redact_entry(place.ports(), saved, "not hers", true).value();
+  CHECK(first.still_told_by == std::vector<EntryId>{now});
+  CHECK(redact_entry(place.ports(), now, "not hers", true).value().still_told_by.empty());
+  CHECK(select_as<TurnRow>(place.store, herd).value().empty());
+}
+
 }  // namespace evenclaw::test

@@ -1,0 +1,83 @@
+#include "core/api/removed_records.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/api/identities.hpp"
+#include "core/api/sheet.hpp"
+#include "core/api/show.hpp"
+#include "tests/core/api/workplace.hpp"
+
+namespace evenclaw::test {
+
+namespace {
+
+EntryId turn_of(Workplace& place, const std::string& called) {
+  const auto turns = select_as<TurnRow>(place.store, place.herd().herd).value();
+  for (const TurnRow& turn : turns) {
+    if (turn.called == called) return turn.turn;
+  }
+  FAIL("nobody was called " << called);
+  return {};
+}
+
+void take_away(Workplace& place, const std::string& called) {
+  (void)redact_entry(place.ports(), turn_of(place, called), "another herd's cow", true).value();
+}
+
+std::string sheet_text(Workplace& place) {
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
+  return make_sheet(place.ports(), visit, day("2026-10-27"), {"0.1", {}}).value().text;
+}
+
+bool says(const std::string& text, std::string_view words) {
+  return text.find(words) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a cow whose record was taken away is named with the day of the visit and the reason") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"413 nothing found", "done"});
+  (void)place.visited("2026-10-27", {"412 nothing found", "413 nothing found", "done"});
+  CHECK(removed_records(place.store, place.herd().herd).value().empty());
+  take_away(place, "412");
+  const auto removed = removed_records(place.store, place.herd().herd).value();
+  REQUIRE(removed.size() == 1);
+  CHECK(removed[0].cow_said == "412");
+  CHECK(removed[0].day == day("2026-10-27"));
+  CHECK(removed[0].removed_on == day("2026-10-27"));
+  CHECK(removed[0].why == "another herd's cow");
+  const Visit before = find_visit(place.ports(), place.herd().herd, day("2026-10-20")).value();
+  CHECK(removed_records(place.store, place.herd().herd, before.visit).value().empty());
+}
+
+TEST_CASE("the sheet says that a cow was there whose record was taken away") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"412 nothing found", "413 nothing found", "done"});
+  take_away(place, "412");
+  CHECK(says(sheet_text(place), "412 was there; a record of her was removed on Tue 27 Oct."));
+}
+
+TEST_CASE("a cow without a number whose record was taken away is told of without a name") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"no number, brown heifer", "LH bruise", "done"});
+  take_away(place, "brown heifer");
+  CHECK(removed_records(place.store, place.herd().herd).value().at(0).cow_said.empty());
+  CHECK(says(sheet_text(place), "A cow was there; a record of her was removed"));
+  CHECK(says(sheet_text(place), "What was called at this visit was removed."));
+}
+
+TEST_CASE("a cow tells of a record of hers that was taken away beside those she still has") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"412 nothing found", "done"});
+  (void)place.visited("2026-10-27", {"412 lame LH", "LH bruise", "done"});
+  const auto turns = select_as<TurnRow>(place.store, place.herd().herd, {}, {"day"}).value();
+  (void)redact_entry(place.ports(), turns.back().turn, "wrong cow", true).value();
+  const CowShown shown = show_cow(place.store, place.herd().herd, "412", day("2026-10-27")).value();
+  REQUIRE(shown.removed.size() == 1);
+  CHECK(shown.removed[0].day == day("2026-10-27"));
+  REQUIRE(shown.turns.size() == 1);
+  CHECK(shown.turns[0].day == day("2026-10-20"));
+}
+
+}  // namespace evenclaw::test
