@@ -14,20 +14,22 @@ namespace evenclaw {
 
 namespace {
 
-/// The turns and redactions that a search by visit finds, for a redaction names what its target
-/// does.
-Result<std::vector<RemovedTurn>> removed_in(Store& store, HerdId herd,
-                                            std::optional<VisitId> visit) {
-  EntrySelection selection;
-  selection.scope = herd.value;
-  if (visit) selection.subject = visit->value;
-  selection.kinds = {std::string(TurnRecorded::kind), std::string(Redact::kind)};
+/// A redaction and a correction name what the entry does that they are of, so that a search by
+/// subject finds them together.
+Result<std::vector<RemovedTurn>> removed_of(Store& store, HerdId herd,
+                                            const std::vector<Uuid>& subjects) {
   std::vector<Entry> entries;
-  const Outcome read = store.read_entries(selection, [&](const Entry& entry) {
-    entries.push_back(entry);
-    return true;
-  });
-  if (!read) return read.faults();
+  for (const Uuid& subject : subjects) {
+    EntrySelection selection;
+    selection.scope = herd.value;
+    selection.subject = subject;
+    selection.kinds = {std::string(TurnRecorded::kind), std::string(Redact::kind)};
+    const Outcome read = store.read_entries(selection, [&](const Entry& entry) {
+      entries.push_back(entry);
+      return true;
+    });
+    if (!read) return read.faults();
+  }
   return removed_turns(entries);
 }
 
@@ -88,8 +90,8 @@ class Namer {
 }  // namespace
 
 Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
-                                                   std::optional<VisitId> visit) {
-  auto removed = removed_in(store, herd, visit);
+                                                   const std::vector<Uuid>& subjects) {
+  auto removed = removed_of(store, herd, subjects);
   if (!removed) return removed.faults();
   if (removed->empty()) return std::vector<RemovedRecord>();
   const auto namer = Namer::open(store, herd);

@@ -36,9 +36,10 @@ struct RemovedRecord {
   }
 };
 
-/// The turns of a herd, or of one visit of it, that lost their contents and that no correction
-/// stands for; by day. Of a cow that was united with others under the id of the united one.
+/// The turns that touch one of these subjects (a visit, the cows of a group), that lost their
+/// contents and that no correction stands for; by day. Of a cow that was united with others under
+/// the id of the united one.
 Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
-                                                   std::optional<VisitId> visit = {});
+                                                   const std::vector<Uuid>& subjects);
 
 }  // namespace evenclaw

@@ -104,7 +104,7 @@ std::vector<AskedOnSheet> asked_of(const ClosingState& state) {
 }
 
 Result<std::vector<RemovedFromSheet>> removed_of(Store& store, const Visit& visit) {
-  const auto records = removed_records(store, visit.herd, visit.visit);
+  const auto records = removed_records(store, visit.herd, {visit.visit.value});
   if (!records) return records.faults();
   std::vector<RemovedFromSheet> removed;
   removed.reserve(records->size());

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/herd_log.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/identities.hpp"
 #include "core/log/selection.hpp"
@@ -77,9 +78,18 @@ Outcome add_turns(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   return Done{};
 }
 
+Result<std::vector<RemovedRecord>> removed_of(Store& store, HerdId herd, CowId cow) {
+  HerdLog log(store, herd);
+  const auto groups = log.groups();
+  if (!groups) return groups.faults();
+  std::vector<Uuid> group;
+  for (const CowId member : groups->group_of(cow)) group.push_back(member.value);
+  return removed_records(store, herd, group);
+}
+
 Outcome add_what_is_in_doubt(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   // Of a damaged log the rows can still be looked at; `check` says what is damaged.
-  const auto removed = removed_records(store, herd);
+  const auto removed = removed_of(store, herd, cow);
   if (removed) {
     std::copy_if(removed->rbegin(), removed->rend(), std::back_inserter(shown.removed),
                  [&](const RemovedRecord& record) { return record.cow == cow; });

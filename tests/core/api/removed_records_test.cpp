@@ -24,6 +24,10 @@ void take_away(Workplace& place, const std::string& called) {
   (void)redact_entry(place.ports(), turn_of(place, called), "another herd's cow", true).value();
 }
 
+std::vector<RemovedRecord> removed_in(Workplace& place, const Visit& visit) {
+  return removed_records(place.store, visit.herd, {visit.visit.value}).value();
+}
+
 std::string sheet_text(Workplace& place) {
   const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
   return make_sheet(place.ports(), visit, day("2026-10-27"), {"0.1", {}}).value().text;
@@ -39,16 +43,17 @@ TEST_CASE("a cow whose record was taken away is named with the day of the visit 
   Workplace place;
   (void)place.visited("2026-10-20", {"413 nothing found", "done"});
   (void)place.visited("2026-10-27", {"412 nothing found", "413 nothing found", "done"});
-  CHECK(removed_records(place.store, place.herd().herd).value().empty());
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
+  CHECK(removed_in(place, visit).empty());
   take_away(place, "412");
-  const auto removed = removed_records(place.store, place.herd().herd).value();
+  const auto removed = removed_in(place, visit);
   REQUIRE(removed.size() == 1);
   CHECK(removed[0].cow_said == "412");
   CHECK(removed[0].day == day("2026-10-27"));
   CHECK(removed[0].removed_on == day("2026-10-27"));
   CHECK(removed[0].why == "another herd's cow");
   const Visit before = find_visit(place.ports(), place.herd().herd, day("2026-10-20")).value();
-  CHECK(removed_records(place.store, place.herd().herd, before.visit).value().empty());
+  CHECK(removed_in(place, before).empty());
 }
 
 TEST_CASE("the sheet says that a cow was there whose record was taken away") {
@@ -62,7 +67,8 @@ TEST_CASE("a cow without a number whose record was taken away is told of without
   Workplace place;
   (void)place.visited("2026-10-27", {"no number, brown heifer", "LH bruise", "done"});
   take_away(place, "brown heifer");
-  CHECK(removed_records(place.store, place.herd().herd).value().at(0).cow_said.empty());
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
+  CHECK(removed_in(place, visit).at(0).cow_said.empty());
   CHECK(says(sheet_text(place), "A cow was there; a record of her was removed"));
   CHECK(says(sheet_text(place), "What was called at this visit was removed."));
 }
@@ -78,6 +84,20 @@ TEST_CASE("a cow tells of a record of hers that was taken away beside those she 
   CHECK(shown.removed[0].day == day("2026-10-27"));
   REQUIRE(shown.turns.size() == 1);
   CHECK(shown.turns[0].day == day("2026-10-20"));
+}
+
+TEST_CASE("a cow of two records that are one tells of both that were taken away") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"412 nothing found", "done"});
+  (void)place.visited("2026-10-27", {"421 nothing found", "done"});
+  const HerdId herd = place.herd().herd;
+  take_away(place, "412");
+  take_away(place, "421");
+  const auto cow = [&](std::string_view said) {
+    return find_cow(place.store, herd, said, day("2026-10-27")).value();
+  };
+  (void)unite_cows(place.ports(), herd, cow("412"), cow("421"), true).value();
+  CHECK(show_cow(place.store, herd, "412", day("2026-10-27")).value().removed.size() == 2);
 }
 
 }  // namespace evenclaw::test
