@@ -360,8 +360,8 @@ Result<std::vector<OpenPoint>> with_names_shown(std::vector<OpenPoint> open, Dir
   for (OpenPoint& point : open) {
     if (!point.person) continue;
     const std::string name = shown_name(*everybody, *point.person);
-    point.words =
-        "A name a letter or two off was read as " + name + ". Was it " + name + ", or who?";
+    point.words = "A name a letter or two off was read as ";
+    point.words.append(name).append(". Was it ").append(name).append(", or who?");
   }
   return open;
 }

@@ -20,9 +20,10 @@ std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries) {
     auto redact = body_as<Redact>(entry);
     if (!redact) continue;
     // Taken away twice, it was gone from the first time on.
-    const auto known = takers.find(redact->target);
+    const EntryId target = redact->target;
+    const auto known = takers.find(target);
     if (known != takers.end() && comes_before(*known->second.first, entry)) continue;
-    takers.insert_or_assign(redact->target, std::pair(&entry, *std::move(redact)));
+    takers.insert_or_assign(target, std::pair(&entry, *std::move(redact)));
   }
   std::map<EntryId, RemovedTurn> removed;
   for (const Entry& entry : entries) {
