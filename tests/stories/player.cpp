@@ -277,6 +277,7 @@ std::vector<std::string> StoryPlayer::turns() {
     if (row.end != TurnEnd::done) end = ", " + std::string(word_of(row.end));
   }
   std::vector<std::string> lines;
+  lines.reserve(by_cow.size());
   for (const auto& [cow, turn] : by_cow) {
     lines.push_back(cow + ": " + std::to_string(turn.first) + turn.second);
   }
