@@ -14,6 +14,7 @@ bool name_says_where(Lesion lesion) {
     case Lesion::ip:
     case Lesion::ih:
     case Lesion::ds:
+    case Lesion::ts:
     case Lesion::hfa:
     case Lesion::hfh:
     case Lesion::hfv:
@@ -38,7 +39,6 @@ bool name_says_where(Lesion lesion) {
     case Lesion::wl:
     case Lesion::wlf:
     case Lesion::wla:
-    case Lesion::ts:
     case Lesion::hf:
     case Lesion::sw:
       return false;
