@@ -31,6 +31,7 @@ refused line 8: "wrpa on" is not understood; expected a foot, a number, "no numb
 refused line 8: nothing was said just before that could come off; say what comes off: "wrap on, off Thu", "wrap taken off"
 saved 413
 refused line 12: "blck came off" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "block came off"?
+refused line 12: "last" is not understood either
 mark 513?: still in the crush: 513 blck came off last week
 mark 513?: "513 blck came off last week" was not understood, nor said again
 saved 513?

@@ -28,6 +28,7 @@ saved 217
 question: Whose is this? A line before it was not understood.
 saved no number
 refused line 7: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+refused line 7: "cow" is not understood either
 saved 414
 question: Whose is this? A line before it was not understood.
 saved no number
@@ -47,6 +48,7 @@ there already 217
 question: Whose is this? A line before it was not understood.
 there already no number
 refused line 7: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+refused line 7: "cow" is not understood either
 there already 414
 question: Whose is this? A line before it was not understood.
 there already no number

@@ -44,10 +44,14 @@ constexpr Phrase turn_phrases[] = {
     says("back right", K::foot, Foot::rh),
     says("both hinds", K::feet, FeetGroup::hinds),
     says("hinds", K::feet, FeetGroup::hinds),
+    says("backs", K::feet, FeetGroup::hinds),
+    says("the backs", K::feet, FeetGroup::hinds),
+    says("the hinds", K::feet, FeetGroup::hinds),
     says("hind feet", K::feet, FeetGroup::hinds),
     says("both hind feet", K::feet, FeetGroup::hinds),
     says("both fronts", K::feet, FeetGroup::fronts),
     says("fronts", K::feet, FeetGroup::fronts),
+    says("the fronts", K::feet, FeetGroup::fronts),
     says("both fores", K::feet, FeetGroup::fronts),
     says("fores", K::feet, FeetGroup::fronts),
     says("front feet", K::feet, FeetGroup::fronts),
@@ -63,6 +67,10 @@ constexpr Phrase turn_phrases[] = {
     says("fine", K::foot_state, FootState::nothing_found),
     says("ok", K::foot_state, FootState::nothing_found),
     says("okay", K::foot_state, FootState::nothing_found),
+    says("can't find anything", K::foot_state, FootState::nothing_found),
+    says("can't find a thing", K::foot_state, FootState::nothing_found),
+    says("I can't find anything", K::foot_state, FootState::nothing_found),
+    says("I can't find a thing", K::foot_state, FootState::nothing_found),
     says("not lifted", K::foot_state, FootState::not_lifted),
     {"nothing after all", K::nothing_after_all},
     {"nothing found after all", K::nothing_after_all},
@@ -82,6 +90,7 @@ constexpr Phrase turn_phrases[] = {
     {"off", K::off},
     {"to come off", K::off},
     {"take off", K::off},
+    {"him off with it", K::farmer_off},
     says("Mon", K::weekday, Weekday::monday),
     says("Monday", K::weekday, Weekday::monday),
     says("Tue", K::weekday, Weekday::tuesday),
@@ -137,9 +146,14 @@ constexpr Phrase turn_phrases[] = {
     {"out of", K::out_of},
     {"walks sound", K::walks_sound},
     {"walking sound", K::walks_sound},
+    {"walks all right", K::walks_sound},
+    {"walks alright", K::walks_sound},
     says("not done", K::turn_end, TurnEnd::not_done),
     says("unfinished", K::turn_end, TurnEnd::unfinished),
     says("not finished", K::turn_end, TurnEnd::unfinished),
+    says("she is going down", K::turn_end_why, TurnEnd::unfinished),
+    says("she is down", K::turn_end_why, TurnEnd::unfinished),
+    says("she went down", K::turn_end_why, TurnEnd::unfinished),
     {"done", K::done},
     {"go ahead", K::go_ahead},
     {"go ahead anyway", K::go_ahead},
@@ -147,11 +161,19 @@ constexpr Phrase turn_phrases[] = {
     {"no", K::correction},
     {"not", K::negation},
     {"only", K::only},
+    {"just", K::only},
+    {"other left", K::other_side},
+    {"other right", K::other_side},
+    {"I meant", K::meant},
+    {"I mean", K::meant},
     {"not that one", K::not_that},
     {"not that", K::not_that},
     {"not this one", K::not_that},
     {"ditto", K::ditto},
     {"same again", K::ditto},
+    {"same", K::ditto},
+    {"same as last time", K::ditto},
+    {"same as before", K::ditto},
     {"no number", K::no_number},
     {"no nr", K::no_number},
     {"no tag", K::no_number},
@@ -160,6 +182,8 @@ constexpr Phrase turn_phrases[] = {
     {"lost tag", K::no_number},
     {"unknown cow", K::no_number},
     {"don't know her", K::no_number},
+    {"can't read it", K::unreadable},
+    {"can't read her number", K::unreadable},
     says("oh", K::number_word, 0),
     says("zero", K::number_word, 0),
     says("one", K::number_word, 1),
@@ -190,9 +214,11 @@ constexpr Phrase turn_phrases[] = {
     says("eighty", K::number_word, 80),
     says("ninety", K::number_word, 90),
     says("hundred", K::number_word, 100),
+    says("thousand", K::number_word, 1000),
     {"and", K::conjunction},
     {"or", K::alternative},
     {"with", K::with},
+    {"both", K::both},
     {"on", K::time_in},
     {"in", K::time_in},
 
@@ -201,7 +227,7 @@ constexpr Phrase turn_phrases[] = {
     {"writer", K::writer},
     {"news", K::news_lead},
     {"since last time", K::news_lead},
-    says("gone", K::news, News::gone),
+    says("gone", K::gone, News::gone),
     says("sold", K::news, News::gone),
     says("culled", K::news, News::gone),
     says("died", K::news, News::gone),
@@ -221,6 +247,9 @@ constexpr std::string_view english_how_done[] = {
 
 constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"};
 
+// "Rest's fine".
+constexpr ShortWord english_short_words[] = {{"s", "is"}};
+
 std::vector<Phrase> joined_phrases() {
   std::vector<Phrase> all;
   for (const std::span<const Phrase> part :
@@ -234,7 +263,8 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& english() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language("english", phrases, {english_how_done, english_number_leads});
+  static const Language language("english", phrases,
+                                 {english_how_done, english_number_leads, english_short_words});
   return language;
 }
 

@@ -84,6 +84,14 @@ bool reads_back(std::string_view words, TextExtent extent, const Language& langu
 
 }  // namespace
 
+bool free_words_may_follow(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::product_act, TermKind::with,     TermKind::other_lesion,
+                                TermKind::note,        TermKind::turn_end, TermKind::turn_end_why,
+                                TermKind::no_number,   TermKind::came_for, TermKind::caller,
+                                TermKind::writer};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent) {
   std::size_t end = at;
   while (end < tokens.size() && !ends_text(tokens[end].kind, extent)) ++end;

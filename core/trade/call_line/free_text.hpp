@@ -17,6 +17,9 @@ enum class TextExtent {
   to_line_end
 };
 
+/// Whether free words may stand behind a phrase of that kind: "spray", "note", "no tag".
+bool free_words_may_follow(TermKind kind);
+
 /// How many of the tokens from `at` on belong to free words of this extent.
 std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent);
 

@@ -29,9 +29,11 @@ enum class Spot : unsigned char {
   lame_and,
   came_for,
   feet,
-  loose,  // behind a detail whose lesion is still to come
+  only_feet,  // behind "just": the feet that were lifted
+  loose,      // behind a detail whose lesion is still to come
   loose_place,
   finding,
+  finding_on,  // behind "on": the feet named before
   other_words,
   other_text,
   block,
@@ -53,6 +55,7 @@ enum class Spot : unsigned char {
   note_text,
   turn_end,
   correction,
+  corrected,  // behind what is right
   taking_back,
   measure_back,  // behind a measure that is taken back: its claw and length may follow
   place_back,    // a length must follow

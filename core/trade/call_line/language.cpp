@@ -105,6 +105,13 @@ bool Language::leads_a_number(std::string_view folded) const {
   return holds(beside_.number_leads, folded);
 }
 
+std::string_view Language::short_for(std::string_view folded_ending) const {
+  const auto found =
+      std::find_if(beside_.short_words.begin(), beside_.short_words.end(),
+                   [&](const ShortWord& each) { return each.ending == folded_ending; });
+  return found == beside_.short_words.end() ? std::string_view() : found->word;
+}
+
 std::size_t Language::joining_tokens(std::span<const Token> tokens, std::size_t at) const {
   if (at >= tokens.size()) return 0;
   const TokenKind kind = tokens[at].kind;

@@ -34,11 +34,18 @@ constexpr Phrase says_of_all(std::string_view words, TermKind kind, E value) {
   return {words, kind, static_cast<int>(value), true};
 }
 
+/// What a word becomes that is said short and hung on the one before it: "s" in "rest's fine".
+struct ShortWord {
+  std::string_view ending;
+  std::string_view word;
+};
+
 /// Single words, in lower case, that mean nothing a turn could hold but are known when they are
 /// said in certain places.
 struct WordsBeside {
   std::span<const std::string_view> how_done;      // "twice", "well": no names of a spray or paste
   std::span<const std::string_view> number_leads;  // "nr": in front of a number, as in "nr 413"
+  std::span<const ShortWord> short_words;          // behind an apostrophe
 };
 
 class Language {
@@ -74,6 +81,9 @@ class Language {
 
   /// Whether a number may be announced with the word: "no 413", "nr 413".
   [[nodiscard]] bool leads_a_number(std::string_view folded) const;
+
+  /// The word that an ending behind an apostrophe is short for; "" when it is none.
+  [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;
 
   /// How many tokens from `at` on join numbers to a list: a comma, a sign, or "and". 0 when none.
   [[nodiscard]] std::size_t joining_tokens(std::span<const Token> tokens, std::size_t at) const;

@@ -146,6 +146,21 @@ void LineBuilder::name_more_feet(const Term& feet) {
   if (auto* named = last<FeetNamed>()) named->feet.add(feet_in(feet));
 }
 
+// "Just the backs": the others stayed down.
+void LineBuilder::name_only_feet(const Term& feet) {
+  close();
+  const FootSet lifted = feet_in(feet);
+  FootSet down;
+  for (const Foot foot : all_feet) {
+    if (!lifted.has(foot)) down.add(foot);
+  }
+  if (!down.empty()) {
+    add(TurnClause{FeetNamed{down}}, feet);
+    add(TurnClause{FootStateSaid{FootState::not_lifted}}, feet);
+  }
+  add(TurnClause{FeetNamed{lifted}}, feet);
+}
+
 void LineBuilder::name_whole_cow(const Term& words) {
   close();
   add(TurnClause{FeetNamed{}}, words);
@@ -167,7 +182,8 @@ void LineBuilder::take_detail(const Term& detail) {
     return;
   }
   refuse(not_understood(shown(detail.said) + " is said of nothing here",
-                        "name the lesion or the act it belongs to"),
+                        "name the lesion or the act it belongs to, foot first: "
+                        "\"{LH outside sole ulcer}\""),
          detail);
 }
 
@@ -185,6 +201,27 @@ void LineBuilder::add_loose_to(TurnClause* item) {
 
 void LineBuilder::settle_loose(const Term&) {
   add_loose_to(open_item());
+}
+
+// "LH outside, white line abscess": where nothing stands before it the detail waits on.
+void LineBuilder::pause_loose(const Term& comma) {
+  if (open_item() != nullptr) add_loose_to(open_item());
+  mark_weak(comma);
+}
+
+// "Slurry heel on both": of the feet named in this line, when they are two.
+void LineBuilder::check_both(const Term& word) {
+  constexpr std::size_t two = 2;
+  const FeetNamed* named = nullptr;
+  for (const PlacedClause& placed : clauses_) {
+    const auto* clause = std::get_if<TurnClause>(&placed.clause);
+    const auto* feet = clause == nullptr ? nullptr : std::get_if<FeetNamed>(clause);
+    if (feet != nullptr) named = feet;
+  }
+  if (named != nullptr && named->feet.count() == two) return;
+  refuse(not_understood("it is unclear on which feet that is",
+                        "say the feet first: \"{both hinds}\" or \"{both fronts}\""),
+         word);
 }
 
 void LineBuilder::refuse_unclear_claw() {
@@ -239,6 +276,15 @@ void LineBuilder::open_white_line_at(const Term& place) {
 void LineBuilder::say_foot_state(const Term& state) {
   close();
   add(TurnClause{FootStateSaid{state.as<FootState>()}}, state);
+}
+
+// "Lame RF and nothing found": on that leg, or on all of today's feet?
+void LineBuilder::refuse_state_of_whom(const Term& state) {
+  close();
+  refuse(not_understood("it is unclear of which feet " + shown(state.said) + " is said",
+                        "say the foot before it: \"{RF} " + std::string(state.said) +
+                            "\"; for all of today's feet \"{rest fine}\""),
+         state);
 }
 
 void LineBuilder::say_trimmed(const Term& trimmed) {

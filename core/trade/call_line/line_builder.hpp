@@ -49,14 +49,18 @@ class LineBuilder {
   // Feet and findings.
   void name_feet(const Term& feet);
   void name_more_feet(const Term& feet);
+  void name_only_feet(const Term& feet);
   void name_whole_cow(const Term& words);
   void hold_detail(const Term& detail);
   void hold_claw_after_finding(const Term& claw);
   void take_detail(const Term& detail);
   void settle_loose(const Term& next);
+  void pause_loose(const Term& comma);
+  void check_both(const Term& word);
   void open_finding(const Term& lesion);
   void open_white_line_at(const Term& place);
   void say_foot_state(const Term& state);
+  void refuse_state_of_whom(const Term& state);
   void say_trimmed(const Term& trimmed);
   void say_rest_fine(const Term& words);
   void say_walks_sound(const Term& words);
@@ -64,8 +68,10 @@ class LineBuilder {
   void open_act(const Term& act);
   void open_block_of(const Term& material);
   void open_mark_of(const Term& material);
+  void open_missing_claw(const Term& gone);
   void refuse_good_claw(const Term& words);
   void expect_off(const Term& word);
+  void expect_farmer_off(const Term& words);
   void keep_number(const Term& number);
   void time_in_days(const Term& unit);
   void time_in_weeks(const Term& unit);
@@ -83,6 +89,7 @@ class LineBuilder {
   void say_mobility(const Term& highest);
   void say_note(const Term& text);
   void say_end(const Term& end);
+  void say_end_and_why(const Term& end);
   void add_end_reason(const Term& text);
   void say_done(const Term& word);
   void say_go_ahead(const Term& words);

@@ -35,7 +35,7 @@ constexpr NewsOfAct news_table[] = {{ActionKind::wrap_off, News::wrap_off},
                                     {ActionKind::block_still_on, News::block_still_on}};
 
 std::optional<News> news_in(const Term& term) {
-  if (term.kind == TermKind::news) return term.as<News>();
+  if (term.kind == TermKind::news || term.kind == TermKind::gone) return term.as<News>();
   if (term.kind == TermKind::walks_sound) return News::walks_sound;
   for (const NewsOfAct& row : news_table) {
     if (row.act == term.as<ActionKind>()) return row.news;
@@ -63,6 +63,16 @@ void LineBuilder::open_mark_of(const Term& material) {
   open_with_claw(said, material);
 }
 
+// "Inside claw gone" is not a cow that is gone.
+void LineBuilder::open_missing_claw(const Term& gone) {
+  const bool is_claw = !loose_.empty() && loose_.back().kind == TermKind::claw;
+  if (is_claw) return open_with_claw(new_act(ActionKind::claw_missing), gone);
+  refuse(not_understood("it is unclear what is gone",
+                        "of a claw say \"{inside} {claw missing}\"; of a block or wrap "
+                        "\"{block came off}\", \"{wrap came off}\""),
+         gone);
+}
+
 // Which claw is the good one is for the caller to say: it is what the check holds against.
 void LineBuilder::refuse_good_claw(const Term& words) {
   refuse(not_understood("which claw is the good one?", "say {inside} or {outside}"), words);
@@ -74,6 +84,18 @@ void LineBuilder::expect_off(const Term& word) {
   refuse(not_understood("nothing was said just before that could come off",
                         "say what comes off: \"{wrap on, off Thu}\", \"{wrap taken off}\""),
          word);
+  close();
+}
+
+// Wraps are taken off by the farmer unless somebody says otherwise; blocks are not.
+void LineBuilder::expect_farmer_off(const Term& words) {
+  const TurnClause* item = open_item();
+  const auto* said = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
+  const bool is_wrap = said != nullptr && facts_of(said->action.kind).said_as == TermKind::wrap_act;
+  if (is_wrap && awaits_off(*item)) return;
+  refuse(not_understood("only a wrap that was put on is left to the farmer to take off",
+                        "say it behind the wrap: \"{wrap on, off Thu}\""),
+         words);
   close();
 }
 
@@ -226,8 +248,15 @@ void LineBuilder::say_end(const Term& end) {
   add(TurnClause{EndSaid{end.as<TurnEnd>(), {}}}, end);
 }
 
+void LineBuilder::say_end_and_why(const Term& end) {
+  close();
+  add(TurnClause{EndSaid{end.as<TurnEnd>(), words_in(end)}}, end);
+}
+
 void LineBuilder::add_end_reason(const Term& text) {
-  if (auto* said = last<EndSaid>()) said->reason = words_in(text);
+  auto* said = last<EndSaid>();
+  if (said == nullptr) return;
+  said->reason += (said->reason.empty() ? "" : ", ") + words_in(text);
 }
 
 void LineBuilder::say_done(const Term& word) {

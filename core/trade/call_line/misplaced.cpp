@@ -1,6 +1,11 @@
 #include "core/trade/call_line/misplaced.hpp"
 
+#include <algorithm>
+#include <iterator>
+#include <optional>
 #include <string_view>
+
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -20,10 +25,17 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::zone_word, "say the zone with its number, as {z4}"},
     {TermKind::doubt, "a question mark stands behind the number of a cow"},
     {TermKind::measure_tail, "a length comes first, such as {78 mm}"},
-    {TermKind::ditto, "say what was found; nothing is taken over from the cow before"},
+    {TermKind::ditto, "say what was found; nothing is taken over from another foot, cow or visit"},
+    {TermKind::number_word,
+     "say the number of a cow in digits, or all of it as in {four twelve}; a time with its unit"},
+    {TermKind::unreadable,
+     "it follows the number that cannot be read: {513 or 531, can't read it}"},
+    {TermKind::farmer_off, "say it behind the wrap: \"{wrap on, off Thu}\""},
     {TermKind::not_that,
      "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},
     {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
+    {TermKind::gone,
+     "of a cow it stands behind her number: {77 gone}; of a claw say \"{inside} {claw missing}\""},
 };
 
 std::string_view meant_by(UnclearWord word) {
@@ -32,15 +44,52 @@ std::string_view meant_by(UnclearWord word) {
       return "which is it: {foul}, {toe necrosis}, or {heel horn erosion}?";
     case UnclearWord::abscess:
       return "where is it: {white line abscess}, or {other} \"...\" in words?";
+    case UnclearWord::dish:
+      return "which is it: {modelled}, or {concave wall}?";
+    case UnclearWord::pain_relief:
+      return "which is it: \"{pain relief given by the vet}\", or \"{pain relief asked for}\"?";
   }
   return {};
 }
 
+bool is_a_time(TermKind kind) {
+  return kind == TermKind::weekday || kind == TermKind::days_word || kind == TermKind::time_in;
+}
+
+bool is_done_to_her(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::block_act,  TermKind::block_of,    TermKind::wrap_act,
+                                TermKind::opened_act, TermKind::product_act, TermKind::plain_act,
+                                TermKind::see_again,  TermKind::watch};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 }  // namespace
 
-std::string remedy_for(const Term& term) {
+std::string remedy_for_time_of_off(const LineBuilder& said) {
+  if (said.clauses().empty()) return {};
+  const auto* clause = std::get_if<TurnClause>(&said.clauses().back().clause);
+  const auto* act = clause == nullptr ? nullptr : std::get_if<ActionSaid>(clause);
+  const std::optional<FixtureSaid> told =
+      act == nullptr ? std::nullopt : fixture_said(act->action.kind);
+  if (!told || told->step != FixtureStep::taken_off) return {};
+  return told->fixture == Fixture::wrap
+             ? "put on today and to come off then: \"{wrap on, off 5d}\"; if it is off by now, "
+               "leave out the time"
+             : "put on today and to come off then: \"{block on inside, off 28d}\"; if it is off by "
+               "now, leave out the time";
+}
+
+std::string remedy_for(const Misplacement& here) {
+  const Term& term = here.term;
   if (term.kind == TermKind::unclear_word) {
     return std::string(meant_by(term.as<UnclearWord>()));
+  }
+  if (is_a_time(term.kind)) {
+    if (std::string remedy = remedy_for_time_of_off(here.said); !remedy.empty()) return remedy;
+  }
+  if (here.spot == Spot::correction && is_done_to_her(term.kind)) {
+    const std::string act(term.said);
+    return "what was not done is not said; if it was said and is wrong: \"{no, no} " + act + "\"";
   }
   for (const Misplaced& row : misplaced_table) {
     if (row.kind == term.kind) return std::string(row.remedy);

@@ -92,6 +92,10 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
   return best;
 }
 
+std::string meant_by(const Nearest& near) {
+  return near.words.empty() ? "" : "did you mean \"" + std::string(near.words) + "\"?";
+}
+
 bool looks_like_a_slip(const Token& word, const Language& language) {
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
     if (language.phrases()[i].kind == TermKind::number_word) continue;

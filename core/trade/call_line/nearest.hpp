@@ -25,6 +25,9 @@ struct Nearest {
 Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::size_t earliest,
                        std::span<const TermKind> kinds, const Language& language);
 
+/// "did you mean "lame"?"; "" when nothing is near.
+std::string meant_by(const Nearest& near);
+
 /// Whether a single word looks like a slip of any word of the language.
 bool looks_like_a_slip(const Token& word, const Language& language);
 

@@ -10,14 +10,12 @@
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
-#include "core/trade/call_line/spoken_numbers.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-constexpr std::size_t most_names_told = 6;
 
 Spot first_spot(LineSort sort, const LineContext& context) {
   if (sort == LineSort::news) return Spot::news_first;
@@ -52,22 +50,6 @@ TermKind kind_of_mark(TokenKind kind) {
   return TermKind::stray;
 }
 
-// "a foot, a claw, a lesion or something done"
-std::string told(const std::vector<TermKind>& kinds) {
-  std::vector<std::string_view> names;
-  for (const TermKind kind : kinds) {
-    const std::string_view name = expected_name(kind);
-    if (name.empty() || std::find(names.begin(), names.end(), name) != names.end()) continue;
-    if (names.size() < most_names_told) names.push_back(name);
-  }
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
-    text += names[i];
-  }
-  return text.empty() ? "the end of the line" : text;
-}
-
 // Right behind her number it mends what was called of her earlier that day.
 bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far) {
   const bool no_foot = so_far.feet_named.empty();
@@ -99,7 +81,7 @@ class Parser {
         text_(text),
         context_(context),
         language_(language),
-        tokens_(with_spoken_numbers(tokens_of(text), language)),
+        tokens_(spoken_tokens(text, language)),
         spot_(first_spot(sort, context)),
         spot_before_(spot_) {}
 
@@ -258,11 +240,14 @@ class Parser {
   }
 
   void refuse_number(const Term& term) {
-    add_fault({"call-not-understood",
-               "the number " + std::string(term.said) +
-                   " stands alone; a bare number is a cow, and only at the start of a line",
-               "say a place as {z4}, a time as {28d} or {4 weeks}, a length as {78 mm}"},
-              term);
+    const std::string meant = remedy_for_time_of_off(builder_);
+    add_fault(
+        {"call-not-understood",
+         "the number " + std::string(term.said) +
+             " stands alone; a bare number is a cow, and only at the start of a line",
+         meant.empty() ? "say a place as {z4}, a time as {28d} or {4 weeks}, a length as {78 mm}"
+                       : meant},
+        term);
   }
 
   void refuse_word(const Term& term) {
@@ -273,14 +258,18 @@ class Parser {
     } else if (term.kind == TermKind::unknown_word) {
       refuse_unknown(term);
     } else if (term.kind == TermKind::unclear_word) {
-      add_fault(not_understood(quoted(term) + " is said of more than one lesion", remedy_for(term)),
+      add_fault(not_understood(quoted(term) + " could mean more than one thing", remedy(term)),
                 term);
     } else {
-      add_fault(
-          not_understood(quoted(term) + " cannot stand here; expected " + told(kinds_after(spot_)),
-                         remedy_for(term)),
-          term);
+      add_fault(not_understood(quoted(term) + " cannot stand here; expected " +
+                                   expected_names(kinds_after(spot_)),
+                               remedy(term)),
+                term);
     }
+  }
+
+  [[nodiscard]] std::string remedy(const Term& term) const {
+    return remedy_for({term, spot_, builder_});
   }
 
   // The word may belong to what was taken just before: "sole ulsr" began as "sole".
@@ -294,12 +283,11 @@ class Parser {
     Term shown = term;
     shown.first_token = near.first_token;
     shown.token_count = near.token_count;
-    const std::string expected = told(is_together ? kinds_before : kinds);
+    const std::string expected = expected_names(is_together ? kinds_before : kinds);
     // Words that are known, but not here, are no slip of themselves.
-    const bool is_a_slip =
-        !near.words.empty() && fold_case(near.words) != fold_case(said_by(shown));
-    const std::string remedy = is_a_slip ? "did you mean \"" + std::string(near.words) + "\"?" : "";
-    add_fault(not_understood(quoted(shown) + " is not understood; expected " + expected, remedy),
+    const bool is_a_slip = fold_case(near.words) != fold_case(said_by(shown));
+    add_fault(not_understood(quoted(shown) + " is not understood; expected " + expected,
+                             is_a_slip ? meant_by(near) : ""),
               shown);
   }
 
@@ -328,6 +316,7 @@ class Parser {
     builder_.lose_thread();
     foot_behind_ = FootBehind{};
     at_ = term.first_token + (is_separator(term.kind) ? term.token_count : 0);
+    free_words_ = facts_of(spot_).text != TextExtent::none;
     // With nobody to correct the rest of the line has no sense of its own.
     if (term.kind == TermKind::correction && needs_cow_before) at_ = tokens_.size();
     while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) pass_over();
@@ -335,25 +324,32 @@ class Parser {
   }
 
   // What stands between a fault and the next separator is not read. But a word that is none of the
-  // language and near one is told as well, so that whoever types can mend the line at once. To a
-  // short word everything is near.
+  // language is told as well, so that whoever types can mend the line at once; where free words may
+  // stand only one that is near a known word.
   void pass_over() {
-    constexpr std::size_t shortest_slip = 5;
     const Language::Match known = language_.longest_match(tokens_, at_);
-    const Token& token = tokens_[at_];
-    const bool may_be_slip = known.phrase == nullptr && token.kind == TokenKind::word &&
-                             token.length >= shortest_slip && at_ >= told_to_;
-    if (may_be_slip && telling_ != Telling::briefly) tell_if_slip();
+    const bool is_unknown = known.phrase == nullptr && tokens_[at_].kind == TokenKind::word;
+    const bool is_told = at_ < told_to_ || language_.zone_in(tokens_[at_].folded);
+    if (is_unknown && !is_told && telling_ != Telling::briefly) tell_slip();
+    if (known.phrase != nullptr) free_words_ |= free_words_may_follow(known.phrase->kind);
     at_ += known.phrase == nullptr ? 1 : known.word_count;
   }
 
-  void tell_if_slip() {
-    const Nearest near = nearest_phrase(tokens_, at_, at_, kinds_after(Spot::turn), language_);
-    if (near.words.empty()) return;
-    const Term slip = term_of(TermKind::unknown_word, near.token_count);
-    add_fault(not_understood(quoted(slip) + " is not understood either",
-                             "did you mean \"" + std::string(near.words) + "\"?"),
-              slip);
+  // To a short word everything is near.
+  void tell_slip() {
+    constexpr std::size_t shortest_slip = 5;
+    const bool is_long = tokens_[at_].length >= shortest_slip;
+    const Nearest near =
+        is_long ? nearest_phrase(tokens_, at_, at_, kinds_after(Spot::turn), language_) : Nearest{};
+    if (near.words.empty() && free_words_) return;
+    std::size_t count = near.token_count;
+    const auto is_unknown = [this](std::size_t at) {
+      return at < tokens_.size() && tokens_[at].kind == TokenKind::word &&
+             language_.longest_match(tokens_, at).phrase == nullptr;
+    };
+    while (near.words.empty() && is_unknown(at_ + count)) ++count;
+    const Term slip = term_of(TermKind::unknown_word, count);
+    add_fault(not_understood(quoted(slip) + " is not understood either", meant_by(near)), slip);
   }
 
   [[nodiscard]] std::string quoted(const Term& term) const {
@@ -471,6 +467,7 @@ class Parser {
   std::size_t taken_ = 0;
   std::size_t last_term_ = 0;
   std::size_t told_to_ = 0;  // behind the last token a fault was told of
+  bool free_words_ = false;  // they may stand where nothing is read: behind "spray", "note"
   bool lost_ = false;        // a fault was found: what follows may be misread
   std::optional<std::size_t> clauses_before_fault_;
 };
@@ -483,7 +480,7 @@ Reading read_as(LineSort sort, std::string_view text, const LineContext& context
 }
 
 std::vector<LineSort> possible_sorts(std::string_view text, const Language& language) {
-  const std::vector<Token> tokens = with_spoken_numbers(tokens_of(text), language);
+  const std::vector<Token> tokens = spoken_tokens(text, language);
   if (tokens.empty()) return {LineSort::turn_or_visit};
   const Phrase* first = language.longest_match(tokens, 0).phrase;
   if (first != nullptr && first->kind == TermKind::news_lead) return {LineSort::news};

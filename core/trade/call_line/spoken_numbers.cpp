@@ -12,6 +12,7 @@ namespace evenclaw {
 namespace {
 
 constexpr int hundred = 100;
+constexpr int thousand = 1000;
 
 struct SpokenNumber {
   std::string digits;
@@ -64,15 +65,28 @@ class NumberReader {
     return *first + *unit;
   }
 
-  std::optional<int> take_group() {
+  // Below a thousand: "four hundred and twelve".
+  std::optional<int> take_hundreds() {
     const std::optional<int> small = take_small();
     if (!small || value_at(at_) != hundred) return small;
     ++at_;
+    return *small * hundred + take_rest(&NumberReader::take_small);
+  }
+
+  std::optional<int> take_group() {
+    const std::optional<int> first = take_hundreds();
+    if (!first || value_at(at_) != thousand) return first;
+    ++at_;
+    return *first * thousand + take_rest(&NumberReader::take_hundreds);
+  }
+
+  // Behind "hundred" and "thousand", with or without "and"; 0 when nothing follows.
+  int take_rest(std::optional<int> (NumberReader::*take)()) {
     const std::size_t behind = at_;
     if (joins(at_)) ++at_;
-    const std::optional<int> rest = take_small();
+    const std::optional<int> rest = (this->*take)();
     if (!rest) at_ = behind;
-    return *small * hundred + rest.value_or(0);
+    return rest.value_or(0);
   }
 
   std::span<const Token> tokens_;
@@ -141,6 +155,14 @@ class NumberJoiner {
 
 std::vector<Token> with_spoken_numbers(std::vector<Token> tokens, const Language& language) {
   return NumberJoiner(std::move(tokens), language).joined();
+}
+
+std::optional<int> number_word_at(const std::vector<Token>& tokens, std::size_t at,
+                                  const Language& language) {
+  if (at >= tokens.size()) return std::nullopt;
+  const Phrase* phrase = language.longest_match(tokens, at).phrase;
+  const bool is_one = phrase != nullptr && phrase->kind == TermKind::number_word;
+  return is_one ? std::optional(phrase->value) : std::nullopt;
 }
 
 }  // namespace evenclaw

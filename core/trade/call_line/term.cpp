@@ -1,5 +1,8 @@
 #include "core/trade/call_line/term.hpp"
 
+#include <algorithm>
+#include <vector>
+
 namespace evenclaw {
 
 namespace {
@@ -39,6 +42,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::see_again, "something done"},
     {TermKind::watch, "something done"},
     {TermKind::off, "when it comes off"},
+    {TermKind::farmer_off, "when it comes off"},
     {TermKind::weekday, "a weekday"},
     {TermKind::days_word, "a time such as {28d}"},
     {TermKind::day_unit, "days or weeks"},
@@ -50,11 +54,13 @@ constexpr NameOfKind name_table[] = {
     {TermKind::lame, "why she came"},
     {TermKind::mobility, "how she walks"},
     {TermKind::turn_end, "the end of her turn"},
+    {TermKind::turn_end_why, "the end of her turn"},
     {TermKind::done, "the end of her turn"},
     {TermKind::today, "today's feet"},
     {TermKind::caller, "caller or writer"},
     {TermKind::writer, "caller or writer"},
     {TermKind::news, "news of the cow"},
+    {TermKind::gone, "news of the cow"},
 };
 
 }  // namespace
@@ -69,6 +75,23 @@ std::string_view expected_name(TermKind kind) {
     if (row.kind == kind) return row.name;
   }
   return {};
+}
+
+std::string expected_names(std::span<const TermKind> kinds) {
+  constexpr std::size_t most_names_told = 6;
+  std::vector<std::string_view> names;
+  names.reserve(most_names_told);
+  for (const TermKind kind : kinds) {
+    const std::string_view name = expected_name(kind);
+    if (name.empty() || std::find(names.begin(), names.end(), name) != names.end()) continue;
+    if (names.size() < most_names_told) names.push_back(name);
+  }
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    text += names[i];
+  }
+  return text.empty() ? "the end of the line" : text;
 }
 
 }  // namespace evenclaw

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstddef>
+#include <span>
+#include <string>
 #include <string_view>
 
 #include "core/base/enum_words.hpp"
@@ -27,11 +29,13 @@ enum class TermKind : unsigned char {
   with,
   number_word,  // its value: "four", "twelve", "hundred"
   time_in,      // "in", "on" before a time or a foot
+  both,         // "on both": on the two feet named before
   only,
   // cows, feet, claws
   no_number,
-  foot,  // Foot
-  feet,  // FeetGroup
+  unreadable,  // "can't read it", of her number
+  foot,        // Foot
+  feet,        // FeetGroup
   whole_cow,
   claw,  // Claw
   good_claw,
@@ -66,7 +70,8 @@ enum class TermKind : unsigned char {
   watch,        // ActionKind
   // times
   off,
-  weekday,  // Weekday
+  farmer_off,  // "him off with it": a wrap the farmer takes off
+  weekday,     // Weekday
   day_unit,
   week_unit,
   days_word,  // number of days
@@ -81,13 +86,16 @@ enum class TermKind : unsigned char {
   came_for,
   walks_sound,
   mobility,
-  out_of,    // "of" between a score and the highest of its scale
-  turn_end,  // TurnEnd
+  out_of,        // "of" between a score and the highest of its scale
+  turn_end,      // TurnEnd
+  turn_end_why,  // TurnEnd, and the words tell why: "she is going down"
   done,
   go_ahead,
   note,
   correction,
-  negation,  // "not" behind a correction
+  negation,    // "not" behind a correction
+  other_side,  // "other left", before it is said which foot is right
+  meant,       // "I meant", behind a correction
   not_that,
   ditto,
   // the visit
@@ -95,12 +103,13 @@ enum class TermKind : unsigned char {
   caller,
   writer,
   news_lead,
-  news  // News
+  news,  // News
+  gone   // News::gone, when it is said of a cow; of a claw it is missing
 };
-inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::news) + 1;
+inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::gone) + 1;
 
-/// Words that are said of more than one lesion.
-enum class UnclearWord { rot, abscess };
+/// Words that could mean one of several things.
+enum class UnclearWord { rot, abscess, dish, pain_relief };
 
 /// Feet that are named by one word.
 enum class FeetGroup { fronts, hinds, four };
@@ -145,5 +154,8 @@ FootSet feet_in(const Term& term);
 /// What is told to people when this kind was expected ("a lesion"), call words in
 /// braces; "" for kinds not worth telling.
 std::string_view expected_name(TermKind kind);
+
+/// "a foot, a claw, a lesion or something done": six of them at the most.
+std::string expected_names(std::span<const TermKind> kinds);
 
 }  // namespace evenclaw

@@ -49,9 +49,10 @@ std::optional<PlacedFault> lame_behind_its_leg(const NextStep& next, const Langu
 }
 
 std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Language& language) {
-  if (next.step.from != Spot::product || next.term.kind != TermKind::unknown_word) {
-    return std::nullopt;
-  }
+  const TermKind kind = next.term.kind;
+  const bool is_a_word =
+      kind == TermKind::unknown_word || kind == TermKind::both || kind == TermKind::only;
+  if (next.step.from != Spot::product || !is_a_word) return std::nullopt;
   const std::string& word = next.tokens[next.term.first_token].folded;
   if (!language.tells_how_done(word) && !is_word_of(word, language)) return std::nullopt;
   const std::size_t at = next.term.first_token;
@@ -92,6 +93,29 @@ std::optional<PlacedFault> lesions_share_a_word(const NextStep& next, const Lang
   return std::nullopt;
 }
 
+// "SU inside and outside DD": the first claw goes to what was said before it.
+bool has_something_to_hold(const LineBuilder& said) {
+  if (said.clauses().empty()) return false;
+  const auto* clause = std::get_if<TurnClause>(&said.clauses().back().clause);
+  return clause != nullptr && (std::holds_alternative<FindingSaid>(*clause) ||
+                               std::holds_alternative<ActionSaid>(*clause) ||
+                               std::holds_alternative<MeasureSaid>(*clause));
+}
+
+// "Inside and outside bruise": one lesion on both, or the inside of what was said before?
+std::optional<PlacedFault> claw_and_claw(const NextStep& next, const Language& language) {
+  const std::size_t behind = next.term.first_token + next.term.token_count;
+  const bool joins = next.spot == Spot::loose && next.term.kind == TermKind::conjunction;
+  if (!joins || behind >= next.tokens.size() || has_something_to_hold(next.said)) {
+    return std::nullopt;
+  }
+  const Phrase* other = language.longest_match(next.tokens, behind).phrase;
+  if (other == nullptr || other->kind != TermKind::claw) return std::nullopt;
+  return PlacedFault{not_understood("it is unclear what belongs to which claw",
+                                    "say \"{both claws}\", or each claw with its own lesion"),
+                     next.term};
+}
+
 std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
   const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
   const bool is_cow = names_cow && next.term.kind == TermKind::number;
@@ -110,7 +134,8 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
   constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg, no_name_of_a_product,
-                                                      lesions_share_a_word, letters_in_a_number};
+                                                      lesions_share_a_word, claw_and_claw,
+                                                      letters_in_a_number};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

@@ -25,7 +25,8 @@ struct NextStep {
 };
 
 /// The fault when the step would misread: a leg said before "lame", an adverb as the name of a
-/// product, two lesions that share a word, a number with letters in it as a cow.
+/// product, two lesions that share a word, a claw joined to another, a number with letters in it as
+/// a cow.
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language);
 
 /// How many tokens a line begins with that say "no 413", "nr. 413": a correction or the next cow?

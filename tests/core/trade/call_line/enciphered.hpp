@@ -49,10 +49,13 @@ class Words {
     for (const std::string_view word : from.words_beside().number_leads) {
       number_leads_.push_back(kept(word));
     }
+    for (const ShortWord& each : from.words_beside().short_words) {
+      short_words_.push_back({kept(each.ending), kept(each.word)});
+    }
   }
 
   [[nodiscard]] Language language() const {
-    return {"enciphered", phrases_, {how_done_, number_leads_}};
+    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_}};
   }
 
  private:
@@ -62,6 +65,7 @@ class Words {
   std::vector<Phrase> phrases_;
   std::vector<std::string_view> how_done_;
   std::vector<std::string_view> number_leads_;
+  std::vector<ShortWord> short_words_;
 };
 
 inline const Language& language() {

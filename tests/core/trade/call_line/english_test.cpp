@@ -123,7 +123,7 @@ TEST_CASE("ok is fine, and sold or dead is gone") {
   }
 }
 
-TEST_CASE("rot and abscess are said of more than one lesion, so it is asked which") {
+TEST_CASE("what could mean more than one thing is asked about") {
   struct Row {
     const char* said;
     const char* asked;
@@ -132,6 +132,7 @@ TEST_CASE("rot and abscess are said of more than one lesion, so it is asked whic
   constexpr Row rows[] = {
       {"LH rot", "which is it: foul, toe necrosis, or heel horn erosion?"},
       {"LH abscess", "where is it: white line abscess, or other \"...\" in words?"},
+      {"RH dish wall", "which is it: modelled, or concave wall?"},
       {"LH white line heel, pus", "where is it: white line abscess, or other \"...\" in words?"}};
   for (const Row& row : rows) {
     CAPTURE(row.said);

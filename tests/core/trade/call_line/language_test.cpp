@@ -39,10 +39,11 @@ constexpr Phrase moonish_phrases[] = {
 
 constexpr std::string_view moonish_how_done[] = {"duoble"};
 constexpr std::string_view moonish_number_leads[] = {"numer"};
+constexpr ShortWord moonish_short_words[] = {{"q", "mip"}};
 
 const Language& moonish() {
   static const Language language("moonish", moonish_phrases,
-                                 {moonish_how_done, moonish_number_leads});
+                                 {moonish_how_done, moonish_number_leads, moonish_short_words});
   return language;
 }
 
@@ -141,4 +142,10 @@ TEST_CASE("what a phrase of another language means is said in one's own words, a
 TEST_CASE("words of one language mean nothing in another") {
   CHECK_FALSE(saying::faults_of("LH outside SU", true, moonish()).empty());
   CHECK_FALSE(saying::faults_of("bim ola krik", true).empty());
+}
+
+TEST_CASE("an ending behind an apostrophe is short for a word of the language") {
+  CHECK(moonish().short_for("q") == "mip");
+  CHECK(moonish().short_for("s").empty());
+  CHECK(english().short_for("s") == "is");
 }

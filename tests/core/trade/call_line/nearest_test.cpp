@@ -45,3 +45,10 @@ TEST_CASE("a product name that looks like a known word is taken for a slip") {
   CHECK_FALSE(looks("bluemix"));
   CHECK_FALSE(looks("terramix"));
 }
+
+TEST_CASE("what is near is proposed, and nothing where nothing is") {
+  Nearest near;
+  CHECK(meant_by(near).empty());
+  near.words = "lame";
+  CHECK(meant_by(near) == "did you mean \"lame\"?");
+}

@@ -69,3 +69,16 @@ TEST_CASE("a fault points at the words as they were said") {
   CHECK(faults.front().token == "four twelve");
   CHECK(faults.front().column == 8);
 }
+
+TEST_CASE("thousands are said before hundreds") {
+  CHECK(numbers_in("two thousand and five") == "2005");
+  CHECK(numbers_in("four thousand one hundred and twenty three LH") == "4123");
+  CHECK(numbers_in("twelve thousand") == "12000");
+}
+
+TEST_CASE("a number word that stands alone has a value and is no number") {
+  CHECK(numbers_in("seven LH").empty());
+  CHECK(number_word_at(tokens_of("seven LH"), 0, english()) == 7);
+  CHECK_FALSE(number_word_at(tokens_of("seven LH"), 1, english()));
+  CHECK_FALSE(number_word_at(tokens_of("seven"), 1, english()));
+}

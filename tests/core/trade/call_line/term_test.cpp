@@ -27,3 +27,9 @@ TEST_CASE("kinds that mean one thing to people have one name") {
   CHECK(expected_name(TermKind::place) == expected_name(TermKind::zone));
   CHECK(expected_name(TermKind::comma).empty());
 }
+
+TEST_CASE("what may stand next is told once each, and the end where nothing may") {
+  constexpr TermKind kinds[] = {TermKind::foot, TermKind::feet, TermKind::comma, TermKind::claw};
+  CHECK(expected_names(kinds) == "a foot or a claw");
+  CHECK(expected_names({}) == "the end of the line");
+}
