@@ -34,4 +34,3 @@ saved 414
 
 ## ended
 news_unclear 412: "412 no, not bad": It was not understood, so nothing of hers was mended. What holds?
-news_unclear 412: "412 LH no, slihgt": It was not understood, so nothing of hers was mended. What holds?

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
@@ -63,12 +64,17 @@ void RecordingState::contradicts_earlier(std::string_view text) {
 /// been in the crush.
 Outcome RecordingState::correct_last_feet(const Line& line, std::string_view text) {
   const RecordedTurn wrong = *before_.find(*last_turn_);
+  const Outcome settled = settle_news_said_again(text);
+  if (!settled) return settled;
   InCrush cow = last_out_->cow;
   cow.draft.words.emplace_back(trimmed(text));
   for (const Clause& clause : line.clauses) {
     const Outcome added = add_to(cow, std::get<TurnClause>(clause));
     if (!added) return added;
   }
+  // What kept her from being done came after all that was said of her feet and is not said again.
+  cow.draft.turn.end = last_out_->cow.draft.turn.end;
+  cow.draft.turn.end_reason = last_out_->cow.draft.turn.end_reason;
   if (cow.earlier && !whole_turn(cow)) {
     contradicts_earlier(text);
     return Done{};
@@ -93,6 +99,10 @@ Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_
   auto past = past_of(in_crush_->cow, &wrong);
   if (!past) return past.faults();
   in_crush_->past = *std::move(past);
+  given_again(text);
+  if (!tell_its_end(wrong.body.words, visit_.day, *language_)) {
+    drop_said_again(in_crush_->draft.turn, trimmed(text), *language_);
+  }
   check_her(true, text);
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, &wrong);
@@ -119,6 +129,9 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
   if (!answered) {
     answer(ReplyKind::mark, "there is nothing to answer");
     return Done{};
+  }
+  if (!tell_its_end(body.words, visit_.day, *language_)) {
+    drop_end_reason(body.turn, nothing_was_said);
   }
   body.words.emplace_back(trimmed(text));
   was_let_out_ = true;

@@ -55,14 +55,21 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
 std::optional<LateMending> late_mending(const Line& line) {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   if (named == nullptr || named->cow.known != CowKnown::numbered) return std::nullopt;
+  return mending_of(named->cow, line);
+}
+
+std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line) {
   LateMending mending;
-  mending.cow = named->cow;
-  for (std::size_t at = 1; at < line.clauses.size(); ++at) {
+  mending.cow = cow;
+  const bool is_named =
+      !line.clauses.empty() && std::holds_alternative<CowNamed>(line.clauses.front());
+  const std::size_t first = is_named ? 1 : 0;
+  for (std::size_t at = first; at < line.clauses.size(); ++at) {
     const auto* said = std::get_if<TurnClause>(&line.clauses[at]);
     if (said == nullptr) return std::nullopt;
     const auto* feet = std::get_if<FeetNamed>(said);
-    const bool is_foot_behind_number = feet != nullptr && at == 1 && feet->feet.count() == 1;
-    if (is_foot_behind_number) {
+    const bool is_foot_first = feet != nullptr && at == first && feet->feet.count() == 1;
+    if (is_foot_first) {
       mending.feet = feet->feet;
     } else if (mends_or_takes_back(*said)) {
       mending.corrections.push_back(*said);
@@ -72,6 +79,14 @@ std::optional<LateMending> late_mending(const Line& line) {
   }
   if (mending.corrections.empty()) return std::nullopt;
   return mending;
+}
+
+bool takes_back_only(const LateMending& mending) {
+  return std::all_of(mending.corrections.begin(), mending.corrections.end(),
+                     [](const TurnClause& clause) {
+                       return is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
+                              is_a<MeasureTakenBack>(clause);
+                     });
 }
 
 bool is_a_call_of_its_own(const LateMending& mending) {

@@ -19,6 +19,12 @@ struct LateMending {
 /// number itself is not mended so: "412 no, 421" is one call.
 std::optional<LateMending> late_mending(const Line& line);
 
+/// The same of her, with her number or without; nothing when the line is more than corrections.
+std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line);
+
+/// Nothing but findings, acts and measures that are taken back.
+bool takes_back_only(const LateMending& mending);
+
 /// True when the line says something of a cow of whom nothing has been said: "412 LH nothing after
 /// all".
 bool is_a_call_of_its_own(const LateMending& mending);

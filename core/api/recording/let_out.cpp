@@ -3,29 +3,24 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/state.hpp"
-#include "core/base/quotation.hpp"
+#include "core/api/recording/walks_by.hpp"
 #include "core/trade/follow_up.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-bool nothing_was_said(const Turn& turn) {
+bool says_nothing(const Turn& turn) {
   return turn.feet.empty() && turn.actions.empty() && !turn.rest_fine && !turn.walks_sound &&
          !turn.mobility.said() && turn.note.empty() && turn.end == TurnEnd::done;
 }
 
-std::string not_understood(const std::vector<RefusedLine>& lines) {
-  std::string all;
-  for (const RefusedLine& line : lines) all += (all.empty() ? "" : ", ") + quoted(line.text);
-  if (lines.empty()) return {};
-  return all + (lines.size() == 1 ? " was" : " were") + " not understood";
-}
-
-void add_reason(Turn& turn, const std::string& reason) {
-  if (turn.end == TurnEnd::done) turn.end = TurnEnd::unfinished;
-  turn.end_reason += (turn.end_reason.empty() ? "" : "; ") + reason;
+/// A "go ahead" that answered something: somebody stood there and decided.
+bool was_answered(const std::vector<WarningShown>& warnings) {
+  return std::any_of(warnings.begin(), warnings.end(),
+                     [](const WarningShown& shown) { return shown.decision == went_ahead; });
 }
 
 std::vector<Warning> stops_of(const std::vector<Warning>& warnings) {
@@ -56,13 +51,15 @@ bool concerns_her_in_the_crush(ReplyKind kind) {
 
 void RecordingState::end_turn(LetOutBy why) {
   Turn& turn = in_crush_->draft.turn;
-  const bool nothing_said = nothing_was_said(turn);
+  const bool nothing_said = says_nothing(turn) && !was_answered(warnings().shown());
   const std::string unread = not_understood(in_crush_->refused);
   if (!unread.empty()) {
-    add_reason(turn, unread);
+    add_end_reason(turn, unread);
     if (typed_) answer(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
   } else if (nothing_said && !(why == LetOutBy::done && in_crush_->earlier)) {
-    add_reason(turn, "nothing was said");
+    add_end_reason(turn, nothing_was_said);
+  } else if (why != LetOutBy::done && says_only_how_she_walks(turn)) {
+    add_end_reason(turn, "nothing was said of her feet");
   }
   if (in_crush_->done_said || turn.end != TurnEnd::done) return;
   switch (why) {
@@ -70,12 +67,13 @@ void RecordingState::end_turn(LetOutBy why) {
     case LetOutBy::done:
       return;
     case LetOutBy::end_of_visit:
-      if (in_crush_->broke_off && !looks_finished()) add_reason(turn, "the recording broke off");
+      if (in_crush_->broke_off && !looks_finished())
+        add_end_reason(turn, "the recording broke off");
       return;
     case LetOutBy::end_of_input:
-      return add_reason(turn, "the input ended");
+      return add_end_reason(turn, "the input ended");
     case LetOutBy::other_visit:
-      return add_reason(turn, "another visit was taken up");
+      return add_end_reason(turn, "another visit was taken up");
   }
 }
 
@@ -134,6 +132,14 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   return body;
 }
 
+/// She stood there once more only to have mended what was called of her before, and that is on
+/// record.
+bool RecordingState::was_only_mended(LetOutBy why) const {
+  const bool goes_on = why == LetOutBy::done && in_crush_->earlier;
+  return in_crush_->mended_before && !goes_on && in_crush_->refused.empty() &&
+         says_nothing(in_crush_->draft.turn);
+}
+
 /// The turn that this one takes the place of: one that broke off and is said again from its
 /// beginning, or one in which something was open.
 const RecordedTurn* RecordingState::gone_on_with() {
@@ -143,6 +149,13 @@ const RecordedTurn* RecordingState::gone_on_with() {
 }
 
 Outcome RecordingState::let_out(LetOutBy why) {
+  if (was_only_mended(why)) {
+    forget_answers_about_her();
+    in_crush_.reset();
+    held_back_by_.clear();
+    return Done{};
+  }
+  if (walked_by(why)) return tell_that_she_walked_by();
   if (const RecordedTurn* same = there_already()) {
     forget_answers_about_her();
     ReplyItem& item = answer(ReplyKind::there_already, "");

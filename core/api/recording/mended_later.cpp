@@ -8,6 +8,7 @@
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -19,6 +20,47 @@ struct Choice {
   const RecordedTurn* turn;
   WayToMend way;
 };
+
+std::vector<Choice> choices_of(const std::vector<const RecordedTurn*>& turns,
+                               const LateMending& mending) {
+  std::vector<Choice> choices;
+  for (const RecordedTurn* turn : turns) {
+    for (WayToMend& way : ways_to_mend(turn->body.turn, mending)) {
+      choices.push_back({turn, std::move(way)});
+    }
+  }
+  return choices;
+}
+
+/// "412 no, 421".
+struct NumberMended {
+  CowSaid called;
+  CowSaid right;
+};
+
+std::optional<NumberMended> number_mended(const Line& line) {
+  if (line.clauses.size() != 2) return std::nullopt;
+  const auto* named = std::get_if<CowNamed>(&line.clauses.front());
+  const auto* said = std::get_if<TurnClause>(&line.clauses.back());
+  const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
+  if (named == nullptr || right == nullptr) return std::nullopt;
+  if (named->cow.known != CowKnown::numbered) return std::nullopt;
+  return NumberMended{named->cow, right->cow};
+}
+
+Fault not_mended_so(const std::string& called, const std::string& right) {
+  return {.slug = "call-impossible",
+          .message = called + " was in the crush at this visit and is let out, so her number is " +
+                     "not mended by word of mouth.",
+          .remedy = "Call " + right + " with what was found of her, and take that back from " +
+                    called + "; if " + right + " is in the crush now, say " + right + " alone."};
+}
+
+std::string given_the_number(const CowSaid& called, const std::string& right) {
+  const std::string number = plain_number(called.number);
+  return "If no other cow is " + number + ": evenclaw cow number " + number + " " + right +
+         "; if " + right + " is in the crush now, say " + right + " alone.";
+}
 
 std::string on_record(const Turn& turn, const Language& language) {
   std::string words;
@@ -43,10 +85,11 @@ Fault fits_nothing(const std::string& number, const Turn& turn, const Language& 
           .remedy = "On record: " + on_record(turn, language) + "."};
 }
 
-/// "412 LH no, chronic" of "412 no, chronic".
+/// "412 LH no, chronic" of "412 no, chronic"; "LH no, chronic" of "no, chronic".
 std::string with_foot(std::string_view text, const std::string& foot) {
   const std::string_view said = trimmed(text);
   const std::size_t end = std::min(said.find_first_not_of("0123456789"), said.size());
+  if (end == 0) return foot + " " + std::string(said);
   return std::string(said.substr(0, end)) + " " + foot + std::string(said.substr(end));
 }
 
@@ -65,11 +108,14 @@ Fault could_be_several(const std::string& number, const std::vector<Choice>& cho
                        "is meant.",
             .remedy = "Both are kept; say which holds when the visit is ended."};
   }
+  const bool is_numbered = trimmed(text).find_first_of("0123456789") == 0;
+  const std::string where =
+      is_numbered ? "Say the foot behind her number: " : "Say the foot first: ";
   std::string all;
   for (const std::string& foot : feet) all += (all.empty() ? "" : " or ") + foot;
   return {.slug = "call-impossible",
           .message = "Of " + number + " that could mean " + all + ".",
-          .remedy = "Say the foot behind her number: " + with_foot(text, feet.front()) + "."};
+          .remedy = where + with_foot(text, feet.front()) + "."};
 }
 
 /// The feet "rest fine" had filled, so that it fills no more of them than it did.
@@ -108,7 +154,7 @@ Outcome RecordingState::refuse_mending(const std::string& number, Fault fault,
 
 Result<bool> RecordingState::mended_later(const Line& line, std::string_view text) {
   const std::optional<LateMending> mending = late_mending(line);
-  if (!mending || goes_on(mending->cow)) return false;
+  if (!mending || goes_on(mending->cow)) return mended_in_other_ways(line, text);
   const std::string number = plain_number(mending->cow.number);
   if (const RecordedTurn* done = typed_ ? nullptr : before_.mended(mending->cow, trimmed(text))) {
     ReplyItem& item = answer(ReplyKind::there_already, "");
@@ -118,15 +164,10 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
     return true;
   }
   const std::vector<const RecordedTurn*> turns = before_.turns_called(mending->cow);
-  std::vector<Choice> choices;
-  for (const RecordedTurn* turn : turns) {
-    for (WayToMend& way : ways_to_mend(turn->body.turn, *mending)) {
-      choices.push_back({turn, std::move(way)});
-    }
-  }
+  std::vector<Choice> choices = choices_of(turns, *mending);
   if (choices.empty() && is_a_call_of_its_own(*mending)) return false;
   Outcome taken = Done{};
-  if (choices.size() == 1) {
+  if (choices.size() == 1 && !was_refused_before(number, text)) {
     drop_only_spoken_of(text);
     taken = settle_news_said_again(text);
     if (taken) {
@@ -143,6 +184,82 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   }
   if (!taken) return taken.faults();
   return true;
+}
+
+/// In a file given again it fitted several then; that one of them is mended since does not make it
+/// the other one's.
+bool RecordingState::was_refused_before(const std::string& number, std::string_view text) const {
+  return !typed_ && before_.was_unread(number, std::string(trimmed(text)));
+}
+
+Result<bool> RecordingState::mended_in_other_ways(const Line& line, std::string_view text) {
+  auto mended = number_mended_late(line, text);
+  if (!mended || *mended) return mended;
+  return mended_first_call(line, text);
+}
+
+/// "412 no, 421" of a cow that was let out: her turn would leave one cow for another, whose case,
+/// wraps and tasks are different ones. That is asked; with 412 not seen here it is one call of 421.
+Result<bool> RecordingState::number_mended_late(const Line& line, std::string_view text) {
+  const std::optional<NumberMended> mended = number_mended(line);
+  if (!mended || goes_on(mended->called)) return false;
+  const std::vector<const RecordedTurn*> turns = before_.turns_called(mended->called);
+  if (turns.empty()) return false;
+  const std::string right = plain_number(mended->right.number);
+  const std::vector<const RecordedTurn*> of_right = before_.turns_called(mended->right);
+  const bool is_given_again =
+      std::any_of(of_right.begin(), of_right.end(), [&](const RecordedTurn* turn) {
+        return !turn->body.words.empty() && turn->body.words.front() == trimmed(text);
+      });
+  if (is_given_again) return false;
+  Fault fault = not_mended_so(plain_number(mended->called.number), right);
+  const bool was_last = !in_crush_ && last_turn_ == turns.back()->entry;
+  if (was_last) {
+    fault.remedy = "Say \"" + offered_correction(right, *language_) + "\", without her number.";
+    was_let_out_ = true;
+  } else {
+    auto past = past_of(turns.back()->body.cow);
+    if (!past) return past.faults();
+    const bool is_new = past->rows.turns.size() == past->same_visit.size();
+    if (is_new && !finder_.carrier(right)) fault.remedy = given_the_number(mended->called, right);
+  }
+  const Outcome refused =
+      refuse_mending(plain_number(mended->called.number), std::move(fault), text);
+  if (!refused) return refused.faults();
+  return true;
+}
+
+/// She stands in the crush once more, and what is corrected was called of her the first time. What
+/// is taken back is taken back of both calls.
+Result<bool> RecordingState::mended_first_call(const Line& line, std::string_view text) {
+  if (!in_crush_ || holds_back(line)) return false;
+  const CowSaid cow = in_crush_->draft.turn.cow;
+  const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
+  if (cow.known != CowKnown::numbered || (named != nullptr && !goes_on(named->cow))) return false;
+  std::optional<LateMending> mending = mending_of(cow, line);
+  if (!mending) return false;
+  const bool is_of_this_call = not_applicable(line).empty();
+  if (is_of_this_call && !takes_back_only(*mending)) return false;
+  if (mending->feet.empty()) mending->feet = in_crush_->draft.feet_named;
+  if (!typed_ && !is_of_this_call && before_.mended(cow, trimmed(text)) != nullptr) {
+    in_crush_->mended_before = true;
+    return true;
+  }
+  const std::vector<Choice> choices = choices_of(before_.turns_called(cow), *mending);
+  if (choices.empty()) return false;
+  const std::string number = plain_number(cow.number);
+  if (choices.size() > 1 || was_refused_before(number, text)) {
+    const Outcome refused = refuse_mending(number, could_be_several(number, choices, text), text);
+    if (!refused) return refused.faults();
+    return true;
+  }
+  Outcome taken = settle_news_said_again(text);
+  if (taken) taken = record_mended_later(*choices.front().turn, choices.front().way.draft, text);
+  if (taken) taken = look_again_at_past();
+  if (!taken) return taken.faults();
+  given_again(text);
+  if (!is_of_this_call) in_crush_->mended_before = true;
+  return !is_of_this_call;
 }
 
 /// She is put in the crush as she stood there, and out again when it is recorded.

@@ -7,11 +7,13 @@
 #include "core/api/cow_news.hpp"
 #include "core/api/news_words.hpp"
 #include "core/api/people.hpp"
+#include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
@@ -32,7 +34,7 @@ std::string_view role_of(TermKind who) {
 std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
   std::vector<std::string> numbers;
   if (!is_utf8(text)) return numbers;
-  const std::vector<Token> tokens = tokens_of(text);
+  const std::vector<Token> tokens = spoken_tokens(text, language);
   std::size_t at = 0;
   while (at < tokens.size()) {
     const Token& token = tokens[at];
@@ -41,7 +43,9 @@ std::vector<std::string> numbers_at_start(std::string_view text, const Language&
     } else if (const std::size_t joining = language.joining_tokens(tokens, at)) {
       at += joining;
     } else if (token.kind == TokenKind::number) {
-      numbers.emplace_back(text.substr(token.offset, token.length));
+      const bool is_in_words = !token.folded.empty();
+      numbers.emplace_back(is_in_words ? token.folded
+                                       : std::string(text.substr(token.offset, token.length)));
       ++at;
     } else {
       break;
@@ -102,10 +106,26 @@ Outcome RecordingState::settle_unread(const UnreadNews& news, std::string_view t
   return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
 }
 
+/// A refused "412 no, chronik" is said again only of 412.
+bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view text) const {
+  if (!cow_mended_in_refused(news.words, after_let_out(), *language_)) return true;
+  const std::vector<std::string> named = numbers_at_start(trimmed(text), *language_);
+  if (!named.empty()) return true;
+  const InCrush* meant = nullptr;
+  if (in_crush_) {
+    meant = &*in_crush_;
+  } else if (last_out_) {
+    meant = &last_out_->cow;
+  }
+  return meant != nullptr && plain_number(meant->draft.turn.cow.number) == news.number;
+}
+
 /// In the same words it is no clearer than it was.
 Outcome RecordingState::settle_news_said_again(std::string_view text) {
   const std::vector<UnreadNews> unread = before_.unread();
   for (const UnreadNews& news : unread) {
+    // A correction without a number is of the cow that stands there, not of any that waits for one.
+    if (!may_mend_again(news, text)) continue;
     const bool is_clearer = news.words != trimmed(text);
     if (!is_clearer || !is_said_again(news.words, trimmed(text), *language_)) continue;
     const Outcome settled = settle_unread(news, text);

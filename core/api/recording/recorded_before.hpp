@@ -108,6 +108,11 @@ class RecordedBefore {
   bool is_unread_now(const std::string& number, const std::string& words);
   void add_settled(const UnreadNews& news);
 
+  /// It was, at this visit, whether or not it is settled by now.
+  [[nodiscard]] bool was_unread(const std::string& number, const std::string& words) const {
+    return read_in_vain_.count({number, words}) > 0;
+  }
+
   /// What could not be read and nobody settled, each number of it.
   [[nodiscard]] const std::vector<UnreadNews>& unread() const { return unread_; }
 

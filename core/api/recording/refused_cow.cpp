@@ -8,6 +8,8 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/spoken_numbers.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/trap.hpp"
 
@@ -57,7 +59,8 @@ bool belongs_to_a_turn(TermKind kind) {
       TermKind::turn_end,     TermKind::opened_act, TermKind::product_act,
       TermKind::walks_sound,  TermKind::see_again,  TermKind::white_line_place,
       TermKind::block_of,     TermKind::mark_of,    TermKind::dd_in_it,
-      TermKind::unclear_word, TermKind::kept_word,  TermKind::mobility};
+      TermKind::unclear_word, TermKind::kept_word,  TermKind::mobility,
+      TermKind::turn_end_why};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
@@ -73,12 +76,29 @@ CowLikely likely_from_rest(const std::vector<Token>& tokens, const Language& lan
     if (match.phrase == nullptr) continue;
     const TermKind kind = match.phrase->kind;
     const bool is_foot = kind == TermKind::foot || kind == TermKind::feet;
-    has_news = has_news || kind == TermKind::news;
+    has_news = has_news || kind == TermKind::news || kind == TermKind::gone;
     has_feet = has_feet || is_foot;
     has_more = has_more || (!is_foot && belongs_to_a_turn(kind));
   }
   if (has_news) return has_more ? CowLikely::perhaps : CowLikely::none;
   return has_feet || has_more ? CowLikely::surely : CowLikely::perhaps;
+}
+
+/// "Seven LH SU": a single number word in front of a foot or of how she came is likely a cow's.
+std::optional<CowSaid> said_in_one_word(const std::vector<Token>& tokens,
+                                        const Language& language) {
+  const std::optional<int> value = number_word_at(tokens, 0, language);
+  if (!value || tokens.size() < 2) return std::nullopt;
+  const Phrase* behind = language.longest_match(tokens, 1).phrase;
+  if (behind == nullptr) return std::nullopt;
+  constexpr TermKind kinds[] = {TermKind::foot, TermKind::feet, TermKind::lame, TermKind::reason};
+  if (std::find(std::begin(kinds), std::end(kinds), behind->kind) == std::end(kinds)) {
+    return std::nullopt;
+  }
+  CowSaid cow;
+  cow.known = CowKnown::doubtful;
+  cow.number = std::to_string(*value);
+  return cow;
 }
 
 /// What a line may start with that is not about another cow than the one in the crush.
@@ -99,7 +119,9 @@ constexpr TermKind not_another_cow[] = {
     TermKind::conjunction, TermKind::only,         TermKind::off,
     TermKind::block_of,    TermKind::mark_of,      TermKind::material,
     TermKind::by_whom,     TermKind::dd_in_it,     TermKind::unclear_word,
-    TermKind::kept_word,   TermKind::mobility};
+    TermKind::kept_word,   TermKind::mobility,     TermKind::turn_end_why,
+    TermKind::farmer_off,  TermKind::other_side,   TermKind::meant,
+    TermKind::unreadable,  TermKind::both};
 
 /// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
 /// one.
@@ -139,7 +161,7 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
 
 bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
-  const std::vector<Token> tokens = tokens_of(text);
+  const std::vector<Token> tokens = spoken_tokens(text, language);
   const auto said = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) {
     return token.kind != TokenKind::comma && token.kind != TokenKind::colon &&
            token.kind != TokenKind::strong && token.kind != TokenKind::conjunction;
@@ -156,7 +178,7 @@ bool may_be_of_another_cow(std::string_view text, const Language& language) {
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
-  const std::vector<Token> tokens = tokens_of(text);
+  const std::vector<Token> tokens = spoken_tokens(text, language);
   RefusedCow refused;
   if (says_no_and_corrects_nothing(tokens, language)) {
     refused.likely = CowLikely::perhaps;
@@ -166,6 +188,11 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   }
   if (const std::size_t announced = announced_tokens(tokens, language); announced > 0) {
     return cow_in_refused(text.substr(tokens[announced - 1].offset), context, language);
+  }
+  if (const std::optional<CowSaid> cow = said_in_one_word(tokens, language)) {
+    refused.likely = CowLikely::perhaps;
+    refused.cow = *cow;
+    return refused;
   }
   if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens, language)) return {};
   refused.likely = likely_from_rest(tokens, language);
@@ -186,7 +213,7 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
 std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineContext& context,
                                              const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return std::nullopt;
-  const std::vector<Token> tokens = tokens_of(text);
+  const std::vector<Token> tokens = spoken_tokens(text, language);
   if (tokens.empty() || tokens.front().kind != TokenKind::number) return std::nullopt;
   std::size_t at = 1;
   while (at < tokens.size()) {

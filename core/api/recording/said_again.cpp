@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,6 +10,8 @@
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/spoken_numbers.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/trap.hpp"
 
@@ -25,6 +28,21 @@ struct Compared {
   std::vector<std::string> words;
 };
 
+/// The digits of a number token, however it was said.
+std::string digits_of(const Token& token, std::string_view line) {
+  return token.folded.empty() ? fold_case(line.substr(token.offset, token.length)) : token.folded;
+}
+
+/// The tokens of the line; a number word it starts with, "seven LH", is the number it says.
+std::vector<Token> compared_tokens(std::string_view line, const Language& language) {
+  std::vector<Token> tokens = spoken_tokens(line, language);
+  const std::optional<int> alone = number_word_at(tokens, 0, language);
+  if (!alone) return tokens;
+  tokens.front().kind = TokenKind::number;
+  tokens.front().folded = std::to_string(*alone);
+  return tokens;
+}
+
 /// "On", "and" and the like tell nothing by themselves.
 bool only_joins(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
   const Language::Match match = language.longest_match(tokens, at);
@@ -37,7 +55,7 @@ Compared compared(std::string_view line, const Language& language) {
   Compared parts;
   std::size_t from = 0;
   bool at_start = true;
-  const std::vector<Token> tokens = tokens_of(line);
+  const std::vector<Token> tokens = compared_tokens(line, language);
   const std::size_t announced = announced_tokens(tokens, language);
   for (std::size_t at = announced == 0 ? 0 : announced - 1; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
@@ -45,7 +63,7 @@ Compared compared(std::string_view line, const Language& language) {
     const bool ends_number = at > 0 && is_part_of_a_word(tokens, at - 1, language);
     if (at_start && (token.kind == TokenKind::number || ends_number)) {
       parts.has_letters |= ends_number;
-      parts.number += fold_case(said);
+      parts.number += token.kind == TokenKind::number ? digits_of(token, line) : fold_case(said);
       from = token.offset + token.length;
       continue;
     }
@@ -110,6 +128,51 @@ bool is_said_otherwise(const std::vector<TermKind>& refused, const std::vector<T
          are_all(refused, TermKind::correction, TermKind::not_that);
 }
 
+bool is_a_foot(TermKind kind) {
+  return kind == TermKind::foot || kind == TermKind::feet;
+}
+
+/// What a correction says, without the feet it names; nothing for a line that is none.
+std::optional<std::vector<std::string>> words_of_correction(std::string_view line,
+                                                            const Language& language) {
+  const std::vector<Token> tokens = compared_tokens(line, language);
+  std::optional<std::vector<std::string>> words;
+  std::size_t at = !tokens.empty() && tokens.front().kind == TokenKind::number ? 1 : 0;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const std::size_t count = std::max<std::size_t>(match.word_count, 1);
+    const bool is_foot = match.phrase != nullptr && is_a_foot(match.phrase->kind);
+    const bool is_word = tokens[at].kind == TokenKind::word || tokens[at].kind == TokenKind::number;
+    if (!words && is_word && !is_foot) {
+      const bool corrects = match.phrase != nullptr && match.phrase->kind == TermKind::correction;
+      if (!corrects) return std::nullopt;
+      words.emplace();
+    } else if (words && is_word && !is_foot) {
+      for (std::size_t i = at; i < at + count; ++i) {
+        words->push_back(fold_case(line.substr(tokens[i].offset, tokens[i].length)));
+      }
+    }
+    at += count;
+  }
+  return words;
+}
+
+/// "412 RH no, no DD" fits nothing and "412 LH no, no DD" does: the foot was the slip.
+bool is_corrected_again(std::string_view refused, std::string_view now, const Language& language) {
+  const auto before = words_of_correction(refused, language);
+  const auto after = words_of_correction(now, language);
+  return before && after && before->size() == after->size() && is_said_within(*before, *after);
+}
+
+/// "RH same" and then what was found there.
+bool is_said_in_full(const std::vector<TermKind>& refused) {
+  const bool is_ditto = std::any_of(refused.begin(), refused.end(),
+                                    [](TermKind kind) { return kind == TermKind::ditto; });
+  return is_ditto && std::all_of(refused.begin(), refused.end(), [](TermKind kind) {
+           return kind == TermKind::ditto || is_a_foot(kind);
+         });
+}
+
 bool are_other_cows(const Compared& before, const Compared& after) {
   if (before.number.empty() || after.number.empty()) return false;
   if (before.has_letters) return edit_distance(before.number, after.number) > 1;
@@ -123,16 +186,19 @@ bool is_said_again(std::string_view refused, std::string_view now, const Languag
   const Compared before = compared(refused, language);
   const Compared after = compared(now, language);
   if (are_other_cows(before, after)) return false;
-  if (is_said_otherwise(kinds_in(refused, language), kinds_in(now, language))) return true;
+  const std::vector<TermKind> kinds_before = kinds_in(refused, language);
+  if (is_said_otherwise(kinds_before, kinds_in(now, language))) return true;
+  if (is_corrected_again(refused, now, language)) return true;
   const FootSet feet_before = feet_in_refused(refused, language).named;
   const FootSet feet_after = feet_in_refused(now, language).named;
   if (!feet_before.empty() && feet_before != feet_after) return false;
+  if (is_said_in_full(kinds_before)) return true;
   return differ_by_a_slip(before.rest, after.rest) || is_said_within(before.words, after.words);
 }
 
 bool is_named_again(std::string_view refused, std::string_view now, const Language& language) {
   if (!is_utf8(refused) || !is_utf8(now)) return false;
-  const std::vector<Token> tokens = tokens_of(refused);
+  const std::vector<Token> tokens = compared_tokens(refused, language);
   for (std::size_t at = 0; at < tokens.size(); ++at) {
     // "Next one 413": the one is no number here.
     const Phrase* phrase = language.longest_match(tokens, at).phrase;

@@ -69,6 +69,13 @@ bool corrects_her_feet(const Line& line) {
          std::all_of(line.clauses.begin(), line.clauses.end(), is_correction);
 }
 
+bool answers_only(const Line& line) {
+  return !line.clauses.empty() &&
+         std::all_of(line.clauses.begin(), line.clauses.end(), [](const Clause& clause) {
+           return std::holds_alternative<GoAheadSaid>(clause);
+         });
+}
+
 bool tells_news(const Line& line) {
   return std::any_of(line.clauses.begin(), line.clauses.end(),
                      [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
@@ -96,6 +103,9 @@ Outcome RecordingState::take_line(std::string_view text) {
   const auto mended = mended_later(*line, text);
   if (!mended) return mended.faults();
   if (*mended) return Done{};
+  const auto asked = asked_who_walks(*line, text);
+  if (!asked) return asked.faults();
+  if (*asked) return Done{};
   let_go_held_back(*line, text);
   if (!holds_back(*line)) return take_read(*line, text);
   const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
@@ -132,13 +142,14 @@ LineContext RecordingState::after_let_out() const {
   return {visit_.day, true, line_number_};
 }
 
-/// "No, 421" or "no, right hind" and nothing else, said when she is out already.
+/// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
 bool RecordingState::corrects_last_turn(std::string_view text) const {
   if (in_crush_ || !last_turn_) return false;
   const auto line = read_line(text, after_let_out(), *language_);
   if (!line) return false;
   const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
-  return corrects_the_number(*line) || (knows_her_feet && corrects_her_feet(*line));
+  return corrects_the_number(*line) || answers_only(*line) ||
+         (knows_her_feet && corrects_her_feet(*line));
 }
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.
@@ -322,6 +333,9 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
 
 Outcome RecordingState::go_ahead(std::string_view text) {
   if (!in_crush_) return answer_last_turn(text);
+  if (warnings().go_ahead() > 0) return Done{};
+  // "Rest fine; go ahead": what fires by the words before it is answered in the same breath.
+  check_her(looks_finished(), text);
   if (warnings().go_ahead() == 0) answer(ReplyKind::mark, "there is nothing to answer");
   return Done{};
 }

@@ -51,6 +51,7 @@ struct InCrush {
   std::vector<std::string> called_first;  // before her number was put right
   bool done_said = false;                 // kept in only because a warning was open
   bool named_in_refused = false;          // nobody has named her in a line that could be read
+  bool mended_before = false;             // called again to mend what was called before
   bool broke_off = false;                 // taken up again, and nothing said since
   std::size_t taken_up = 0;               // of her lines, those said before the recording broke off
   std::size_t given_again = 0;            // of those, the ones a pipe or file gave once more
@@ -171,8 +172,14 @@ class RecordingState {
   void show_marks();
   void show_mark(const std::string& mark);
 
+  // walks_by.cpp
+  Result<bool> asked_who_walks(const Line& line, std::string_view text);
+  [[nodiscard]] bool walked_by(LetOutBy why) const;
+  Outcome tell_that_she_walked_by();
+
   // let_out.cpp
   Outcome let_out(LetOutBy why);
+  [[nodiscard]] bool was_only_mended(LetOutBy why) const;
   void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
@@ -194,6 +201,10 @@ class RecordingState {
 
   // mended_later.cpp
   Result<bool> mended_later(const Line& line, std::string_view text);
+  [[nodiscard]] bool was_refused_before(const std::string& number, std::string_view text) const;
+  Result<bool> mended_in_other_ways(const Line& line, std::string_view text);
+  Result<bool> mended_first_call(const Line& line, std::string_view text);
+  Result<bool> number_mended_late(const Line& line, std::string_view text);
   void drop_only_spoken_of(std::string_view text);
   Outcome refuse_mending(const std::string& number, Fault fault, std::string_view text);
   Outcome record_mended_later(const RecordedTurn& wrong, TurnDraft draft, std::string_view text);
@@ -208,6 +219,7 @@ class RecordingState {
   Outcome keep_as_unread(const UnreadNews& news, const std::string& question,
                          std::optional<PersonId> person = {});
   Outcome settle_unread(const UnreadNews& news, std::string_view text);
+  [[nodiscard]] bool may_mend_again(const UnreadNews& news, std::string_view text) const;
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);

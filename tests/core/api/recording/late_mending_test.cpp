@@ -97,3 +97,21 @@ TEST_CASE("what could be said of a cow nobody has called yet is a call of its ow
     CHECK_FALSE(is_a_call_of_its_own(*read(text)));
   }
 }
+
+TEST_CASE("who stands there is corrected without her number") {
+  const Result<Line> line = read_line("LH no, no block", saying::in_crush(true), english());
+  REQUIRE(line.ok());
+  CowSaid cow;
+  cow.number = "412";
+  const std::optional<LateMending> mending = mending_of(cow, *line);
+  REQUIRE(mending);
+  CHECK(mending->cow == cow);
+  CHECK(mending->feet == FootSet{Foot::lh});
+  CHECK(takes_back_only(*mending));
+}
+
+TEST_CASE("what is put right in another way is more than taken back") {
+  const std::optional<LateMending> mending = read("412 no, no block; no, chronic");
+  REQUIRE(mending);
+  CHECK_FALSE(takes_back_only(*mending));
+}

@@ -124,3 +124,16 @@ TEST_CASE("a correction that was not understood names the cow it was to mend") {
     CHECK_FALSE(mended_in(text));
   }
 }
+
+TEST_CASE("a number in words names her as one in digits does") {
+  const RefusedCow refused = named_in("four-twelve LH outsde SU");
+  CHECK(refused.likely == CowLikely::surely);
+  CHECK(recorded_as(refused.cow) == "412");
+}
+
+TEST_CASE("a single number word in front of a foot is a doubtful cow, elsewhere it is none") {
+  const RefusedCow refused = named_in("seven LH SU");
+  CHECK(refused.likely == CowLikely::perhaps);
+  CHECK(recorded_as(refused.cow) == "7?");
+  CHECK(named_in("two blocks off").likely == CowLikely::none);
+}

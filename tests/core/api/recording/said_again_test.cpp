@@ -24,7 +24,9 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
                                {"nr. 413 lame RH", "413 lame RH"},
                                {"RH blck on inside", "RH block inside, off 35d"},
                                {"inside", "block on inside"},
-                               {"no tg, black cow", "no tag, black cow"}};
+                               {"no tg, black cow", "no tag, black cow"},
+                               {"seven LH SU", "7 LH SU"},
+                               {"four-twelve LH outsde SU", "412 LH outside SU"}};
   for (const TwoLines& row : rows) {
     CAPTURE(row.refused);
     CHECK(is_said_again(row.refused, row.now, english()));
@@ -72,4 +74,18 @@ TEST_CASE("neither another number nor a line that leaves something out says it a
   CHECK_FALSE(is_named_again("nr 413 lame", "413 nothing found", english()));
   CHECK_FALSE(is_named_again("heifer 413", "413 nothing found", english()));
   CHECK_FALSE(is_named_again("next cow", "413 nothing found", english()));
+}
+
+TEST_CASE("a correction is said again of the foot that was meant") {
+  CHECK(is_said_again("412 RH no, no DD", "412 LH no, no DD", english()));
+  CHECK(is_said_again("412 no, LH", "412 no, RH", english()));
+  CHECK(is_said_again("RH no, chronc", "LH no, chronic", english()));
+  CHECK_FALSE(is_said_again("412 RH no, no DD", "413 LH no, no DD", english()));
+  CHECK_FALSE(is_said_again("412 RH no, no DD", "412 LH no, no SU", english()));
+  CHECK_FALSE(is_said_again("RH DD raw", "LH DD raw", english()));
+}
+
+TEST_CASE("the same as elsewhere is said again by what is found on that foot") {
+  CHECK(is_said_again("RH same", "RH sole ulcer", english()));
+  CHECK_FALSE(is_said_again("RH same", "LH sole ulcer", english()));
 }

@@ -1,0 +1,151 @@
+#include "core/api/recording/end_reasons.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <utility>
+
+#include "core/api/recording/said_again.hpp"
+#include "core/base/quotation.hpp"
+#include "core/trade/call_line/line.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view one_line = " was not understood";
+constexpr std::string_view several_lines = " were not understood";
+constexpr std::string_view between_reasons = "; ";
+constexpr std::string_view between_lines = ", ";
+
+bool is_quote(char c) {
+  return c == '"' || c == '\'';
+}
+
+std::string not_understood_lines(const std::vector<std::string>& lines) {
+  std::string all;
+  for (const std::string& line : lines) {
+    if (!all.empty()) all += between_lines;
+    all += quoted(line);
+  }
+  if (lines.empty()) return {};
+  return all + std::string(lines.size() == 1 ? one_line : several_lines);
+}
+
+/// Where a reason that begins at `from` ends. A list of lines may hold what parts two reasons.
+std::size_t end_of_reason(std::string_view all, std::size_t from) {
+  if (!is_quote(all[from])) return std::min(all.find(between_reasons, from), all.size());
+  std::size_t end = all.size();
+  for (const std::string_view tail : {one_line, several_lines}) {
+    const std::size_t at = all.find(tail, from);
+    if (at != std::string_view::npos) end = std::min(end, at + tail.size());
+  }
+  return end;
+}
+
+/// Where the quotation that begins a list of lines ends: at a quote that ends the list or stands
+/// before the next line.
+std::size_t end_of_quotation(std::string_view lines) {
+  for (std::size_t at = 1; at < lines.size(); ++at) {
+    const std::string_view behind = lines.substr(at + 1);
+    const bool parts = behind.size() > between_lines.size() &&
+                       behind.substr(0, between_lines.size()) == between_lines &&
+                       is_quote(behind[between_lines.size()]);
+    if (lines[at] == lines.front() && (behind.empty() || parts)) return at;
+  }
+  return lines.size();
+}
+
+std::vector<std::string> reasons_in(std::string_view all) {
+  std::vector<std::string> reasons;
+  std::size_t from = 0;
+  while (from < all.size()) {
+    const std::size_t end = end_of_reason(all, from);
+    reasons.emplace_back(all.substr(from, end - from));
+    from = end + between_reasons.size();
+  }
+  return reasons;
+}
+
+bool ends_with(std::string_view text, std::string_view tail) {
+  return text.size() >= tail.size() && text.substr(text.size() - tail.size()) == tail;
+}
+
+/// The lines of a reason that names some; none for any other reason.
+std::vector<std::string> lines_in(std::string_view reason) {
+  std::vector<std::string> lines;
+  const bool is_one = ends_with(reason, one_line);
+  const bool names_lines =
+      !reason.empty() && is_quote(reason.front()) && (is_one || ends_with(reason, several_lines));
+  if (!names_lines) return lines;
+  reason.remove_suffix(is_one ? one_line.size() : several_lines.size());
+  while (!reason.empty()) {
+    const std::size_t end = end_of_quotation(reason);
+    lines.emplace_back(reason.substr(1, end - 1));
+    reason.remove_prefix(std::min(end + 1 + between_lines.size(), reason.size()));
+  }
+  return lines;
+}
+
+void set_reasons(Turn& turn, const std::vector<std::string>& reasons) {
+  turn.end_reason.clear();
+  for (const std::string& reason : reasons) {
+    if (!turn.end_reason.empty()) turn.end_reason += between_reasons;
+    turn.end_reason += reason;
+  }
+  if (turn.end == TurnEnd::unfinished && turn.end_reason.empty()) turn.end = TurnEnd::done;
+}
+
+}  // namespace
+
+std::string not_understood(const std::vector<RefusedLine>& lines) {
+  std::vector<std::string> texts;
+  texts.reserve(lines.size());
+  for (const RefusedLine& line : lines) texts.push_back(line.text);
+  return not_understood_lines(texts);
+}
+
+void add_end_reason(Turn& turn, std::string_view reason) {
+  if (turn.end == TurnEnd::done) turn.end = TurnEnd::unfinished;
+  if (!turn.end_reason.empty()) turn.end_reason += between_reasons;
+  turn.end_reason += reason;
+}
+
+void drop_end_reason(Turn& turn, std::string_view reason) {
+  std::vector<std::string> reasons = reasons_in(turn.end_reason);
+  const auto gone = std::remove(reasons.begin(), reasons.end(), reason);
+  if (gone == reasons.end()) return;
+  reasons.erase(gone, reasons.end());
+  set_reasons(turn, reasons);
+}
+
+bool tell_its_end(const std::vector<std::string>& words, Day visit_day, const Language& language) {
+  const LineContext in_crush{visit_day, true, 0};
+  return std::any_of(words.begin(), words.end(), [&](const std::string& words_of_line) {
+    const auto line = read_line(words_of_line, in_crush, language);
+    return line && std::any_of(line->clauses.begin(), line->clauses.end(), [](const Clause& said) {
+             const auto* clause = std::get_if<TurnClause>(&said);
+             return clause != nullptr && std::holds_alternative<EndSaid>(*clause);
+           });
+  });
+}
+
+void drop_said_again(Turn& turn, std::string_view now, const Language& language) {
+  std::vector<std::string> kept;
+  bool any = false;
+  for (std::string& reason : reasons_in(turn.end_reason)) {
+    std::vector<std::string> lines = lines_in(reason);
+    const auto gone = std::remove_if(lines.begin(), lines.end(), [&](const std::string& line) {
+      return is_said_again(line, now, language);
+    });
+    if (gone == lines.end()) {
+      kept.push_back(std::move(reason));
+      continue;
+    }
+    any = true;
+    lines.erase(gone, lines.end());
+    if (!lines.empty()) kept.push_back(not_understood_lines(lines));
+  }
+  if (any) set_reasons(turn, kept);
+}
+
+}  // namespace evenclaw

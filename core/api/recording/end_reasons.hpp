@@ -1,0 +1,32 @@
+// Why a turn counts as not finished, in the words kept with it, and what takes such a reason away.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/api/recording/refused_feet.hpp"
+#include "core/base/date.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+inline constexpr std::string_view nothing_was_said = "nothing was said";
+
+/// `"no, insde" was not understood`; "" when there is no such line.
+std::string not_understood(const std::vector<RefusedLine>& lines);
+
+/// A turn that was done is unfinished for this reason; one that was not done has one more.
+void add_end_reason(Turn& turn, std::string_view reason);
+
+/// The reason falls away; a turn with no other one left is done.
+void drop_end_reason(Turn& turn, std::string_view reason);
+
+/// Whether one of the lines said how the turn ended: "unfinished, went down".
+bool tell_its_end(const std::vector<std::string>& words, Day visit_day, const Language& language);
+
+/// Lines nobody could read that `now` says again no longer keep the turn from being done.
+void drop_said_again(Turn& turn, std::string_view now, const Language& language);
+
+}  // namespace evenclaw

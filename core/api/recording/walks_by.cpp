@@ -1,0 +1,72 @@
+// A cow that is only said to walk sound was not in the crush: it is news of her. Nothing of it is
+// silently the turn of a cow, nor are feet that are told of next silently hers.
+#include "core/api/recording/walks_by.hpp"
+
+#include <utility>
+#include <variant>
+
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+const CowSaid* says_only_that_she_walks(const Line& line) {
+  if (line.clauses.size() != 2) return nullptr;
+  const auto* named = std::get_if<CowNamed>(&line.clauses.front());
+  const auto* said = std::get_if<TurnClause>(&line.clauses.back());
+  const bool walks = said != nullptr && std::holds_alternative<WalksSoundSaid>(*said);
+  const bool is_sure = named != nullptr && named->cow.known == CowKnown::numbered;
+  return walks && is_sure ? &named->cow : nullptr;
+}
+
+bool says_only_how_she_walks(const Turn& turn) {
+  Turn only;
+  only.cow = turn.cow;
+  only.walks_sound = true;
+  return turn == only;
+}
+
+/// While the turn of another cow is under way it could be either, and what is said of feet next
+/// could be of either cow. It is asked, and the feet are nobody's until a cow is named.
+Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view text) {
+  const CowSaid* cow = says_only_that_she_walks(line);
+  if (cow == nullptr || !in_crush_ || goes_on(*cow) || is_certain_now(*cow)) return false;
+  if (looks_finished() || !finder_.carrier(cow->number)) return false;
+  const std::string number = plain_number(cow->number);
+  const std::string said(trimmed(text));
+  Fault fault{.slug = "call-impossible",
+              .message = "Another cow is in the crush. Is this news of " + number +
+                         ", or is she the next one?",
+              .line = line_number_,
+              .remedy = "Of one who only walked by say: " +
+                        std::string(language_->say(TermKind::news_lead)) + " " + said +
+                        "; of the next one her number alone first."};
+  held_back_by_ = said;
+  const Outcome asked = refuse_mending(number, std::move(fault), text);
+  if (!asked) return asked.faults();
+  return true;
+}
+
+/// Her number and that she walks sound is all that was said before the next cow came.
+bool RecordingState::walked_by(LetOutBy why) const {
+  const InCrush& cow = *in_crush_;
+  const CowSaid& said = cow.draft.turn.cow;
+  return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
+         cow.draft.words.size() == 1 && said.known == CowKnown::numbered &&
+         says_only_how_she_walks(cow.draft.turn) && finder_.carrier(said.number);
+}
+
+Outcome RecordingState::tell_that_she_walked_by() {
+  forget_answers_about_her();
+  const InCrush cow = *std::move(in_crush_);
+  in_crush_.reset();
+  held_back_by_.clear();
+  const SaidBy now = std::exchange(by_, cow.by);
+  const NewsSaid news{cow.draft.turn.cow.number, News::walks_sound, {}, false};
+  const Outcome told = tell(news, cow.draft.words.front());
+  by_ = now;
+  return told;
+}
+
+}  // namespace evenclaw
