@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -132,6 +133,15 @@ bool is_a_foot(TermKind kind) {
   return kind == TermKind::foot || kind == TermKind::feet;
 }
 
+std::vector<std::string> folded_words(std::string_view line, std::span<const Token> tokens) {
+  std::vector<std::string> words;
+  words.reserve(tokens.size());
+  for (const Token& token : tokens) {
+    words.push_back(fold_case(line.substr(token.offset, token.length)));
+  }
+  return words;
+}
+
 /// What a correction says, without the feet it names; nothing for a line that is none.
 std::optional<std::vector<std::string>> words_of_correction(std::string_view line,
                                                             const Language& language) {
@@ -141,18 +151,19 @@ std::optional<std::vector<std::string>> words_of_correction(std::string_view lin
   while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
     const std::size_t count = std::max<std::size_t>(match.word_count, 1);
-    const bool is_foot = match.phrase != nullptr && is_a_foot(match.phrase->kind);
-    const bool is_word = tokens[at].kind == TokenKind::word || tokens[at].kind == TokenKind::number;
-    if (!words && is_word && !is_foot) {
-      const bool corrects = match.phrase != nullptr && match.phrase->kind == TermKind::correction;
-      if (!corrects) return std::nullopt;
-      words.emplace();
-    } else if (words && is_word && !is_foot) {
-      for (std::size_t i = at; i < at + count; ++i) {
-        words->push_back(fold_case(line.substr(tokens[i].offset, tokens[i].length)));
-      }
-    }
+    const std::span<const Token> here = std::span(tokens).subspan(at, count);
     at += count;
+    const TokenKind kind = here.front().kind;
+    const bool is_word = kind == TokenKind::word || kind == TokenKind::number;
+    if (!is_word || (match.phrase != nullptr && is_a_foot(match.phrase->kind))) continue;
+    if (words) {
+      const std::vector<std::string> more = folded_words(line, here);
+      words->insert(words->end(), more.begin(), more.end());
+      continue;
+    }
+    const bool corrects = match.phrase != nullptr && match.phrase->kind == TermKind::correction;
+    if (!corrects) return std::nullopt;
+    words.emplace();
   }
   return words;
 }
