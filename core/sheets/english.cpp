@@ -73,7 +73,17 @@ constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
                                        {ActionKind::cull_advised, "culling advised"},
                                        {ActionKind::pain_relief_asked, "pain relief asked for"},
                                        {ActionKind::pain_relief_given, "pain relief given"},
-                                       {ActionKind::photo, "photo taken"}};
+                                       {ActionKind::photo, "photo taken"},
+                                       {ActionKind::vet_plan, "treated by the vet's plan"},
+                                       {ActionKind::bleeding, "bleeding that does not stop"},
+                                       {ActionKind::bone_showing, "bone showing"},
+                                       {ActionKind::pus_above, "pus above the coronet"},
+                                       {ActionKind::blisters, "blisters"},
+                                       {ActionKind::went_down, "went down in the crush"},
+                                       {ActionKind::near_calving, "near calving"},
+                                       {ActionKind::heavy_in_calf, "heavy in calf"},
+                                       {ActionKind::sore_mouth, "sore mouth"},
+                                       {ActionKind::fever, "fever"}};
 
 constexpr Worded<Material> materials[] = {
     {Material::wood, "wood"},  {Material::rubber, "rubber"},   {Material::plastic, "plastic"},

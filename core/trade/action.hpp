@@ -63,7 +63,18 @@ enum class ActionKind {
   cull_advised,
   pain_relief_asked,  // the vet or the farmer is to see to it
   pain_relief_given,
-  photo
+  photo,
+  vet_plan,  // treated as the herd's written plan of the vet says
+  // Signs, no acts: what was seen of a foot or of her, said in so few words that a check hears it.
+  bleeding,  // and it does not stop
+  bone_showing,
+  pus_above,     // running out above the horn
+  blisters,      // on a foot
+  went_down,     // in the crush
+  near_calving,  // the time is that of the calving
+  heavy_in_calf,
+  sore_mouth,
+  fever
 };
 
 template <>
@@ -101,7 +112,17 @@ struct EnumWords<ActionKind> {
       {ActionKind::cull_advised, "cull_advised"},
       {ActionKind::pain_relief_asked, "pain_relief_asked"},
       {ActionKind::pain_relief_given, "pain_relief_given"},
-      {ActionKind::photo, "photo"}};
+      {ActionKind::photo, "photo"},
+      {ActionKind::vet_plan, "vet_plan"},
+      {ActionKind::bleeding, "bleeding"},
+      {ActionKind::bone_showing, "bone_showing"},
+      {ActionKind::pus_above, "pus_above"},
+      {ActionKind::blisters, "blisters"},
+      {ActionKind::went_down, "went_down"},
+      {ActionKind::near_calving, "near_calving"},
+      {ActionKind::heavy_in_calf, "heavy_in_calf"},
+      {ActionKind::sore_mouth, "sore_mouth"},
+      {ActionKind::fever, "fever"}};
 };
 
 /// What a block is made of, or how she was marked.

@@ -52,6 +52,16 @@ constexpr ActFacts act_table[] = {
     {A::pain_relief_asked, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::pain_relief_given, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::photo, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::vet_plan, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::bleeding, K::opened_act, with_claw, ActTime::none, on_foot, from_afar},
+    {A::bone_showing, K::opened_act, with_claw, ActTime::none, on_foot, from_afar},
+    {A::pus_above, K::opened_act, with_claw, ActTime::none, on_foot, from_afar},
+    {A::blisters, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::went_down, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::near_calving, K::see_again, no_claw, ActTime::when, on_cow, from_afar},
+    {A::heavy_in_calf, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::sore_mouth, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::fever, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
 };
 
 }  // namespace
@@ -77,6 +87,11 @@ bool is_always_of_the_cow(ActionKind kind) {
     case A::cull_advised:
     case A::pain_relief_asked:
     case A::pain_relief_given:
+    case A::went_down:
+    case A::near_calving:
+    case A::heavy_in_calf:
+    case A::sore_mouth:
+    case A::fever:
       return true;
     case A::opened:
     case A::loose_horn_off:
@@ -102,6 +117,11 @@ bool is_always_of_the_cow(ActionKind kind) {
     case A::see_again:
     case A::vet:
     case A::photo:
+    case A::vet_plan:
+    case A::bleeding:
+    case A::bone_showing:
+    case A::pus_above:
+    case A::blisters:
       return false;
   }
   return false;

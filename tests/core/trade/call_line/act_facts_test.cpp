@@ -43,7 +43,14 @@ TEST_CASE("a block, a wrap, a spray and the knife need a foot; what the farm is 
                                        ActionKind::cull_advised,
                                        ActionKind::photo,
                                        ActionKind::pain_relief_asked,
-                                       ActionKind::pain_relief_given};
+                                       ActionKind::pain_relief_given,
+                                       ActionKind::vet_plan,
+                                       ActionKind::blisters,
+                                       ActionKind::went_down,
+                                       ActionKind::near_calving,
+                                       ActionKind::heavy_in_calf,
+                                       ActionKind::sore_mouth,
+                                       ActionKind::fever};
   for (const ActFacts& facts : all_acts()) {
     const bool concerns_cow =
         std::find(std::begin(of_the_cow), std::end(of_the_cow), facts.kind) != std::end(of_the_cow);
