@@ -89,6 +89,9 @@ void add_warnings(CowsById& cows, const VisitSheetInput& input) {
     for (const TurnRow* turn : cow.turns) by_turn[turn->turn] = &cow;
   }
   for (const TurnWarning& warning : input.warnings) {
+    // What was said since has taken such a note away.
+    const WarningShown& shown = warning.shown;
+    if (shown.warning.rank == Rank::note && !shown.decision.empty()) continue;
     const auto found = by_turn.find(warning.turn);
     if (found != by_turn.end()) found->second->warnings.push_back(&warning.shown);
   }

@@ -210,8 +210,10 @@ ReplyItem& RecordingState::answer(ReplyKind kind, std::string words) {
   return items_.back();
 }
 
+/// A note is for the sheet; beside the crush nobody is told.
 void RecordingState::show(const std::vector<Warning>& warnings, const CowSaid& cow) {
   for (const Warning& warning : warnings) {
+    if (warning.rank == Rank::note) continue;
     ReplyItem& item = answer(kind_of(warning.rank), warning.words);
     item.cow = said_as(cow, *language_);
     item.slug = warning.rule;

@@ -52,7 +52,8 @@ std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
 int WarningLedger::go_ahead() {
   int answered = 0;
   for (Row& row : rows_) {
-    if (!row.firing || !row.shown.decision.empty()) continue;
+    const bool asks = row.shown.warning.rank != Rank::note;
+    if (!asks || !row.firing || !row.shown.decision.empty()) continue;
     row.shown.decision = went_ahead;
     ++answered;
   }

@@ -19,7 +19,8 @@ class WarningLedger {
   /// Takes what fires after `words` were said; gives what has to be shown now.
   std::vector<Warning> update(const std::vector<Warning>& firing, std::string_view words);
 
-  /// "go ahead" answers what is open; gives how many that were.
+  /// "go ahead" answers the stops and asks that are open; gives how many that were. A note asks
+  /// nothing.
   int go_ahead();
 
   /// Stops and asks that fire and nobody has answered.

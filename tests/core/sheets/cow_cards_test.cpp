@@ -70,6 +70,16 @@ TEST_CASE("warnings are shown with what was decided, also when nobody decided") 
   CHECK(holds(text, "Asked: Inside meant? Decided: no, outside."));
 }
 
+TEST_CASE("a note stands on the card, and not when something said later settled it") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.warned(Rank::note, "Left hind hurts: pain relief was not talked about.", "");
+  day.warned(Rank::note, "A scab, but no treatment is known here.", "no, chronic");
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "Left hind hurts: pain relief was not talked about."));
+  CHECK_FALSE(holds(text, "A scab"));
+}
+
 TEST_CASE("a cow that was not done has a card without feet") {
   const std::string text = text_of(day_with_doubts());
   CHECK(holds(text, "620  Reason not called. Not done: not to be found in the yard.\n\n"));
