@@ -10,14 +10,16 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/rows.hpp"
 #include "core/trade/turn.hpp"
+#include "core/trade/visit_so_far.hpp"
 #include "core/trade/warning.hpp"
 
 namespace evenclaw {
 
-/// What is known of a cow before this turn, as the rules need it.
+/// What is known before this turn, of her and of the cows before her, as the rules need it.
 struct CowPast {
   Rows rows;                        // of this cow, all visits; empty when she is new
   std::vector<TurnRow> same_visit;  // her earlier turns in this same visit
+  VisitSoFar so_far = {};           // of the other cows of this visit
 };
 
 /// One rule as a row of a table: what it is called, how urgent it is, why it exists.
@@ -26,16 +28,18 @@ struct CheckRule {
   Rank rank;
   std::string_view why;
   std::string_view source;
-  std::string_view fires_on;   // call lines of an example that fires, "\n" between lines
+  std::string_view fires_on;   // call lines of an example that fires, "\n" between lines; "---"
+                               // parts visits, another number is another cow of the same caller
   std::string_view silent_on;  // and of one that must not
 };
 
 std::span<const CheckRule> all_checks();
 
 /// The warnings a turn gives, most urgent first: every rule that fires, but one cause gives one
-/// warning, the highest. Pass the turn settled, so that "rest fine" counts as nothing found on the
-/// feet it fills. The turn need not be finished; `finished` adds the rules about what was not said
-/// (a block still on from last time that nobody mentioned). Answers are offered in the words of
+/// warning, the highest, and where a disease that must be reported is suspected nothing else is
+/// said. Pass the turn settled, so that "rest fine" counts as nothing found on the feet it fills.
+/// The turn need not be finished; `finished` adds the rules about what was not said (a block still
+/// on from last time that nobody mentioned) and the notes. Answers are offered in the words of
 /// `language`.
 std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished,
                                 const Language& language);

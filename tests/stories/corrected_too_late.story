@@ -20,7 +20,7 @@ rest fine
 done
 321 wrap off
 no, 231
-413 LH foul between, bad
+413 LH growth between, bad
 rest fine
 done
 no, right hind
@@ -43,7 +43,7 @@ refused line 13: "oustide" is not understood either; did you mean "outside"?
 
 ## recorded
 412 lame LH | LH outside SU sole_middle bad; block_on inside | fine RH
-414 | RH IP between bad | fine LH
+414 | RH IH between bad | fine LH
 
 ## ended
 unfinished 415: Her turn was not finished: "LH oustide bruise" was not understood

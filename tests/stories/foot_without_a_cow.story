@@ -6,8 +6,8 @@ today hinds
 412 LH DD raw behind
 rest fine
 done
-RH foul between, slight
-412 RH foul between, slight
+RH growth between, slight
+412 RH growth between, slight
 done
 LH see again 28d
 413
@@ -34,7 +34,7 @@ refused line 16: "rest fine" is said of a cow, and no cow is named yet; start wi
 
 ## recorded
 412 | LH DD behind raw | fine RH
-412 | RH IP between slight
+412 | RH IH between slight
 413 | LH not called; see_again for 2026-11-24 | fine RH
 no number | RH not called | unfinished: "RH outside sole ulcer middle, bad" was not understood
 414 | fine LH RH

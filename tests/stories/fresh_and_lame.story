@@ -7,7 +7,7 @@ visit 2026-10-27
 today hinds
 412 fresh lame LH
 rest fine
-LH inside thin sole toe, plain; sole 4 mm; toe 72 mm long
+LH inside thin sole toe, plain; sole 4 mm; toe 78 mm long
 done
 513 dry off, lame
 rest fine
@@ -23,5 +23,5 @@ saved 513
 
 ## cow 412
 case: TS LH inside, found 1x
-2026-10-27 LH (lame): inside claw: thin sole, toe, plain (TS); sole thickness 4 mm; toe length 72 mm
+2026-10-27 LH (lame): inside claw: thin sole, toe, plain (TS); sole thickness 4 mm; toe length 78 mm
 2026-10-27 RH: nothing found

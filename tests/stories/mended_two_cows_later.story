@@ -12,7 +12,7 @@ done
 413 RH DD raw behind
 rest fine
 done
-414 fresh; LH foul between
+414 fresh; LH growth between
 412 no, right hind
 RH nothing found
 413 no, chronic
@@ -26,7 +26,7 @@ done
 told: today's feet: LH RH
 saved 412
 saved 413
-mark 414: degree not called (left hind foul)
+mark 414: degree not called (left hind growth between the claws)
 stop 412: Came lame left hind, nothing found: look again, look higher, or vet. (answer: LH vet / go ahead)
 saved 412
 told 412: now reads: 412 lame LH; rest fine / RH outside sole ulcer middle of the sole, bad; block on inside / LH nothing found
@@ -42,7 +42,7 @@ told 412: now reads: 412 rest fine / RH outside sole ulcer middle of the sole, b
 
 ## recorded
 413 | RH not called | fine LH
-414 fresh | LH IP between bad | fine RH
+414 fresh | LH IH between bad | fine RH
 412 | RH outside SU sole_middle bad | fine LH
 
 ## ended

@@ -12,7 +12,7 @@ RH outside sole ulcer middle, bad; block on inside
 rest fine
 413 nothing found
 no tg, white cow
-LH foul between, bad
+LH growth between, bad
 rest fine
 done
 
@@ -30,7 +30,7 @@ saved no tg, white cow
 412 routine | LH outside SH sole_middle slight
 black cow | RH outside SU sole_middle bad; block_on inside | fine LH
 413 | fine LH RH
-no tg, white cow | LH IP between bad | fine RH | unfinished: "no tg, white cow" was not understood
+no tg, white cow | LH IH between bad | fine RH | unfinished: "no tg, white cow" was not understood
 
 ## ended
 unnumbered black cow: Which number has she: black cow?

@@ -6,9 +6,12 @@
 #include <filesystem>
 #include <fstream>
 #include <optional>
+#include <set>
 #include <sstream>
 
 #include "core/base/enum_words.hpp"
+#include "core/log/bodies.hpp"
+#include "core/log/body.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -76,6 +79,29 @@ struct Heard {
   }
 };
 
+/// What is only noted for the sheet is told to nobody beside the crush.
+void add_notes(Heard& heard, Workplace& place, const Visit& visit) {
+  std::set<EntryId> count;
+  for (const TurnRow& turn : select_as<TurnRow>(place.store, visit.herd).value()) {
+    count.insert(turn.turn);
+  }
+  const Outcome read = place.store.read_entries(
+      {visit.herd.value, visit.visit.value, {std::string(TurnRecorded::kind)}},
+      [&](const Entry& entry) {
+        const auto body = body_as<TurnRecorded>(entry);
+        REQUIRE(body.has_value());
+        if (count.count(entry.envelope.id) == 0) return true;
+        for (const WarningShown& shown : body->warnings) {
+          const Warning& warning = shown.warning;
+          if (warning.rank != Rank::note || !shown.decision.empty()) continue;
+          heard.alarms.push_back(
+              {called_as(body->turn.cow), Rank::note, warning.rule, warning.words});
+        }
+        return true;
+      });
+  REQUIRE(read.ok());
+}
+
 struct HeardVisit {
   Heard heard;
   VisitEnded ended;
@@ -92,6 +118,7 @@ HeardVisit typed_visit(Workplace& place, const std::string& on, FootSet feet, co
   }
   typed.ended = end_visit(place.ports(), visit, english()).value();
   typed.heard.take(typed.ended.last_turn);
+  add_notes(typed.heard, place, visit);
   return typed;
 }
 

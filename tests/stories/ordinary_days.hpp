@@ -10,7 +10,8 @@
 
 namespace evenclaw::test {
 
-/// One warning or question, once for each cow and wording however often it was shown.
+/// One warning or question, once for each cow and wording however often it was shown; or one note
+/// that goes to the sheet.
 struct Alarm {
   std::string cow;  // as said
   Rank rank = Rank::note;

@@ -16,7 +16,7 @@ rest fine
 RH DD chronic behind
 rest fine
 409 lame RHH
-RH foul between, slight
+RH growth between, slight
 rest fine
 413 LH SU middel slight
 
@@ -49,7 +49,7 @@ saved 413
 27 | RH DD behind raw; spray | fine LH
 22 | fine LH RH
 34 recheck | RH DD behind chronic | fine LH
-409 | RH IP between slight | fine LH | unfinished: "409 lame RHH" was not understood
+409 | RH IH between slight | fine LH | unfinished: "409 lame RHH" was not understood
 413 | LH not called | fine RH | unfinished: "413 LH SU middel slight" was not understood
 
 ## ended

@@ -16,7 +16,7 @@ done
 421 no, right hind
 415 RH DD raw behind
 done
-415 RH DD chronic behind; LH foul between, plain
+415 RH DD chronic behind; LH growth between, plain
 done
 415 no, scab
 415 LH no, slight
@@ -38,7 +38,7 @@ saved 415
 saved 415
 refused line 14: 415 was called twice at this visit, and it is not clear which call is meant. Both are kept; say which holds when the visit is ended.
 saved 415
-told 415: now reads: 415 / RH DD chronic behind / LH foul between, slight
+told 415: now reads: 415 / RH DD chronic behind / LH growth between, slight
 
 ## recorded
 413 | LH outside SH slight
@@ -46,7 +46,7 @@ told 415: now reads: 415 / RH DD chronic behind / LH foul between, slight
 414 | fine LH RH
 421 | RH not called | unfinished: "421 no, right hind" was not understood
 415 | RH DD behind raw
-415 | LH IP between slight | RH DD behind chronic
+415 | LH IH between slight | RH DD behind chronic
 
 ## ended
 unfinished 421: Her turn was not finished: "421 no, right hind" was not understood

@@ -22,7 +22,7 @@ rest fine
 414 LH fine
 #415 lame
 415 lame RH
-RH foul between, slight
+RH growth between, slight
 rest fine
 416 RH fine
 77 gone Thu
@@ -86,7 +86,7 @@ lifted_not_called no number: Right hind: what was found?
 no number | unfinished: "next one 413", "rest fine" were not understood
 413 | fine LH RH
 414 | fine LH
-415 lame RH | RH IP between slight | fine LH
+415 lame RH | RH IH between slight | fine LH
 416 | fine LH RH | unfinished: "77 gone Thu", "no, left hind" were not understood; "77 gone Thu" was not understood
 417 | fine LH
 no number | RH not called | unfinished: "brown heifer", "RH outsde sole ulcer" were not understood

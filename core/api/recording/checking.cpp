@@ -21,6 +21,10 @@ bool was_spoken_of_before(const CowPast& past, Foot foot) {
   });
 }
 
+bool says_nothing_was_found(const Warning& warning) {
+  return warning.rule == "lame-nothing-found" || warning.rule == "lame-cause-not-found";
+}
+
 /// Only what became of a wrap or block was said of this foot.
 bool tells_of_fixtures_only(const FootCall& call) {
   return std::all_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
@@ -81,13 +85,14 @@ bool RecordingState::looks_finished() const {
 void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
-  const CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
+  CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
+  past.so_far = before_.so_far(in_crush_->cow, in_crush_->by.caller);
   std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished, *language_);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(*in_crush_);
   firing.erase(std::remove_if(firing.begin(), firing.end(),
                               [&](const Warning& warning) {
-                                return warning.rule == "lame-nothing-found" && warning.foot &&
+                                return says_nothing_was_found(warning) && warning.foot &&
                                        open.has(*warning.foot);
                               }),
                firing.end());

@@ -214,6 +214,15 @@ int RecordedBefore::turns_of(CowId cow) const {
       [&](const RecordedTurn& turn) { return turn.body.cow == cow && !turn.superseded; }));
 }
 
+VisitSoFar RecordedBefore::so_far(CowId but, PersonId caller) const {
+  VisitSoFar so_far;
+  for (const RecordedTurn& turn : turns_) {
+    const bool counts = !turn.superseded && turn.body.cow != but;
+    if (counts) count_in(so_far, turn.body.turn, turn.by.caller == caller);
+  }
+  return so_far;
+}
+
 bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet, bool typed) {
   const auto same = [&](const NewsTold& told) {
     return told.cow == cow && told.news == news && told.feet == feet;

@@ -17,6 +17,7 @@
 #include "core/ports/store.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
+#include "core/trade/visit_so_far.hpp"
 
 namespace evenclaw {
 
@@ -89,6 +90,8 @@ class RecordedBefore {
   [[nodiscard]] std::vector<const RecordedTurn*> turns_called(const CowSaid& cow) const;
   /// How many turns of hers count in this visit.
   [[nodiscard]] int turns_of(CowId cow) const;
+  /// What was called at this visit of all cows but that one; `caller` called her.
+  [[nodiscard]] VisitSoFar so_far(CowId but, PersonId caller) const;
   /// A turn recorded just now.
   const RecordedTurn* add(RecordedTurn turn);
 

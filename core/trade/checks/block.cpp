@@ -29,6 +29,17 @@ bool puts_block_on(const Action& action) {
   return step && is_on_after(*step) && *step != FixtureStep::left_on;
 }
 
+/// Said of that claw by name; "opened" alone may be of either.
+bool was_opened(const FootCall& call, Claw claw) {
+  return std::any_of(call.actions.begin(), call.actions.end(), [claw](const Action& action) {
+    return action.kind == ActionKind::opened && includes(action.claw, claw);
+  });
+}
+
+bool cannot_bear_a_block(const FootCall& call, Claw claw) {
+  return painful_finding(call, claw) != nullptr || was_opened(call, claw);
+}
+
 /// The claws on which the act leaves a block though something hurts there.
 std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
                                       const Action& action) {
@@ -37,7 +48,7 @@ std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
   const Claw meant = claw_meant(past, call, action);
   std::vector<Claw> claws;
   for (const Claw claw : single_claws) {
-    if (includes(meant, claw) && painful_finding(call, claw) != nullptr) claws.push_back(claw);
+    if (includes(meant, claw) && cannot_bear_a_block(call, claw)) claws.push_back(claw);
   }
   return claws;
 }
@@ -54,9 +65,11 @@ Firing on_painful(const Situation& situation, const FootCall& call, const Action
   firing.warning.claw = claw;
   firing.causes = {{call.foot, About::block}};
   const std::string where = std::string(spoken(call.foot)) + ' ' + std::string(spoken(claw));
-  const std::string what = "Block on the claw with the " +
-                           spoken_name(*painful_finding(call, claw)) + " (" + where + ").";
-  if (painful_finding(call, partner(claw)) != nullptr) {
+  const Finding* painful = painful_finding(call, claw);
+  const std::string why =
+      painful != nullptr ? "with the " + spoken_name(*painful) : std::string("that was opened");
+  const std::string what = "Block on the claw " + why + " (" + where + ").";
+  if (cannot_bear_a_block(call, partner(claw))) {
     firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
     with_go_ahead(firing.warning, {}, situation.language);
     return firing;

@@ -5,6 +5,7 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/lesion.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -58,6 +59,24 @@ const Finding* painful_finding(const FootCall& call, Claw claw) {
         return hurts(finding) && (finding.claw == claw || finding.claw == Claw::both);
       });
   return found == call.findings.end() ? nullptr : &*found;
+}
+
+bool vet_called(const Turn& turn) {
+  return was_called(turn, ActionKind::vet);
+}
+
+std::vector<std::string> vet_or_go_ahead(std::optional<Foot> foot, const Language& language) {
+  return {offered_act(foot, ActionKind::vet, Claw::none, language), offered_go_ahead(language)};
+}
+
+std::string spoken_where(Foot foot, Claw claw) {
+  std::string where(spoken(foot));
+  if (is_called(claw)) where += ' ' + std::string(spoken(claw));
+  return where;
+}
+
+bool claws_agree(Claw a, Claw b) {
+  return a == b || a == Claw::both || b == Claw::both || !is_called(a) || !is_called(b);
 }
 
 std::string spoken_name(const Finding& finding) {

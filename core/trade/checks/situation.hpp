@@ -1,6 +1,7 @@
 // What the single checks share: the situation they look at and what they give back.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,11 +19,25 @@ struct Situation {
   const Language& language;  // in which answers are offered
 };
 
-/// What of a foot a warning is about. Warnings of different rules that share one have one cause.
-enum class About { block, wrap, finding };
+/// What a warning is about. Warnings of different rules that share one have one cause.
+enum class About {
+  block,
+  wrap,
+  finding,
+  deep_infection,
+  bleeding,
+  not_healing,
+  toe_length,
+  how_she_walks,
+  cull,
+  calving,
+  fall,
+  signs_of_disease,
+  callers_knife
+};
 
 struct Cause {
-  Foot foot;
+  std::optional<Foot> foot;  // nothing: all of her
   About about;
   friend bool operator==(const Cause&, const Cause&) = default;
 };
@@ -35,11 +50,36 @@ struct Firing {
 
 std::vector<Firing> block_on_painful_claw(const Situation& situation);
 std::vector<Firing> both_claws_blocked(const Situation& situation);
-std::vector<Firing> block_side_not_called(const Situation& situation);
+std::vector<Firing> notifiable_signs(const Situation& situation);
+std::vector<Firing> pus_above_the_horn(const Situation& situation);
+std::vector<Firing> toe_or_bone(const Situation& situation);
+std::vector<Firing> swollen_on_one_side(const Situation& situation);
+std::vector<Firing> bleeding_goes_on(const Situation& situation);
+std::vector<Firing> down_in_the_crush(const Situation& situation);
+std::vector<Firing> foul_without_the_vet(const Situation& situation);
+std::vector<Firing> lame_on_two_legs(const Situation& situation);
 std::vector<Firing> lame_nothing_found(const Situation& situation);
+std::vector<Firing> worst_walk_needs_the_vet(const Situation& situation);
+std::vector<Firing> toe_far_too_short(const Situation& situation);
+std::vector<Firing> both_claws_painful(const Situation& situation);
+std::vector<Firing> block_side_not_called(const Situation& situation);
+std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 std::vector<Firing> called_in_two_ways(const Situation& situation);
 std::vector<Firing> still_on_not_mentioned(const Situation& situation);
-std::vector<Firing> side_or_claw_swapped(const Situation& situation);
+std::vector<Firing> blocked_again_twice(const Situation& situation);
+std::vector<Firing> third_visit_same_lesion(const Situation& situation);
+std::vector<Firing> one_hind_lifted(const Situation& situation);
+std::vector<Firing> lame_cause_not_found(const Situation& situation);
+std::vector<Firing> foul_wrapped(const Situation& situation);
+std::vector<Firing> worst_walk_nursing(const Situation& situation);
+std::vector<Firing> toe_short(const Situation& situation);
+std::vector<Firing> leaving_with_block_or_wrap(const Situation& situation);
+std::vector<Firing> near_calving(const Situation& situation);
+std::vector<Firing> blood_drawn_on_several(const Situation& situation);
+std::vector<Firing> thin_soles_on_several(const Situation& situation);
+std::vector<Firing> blocked_again(const Situation& situation);
+std::vector<Firing> no_pain_relief_said(const Situation& situation);
+std::vector<Firing> scab_without_treatment(const Situation& situation);
 
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"
@@ -49,6 +89,20 @@ std::string_view name_of(Fixture fixture);  // "block", "wrap"
 bool hurts(const Finding& finding);
 /// The finding of the foot that hurts on this claw (outside or inside), or null.
 const Finding* painful_finding(const FootCall& call, Claw claw);
+
+/// The vet was called for her or for one of her feet.
+bool vet_called(const Turn& turn);
+/// "LH vet" and "go ahead"; "vet" without a foot.
+std::vector<std::string> vet_or_go_ahead(std::optional<Foot> foot, const Language& language);
+
+/// She is let out, and her mobility score is the worst of its scale.
+bool walks_worst(const Situation& situation);
+
+/// "left hind outside"; without a claw where none was called.
+std::string spoken_where(Foot foot, Claw claw);
+
+/// The claws mean one another or one of them was not called.
+bool claws_agree(Claw a, Claw b);
 
 /// "sole ulcer"; an `other` lesion by its words, one with a long name by the general one.
 std::string spoken_name(const Finding& finding);

@@ -42,10 +42,6 @@ bool places_agree(const CaseRow& known, const Finding& finding) {
                      [&](Place place) { return is_usual(finding.lesion, place); });
 }
 
-bool claws_agree(Claw a, Claw b) {
-  return a == b || a == Claw::both || b == Claw::both || !is_called(a) || !is_called(b);
-}
-
 /// Cases of horn that hurts, open, found before today and not too long ago.
 std::vector<CaseRow> fresh_cases(const Situation& situation, Foot foot) {
   std::vector<CaseRow> cases;

@@ -26,8 +26,15 @@ FootCall any_foot(RandomStream& random, Foot where) {
   FootCall call = with_state(where, any_of_words<FootState>(random));
   const std::uint32_t findings = random.below(3);
   for (std::uint32_t i = 0; i < findings; ++i) {
-    call.findings.push_back(found(any_of_words<Lesion>(random), any_of_words<Claw>(random),
-                                  any_of_words<Degree>(random)));
+    Finding finding = found(any_of_words<Lesion>(random), any_of_words<Claw>(random),
+                            any_of_words<Degree>(random));
+    if (finding.lesion == Lesion::dd) finding.stage = any_of_words<DdStage>(random);
+    call.findings.push_back(finding);
+  }
+  if (random.chance(0.2)) {
+    const int tenths_mm = 650 + static_cast<int>(random.below(150));
+    call.measures.push_back(
+        {any_of_words<MeasureKind>(random), any_of_words<Claw>(random), Length{tenths_mm}});
   }
   const std::uint32_t acts = random.below(4);
   for (std::uint32_t i = 0; i < acts; ++i) {
@@ -44,6 +51,7 @@ Turn any_turn(RandomStream& random) {
   }
   if (!turn.lame.empty() || random.chance(0.1)) turn.reason = Reason::lame;
   turn.rest_fine = random.chance(0.3);
+  if (random.chance(0.2)) turn.mobility = {MobilityScale::zero_to_three, 3};
   turn.end = any_of_words<TurnEnd>(random);
   return turn;
 }
@@ -55,6 +63,8 @@ Past any_past(RandomStream& random) {
     past.then(any_turn(random), today - 90 + static_cast<int>(i) * 30);
   }
   if (turns > 0 && random.chance(0.2)) past.in_same_visit();
+  past.known.so_far = {static_cast<int>(random.below(4)), static_cast<int>(random.below(4)),
+                       static_cast<int>(random.below(2))};
   return past;
 }
 
@@ -130,7 +140,7 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
       CHECK(rule != rules.end());
       CHECK_FALSE(warning.words.empty());
       CHECK(character_count(warning.words) <= 90);
-      CHECK_FALSE(warning.answers.empty());
+      CHECK(warning.answers.empty() == (warning.rank == Rank::note));  // a note asks nothing
       fired_rules.insert(warning.rule);
     }
   }

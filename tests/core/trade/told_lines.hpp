@@ -44,8 +44,17 @@ inline void call_out(TurnDraft& draft, const std::string& line, Day day,
   }
 }
 
+/// The number of another cow than the one in the crush begins the line.
+inline bool names_another(const TurnDraft& draft, const std::string& line) {
+  const std::string number = line.substr(0, line.find(' '));
+  const bool is_number =
+      !number.empty() && number.find_first_not_of("0123456789") == std::string::npos;
+  return is_number && !draft.turn.cow.number.empty() && draft.turn.cow.number != number;
+}
+
 /// Earlier visits three weeks apart and the turn that is going on, from lines in which "---" parts
-/// the visits. All four feet are today's.
+/// the visits. All four feet are today's, and one person calls every cow. The last cow of a visit
+/// is the one with the past; those before her count among the other cows of the visit.
 struct ToldDay {
   Past past;
   TurnDraft draft;
@@ -65,12 +74,26 @@ inline ToldDay told_day(std::string_view text, const Language& language = englis
   for (int i = 0; i <= earlier; ++i) {
     const Day when = day.today - 21 * (earlier - i);
     day.draft = {};
+    day.past.known.so_far = {};
     for (const std::string& line : split(visits[static_cast<std::size_t>(i)], "\n")) {
+      if (names_another(day.draft, line)) {
+        count_in(day.past.known.so_far, settled(day.draft.turn, four_feet), true);
+        day.draft = {};
+      }
       call_out(day.draft, line, when, language);
     }
     if (i < earlier) day.past.then(settled(day.draft.turn, four_feet), when);
   }
   return day;
+}
+
+/// The stops and asks a day told in lines gives.
+inline std::vector<std::string> fired_on(std::string_view text) {
+  return rules_fired(told_day(text).warnings(), false);
+}
+
+inline std::vector<std::string> noted_on(std::string_view text) {
+  return rules_fired(told_day(text).warnings(), true);
 }
 
 }  // namespace evenclaw::told

@@ -130,6 +130,8 @@ class Past {
     row.turn = id;
     row.day = day;
     row.lame = turn.lame;
+    row.mobility_scale = turn.mobility.scale;
+    row.mobility_score = turn.mobility.score;
     known.rows.turns.push_back(row);
   }
 
@@ -222,16 +224,28 @@ class Past {
   int turns_ = 0;
 };
 
-/// The rules that fired, "stop block-on-painful-claw LH" one by one.
-inline std::vector<std::string> fired(const Turn& turn, const CowPast& past, Day today,
-                                      bool finished = true) {
+/// The rules that fired, "stop block-on-painful-claw LH" one by one; what is only noted for the
+/// sheet when `notes` is true, and all but that when it is false.
+inline std::vector<std::string> rules_fired(const std::vector<Warning>& warnings, bool notes) {
   std::vector<std::string> names;
-  for (const Warning& warning : check_turn(turn, past, today, finished, english())) {
+  for (const Warning& warning : warnings) {
+    if ((warning.rank == Rank::note) != notes) continue;
     std::string name = std::string(word_of(warning.rank)) + ' ' + warning.rule;
     if (warning.foot) name += ' ' + std::string(word_of(*warning.foot));
     names.push_back(name);
   }
   return names;
+}
+
+/// The stops and asks.
+inline std::vector<std::string> fired(const Turn& turn, const CowPast& past, Day today,
+                                      bool finished = true) {
+  return rules_fired(check_turn(turn, past, today, finished, english()), false);
+}
+
+inline std::vector<std::string> noted(const Turn& turn, const CowPast& past, Day today,
+                                      bool finished = true) {
+  return rules_fired(check_turn(turn, past, today, finished, english()), true);
 }
 
 using Names = std::vector<std::string>;

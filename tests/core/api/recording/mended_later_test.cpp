@@ -91,7 +91,7 @@ TEST_CASE("the tasks of a turn mended later keep their ids, and those of what is
 TEST_CASE("a cow in the crush stays there with her half-entered turn when another is mended") {
   test::Workplace place;
   Recording recording = place.record(place.start("2026-10-27", hind_feet));
-  for (const char* line : {"412 LH DD raw", "done", "413 RH foul"}) {
+  for (const char* line : {"412 LH DD raw", "done", "413 RH growth"}) {
     (void)recording.say(line).value();
   }
   const Reply mended = recording.say("412 no, chronic").value();
@@ -99,7 +99,8 @@ TEST_CASE("a cow in the crush stays there with her half-entered turn when anothe
   const Reply hers = recording.say("no, left hind").value();
   CHECK(first_of(hers, ReplyKind::refused) == nullptr);
   const Reply out = recording.say("done").value();
-  CHECK(on_record(place.store, first_of(out, ReplyKind::saved)->entry.value()) == "413 // LH foul");
+  CHECK(on_record(place.store, first_of(out, ReplyKind::saved)->entry.value()) ==
+        "413 // LH growth");
 }
 
 TEST_CASE("who called her stays who judged her when another one mends what was written") {

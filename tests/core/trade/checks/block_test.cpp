@@ -192,3 +192,16 @@ TEST_CASE("taken off without a side is asked about when both claws are blocked")
 TEST_CASE("taken off without a side and without a known block is not asked about") {
   CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), {}, today).empty());
 }
+
+TEST_CASE("a block on the claw that was opened is a stop, whatever lies under the horn") {
+  const auto opened_and_blocked = [](Claw opened, Claw blocked) {
+    return cow({foot(Foot::lh, {found(Lesion::wlf, Claw::outside)},
+                     {act(ActionKind::opened, opened), act(ActionKind::block_on, blocked)})});
+  };
+  CHECK(fired(opened_and_blocked(Claw::outside, Claw::outside), {}, today) == on_painful);
+  CHECK(fired(opened_and_blocked(Claw::outside, Claw::inside), {}, today).empty());
+  CHECK(fired(opened_and_blocked(Claw::not_called, Claw::outside), {}, today).empty());
+  const Turn turn = opened_and_blocked(Claw::outside, Claw::outside);
+  CHECK(check_turn(turn, {}, today, false, english())[0].words ==
+        "Block on the claw that was opened (left hind outside). Inside meant?");
+}

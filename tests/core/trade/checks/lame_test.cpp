@@ -1,6 +1,6 @@
 #include <doctest/doctest.h>
 
-#include "tests/core/trade/told_turns.hpp"
+#include "tests/core/trade/told_lines.hpp"
 
 using namespace evenclaw;
 using namespace evenclaw::told;
@@ -86,7 +86,7 @@ TEST_CASE("lame without a leg named and something found is none") {
 
 TEST_CASE("lame on both hinds with nothing found gives a stop for each") {
   const Turn turn = lame(cow({fine(Foot::lh), fine(Foot::rh)}), hind_feet);
-  CHECK(fired(turn, {}, today) ==
+  CHECK(fired(turn, {}, today, false) ==
         Names{"stop lame-nothing-found LH", "stop lame-nothing-found RH"});
 }
 
@@ -94,4 +94,49 @@ TEST_CASE("the vet is the answer offered") {
   const std::vector<Warning> warnings =
       check_turn(lame(cow({fine(Foot::lh)}), left_hind), {}, today, false, english());
   CHECK(warnings[0].answers == Names{"LH vet", "go ahead"});
+}
+
+TEST_CASE("nothing found with a plan for her is asked about and no stop") {
+  const Names asked = {"ask lame-cause-not-found LH"};
+  CHECK(fired_on("412 lame LH\nLH nothing found; watch her walk in 7d") == asked);
+  CHECK(fired_on("412 lame LH\nLH nothing found; see again 14d") == asked);
+  CHECK(fired_on("412 lame; nothing found; see again 14d") == Names{"ask lame-cause-not-found"});
+}
+
+TEST_CASE("a plan for the other foot is no plan for the lame one") {
+  CHECK(fired_on("412 lame LH\nLH nothing found\nRH outside bruise; see again 14d") ==
+        Names{"stop lame-nothing-found LH"});
+}
+
+TEST_CASE("a plan does not excuse a lame foot that was not lifted") {
+  CHECK(fired_on("412 lame LF\nLF not lifted; see again 14d") ==
+        Names{"stop lame-nothing-found LF"});
+}
+
+TEST_CASE("one hind of a lame cow left on the ground is asked about") {
+  const Names asked = {"ask one-hind-lifted RH"};
+  CHECK(fired_on("412 lame LH\nLH DD raw behind\nRH not lifted") == asked);
+  CHECK(fired_on("412 lame\nLH DD raw behind\nRH not lifted") == asked);
+}
+
+TEST_CASE("the other hind is not asked about when she is lame in front, was let go, or not lame") {
+  CHECK(fired_on("412 lame LF\nLF injury\nLH nothing found; RH not lifted").empty());
+  CHECK(fired_on("412 lame LH\nLH DD raw behind\nRH not lifted; unfinished, kicked").empty());
+  CHECK(fired_on("412\nLH DD raw behind\nRH not lifted").empty());
+}
+
+TEST_CASE("of a hind foot nobody spoke of it is not known whether it was lifted") {
+  CHECK(fired_on("412 lame LH\nLH DD raw behind").empty());
+}
+
+TEST_CASE("neither hind lifted is another matter") {
+  CHECK(fired_on("412 lame LF\nLF injury; both hinds not lifted").empty());
+}
+
+TEST_CASE("lifted in an earlier turn of the visit counts") {
+  ToldDay day = told_day("412 lame LH\nLH DD raw behind\nRH not lifted");
+  TurnRow earlier;
+  earlier.lifted = {Foot::rh};
+  day.past.known.same_visit.push_back(earlier);
+  CHECK(rules_fired(day.warnings(), false).empty());
 }
