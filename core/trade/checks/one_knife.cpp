@@ -39,9 +39,11 @@ std::vector<Firing> thin_soles_on_several(const Situation& situation) {
   const int before = situation.past.so_far.cows_with_thin_soles;
   const int now = before + (feet_with(situation.turn, Lesion::ts) > 0 ? 1 : 0);
   if (!is_asked_between(before, now)) return {};
-  return {about_the_day("Thin soles on " + std::to_string(now) +
-                            " cows today, one caller: too much off, or worn by the floor?",
-                        situation.language)};
+  Firing firing = about_the_day("Thin soles on " + std::to_string(now) +
+                                    " cows today, one caller: too much off, or worn by the floor?",
+                                situation.language);
+  firing.causes.push_back({std::nullopt, About::thin_sole});
+  return {firing};
 }
 
 }  // namespace evenclaw

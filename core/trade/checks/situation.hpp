@@ -33,7 +33,8 @@ enum class About {
   calving,
   fall,
   signs_of_disease,
-  callers_knife
+  callers_knife,
+  thin_sole
 };
 
 struct Cause {
@@ -80,6 +81,9 @@ std::vector<Firing> thin_soles_on_several(const Situation& situation);
 std::vector<Firing> blocked_again(const Situation& situation);
 std::vector<Firing> no_pain_relief_said(const Situation& situation);
 std::vector<Firing> scab_without_treatment(const Situation& situation);
+std::vector<Firing> block_past_four_weeks(const Situation& situation);
+std::vector<Firing> raw_again(const Situation& situation);
+std::vector<Firing> thin_sole(const Situation& situation);
 
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"

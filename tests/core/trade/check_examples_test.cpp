@@ -86,7 +86,8 @@ constexpr std::string_view firing_days[] = {
     "409\nLH outside thin sole\n410\nLH outside thin sole\n412\nLH outside thin sole",
     "412\nLH outside sole ulcer; block again inside",
     "412 lame RH\nRH double sole outside; block on inside",
-    "412\nnothing found\n---\n412\nboth hinds DD M3 behind"};
+    "412\nnothing found\n---\n412\nboth hinds DD M3 behind",
+    "412\nRH DD raw behind; spray\n---\n412\nRH DD M1 behind"};
 
 }  // namespace
 

@@ -1,0 +1,121 @@
+// What nobody has to answer and the sheet should keep before the farmer's eyes: a block that stays
+// on, a sore that came back, a sole that bears no more cutting.
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/checks/situation.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// When a block is looked at at the latest.
+constexpr int block_is_looked_at_days = 28;
+/// Our judgement: within a week a treated sore has had no time, after two months it is a new one.
+constexpr int earliest_return_days = 7;
+constexpr int latest_return_days = 60;
+
+bool stays_on(const Action& action) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  const bool is_kept = action.kind == ActionKind::block_still_on ||
+                       action.kind == ActionKind::block_stacked ||
+                       action.kind == ActionKind::block_refitted;
+  return said && said->fixture == Fixture::block && is_kept;
+}
+
+/// The block from before that stays on after a time in which it should have been enough.
+std::optional<OnFootRow> block_kept_on(const Situation& situation, const FootCall& call) {
+  const auto kept = std::find_if(call.actions.begin(), call.actions.end(), stays_on);
+  if (kept == call.actions.end()) return std::nullopt;
+  for (const OnFootRow& row : fixtures_left(situation.past.rows, call.foot, Fixture::block)) {
+    const bool is_old = situation.today - row.since >= block_is_looked_at_days;
+    if (is_old && claws_agree(row.claw, kept->claw)) return row;
+  }
+  return std::nullopt;
+}
+
+bool is_raw(const Finding& finding) {
+  return finding.stage == DdStage::raw || finding.stage == DdStage::m1 ||
+         finding.stage == DdStage::m2;
+}
+
+std::optional<Day> treated_on(const Situation& situation, Foot foot) {
+  std::optional<Day> latest;
+  for (const ActionRow& row : situation.past.rows.actions) {
+    const int days = situation.today - row.day;
+    const bool is_treatment = takes_product(row.action) || row.action == ActionKind::wrap_on;
+    const bool may_return = days >= earliest_return_days && days <= latest_return_days;
+    if (!is_treatment || row.foot != foot || !may_return) continue;
+    latest = latest ? std::max(*latest, row.day) : row.day;
+  }
+  return latest;
+}
+
+bool had_dd(const Situation& situation, Foot foot) {
+  const std::vector<CaseRow>& cases = situation.past.rows.cases;
+  return std::any_of(cases.begin(), cases.end(), [foot](const CaseRow& known) {
+    return known.foot == foot && known.family == Lesion::dd;
+  });
+}
+
+bool looked_at_again(const Turn& turn) {
+  return was_called(turn, ActionKind::see_again);
+}
+
+Firing note(const FootCall& call, About about, std::string words) {
+  Firing firing;
+  firing.warning.foot = call.foot;
+  firing.warning.words = std::move(words);
+  firing.causes = {{call.foot, about}};
+  return firing;
+}
+
+}  // namespace
+
+std::vector<Firing> block_past_four_weeks(const Situation& situation) {
+  std::vector<Firing> firings;
+  if (!situation.finished) return firings;
+  for (const FootCall& call : situation.turn.feet) {
+    const std::optional<OnFootRow> row = block_kept_on(situation, call);
+    if (!row) continue;
+    firings.push_back(note(call, About::block,
+                           "Block on " + std::string(spoken(call.foot)) + " since " +
+                               spoken(row->since) + " (" +
+                               std::to_string(situation.today - row->since) +
+                               " d), and one stays on: worth another look."));
+  }
+  return firings;
+}
+
+std::vector<Firing> raw_again(const Situation& situation) {
+  std::vector<Firing> firings;
+  if (!situation.finished || looked_at_again(situation.turn)) return firings;
+  for (const FootCall& call : situation.turn.feet) {
+    const bool raw = std::any_of(call.findings.begin(), call.findings.end(), is_raw);
+    const std::optional<Day> treated = treated_on(situation, call.foot);
+    if (!raw || !treated || !had_dd(situation, call.foot)) continue;
+    firings.push_back(note(call, About::not_healing,
+                           "Raw on " + std::string(spoken(call.foot)) + ", treated there on " +
+                               spoken(*treated) + ": plan another look."));
+  }
+  return firings;
+}
+
+std::vector<Firing> thin_sole(const Situation& situation) {
+  const std::vector<FootCall>& feet = situation.turn.feet;
+  const auto call = std::find_if(feet.begin(), feet.end(), [](const FootCall& each) {
+    return std::any_of(each.findings.begin(), each.findings.end(),
+                       [](const Finding& finding) { return finding.lesion == Lesion::ts; });
+  });
+  if (!situation.finished || call == feet.end()) return {};
+  Firing firing = note(*call, About::thin_sole,
+                       "Thin sole (" + std::string(spoken(call->foot)) +
+                           "): nothing more comes off there; soft ground, short ways.");
+  firing.causes.push_back({std::nullopt, About::thin_sole});
+  return {firing};
+}
+
+}  // namespace evenclaw
