@@ -39,6 +39,10 @@ constexpr ErrorKind error_table[] = {
      "Write more of the name, so that only one herd fits."},
     {"cow-not-found", "No cow of this herd carries that number.", nothing_changed,
      "Check the number; a cow is known from the first time she was recorded."},
+    {"tag-unreadable", "That is not the number of an official ear tag.", nothing_changed,
+     "Read the tag again; write the letters of the country and all digits behind them."},
+    {"electronic-number-unreadable", "That is not a number an electronic ear tag can hold.",
+     nothing_changed, "Read her again and write the 15 digits the reader shows."},
     {"person-not-found", "No person is known by that name or id.", nothing_changed,
      "Check the spelling, or enter the person first."},
 
