@@ -5,6 +5,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/log/cow_passport.hpp"
 #include "core/log/task_history.hpp"
 #include "core/trade/identity.hpp"
 
@@ -62,6 +63,19 @@ std::map<Day, std::vector<const NumberTold*>> numbers_by_day(const CowStory& sto
   return days;
 }
 
+bool has_ended(const CowNumberRow& row, Day day) {
+  return row.valid_to && *row.valid_to < day;
+}
+
+// Told again without an end, the number is hers still.
+std::optional<Day> end_told(const std::vector<const NumberTold*>& told, const std::string& number) {
+  std::optional<Day> end;
+  for (const NumberTold* given : told) {
+    if (plain_number(given->number) == number) end = given->valid_to;
+  }
+  return end;
+}
+
 std::vector<Day> days_seen(const CowStory& story) {
   std::vector<Day> days;
   for (const auto& turn : story.turns) {
@@ -72,6 +86,7 @@ std::vector<Day> days_seen(const CowStory& story) {
   for (const auto& told : story.news) days.push_back(told.moment.day);
   for (const auto& told : story.left) days.push_back(told.moment.day);
   for (const NumberTold& told : story.numbers) days.push_back(told.valid_from);
+  for (const CowRegistered& told : story.registered) days.push_back(told.valid_from);
   for (const auto& told : story.moved) days.push_back(day_of(told.entry->envelope.at));
   return days;
 }
@@ -84,13 +99,17 @@ std::vector<CowNumberRow> numbers_of(const CowStory& story) {
     std::set<std::string> new_ones;
     for (const NumberTold* given : told) new_ones.insert(plain_number(given->number));
     for (CowNumberRow& row : rows) {
-      if (row.valid_to) continue;
-      if (new_ones.erase(row.number) == 0) row.valid_to = day - 1;
+      if (has_ended(row, day)) continue;
+      if (new_ones.erase(row.number) == 0) {
+        row.valid_to = day - 1;
+      } else {
+        row.valid_to = end_told(told, row.number);
+      }
     }
     for (const NumberTold* given : told) {
       const std::string number = plain_number(given->number);
       if (new_ones.erase(number) == 0) continue;
-      rows.push_back({story.herd, story.cow, number, day, std::nullopt});
+      rows.push_back({story.herd, story.cow, number, day, given->valid_to});
     }
   }
   return rows;
@@ -109,6 +128,7 @@ CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& number
   for (const CowNumberRow& number : numbers) {
     if (!number.valid_to) row.number = number.number;
   }
+  if (row.number.empty() && row.looks.empty()) row.looks = known_by(story);
   row.number_said = row.number.empty() ? numbers_in_doubt(story) : said_for(story, row.number);
   const std::vector<Day> days = days_seen(story);
   row.first_seen = *std::min_element(days.begin(), days.end());

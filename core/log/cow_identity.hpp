@@ -10,7 +10,8 @@ namespace evenclaw {
 
 /// The numbers she had, each from its first day until the day before the next. Of two given to one
 /// cow from the same day the last in the total order counts; two that were one cow seen twice that
-/// day were united, and both numbers are hers. The same number given again changes nothing.
+/// day were united, and both numbers are hers. The same number given again
+/// changes nothing but its end, when one is told.
 std::vector<CowNumberRow> numbers_of(const CowStory& story);
 
 /// Her row. A number said in a turn stands for one nobody registered; she is numbered once any

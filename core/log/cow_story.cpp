@@ -57,8 +57,8 @@ class StoryReader {
         story_.moved.push_back({&entry, *std::move(body), {Day{}, nth}});
       }
     }
-    if (kind == CowRegistered::kind) read_number<CowRegistered>(entry, nth);
-    if (kind == NumberGiven::kind) read_number<NumberGiven>(entry, nth);
+    if (kind == CowRegistered::kind) read_registered(entry, nth);
+    if (kind == NumberGiven::kind) read_number_given(entry, nth);
   }
 
  private:
@@ -89,12 +89,20 @@ class StoryReader {
     told.push_back({&entry, *std::move(body), {day, nth}});
   }
 
-  template <class Body>
-  void read_number(const Entry& entry, std::size_t nth) {
-    auto body = hers<Body>(entry);
+  void read_registered(const Entry& entry, std::size_t nth) {
+    auto body = hers<CowRegistered>(entry);
     if (!body) return;
-    story_.numbers.push_back({body->cow, std::move(body->number), body->valid_from, nth,
-                              std::is_same_v<Body, NumberGiven>});
+    if (!body->number.empty()) {
+      story_.numbers.push_back(
+          {body->cow, body->number, body->valid_from, nth, false, body->valid_to});
+    }
+    story_.registered.push_back(*std::move(body));
+  }
+
+  void read_number_given(const Entry& entry, std::size_t nth) {
+    auto body = hers<NumberGiven>(entry);
+    if (!body) return;
+    story_.numbers.push_back({body->cow, std::move(body->number), body->valid_from, nth, true});
   }
 
   std::span<const CowId> group_;

@@ -3,6 +3,7 @@
 
 #include <compare>
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -37,6 +38,7 @@ struct NumberTold {
   Day valid_from;
   std::size_t nth = 0;
   bool recognised = false;  // given to a cow that was known already
+  std::optional<Day> valid_to = {};
 };
 
 /// What was told of cows as which a turn of hers counted before its number was corrected. It may
@@ -55,13 +57,15 @@ struct CowStory {
   std::vector<Told<CowLeft>> left;         // by moment
   std::vector<Told<TaskMoved>> moved;      // in the total order
   std::vector<NumberTold> numbers;         // in the total order
+  std::vector<CowRegistered> registered;   // in the total order
   std::vector<Told<QuestionSettled>> settled;
   ToldOfOthers of_others;
   std::vector<EntryId> in_two_versions;
 
   /// Nothing that counts was told of her.
   [[nodiscard]] bool empty() const {
-    return turns.empty() && news.empty() && left.empty() && moved.empty() && numbers.empty();
+    return turns.empty() && news.empty() && left.empty() && moved.empty() && numbers.empty() &&
+           registered.empty();
   }
 };
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/log/cow_identity.hpp"
+#include "core/log/cow_passport.hpp"
 #include "core/log/cow_story.hpp"
 #include "core/log/doubts.hpp"
 #include "core/log/fixtures.hpp"
@@ -207,6 +208,7 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
 
   rows.cow_numbers = numbers_of(story);
   rows.cows.push_back(cow_row_of(story, rows.cow_numbers));
+  add_passport(story, rows);
   for (const TurnTold& turn : story.turns) {
     rows.turns.push_back(turn_row(story, turn));
     add_called(story, turn, rows);

@@ -18,8 +18,14 @@ Json news_unread_1_to_2(Json body) {
   return body;
 }
 
+// Version 1 knew a number and since when; absent, the rest says that nobody told it.
+Json cow_registered_1_to_2(Json body) {
+  return body;
+}
+
 constexpr UpCaster up_casters[] = {{"turn", 1, turn_1_to_2},
-                                   {"news_unread", 1, news_unread_1_to_2}};
+                                   {"news_unread", 1, news_unread_1_to_2},
+                                   {"cow_registered", 1, cow_registered_1_to_2}};
 
 }  // namespace
 

@@ -80,6 +80,11 @@ CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string
   return {uuid_derived(name)};
 }
 
+CowId registered_cow_id(HerdId herd, std::string_view identifier, Day valid_from) {
+  return {uuid_derived(name_of("cow registered", to_text(herd), to_text(valid_from)) + '\n' +
+                       plain_number(identifier))};
+}
+
 TaskId task_id(EntryId first, std::string_view what) {
   return {uuid_derived(name_of("task", to_text(first), what))};
 }

@@ -32,6 +32,11 @@ CowId numbered_cow_id(HerdId herd, std::string_view number, VisitId first_seen);
 CowId unnumbered_cow_id(HerdId herd, VisitId visit, DeviceId device, std::string_view looks,
                         int which);
 
+/// A cow from a register or a reader, from herd, the strongest thing that identifies her (ear tag
+/// before electronic number before herd number) and the first day it is known to be hers: two
+/// tablets that read the same tag on one day mean the same cow.
+CowId registered_cow_id(HerdId herd, std::string_view identifier, Day valid_from);
+
 /// A task, from the entry that first made it and what it is: `what` names rule, kind, foot and claw
 /// in one line. Whoever corrects that entry names the same task alike. (Logs also hold ids from an
 /// entry and the position in it; they stay what they are.)

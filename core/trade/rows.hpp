@@ -5,6 +5,7 @@
 
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/identity_rows.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -15,6 +16,9 @@ struct Rows {
   std::vector<CowRow> cows;
   std::vector<CowNumberRow> cow_numbers;
   std::vector<CowCalledRow> cow_called;
+  std::vector<CowTagRow> cow_tags;
+  std::vector<CowAliasRow> cow_aliases;
+  std::vector<CowFactsRow> cow_facts;
   std::vector<VisitRow> visits;
   std::vector<TurnRow> turns;
   std::vector<FootRow> feet;
@@ -33,6 +37,9 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cows);
   f(rows.cow_numbers);
   f(rows.cow_called);
+  f(rows.cow_tags);
+  f(rows.cow_aliases);
+  f(rows.cow_facts);
   f(rows.visits);
   f(rows.turns);
   f(rows.feet);

@@ -57,6 +57,43 @@ TEST_CASE("a number registered on two tablets is one number from its first day")
   CHECK_FALSE(rows.cow_numbers[0].valid_to);
 }
 
+TEST_CASE("a number that is told with its end is hers until that day and not hers now") {
+  Farm farm;
+  farm.write(CowRegistered{cow, "412", day("2026-09-01"), day("2026-09-30")});
+  const Rows rows = farm.rows_of(cow);
+  REQUIRE(rows.cow_numbers.size() == 1);
+  CHECK(rows.cow_numbers[0].valid_to == day("2026-09-30"));
+  CHECK(rows.cows.at(0).number.empty());
+}
+
+TEST_CASE("a number that ended of itself is not ended again by the next one") {
+  Farm farm;
+  farm.write(CowRegistered{cow, "412", day("2026-09-01"), day("2026-09-30")});
+  farm.write(NumberGiven{cow, "77", day("2026-12-01")});
+  const Rows rows = farm.rows_of(cow);
+  REQUIRE(rows.cow_numbers.size() == 2);
+  CHECK(rows.cow_numbers[0].valid_to == day("2026-09-30"));
+  CHECK(rows.cow_numbers[1].number == "77");
+}
+
+TEST_CASE("a number that is told again with its end ends then") {
+  Farm farm;
+  farm.write(CowRegistered{cow, "412", day("2026-09-01")});
+  farm.write(CowRegistered{cow, "0412", day("2026-10-01"), day("2026-10-31")});
+  const Rows rows = farm.rows_of(cow);
+  REQUIRE(rows.cow_numbers.size() == 1);
+  CHECK(rows.cow_numbers[0].valid_from == day("2026-09-01"));
+  CHECK(rows.cow_numbers[0].valid_to == day("2026-10-31"));
+}
+
+TEST_CASE("what is told of her without a number gives her none") {
+  Farm farm;
+  CowRegistered body{cow, "", day("2026-09-01")};
+  body.breed = "Jersey";
+  farm.write(body);
+  CHECK(farm.rows_of(cow).cow_numbers.empty());
+}
+
 TEST_CASE("a number she gets back is hers twice") {
   Farm farm;
   farm.write(CowRegistered{cow, "412", day("2026-09-01")});

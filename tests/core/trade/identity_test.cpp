@@ -20,6 +20,16 @@ const Day day{20758};
 
 }  // namespace
 
+TEST_CASE("a registered cow is the same on two tablets by herd, identifier and first day") {
+  const CowId cow = registered_cow_id(herd("home"), "UK123450600001", day);
+  CHECK(cow == registered_cow_id(herd("home"), "UK123450600001", day));
+  CHECK(cow != registered_cow_id(herd("hill"), "UK123450600001", day));
+  CHECK(cow != registered_cow_id(herd("home"), "UK123450700002", day));
+  CHECK(cow != registered_cow_id(herd("home"), "UK123450600001", day + 1));
+  CHECK(registered_cow_id(herd("home"), "0412", day) ==
+        registered_cow_id(herd("home"), "412", day));
+}
+
 TEST_CASE("leading zeros are no part of a number") {
   CHECK(plain_number("0412") == "412");
   CHECK(plain_number("412") == "412");
