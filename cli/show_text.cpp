@@ -6,6 +6,7 @@
 #include "cli/columns.hpp"
 #include "cli/due_text.hpp"
 #include "cli/open_points.hpp"
+#include "cli/passport_text.hpp"
 #include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
@@ -117,6 +118,7 @@ std::string head_of(const CowShown& shown, Day today) {
     if (!number.valid_to) continue;
     head += "  was " + number.number + " until " + said_day(*number.valid_to, today) + "\n";
   }
+  head += passport_text(shown, today);
   for (const CowCalledRow& row : shown.called_first) {
     head += "  called " + row.called + " on " + said_day(row.day, today) + ", then put right\n";
   }

@@ -1,20 +1,33 @@
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
+#include "cli/cow_details.hpp"
 #include "cli/records.hpp"
 #include "core/api/cow_names.hpp"
+#include "core/api/cow_register.hpp"
 #include "core/api/identities.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"ACT", "number, same, parted or left"},
-                                {"COW", "her number, or the words she was called by"},
+constexpr Operand operands[] = {{"ACT", "register, facts, number, same, parted or left"},
+                                {"COW", "her number, tag or name, or the words she was called by"},
                                 {"OTHER", "the new number, or the other cow", false}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
-                              {"--from", "DAY", "the number is hers from that day"},
+                              {"--from", "DAY", "number, tag and facts hold from that day"},
+                              {"--to", "DAY", "the last day the number is hers"},
+                              {"--tag", "TAG", "number of her official ear tag"},
+                              {"--eid", "NUMBER", "electronic number in it, 15 digits"},
+                              {"--alias", "NAME", "another name or number she goes by"},
+                              {"--breed", "BREED", "her breed"},
+                              {"--born", "DAY", "day of her birth"},
+                              {"--is", "WHAT", "heifer or cow"},
+                              {"--weight", "KG", "as near as you can tell"},
                               {"--why", "WORDS", "why she left"},
                               {"--sure", "", "although it looks doubtful"}};
 constexpr Example examples[] = {
+    {"evenclaw cow register 414 --tag \"UK 123450 600001\" --eid 826000000600001 --is heifer",
+     "a cow nobody has recorded yet"},
+    {"evenclaw cow facts 414 --breed Jersey --weight 380", "tells more of one that is known"},
     {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
     {"evenclaw cow same 77 77", "77 was said to be gone and is back: the same cow"},
@@ -44,10 +57,35 @@ struct Asked {
   [[nodiscard]] bool sure() const { return invocation.has("--sure"); }
 };
 
-Result<EntryId> numbered(const Asked& asked) {
-  auto from = day_option(asked.invocation, "--from");
+Result<Day> from_day(const Asked& asked) {
+  const auto from = day_option(asked.invocation, "--from");
   if (!from) return from.faults();
-  const NumberGiven given{asked.cow, asked.invocation.operands[2], from->value_or(asked.day)};
+  return from->value_or(asked.day);
+}
+
+Result<EntryId> registered(const Asked& asked) {
+  const auto from = from_day(asked);
+  if (!from) return from.faults();
+  const auto to = day_option(asked.invocation, "--to");
+  if (!to) return to.faults();
+  const auto details = details_in(asked.invocation);
+  if (!details) return details.faults();
+  return register_cow(asked.records.ports(), asked.herd, {asked.invocation.operands[1], *from, *to},
+                      *details, asked.sure());
+}
+
+Result<EntryId> told_more(const Asked& asked) {
+  const auto from = from_day(asked);
+  if (!from) return from.faults();
+  const auto details = details_in(asked.invocation);
+  if (!details) return details.faults();
+  return tell_of_cow(asked.records.ports(), asked.herd, asked.cow, *from, *details, asked.sure());
+}
+
+Result<EntryId> numbered(const Asked& asked) {
+  auto from = from_day(asked);
+  if (!from) return from.faults();
+  const NumberGiven given{asked.cow, asked.invocation.operands[2], *from};
   return give_number(asked.records.ports(), asked.herd, given, asked.sure());
 }
 
@@ -77,15 +115,19 @@ Result<EntryId> gone(const Asked& asked) {
 struct Act {
   std::string_view word;
   std::size_t operands;
+  bool is_known;  // the first cow is one that was recorded
   Result<EntryId> (*run)(const Asked&);
   std::string_view between;  // what is recorded, said with both names
   std::string_view after;
 };
 
-constexpr Act acts[] = {{"number", 3, numbered, " carries the number ", " now."},
-                        {"same", 3, united, " and ", " are one cow."},
-                        {"parted", 3, parted, " and ", " are two cows again."},
-                        {"left", 2, gone, "", " has left the herd; her open tasks are closed."}};
+constexpr Act acts[] = {
+    {"register", 2, false, registered, "", " is registered."},
+    {"facts", 2, true, told_more, "", ": kept what was told of her."},
+    {"number", 3, true, numbered, " carries the number ", " now."},
+    {"same", 3, true, united, " and ", " are one cow."},
+    {"parted", 3, true, parted, " and ", " are two cows again."},
+    {"left", 2, true, gone, "", " has left the herd; her open tasks are closed."}};
 
 std::string done_words(const Act& act, const Invocation& invocation) {
   std::string words = invocation.operands[1] + std::string(act.between);
@@ -105,6 +147,7 @@ const Act* act_of(const Invocation& invocation) {
 Result<EntryId> carried_out(Records& records, const Act& act, const Invocation& invocation) {
   auto herd = records.herd_meant(invocation);
   if (!herd) return herd.faults();
+  if (!act.is_known) return act.run({records, herd->herd, {}, records.today(), invocation});
   const std::string named = recorded_as(invocation.operands[1], records.language());
   auto cow = find_cow(records.store(), herd->herd, named, records.today());
   if (!cow) return cow.faults();
@@ -114,7 +157,9 @@ Result<EntryId> carried_out(Records& records, const Act& act, const Invocation& 
 Exit run(const Invocation& invocation) {
   const Act* act = act_of(invocation);
   if (act == nullptr) {
-    return tell_faults({{"usage", "a cow gets a number, is the same as another, is parted, or left",
+    return tell_faults({{"usage",
+                         "a cow is registered, gets facts or a number, is the same as another, is "
+                         "parted, or left",
                          invocation.operands.front(), 0, 0, "See: evenclaw help cow"}},
                        invocation);
   }
@@ -129,7 +174,9 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command cow_command = {
-    "cow",  "who she is: numbers, same cow, left the herd", operands, options, examples, run,
+    "cow",    "who she is: register, facts, numbers, same cow, left the herd",
+    operands, options,
+    examples, run,
     answers};
 
 }  // namespace evenclaw::cli

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/cow_register.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
 #include "core/base/text.hpp"
@@ -255,6 +256,11 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
     if (better) best = &row;
   }
   if (best != nullptr) return best->cow;
+  const auto tagged = carrier_of_tag(store, herd, words);
+  if (!tagged || *tagged) return tagged ? Result<CowId>(**tagged) : tagged.faults();
+  const auto other_name = known_by_alias(store, herd, words);
+  if (!other_name || *other_name)
+    return other_name ? Result<CowId>(**other_name) : other_name.faults();
   const auto cows = select_as<CowRow>(store, herd);
   if (!cows) return cows.faults();
   const CowRow* named = nullptr;

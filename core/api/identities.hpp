@@ -17,11 +17,12 @@
 
 namespace evenclaw {
 
-/// A cow by any number valid on `day`, else by any number she had, else by the words an unnumbered
-/// or doubtful one is called by, else by any words she was called by in a turn, also before she got
-/// a number; the one seen last when several fit. Fault "cow-not-found" with the nearest numbers as
-/// remedy, and with the cows in doubt that may be her. `said` in the form of records: recorded_as()
-/// of core/api/cow_names.hpp, here and below.
+/// A cow by any number valid on `day`, else by any number she had, else by her ear tag, electronic
+/// number or another name of hers, else by the words an unnumbered or doubtful one is called by,
+/// else by any words she was called by in a turn, also before she got a number; the one seen last
+/// when several fit. Fault "cow-not-found" with the nearest numbers as remedy, and with the cows in
+/// doubt that may be her. `said` in the form of records: recorded_as() of core/api/cow_names.hpp,
+/// here and below.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
 
 /// The cows whose number is in doubt and may be this one ("159 or 195" may be 159), the one seen

@@ -191,6 +191,19 @@ Result<NamedCount> counted(Store& store, HerdId herd, CountQuery query) {
   return count;
 }
 
+Outcome add_passport(Store& store, HerdId herd, CowId cow, CowShown& shown) {
+  auto tags = select_as<CowTagRow>(store, herd, of_cow(cow), {"valid_from"});
+  if (!tags) return tags.faults();
+  shown.tags = *std::move(tags);
+  auto aliases = select_as<CowAliasRow>(store, herd, of_cow(cow), {"alias"});
+  if (!aliases) return aliases.faults();
+  shown.aliases = *std::move(aliases);
+  auto facts = select_as<CowFactsRow>(store, herd, of_cow(cow));
+  if (!facts) return facts.faults();
+  shown.facts = *std::move(facts);
+  return Done{};
+}
+
 /// Who looks for a cow by what she was called by mistake wants to see where her record went.
 Result<CowId> cow_to_show(Store& store, HerdId herd, std::string_view said, Day today) {
   const auto cow = find_cow(store, herd, said, today);
@@ -224,6 +237,7 @@ Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day 
   shown.feet = *std::move(feet);
   Outcome added = add_turns(store, herd, *cow, shown);
   if (added) added = add_what_is_in_doubt(store, herd, *cow, shown);
+  if (added) added = add_passport(store, herd, *cow, shown);
   if (added) added = add_what_is_open(store, herd, *cow, today, shown);
   if (!added) return added.faults();
   return shown;

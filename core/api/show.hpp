@@ -16,6 +16,7 @@
 #include "core/base/result.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/identity_rows.hpp"
 
 namespace evenclaw {
 
@@ -103,6 +104,9 @@ struct CowShown {
   std::vector<TurnRow> turns;          // newest first, with the words as said
   std::vector<RemovedRecord> removed;  // turns of hers that lost their contents, newest first
   std::vector<MayBeHer> may_be_her;    // in doubt, and one of the numbers they may have is hers
+  std::vector<CowTagRow> tags;
+  std::vector<CowAliasRow> aliases;
+  std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -119,6 +123,9 @@ struct CowShown {
     visit("turns", &CowShown::turns, "her turns, newest first");
     visit("removed", &CowShown::removed, "turns of hers that lost their contents");
     visit("may_be_her", &CowShown::may_be_her, "cows in doubt that may be her");
+    visit("tags", &CowShown::tags, "ear tags and electronic numbers she has or had");
+    visit("aliases", &CowShown::aliases, "other names she goes by");
+    visit("facts", &CowShown::facts, "what was registered of her, if anything was");
   }
 };
 

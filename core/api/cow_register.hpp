@@ -1,0 +1,56 @@
+// Cows from a register: entering one with what identifies her, telling more of one that is known,
+// and finding her by it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/api/ports.hpp"
+#include "core/base/date.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/trade/cow_facts.hpp"
+
+namespace evenclaw {
+
+/// What is told of a cow besides her herd number, as it was typed; "" or nothing where it is not.
+struct CowDetails {
+  std::string tag;
+  std::string electronic;
+  std::string alias;
+  std::string breed;
+  std::optional<Day> born;
+  std::optional<HeiferOrCow> heifer_or_cow;
+  std::optional<WeightClass> weight;
+};
+
+struct HerdNumber {
+  std::string number;  // "" when she has none
+  Day from;
+  std::optional<Day> to;  // the last day it is hers
+};
+
+/// Enters a cow nobody has recorded yet. Faults, all of them: "tag-unreadable",
+/// "electronic-number-unreadable", "usage" when nothing identifies her or a word cannot be shown on
+/// one line, "date-in-future" for a birth after `number.from`. "answer-needed" unless `sure`: a cow
+/// of this herd carries that number, tag or electronic number, or the number is one for tests.
+Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& number,
+                             const CowDetails& details, bool sure);
+
+/// Adds to what is known of a cow from `from` on; what is told otherwise than before holds. Faults
+/// as register_cow(); "usage" when nothing is told.
+Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, CowId cow, Day from,
+                            const CowDetails& details, bool sure);
+
+/// The cow that carries, or carried, this ear tag or electronic number; the newest pair that fits.
+/// Nothing when it is neither or nobody's.
+Result<std::optional<CowId>> carrier_of_tag(Store& store, HerdId herd, std::string_view typed);
+
+/// "UK 123450 600001" of the tag as it is stored; anything else as it is.
+std::string tag_as_printed(std::string_view stored);
+
+/// The cow that goes by this other name, letter case apart; nothing when none does.
+Result<std::optional<CowId>> known_by_alias(Store& store, HerdId herd, std::string_view typed);
+
+}  // namespace evenclaw
