@@ -5,6 +5,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/number_slip.hpp"
+#include "core/api/recording/reader.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
@@ -23,6 +24,11 @@ Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
   for (const CowRow& row : *cows) {
     finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words});
     finder.taken_.insert(row.cow);
+  }
+  const auto tags = select_as<CowTagRow>(store, where.herd, {}, {"valid_from"});
+  if (!tags) return tags.faults();
+  for (const CowTagRow& row : *tags) {
+    if (!row.electronic.empty()) finder.tags_.push_back({row.electronic, row.cow});
   }
   return finder;
 }
@@ -107,10 +113,45 @@ CowId CowFinder::new_unnumbered(const CowSaid& said) const {
 
 CowFound CowFinder::find(const CowSaid& said) const {
   if (said.known == CowKnown::numbered) return numbered(plain_number(said.number));
-  return {new_unnumbered(said), {}};
+  const std::optional<std::string> read = read_in(said);
+  if (!read) return {new_unnumbered(said), {}};
+  const std::optional<CowId> carrier = carrier_of_tag(*read);
+  return {carrier ? *carrier : registered_cow_id(where_.herd, *read, where_.day), {}};
+}
+
+std::optional<CowId> CowFinder::carrier_of_tag(std::string_view electronic) const {
+  const auto at = std::find_if(tags_.rbegin(), tags_.rend(),
+                               [&](const Tag& tag) { return tag.electronic == electronic; });
+  return at == tags_.rend() ? std::nullopt : std::optional(at->cow);
+}
+
+CowSaid CowFinder::as_read(const CowSaid& said) const {
+  const bool is_one = said.known != CowKnown::unnumbered && said.alternatives.empty();
+  if (!is_one || !is_read_off(said.number)) return said;
+  const std::optional<CowId> cow = carrier_of_tag(said.number);
+  const std::string* number = cow ? number_of(*cow) : nullptr;
+  if (number != nullptr) return {CowKnown::numbered, *number, {}, {}};
+  return {CowKnown::unnumbered, {}, {}, said.number};
+}
+
+/// The number she carries on the visit's day and by which she and no other would be found.
+const std::string* CowFinder::number_of(CowId cow) const {
+  const auto at = std::find_if(numbers_.rbegin(), numbers_.rend(), [&](const Number& row) {
+    if (row.cow != cow || !carries(cow, row.number)) return false;
+    const CowFound found = numbered(row.number);
+    return found.cow == cow && found.question.empty();
+  });
+  return at == numbers_.rend() ? nullptr : &at->number;
+}
+
+std::optional<LeftHerd> CowFinder::left(CowId cow) const {
+  const Known* row = known(cow);
+  if (row == nullptr || !row->left_on || *row->left_on > where_.day) return std::nullopt;
+  return LeftHerd{*row->left_on, row->left_words};
 }
 
 std::optional<CowId> CowFinder::carrier(std::string_view number) const {
+  if (const auto tagged = carrier_of_tag(number)) return tagged;
   std::vector<Number> valid = carrying(plain_number(number));
   if (valid.empty()) return std::nullopt;
   std::sort(valid.begin(), valid.end(),
@@ -144,12 +185,18 @@ bool CowFinder::carries(CowId cow, std::string_view number) const {
 
 void CowFinder::now_known(CowId cow, const CowSaid& said) {
   taken_.insert(cow);
+  if (const auto read = read_in(said); read && !carrier_of_tag(*read)) {
+    tags_.push_back({*read, cow});
+  }
   if (said.known != CowKnown::numbered || carries(cow, said.number)) return;
   numbers_.push_back({plain_number(said.number), cow, where_.day, std::nullopt});
 }
 
 void CowFinder::forget(CowId cow) {
   taken_.erase(cow);
+  tags_.erase(
+      std::remove_if(tags_.begin(), tags_.end(), [&](const Tag& tag) { return tag.cow == cow; }),
+      tags_.end());
   numbers_.erase(std::remove_if(numbers_.begin(), numbers_.end(),
                                 [&](const Number& row) { return row.cow == cow; }),
                  numbers_.end());

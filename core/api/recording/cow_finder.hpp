@@ -30,17 +30,34 @@ struct LookingAt {
   DeviceId device;
 };
 
+struct LeftHerd {
+  Day on;
+  std::string words;  // as told
+};
+
 class CowFinder {
  public:
   static Result<CowFinder> open(Store& store, const LookingAt& where);
 
   /// A numbered cow is the one whose number is valid on the visit's day, else one who is known by
   /// it only from a later day on, else a new one. A cow without a sure number is always a new one:
-  /// it is never united with a known cow by the program alone.
+  /// it is never united with a known cow by the program alone. Except one that was named by her
+  /// electronic number (as_read()), which is the cow in whose ear it is.
   [[nodiscard]] CowFound find(const CowSaid& said) const;
 
-  /// The cow that carries this number on the visit's day; nothing when none is known.
+  /// The cow that carries this number on the visit's day, or has it in her ear; nothing when none
+  /// is known.
   [[nodiscard]] std::optional<CowId> carrier(std::string_view number) const;
+
+  /// The cow in whose ear that electronic number is or was; nothing when none is known.
+  [[nodiscard]] std::optional<CowId> carrier_of_tag(std::string_view electronic) const;
+
+  /// What a reader gave, 15 digits, as the cow it belongs to: by her herd number where that means
+  /// no other cow, else by the 15 digits as a cow without a number. Anything else stays as said.
+  [[nodiscard]] CowSaid as_read(const CowSaid& said) const;
+
+  /// That she was said to be gone, by the visit's day; nothing while she is there.
+  [[nodiscard]] std::optional<LeftHerd> left(CowId cow) const;
 
   /// At most three known numbers a slip away, nearest first.
   [[nodiscard]] std::vector<std::string> nearest(std::string_view number) const;
@@ -66,6 +83,11 @@ class CowFinder {
     std::optional<Day> to;
   };
 
+  struct Tag {
+    std::string electronic;
+    CowId cow;
+  };
+
   struct Known {
     CowId cow;
     Day last_seen;
@@ -82,12 +104,14 @@ class CowFinder {
   [[nodiscard]] CowFound carrier_left(std::string_view plain,
                                       const std::vector<Number>& left) const;
   [[nodiscard]] CowFound not_valid_now(std::string_view plain) const;
+  [[nodiscard]] const std::string* number_of(CowId cow) const;
   [[nodiscard]] CowId new_unnumbered(const CowSaid& said) const;
   [[nodiscard]] bool seen_later(const Number& a, const Number& b) const;
 
   LookingAt where_;
   std::vector<Number> numbers_;
   std::vector<Known> cows_;
+  std::vector<Tag> tags_;  // a number in an ear belongs to that animal for good
   std::set<CowId> taken_;
 };
 

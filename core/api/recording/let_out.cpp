@@ -4,6 +4,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/reader.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/walks_by.hpp"
 #include "core/trade/follow_up.hpp"
@@ -79,7 +80,7 @@ void RecordingState::end_turn(LetOutBy why) {
 
 /// The cow that "no, 421" names.
 std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const {
-  const auto line = read_line(text, after_let_out(), *language_);
+  const auto line = read(text, after_let_out());
   if (!line || line->clauses.size() != 1) return std::nullopt;
   const auto* said = std::get_if<TurnClause>(&line->clauses.front());
   const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
@@ -193,11 +194,14 @@ void RecordingState::keep_last_out(EntryId entry) {
   was_let_out_ = true;
 }
 
-/// A cow seen for the first time carries her number from this visit on. When the turn before was
-/// held against a wrong number that nobody knew, that registration is taken over.
+/// A cow seen for the first time carries her number from this visit on, herd number or electronic.
+/// When the turn before was held against a wrong number that nobody knew, that registration is
+/// taken over.
 Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTurn* superseded) {
   const CowSaid& said = body.turn.cow;
-  if (said.known != CowKnown::numbered) return Done{};
+  const std::optional<std::string> electronic = read_in(said);
+  const bool is_new_tag = electronic && !finder_.carrier_of_tag(*electronic);
+  if (said.known != CowKnown::numbered && !is_new_tag) return Done{};
   EntryFacts facts{journal_.fresh_id(), {}, by_, {}};
   if (superseded != nullptr && superseded->body.cow != body.cow) {
     const auto wrong = registered_.find(superseded->body.cow);
@@ -208,9 +212,11 @@ Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTur
       registered_.erase(wrong);
     }
   }
-  if (finder_.carries(body.cow, said.number) && !facts.supersedes) return Done{};
+  if (!electronic && finder_.carries(body.cow, said.number) && !facts.supersedes) return Done{};
   registered_[body.cow] = facts.id;
-  return journal_.add(CowRegistered{body.cow, said.number, visit_.day}, facts);
+  CowRegistered registered{body.cow, said.number, visit_.day};
+  registered.electronic = electronic;
+  return journal_.add(registered, facts);
 }
 
 Outcome RecordingState::record(EntryId entry, TurnRecorded body, SaidBy by,

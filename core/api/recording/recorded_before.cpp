@@ -138,6 +138,13 @@ const RecordedTurn* RecordedBefore::begun(const CowSaid& cow,
   return nullptr;
 }
 
+bool RecordedBefore::is_perhaps_again(CowId cow, const std::vector<std::string>& words) const {
+  return std::any_of(turns_.begin(), turns_.end(), [&](const RecordedTurn& turn) {
+    const bool is_open = turn.body.cow == cow && matched_.count(turn.entry) == 0;
+    return is_open && (turn.body.words == words || begins_with(turn.body.words, words));
+  });
+}
+
 const RecordedTurn* RecordedBefore::gone_on(const CowSaid& cow,
                                             const std::vector<std::string>& words) const {
   for (const RecordedTurn& turn : turns_) {

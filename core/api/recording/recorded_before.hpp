@@ -66,6 +66,10 @@ class RecordedBefore {
   /// off; null when there is none.
   const RecordedTurn* begun(const CowSaid& cow, const std::vector<std::string>& words);
 
+  /// These words of hers, so far, are those of a turn that was recorded before and not matched yet:
+  /// the same file, perhaps, given once more.
+  [[nodiscard]] bool is_perhaps_again(CowId cow, const std::vector<std::string>& words) const;
+
   /// A turn of the same cow that goes on with an earlier one in these words; null when there is
   /// none.
   [[nodiscard]] const RecordedTurn* gone_on(const CowSaid& cow,

@@ -71,7 +71,8 @@ void RecordingState::refuse(std::string_view text, const Faults& faults) {
 /// foot while nobody is in the crush is kept with a cow without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
-  const std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
+  std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
+  if (mended) mended = who_was_read(*mended);
   if (mended && !goes_on(*mended) && !before_.turns_called(*mended).empty()) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
@@ -79,7 +80,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely != CowLikely::none) {
-    const Outcome named = name_in_refused(refused.cow);
+    const Outcome named = name_in_refused(who_was_read(refused.cow), text);
     if (!named) return named;
   } else {
     const bool is_of_whoever = in_crush_ && !held_back_by_.empty() &&
@@ -93,7 +94,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
       (tells_of_a_foot(text, *language_) || has_letters_in_number(text, *language_))) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
-    const Outcome named = name_in_refused(nobody);
+    const Outcome named = name_in_refused(nobody, text);
     if (!named) return named;
   }
   if (!in_crush_) return keep_unread(text);
@@ -104,10 +105,10 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   return Done{};
 }
 
-Outcome RecordingState::name_in_refused(const CowSaid& cow) {
+Outcome RecordingState::name_in_refused(const CowSaid& cow, std::string_view text) {
   const bool is_in_crush = in_crush_ && same_number(in_crush_->draft.turn.cow, cow);
   if (is_in_crush || goes_on(cow)) return Done{};
-  const Outcome named = name_cow(cow);
+  const Outcome named = name_cow(cow, text);
   if (!named) return named;
   in_crush_->named_in_refused = true;
   return Done{};

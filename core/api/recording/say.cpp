@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/reader.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
@@ -91,12 +92,12 @@ Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
   called_anew_ = false;
   if (is_given_again(text)) return Done{};
-  auto line = read_line(text, context(), *language_);
+  auto line = read(text, context());
   if (line && line->clauses.empty()) return Done{};
   const bool right_after_let_out = std::exchange(was_let_out_, false);
   if (!line && corrects_last_turn(text)) {
     if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
-    line = read_line(text, after_let_out(), *language_);
+    line = read(text, after_let_out());
   }
   if (!line) return refused_line(text, line.faults());
   if (!tells_news(*line)) mistaken_number_.reset();
@@ -145,7 +146,7 @@ LineContext RecordingState::after_let_out() const {
 /// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
 bool RecordingState::corrects_last_turn(std::string_view text) const {
   if (in_crush_ || !last_turn_) return false;
-  const auto line = read_line(text, after_let_out(), *language_);
+  const auto line = read(text, after_let_out());
   if (!line) return false;
   const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
   return corrects_the_number(*line) || answers_only(*line) ||
@@ -189,7 +190,7 @@ Faults RecordingState::not_applicable(const Line& line) const {
 Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
   const Outcome applied =
       std::visit(Overloaded{
-                     [&](const CowNamed& named) { return name_cow(named.cow); },
+                     [&](const CowNamed& named) { return name_cow(named.cow, text); },
                      [&](const TurnClause& said) { return say_of_her(said, text); },
                      [&](const TurnEnded&) { return done_said(text); },
                      [&](const TodaysFeetSaid& said) { return todays_feet(said.feet); },
@@ -222,13 +223,13 @@ bool RecordingState::is_called_anew(const Line& line) const {
 }
 
 /// The cow in the crush is named once more. Without a number the same words said again after
-/// everything was called of her are the next cow.
+/// everything was called of her are the next cow, unless they are the number in her ear.
 bool RecordingState::goes_on(const CowSaid& cow) const {
   if (!in_crush_ || called_anew_ || !same_said(in_crush_->draft.turn.cow, cow)) return false;
-  return cow.known == CowKnown::numbered || !looks_finished();
+  return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished();
 }
 
-Outcome RecordingState::name_cow(const CowSaid& cow) {
+Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
   if (goes_on(cow)) {
     in_crush_->done_said = false;
     return Done{};
@@ -239,7 +240,9 @@ Outcome RecordingState::name_cow(const CowSaid& cow) {
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
   }
-  return open_cow(cow);
+  const Outcome opened = open_cow(cow);
+  if (opened) tell_who_was_read(text);
+  return opened;
 }
 
 Outcome RecordingState::open_cow(const CowSaid& cow) {

@@ -142,7 +142,7 @@ bool RecordingState::is_given_again(std::string_view text) {
 
 /// A line of a half-entered turn, as it was taken before the recording broke off.
 void RecordingState::read_again(InCrush& cow, const std::string& text) const {
-  const auto line = read_line(text, {visit_.day, true, 0}, *language_);
+  const auto line = read(text, {visit_.day, true, 0});
   cow.draft.words.push_back(text);
   const RefusedLine unread(text, cow.draft.feet_named, *language_);
   if (!line) {

@@ -129,7 +129,7 @@ class RecordingState {
   Outcome apply(const Clause& clause, std::string_view text);
   [[nodiscard]] bool goes_on(const CowSaid& cow) const;
   [[nodiscard]] bool is_called_anew(const Line& line) const;
-  Outcome name_cow(const CowSaid& cow);
+  Outcome name_cow(const CowSaid& cow, std::string_view text);
   Outcome open_cow(const CowSaid& cow);
   Outcome hold_against(const CowSaid& cow);
   Result<std::vector<NearCow>> near_cows(const CowSaid& cow, const CowPast& past);
@@ -140,10 +140,16 @@ class RecordingState {
   void add_words(std::string_view text);
   void after_line(std::string_view text);
 
+  // reader.cpp
+  [[nodiscard]] CowSaid who_was_read(const CowSaid& said) const;
+  [[nodiscard]] Result<Line> read(std::string_view text, const LineContext& context) const;
+  void tell_who_was_read(std::string_view text);
+  [[nodiscard]] std::optional<Warning> other_cow_read_maybe(const Turn& turn) const;
+
   // refused_lines.cpp
   void refuse(std::string_view text, const Faults& faults);
   Outcome refused_line(std::string_view text, const Faults& faults);
-  Outcome name_in_refused(const CowSaid& cow);
+  Outcome name_in_refused(const CowSaid& cow, std::string_view text);
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
   Outcome settle_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);

@@ -1,0 +1,124 @@
+#include "core/api/recording/reader.hpp"
+
+#include <algorithm>
+#include <cstddef>
+
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/offered.hpp"
+#include "core/trade/electronic_number.hpp"
+#include "core/trade/spoken.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::size_t digits_read = 15;
+
+// From memory, no source: cows are dry for six to eight weeks.
+constexpr int most_days_dry = 60;
+
+std::string why_not_her(const Turn& turn, const ReadCow& read) {
+  if (read.left) return "was said to be gone on " + spoken(read.left->on);
+  if (read.was_here_today) return "was in the crush today already";
+  const bool may_be_dry = read.dried_off && turn.reason == Reason::not_called;
+  return may_be_dry ? "came to be dried off on " + spoken(*read.dried_off) : std::string();
+}
+
+}  // namespace
+
+bool is_read_off(std::string_view number) {
+  return number.size() == digits_read &&
+         std::all_of(number.begin(), number.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+std::optional<std::string> read_in(const CowSaid& said) {
+  if (said.known != CowKnown::unnumbered || !is_read_off(said.looks)) return std::nullopt;
+  const auto number = electronic_number(said.looks);
+  return number ? std::optional(to_text(*number)) : std::nullopt;
+}
+
+std::optional<std::string> read_at_start(std::string_view text) {
+  const std::string_view said = trimmed(text);
+  const std::string_view digits =
+      said.substr(0, std::min(said.find_first_not_of("0123456789"), said.size()));
+  return is_read_off(digits) ? std::optional<std::string>(digits) : std::nullopt;
+}
+
+std::optional<Day> dried_off_on(const CowPast& past, Day today) {
+  const TurnRow* last = nullptr;
+  for (const TurnRow& turn : past.rows.turns) {
+    if (turn.day < today && (last == nullptr || last->day < turn.day)) last = &turn;
+  }
+  if (last == nullptr || last->day + most_days_dry < today) return std::nullopt;
+  const bool to_be_dried_off = last->reason == Reason::dry_off || last->also.has(Reason::dry_off);
+  return to_be_dried_off ? std::optional(last->day) : std::nullopt;
+}
+
+std::optional<Warning> other_cow_read(const Turn& turn, const ReadCow& read,
+                                      const Language& language) {
+  const std::string why = why_not_her(turn, read);
+  if (why.empty()) return std::nullopt;
+  Warning warning;
+  warning.rule = "other-cow-read";
+  warning.rank = Rank::ask;
+  warning.words = "The reader gave " + read.name + ", who " + why + ". Is it her?";
+  warning.answers = {offered_go_ahead(language)};
+  return warning;
+}
+
+/// A number a reader gave stands for the cow who carries it. A turn of this visit that was recorded
+/// under the bare number stays found by it, also when she has a herd number by now.
+CowSaid RecordingState::who_was_read(const CowSaid& said) const {
+  const CowSaid cow = finder_.as_read(said);
+  if (cow == said) return said;
+  const CowSaid bare{CowKnown::unnumbered, {}, {}, said.number};
+  return before_.turns_called(bare).empty() ? cow : bare;
+}
+
+Result<Line> RecordingState::read(std::string_view text, const LineContext& context) const {
+  auto line = read_line(text, context, *language_);
+  if (!line) return line;
+  return with_cows_as(*std::move(line), [&](const CowSaid& said) { return who_was_read(said); });
+}
+
+/// Said once, when she comes into the crush.
+void RecordingState::tell_who_was_read(std::string_view text) {
+  const std::optional<std::string> digits = read_at_start(text);
+  if (!digits || !in_crush_) return;
+  const CowSaid& cow = in_crush_->draft.turn.cow;
+  if (cow.known == CowKnown::numbered) {
+    answer(ReplyKind::mark, "known by her electronic number " + *digits).cow = cow_in_crush();
+    return;
+  }
+  const auto number = electronic_number(*digits);
+  if (!number) {
+    ReplyItem& item = answer(ReplyKind::question,
+                             "That is no electronic number. " + number.faults().front().message);
+    item.cow = cow_in_crush();
+    item.remedy = number.faults().front().remedy;
+    return;
+  }
+  if (finder_.carrier_of_tag(*digits)) return;
+  answer(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
+      .cow = cow_in_crush();
+}
+
+/// Of the cow in the crush, when it was a reader that named her.
+std::optional<Warning> RecordingState::other_cow_read_maybe(const Turn& turn) const {
+  const std::vector<std::string>& lines = in_crush_->draft.words;
+  const auto named_her = [&](const std::string& line) {
+    const std::optional<std::string> digits = read_at_start(line);
+    return digits && finder_.carrier_of_tag(*digits) == in_crush_->cow;
+  };
+  if (std::none_of(lines.begin(), lines.end(), named_her)) return std::nullopt;
+  ReadCow her;
+  her.name = cow_in_crush();
+  her.left = finder_.left(in_crush_->cow);
+  her.was_here_today = !in_crush_->past.same_visit.empty() && !in_crush_->earlier &&
+                       !before_.is_perhaps_again(in_crush_->cow, lines);
+  her.dried_off = dried_off_on(in_crush_->past, visit_.day);
+  return other_cow_read(turn, her, *language_);
+}
+
+}  // namespace evenclaw
