@@ -18,8 +18,14 @@ constexpr int bits_of_animal = 38;
 constexpr std::uint64_t animal_flag = std::uint64_t{1} << 63;
 constexpr std::uint64_t country_bits = 0x3ff;
 
-constexpr std::int32_t first_of_makers = 900;
-constexpr std::int32_t test_code = 999;
+constexpr std::int32_t greatest_code = 999;
+
+constexpr CodeRange code_ranges[] = {
+    {0, 899, ElectronicKind::national,
+     "ISO 3166-1 numbers, and 899 for Northern Ireland (Regulation (EU) 2021/520, article 12)"},
+    {900, 998, ElectronicKind::of_maker,
+     "from memory, not read in the standard; 972 was seen as the code of a maker"},
+    {999, greatest_code, ElectronicKind::test, "from memory, not read in the standard"}};
 
 struct Written {
   std::string digits;
@@ -86,7 +92,7 @@ Result<ElectronicNumber> checked(ElectronicNumber number, std::string_view text,
         "Read her again; what is printed on an ear tag need not be the number in it.");
   }
   const bool is_known =
-      number.country >= first_of_makers || country_of_number(number.country) != nullptr;
+      kind_of(number) != ElectronicKind::national || country_of_number(number.country) != nullptr;
   if (!is_known) {
     return unreadable("It begins with " + padded(number.country, digits_of_country) +
                           ", which is the number of no country and of no maker.",
@@ -105,7 +111,7 @@ Result<ElectronicNumber> from_bits(std::string_view hex, std::string_view text) 
   ElectronicNumber number;
   number.country = static_cast<std::int32_t>((bits >> bits_of_animal) & country_bits);
   number.animal = static_cast<std::int64_t>(bits & ((std::uint64_t{1} << bits_of_animal) - 1));
-  if (number.country > test_code) {
+  if (number.country > greatest_code) {
     return unreadable("Its country is beyond 999.", text, 0, "Read her again.");
   }
   return checked(number, text, 0);
@@ -154,9 +160,16 @@ std::string hex_of(const ElectronicNumber& number) {
   return text;
 }
 
+std::span<const CodeRange> all_code_ranges() {
+  return code_ranges;
+}
+
 ElectronicKind kind_of(const ElectronicNumber& number) {
-  if (number.country == test_code) return ElectronicKind::test;
-  return number.country >= first_of_makers ? ElectronicKind::of_maker : ElectronicKind::national;
+  const auto* const range =
+      std::find_if(std::begin(code_ranges), std::end(code_ranges), [&](const CodeRange& row) {
+        return row.first <= number.country && number.country <= row.last;
+      });
+  return range == std::end(code_ranges) ? ElectronicKind::test : range->kind;
 }
 
 }  // namespace evenclaw

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -9,13 +10,23 @@
 
 namespace evenclaw {
 
-/// Who the first three digits name. Below 900 a country. Ranges from memory, not from the standard
-/// itself; 972 was seen as the code of a maker.
+/// Who gave the number, which the first three digits tell.
 enum class ElectronicKind {
-  national,  // the country gave the number
-  of_maker,  // 900 to 998: the maker gave it; unique only as far as the maker kept to it
-  test       // 999
+  national,  // a country
+  of_maker,  // whoever made the tag: no two alike only as far as makers kept to that
+  test       // nobody: it is for trying readers out
 };
+
+/// A range of first three digits, with where that is from and how sure it is.
+struct CodeRange {
+  std::int32_t first;
+  std::int32_t last;
+  ElectronicKind kind;
+  std::string_view source;
+};
+
+/// Every range, in order, without gap from 0 to 999.
+std::span<const CodeRange> all_code_ranges();
 
 /// Three digits of country or maker and at most 38 bits: nothing else fits into a tag.
 struct ElectronicNumber {

@@ -10,6 +10,9 @@ namespace evenclaw {
 
 namespace {
 
+constexpr std::size_t digits_of_country = 3;  // of an electronic number
+constexpr std::size_t digits_of_animal = 12;
+
 constexpr std::string_view middle_dot = "\xC2\xB7";
 constexpr std::string_view hard_space = "\xC2\xA0";
 constexpr std::string_view curly_apostrophe = "\xE2\x80\x99";
@@ -116,8 +119,27 @@ class Lexer {
     return token;
   }
 
+  /// Readers show an electronic number as country and animal, "276 000312312345". Nothing else that
+  /// is said begins so.
+  [[nodiscard]] bool is_parted_tag() const {
+    const auto digits_from = [&](std::size_t from) {
+      std::size_t end = from;
+      while (is_digit(byte(end))) ++end;
+      return end - from;
+    };
+    return at_ == line_.find_first_not_of(' ') && digits_from(at_) == digits_of_country &&
+           byte(at_ + digits_of_country) == ' ' &&
+           digits_from(at_ + digits_of_country + 1) == digits_of_animal;
+  }
+
   Token number() {
     std::size_t end = at_;
+    if (is_parted_tag()) {
+      Token tag = taken(TokenKind::number, digits_of_country + 1 + digits_of_animal);
+      tag.folded = line_.substr(tag.offset, tag.length);
+      tag.folded.erase(tag.folded.find(' '), 1);
+      return tag;
+    }
     while (is_digit(byte(end))) ++end;
     if (byte(end) == '.' && is_digit(byte(end + 1))) {
       ++end;

@@ -24,8 +24,8 @@ struct Token {
   TokenKind kind = TokenKind::stray;
   std::size_t offset = 0;  // in bytes
   std::size_t length = 0;
-  std::string folded;  // a word in lower case, without apostrophes; of a number said in words its
-                       // digits
+  std::string folded;  // a word in lower case, without apostrophes; of a number said in words, or
+                       // with a blank in it, its digits
 };
 
 /// All tokens of a line of valid UTF-8, in order; only spaces lie between them. A hyphen inside a

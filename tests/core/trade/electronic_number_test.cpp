@@ -54,6 +54,16 @@ TEST_CASE("900 to 998 are makers and 999 is for tests") {
   CHECK(kind_of(number("999000000000001")) == ElectronicKind::test);
 }
 
+TEST_CASE("every first three digits lie in one range that has a source") {
+  std::int32_t next = 0;
+  for (const CodeRange& range : all_code_ranges()) {
+    CHECK(range.first == next);
+    CHECK_FALSE(range.source.empty());
+    next = range.last + 1;
+  }
+  CHECK(next == 1000);
+}
+
 TEST_CASE("the first three digits are a country that exists, zeros and all") {
   CHECK(number("032000000000001").country == 32);
   CHECK(column_of_fault("001000000000001") == 1);

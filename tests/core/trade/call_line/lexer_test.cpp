@@ -95,3 +95,13 @@ TEST_CASE("quotes come off and doubled quotes become one") {
   CHECK(unquoted("\xE2\x80\x9Cso\xE2\x80\x9D") == "so");
   CHECK(unquoted("\"\"").empty());
 }
+
+TEST_CASE("the number of an ear tag may have a blank behind the country, at the start only") {
+  const std::vector<Token> tokens = tokens_of(" 276 000312312345 lame LH");
+  REQUIRE(tokens.size() == 3);
+  CHECK(tokens[0].folded == "276000312312345");
+  CHECK(tokens[0].offset == 1);
+  CHECK(tokens[0].length == 16);
+  CHECK(tokens_of("276 00031231234 lame").size() == 3);
+  CHECK(tokens_of("no 276 000312312345").size() == 3);
+}
