@@ -9,9 +9,10 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"ACT", "register, facts, number, same, parted or left"},
-                                {"COW", "her number, tag or name, or the words she was called by"},
-                                {"OTHER", "the new number, or the other cow", false}};
+constexpr Operand operands[] = {
+    {"ACT", "register, facts, number, same, parted or left"},
+    {"COW", "her number (- for none), tag, name, or what she was called"},
+    {"OTHER", "the new number, or the other cow", false}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
                               {"--from", "DAY", "number, tag and facts hold from that day"},
                               {"--to", "DAY", "the last day the number is hers"},
@@ -25,7 +26,7 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
                               {"--why", "WORDS", "why she left"},
                               {"--sure", "", "although it looks doubtful"}};
 constexpr Example examples[] = {
-    {"evenclaw cow register 414 --tag \"UK 123450 600001\" --eid 826000000600001 --is heifer",
+    {"evenclaw cow register 414 --tag \"UK 123450 600001\" --is heifer",
      "a cow nobody has recorded yet"},
     {"evenclaw cow facts 414 --breed Jersey --weight 380", "tells more of one that is known"},
     {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
@@ -34,6 +35,8 @@ constexpr Example examples[] = {
     {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
     {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
+
+constexpr std::string_view no_herd_number = "-";
 
 struct Asked {
   Records& records;
@@ -70,8 +73,10 @@ Result<EntryId> registered(const Asked& asked) {
   if (!to) return to.faults();
   const auto details = details_in(asked.invocation);
   if (!details) return details.faults();
-  return register_cow(asked.records.ports(), asked.herd, {asked.invocation.operands[1], *from, *to},
-                      *details, asked.sure());
+  const std::string& typed = asked.invocation.operands[1];
+  const std::string number = typed == no_herd_number ? std::string() : typed;
+  return register_cow(asked.records.ports(), asked.herd, {number, *from, *to}, *details,
+                      asked.sure());
 }
 
 Result<EntryId> told_more(const Asked& asked) {
@@ -130,7 +135,8 @@ constexpr Act acts[] = {
     {"left", 2, true, gone, "", " has left the herd; her open tasks are closed."}};
 
 std::string done_words(const Act& act, const Invocation& invocation) {
-  std::string words = invocation.operands[1] + std::string(act.between);
+  const std::string& named = invocation.operands[1];
+  std::string words = (named == no_herd_number ? "She" : named) + std::string(act.between);
   if (act.operands > 2) words += invocation.operands[2];
   return words + std::string(act.after);
 }

@@ -132,6 +132,7 @@ Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& 
   CowRegistered body = body_of(details, number.from, faults);
   body.number = plain_words(number.number, faults).value_or("");
   body.valid_to = number.to;
+  if (is_written_as_electronic(body.number)) faults.push_back(is_no_herd_number(body.number));
   const bool ends_too_early = number.to && *number.to < number.from;
   if (ends_too_early) faults.push_back(wrongly_asked("Her number would end before it begins."));
   const std::string strongest = strongest_identifier(body);
@@ -165,6 +166,13 @@ Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, CowId cow, Day from
   return write_one(ports, herd.value, body, {});
 }
 
+Fault is_no_herd_number(const std::string& number) {
+  return {.slug = "usage",
+          .message = number + " is an electronic number and no herd number.",
+          .token = number,
+          .remedy = "Tell it as her electronic number."};
+}
+
 Result<std::optional<CowId>> carrier_of_tag(Store& store, HerdId herd, std::string_view typed) {
   const auto electronic = electronic_number(trimmed(typed));
   const auto tag = national_tag(trimmed(typed));
@@ -185,7 +193,9 @@ std::string tag_as_printed(std::string_view stored) {
   return tag ? spoken(*tag) : std::string(stored);
 }
 
-Result<std::optional<CowId>> known_by_alias(Store& store, HerdId herd, std::string_view typed) {
+Result<std::optional<CowId>> known_otherwise(Store& store, HerdId herd, std::string_view typed) {
+  auto tagged = carrier_of_tag(store, herd, typed);
+  if (!tagged || *tagged) return tagged;
   const auto rows = select_as<CowAliasRow>(store, herd);
   if (!rows) return rows.faults();
   const std::string folded = fold_case(trimmed(typed));

@@ -43,6 +43,9 @@ Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& 
 Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, CowId cow, Day from,
                             const CowDetails& details, bool sure);
 
+/// What is told of an electronic number that was given for a herd number.
+Fault is_no_herd_number(const std::string& number);
+
 /// The cow that carries, or carried, this ear tag or electronic number; the newest pair that fits.
 /// Nothing when it is neither or nobody's.
 Result<std::optional<CowId>> carrier_of_tag(Store& store, HerdId herd, std::string_view typed);
@@ -50,7 +53,7 @@ Result<std::optional<CowId>> carrier_of_tag(Store& store, HerdId herd, std::stri
 /// "UK 123450 600001" of the tag as it is stored; anything else as it is.
 std::string tag_as_printed(std::string_view stored);
 
-/// The cow that goes by this other name, letter case apart; nothing when none does.
-Result<std::optional<CowId>> known_by_alias(Store& store, HerdId herd, std::string_view typed);
+/// The cow by that, or else by another name she goes by, letter case apart; nothing when no cow is.
+Result<std::optional<CowId>> known_otherwise(Store& store, HerdId herd, std::string_view typed);
 
 }  // namespace evenclaw

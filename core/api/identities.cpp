@@ -16,6 +16,7 @@
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/cow_rows.hpp"
+#include "core/trade/electronic_number.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
@@ -256,11 +257,9 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
     if (better) best = &row;
   }
   if (best != nullptr) return best->cow;
-  const auto tagged = carrier_of_tag(store, herd, words);
-  if (!tagged || *tagged) return tagged ? Result<CowId>(**tagged) : tagged.faults();
-  const auto other_name = known_by_alias(store, herd, words);
-  if (!other_name || *other_name)
-    return other_name ? Result<CowId>(**other_name) : other_name.faults();
+  const auto otherwise = known_otherwise(store, herd, words);
+  if (!otherwise) return otherwise.faults();
+  if (*otherwise) return **otherwise;
   const auto cows = select_as<CowRow>(store, herd);
   if (!cows) return cows.faults();
   const CowRow* named = nullptr;
@@ -357,6 +356,7 @@ Result<EntryId> give_number(const Ports& ports, HerdId herd, NumberGiven given, 
   given.number = std::string(trimmed(given.number));
   const std::string plain = plain_number(given.number);
   if (plain.empty()) return wrongly_asked("A number is missing.");
+  if (is_written_as_electronic(given.number)) return is_no_herd_number(given.number);
   const auto numbers = select_as<CowNumberRow>(ports.store, herd);
   if (!numbers) return numbers.faults();
   for (const CowNumberRow& row : *numbers) {

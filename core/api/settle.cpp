@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/api/cow_register.hpp"
 #include "core/api/journal.hpp"
 #include "core/api/people.hpp"
 #include "core/api/settle_name.hpp"
@@ -16,8 +17,9 @@ namespace evenclaw {
 
 namespace {
 
-bool is_of(const OpenPoint& point, const std::string& number) {
-  return point.cow_said == number || plain_number(point.cow_said) == plain_number(number);
+bool is_of(const OpenPoint& point, const std::string& number, std::optional<CowId> cow) {
+  return (cow && point.cow == *cow) || point.cow_said == number ||
+         plain_number(point.cow_said) == plain_number(number);
 }
 
 /// The questions of the latest visit that has any of that number.
@@ -30,12 +32,15 @@ Result<Questions> questions_of(Store& store, const Answered& answered) {
   auto rows = select_as<VisitRow>(store, answered.herd, {}, {"day", "ordinal"});
   if (!rows) return rows.faults();
   std::reverse(rows->begin(), rows->end());
+  const auto otherwise = known_otherwise(store, answered.herd, answered.number);
+  if (!otherwise) return otherwise.faults();
   for (const VisitRow& row : *rows) {
     auto state = closing_state(store, visit_of(row));
     if (!state) return state.faults();
     Questions questions{row.visit, {}};
     for (OpenPoint& point : state->open) {
-      const bool hers = is_settled_in_words(point.kind) && is_of(point, answered.number);
+      const bool hers =
+          is_settled_in_words(point.kind) && is_of(point, answered.number, *otherwise);
       if (hers) questions.points.push_back(std::move(point));
     }
     if (!questions.points.empty()) return questions;
@@ -118,7 +123,9 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
   QuestionSettled body;
   body.visit = questions->visit;
   body.day = answered.day;
-  body.number = answered.number;
+  // Named by her tag or another name, she is recorded as she is asked about.
+  const bool is_number = plain_number(first.cow_said) == plain_number(answered.number);
+  body.number = is_number ? answered.number : first.cow_said;
   const CowId cow = first.cow;
   if (cow != CowId{}) body.cow = cow;
   body.words = trimmed(answered.words);

@@ -129,6 +129,8 @@ CowSaid CowFinder::as_read(const CowSaid& said) const {
   const bool is_one = said.known != CowKnown::unnumbered && said.alternatives.empty();
   if (!is_one || !is_read_off(said.number)) return said;
   const std::optional<CowId> cow = carrier_of_tag(said.number);
+  // Recorded before ear tags were told apart from herd numbers.
+  if (!cow && !carrying(plain_number(said.number)).empty()) return said;
   const std::string* number = cow ? number_of(*cow) : nullptr;
   if (number != nullptr) return {CowKnown::numbered, *number, {}, {}};
   return {CowKnown::unnumbered, {}, {}, said.number};

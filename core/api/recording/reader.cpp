@@ -14,9 +14,14 @@ namespace evenclaw {
 namespace {
 
 constexpr std::size_t digits_read = 15;
+constexpr std::size_t digits_of_country = 3;
 
 // From memory, no source: cows are dry for six to eight weeks.
 constexpr int most_days_dry = 60;
+
+std::string_view leading_digits(std::string_view text) {
+  return text.substr(0, std::min(text.find_first_not_of("0123456789"), text.size()));
+}
 
 std::string why_not_her(const Turn& turn, const ReadCow& read) {
   if (read.left) return "was said to be gone on " + spoken(read.left->on);
@@ -40,9 +45,10 @@ std::optional<std::string> read_in(const CowSaid& said) {
 
 std::optional<std::string> read_at_start(std::string_view text) {
   const std::string_view said = trimmed(text);
-  const std::string_view digits =
-      said.substr(0, std::min(said.find_first_not_of("0123456789"), said.size()));
-  return is_read_off(digits) ? std::optional<std::string>(digits) : std::nullopt;
+  std::string digits(leading_digits(said));
+  const bool is_parted = digits.size() == digits_of_country && said.substr(digits.size(), 1) == " ";
+  if (is_parted) digits += leading_digits(said.substr(digits.size() + 1));
+  return is_read_off(digits) ? std::optional(digits) : std::nullopt;
 }
 
 std::optional<Day> dried_off_on(const CowPast& past, Day today) {

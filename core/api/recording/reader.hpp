@@ -21,7 +21,8 @@ bool is_read_off(std::string_view number);
 /// no ear tag can hold that number.
 std::optional<std::string> read_in(const CowSaid& said);
 
-/// The 15 digits a line begins with; nothing when it begins otherwise.
+/// The 15 digits a line begins with, a blank behind the first three or none; nothing when it begins
+/// otherwise.
 std::optional<std::string> read_at_start(std::string_view text);
 
 /// The line with `who` in the place of every cow that was named; news by herd number only.

@@ -30,6 +30,13 @@ TEST_CASE("A cow that is known gets a tag and is found by it wherever a number i
   CHECK(says(home.workshop.run({"show", "cow", "412"}).out, "left"));
 }
 
+TEST_CASE("A cow without a herd number is registered by her tag") {
+  const OneCowRecorded home;
+  CHECK(home.workshop.run({"cow", "register", "-", "--tag", "DE 0312312345"}).out ==
+        "She is registered.\n");
+  CHECK(says(home.workshop.run({"show", "cow", "DE0312312345"}).out, "Cow DE0312312345"));
+}
+
 TEST_CASE("A tag with a wrong digit is refused with its place") {
   const OneCowRecorded home;
   const Ran refused = home.workshop.run({"cow", "facts", "412", "--tag", "UK 123456 600001"});

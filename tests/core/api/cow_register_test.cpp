@@ -91,6 +91,17 @@ TEST_CASE("a cow that nothing identifies is not registered") {
   CHECK(list.slug("", CowDetails{}) == "usage");
 }
 
+TEST_CASE("fifteen digits are no herd number") {
+  Register list;
+  CHECK(list.slug("826000000600001", CowDetails{}) == "usage");
+  REQUIRE(list.enter("412", of_412));
+  const CowId cow = find_cow(list.place.store, list.herd(), "412", day("2026-10-27")).value();
+  const auto given = give_number(list.place.ports(), list.herd(),
+                                 {cow, "826000000600001", day("2026-10-27")}, false);
+  REQUIRE_FALSE(given);
+  CHECK(given.faults().front().slug == "usage");
+}
+
 TEST_CASE("a tag, an electronic number or a number another cow carries is asked about") {
   Register list;
   REQUIRE(list.enter("412", of_412));

@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "core/api/cow_register.hpp"
+#include "core/api/identities.hpp"
 #include "core/api/told.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -50,6 +52,18 @@ TEST_CASE("news of a number nobody carries is settled by an answer in words") {
   CHECK(settled(place, "66", "it was 412") ==
         Lines{"told 66: settled: \"66 wrap off\": No cow of this herd carries the number 66. "
               "Which cow was it?"});
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("what is asked of a cow is settled by another name she goes by") {
+  Workplace place;
+  (void)place.visited("2026-10-27",
+                      {"412 nothing found", "413 nothing found", "412 LH nothing found", "done"});
+  const CowId cow = find_cow(place.store, place.herd().herd, "412", day("2026-10-27")).value();
+  CowDetails details;
+  details.alias = "Bella";
+  REQUIRE(tell_of_cow(place.ports(), place.herd().herd, cow, day("2026-10-27"), details, false));
+  CHECK(settled(place, "bella", "both hold").front().find("told 412: settled: ") == 0);
   CHECK(asked(place, "2026-10-27").empty());
 }
 

@@ -8,6 +8,7 @@
 
 #include "core/api/cow_register.hpp"
 #include "core/api/identities.hpp"
+#include "core/api/journal.hpp"
 #include "core/api/show.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -67,6 +68,11 @@ TEST_CASE("a reader's number at the start of a line names the cow that carries i
   CHECK(crush.said({line_412, "done"}) == Lines{known_412, "saved 412"});
   CHECK(crush.shown("412").turns.size() == 1);
   CHECK(crush.shown("412").turns.at(0).words == line_412);
+}
+
+TEST_CASE("a blank behind the country is part of the number") {
+  AtTheCrush crush;
+  CHECK(crush.said({"826 000000600001 nothing found", "done"}) == Lines{known_412, "saved 412"});
 }
 
 TEST_CASE("her number said by hand and read by the reader are one turn") {
@@ -175,6 +181,16 @@ TEST_CASE("a cow that was dried off longer ago than cows are dry is not asked ab
   CHECK(crush.said({line_412, "done"}) == Lines{known_412, "saved 412"});
 }
 
+TEST_CASE("a cow that was recorded under fifteen digits as her herd number stays that cow") {
+  AtTheCrush crush;
+  const CowId cow{uuid_derived("of before")};
+  REQUIRE(write_one(crush.place.ports(), crush.herd().value,
+                    CowRegistered{cow, number_of_nobody, day("2026-01-01")}, {}));
+  CHECK(crush.said({line_nobody, "done"}).back() == "saved 276000312312345");
+  CHECK(crush.shown(number_of_nobody).cow.cow == cow);
+  CHECK(crush.shown(number_of_nobody).turns.size() == 1);
+}
+
 TEST_CASE("no, with a reader's number puts her right to the cow that carries it") {
   AtTheCrush crush;
   CHECK(crush.said({"413 nothing found", std::string("no, ") + number_of_412, "done"}).back() ==
@@ -234,7 +250,9 @@ TEST_CASE("only fifteen digits are what a reader gives") {
   CHECK_FALSE(is_read_off("412"));
   CHECK_FALSE(is_read_off("82600000060000a"));
   CHECK(read_at_start(" 826000000600001 lame LH") == "826000000600001");
+  CHECK(read_at_start("826 000000600001 lame LH") == "826000000600001");
   CHECK_FALSE(read_at_start("8260000006000012 lame LH"));
+  CHECK_FALSE(read_at_start("826 lame LH"));
 }
 
 }  // namespace evenclaw::test
