@@ -38,7 +38,7 @@ std::string facts_line(const CowFactsRow& row, Day today) {
                                     : std::string()));
   }
   if (row.born) parts.push_back("born " + to_text(*row.born));
-  if (row.weight) parts.push_back(std::string(words_of(*row.weight)));
+  if (row.weight) parts.emplace_back(words_of(*row.weight));
   return parts.empty() ? std::string() : "  " + joined(parts, ", ") + "\n";
 }
 

@@ -84,7 +84,7 @@ Result<EntryId> told_more(const Asked& asked) {
   if (!from) return from.faults();
   const auto details = details_in(asked.invocation);
   if (!details) return details.faults();
-  return tell_of_cow(asked.records.ports(), asked.herd, asked.cow, *from, *details, asked.sure());
+  return tell_of_cow(asked.records.ports(), asked.herd, {asked.cow, *from, *details}, asked.sure());
 }
 
 Result<EntryId> numbered(const Asked& asked) {

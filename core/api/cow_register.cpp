@@ -152,15 +152,14 @@ Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& 
   return write_one(ports, herd.value, body, {});
 }
 
-Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, CowId cow, Day from,
-                            const CowDetails& details, bool sure) {
+Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, const CowTold& told, bool sure) {
   Faults faults;
-  CowRegistered body = body_of(details, from, faults);
+  CowRegistered body = body_of(told.details, told.from, faults);
   if (!faults.empty()) return faults;
   if (!tells_anything(body)) return wrongly_asked("Nothing was told of her.");
-  body.cow = cow;
+  body.cow = told.cow;
   if (!sure) {
-    const Outcome asked = no_question_about_tags(ports.store, herd, body, cow);
+    const Outcome asked = no_question_about_tags(ports.store, herd, body, told.cow);
     if (!asked) return asked.faults();
   }
   return write_one(ports, herd.value, body, {});

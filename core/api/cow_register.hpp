@@ -38,10 +38,15 @@ struct HerdNumber {
 Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& number,
                              const CowDetails& details, bool sure);
 
-/// Adds to what is known of a cow from `from` on; what is told otherwise than before holds. Faults
-/// as register_cow(); "usage" when nothing is told.
-Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, CowId cow, Day from,
-                            const CowDetails& details, bool sure);
+struct CowTold {
+  CowId cow;
+  Day from;  // it holds from that day on
+  CowDetails details;
+};
+
+/// Adds to what is known of a cow; what is told otherwise than before holds. Faults as
+/// register_cow(); "usage" when nothing is told.
+Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, const CowTold& told, bool sure);
 
 /// What is told of an electronic number that was given for a herd number.
 Fault is_no_herd_number(const std::string& number);

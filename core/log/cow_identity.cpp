@@ -100,11 +100,8 @@ std::vector<CowNumberRow> numbers_of(const CowStory& story) {
     for (const NumberTold* given : told) new_ones.insert(plain_number(given->number));
     for (CowNumberRow& row : rows) {
       if (has_ended(row, day)) continue;
-      if (new_ones.erase(row.number) == 0) {
-        row.valid_to = day - 1;
-      } else {
-        row.valid_to = end_told(told, row.number);
-      }
+      const bool is_told_again = new_ones.erase(row.number) > 0;
+      row.valid_to = is_told_again ? end_told(told, row.number) : std::optional(day - 1);
     }
     for (const NumberTold* given : told) {
       const std::string number = plain_number(given->number);

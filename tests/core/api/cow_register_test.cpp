@@ -131,7 +131,7 @@ TEST_CASE("more is told of a cow that is known, and it adds up") {
   more.electronic = "826000000600001";
   more.breed = " Jersey ";
   more.weight = WeightClass::under_400_kg;
-  REQUIRE(tell_of_cow(list.place.ports(), list.herd(), cow, day("2026-10-27"), more, false));
+  REQUIRE(tell_of_cow(list.place.ports(), list.herd(), {cow, day("2026-10-27"), more}, false));
   const CowShown shown = show_cow(list.place.store, list.herd(), "412", day("2026-10-27")).value();
   REQUIRE(shown.tags.size() == 1);
   CHECK(shown.tags[0].tag == "UK123450600001");
@@ -145,7 +145,8 @@ TEST_CASE("nothing told of a known cow is nothing to record") {
   Register list;
   REQUIRE(list.enter("412", of_412));
   const CowId cow = find_cow(list.place.store, list.herd(), "412", day("2026-10-27")).value();
-  const auto told = tell_of_cow(list.place.ports(), list.herd(), cow, day("2026-10-27"), {}, false);
+  const auto told =
+      tell_of_cow(list.place.ports(), list.herd(), {cow, day("2026-10-27"), {}}, false);
   REQUIRE_FALSE(told);
   CHECK(told.faults().front().slug == "usage");
 }

@@ -62,7 +62,7 @@ TEST_CASE("what is asked of a cow is settled by another name she goes by") {
   const CowId cow = find_cow(place.store, place.herd().herd, "412", day("2026-10-27")).value();
   CowDetails details;
   details.alias = "Bella";
-  REQUIRE(tell_of_cow(place.ports(), place.herd().herd, cow, day("2026-10-27"), details, false));
+  REQUIRE(tell_of_cow(place.ports(), place.herd().herd, {cow, day("2026-10-27"), details}, false));
   CHECK(settled(place, "bella", "both hold").front().find("told 412: settled: ") == 0);
   CHECK(asked(place, "2026-10-27").empty());
 }
