@@ -13,7 +13,7 @@ seven LH sole ulcr
 7 LH outside sole ulcer middle, bad
 rest fine
 two thousand and five
-RH foul between, bad
+RH growth between, bad
 rest fine
 four-thirteen LH outsde bruise
 four-thirteen LH outside bruise middle, slight
@@ -35,7 +35,7 @@ refused line 15: "stil lame" is not understood; expected news of the cow, someth
 ## recorded
 412 lame RH | RH DD behind raw | fine LH
 7 | LH outside SU sole_middle bad | fine RH
-2005 | RH IP between bad | fine LH
+2005 | RH IH between bad | fine LH
 413 | LH outside SH sole_middle slight | fine RH
 
 ## ended

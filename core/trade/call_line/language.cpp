@@ -44,6 +44,15 @@ bool holds(std::span<const std::string_view> words, std::string_view word) {
 
 constexpr std::size_t most_zone_digits = 4;
 
+std::vector<std::string> words_with_apostrophe(std::string_view phrase) {
+  std::vector<std::string> words;
+  for (Token& token : tokens_of(phrase)) {
+    const std::string_view spelt = phrase.substr(token.offset, token.length);
+    if (spelt.find('\'') != std::string_view::npos) words.push_back(std::move(token.folded));
+  }
+  return words;
+}
+
 }  // namespace
 
 Language::Language(std::string_view name, std::span<const Phrase> phrases, WordsBeside beside)
@@ -51,6 +60,9 @@ Language::Language(std::string_view name, std::span<const Phrase> phrases, Words
   for (const Phrase& phrase : phrases_) {
     std::vector<std::string> words = words_of(phrase.words);
     assert(!words.empty());
+    for (std::string& word : words_with_apostrophe(phrase.words)) {
+      with_apostrophe_.insert(std::move(word));
+    }
     folded_.push_back(joined(words));
     std::vector<Candidate>& same_start = by_first_word_[words.front()];
     same_start.push_back({&phrase, std::move(words)});
@@ -110,6 +122,10 @@ std::string_view Language::short_for(std::string_view folded_ending) const {
       std::find_if(beside_.short_words.begin(), beside_.short_words.end(),
                    [&](const ShortWord& each) { return each.ending == folded_ending; });
   return found == beside_.short_words.end() ? std::string_view() : found->word;
+}
+
+bool Language::spells_with_apostrophe(std::string_view folded) const {
+  return with_apostrophe_.count(folded) != 0;
 }
 
 std::size_t Language::joining_tokens(std::span<const Token> tokens, std::size_t at) const {

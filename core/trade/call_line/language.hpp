@@ -2,7 +2,9 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -85,6 +87,10 @@ class Language {
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;
 
+  /// True when a phrase of the table spells this word with an apostrophe, as "vet's" in "vet's
+  /// plan": such a word is never taken apart.
+  [[nodiscard]] bool spells_with_apostrophe(std::string_view folded) const;
+
   /// How many tokens from `at` on join numbers to a list: a comma, a sign, or "and". 0 when none.
   [[nodiscard]] std::size_t joining_tokens(std::span<const Token> tokens, std::size_t at) const;
 
@@ -107,6 +113,7 @@ class Language {
   std::span<const Phrase> phrases_;
   WordsBeside beside_;
   std::vector<std::string> folded_;
+  std::set<std::string, std::less<>> with_apostrophe_;                     // folded, as "vets"
   std::unordered_map<std::string, std::vector<Candidate>> by_first_word_;  // longest first
 };
 

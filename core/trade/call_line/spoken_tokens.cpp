@@ -27,7 +27,8 @@ void add_parts(std::vector<Token>& parts, Token token, std::string_view text,
                const Language& language) {
   const std::string_view said = text.substr(token.offset, token.length);
   const auto [at, length] = last_apostrophe(said);
-  const bool has_one = token.kind == TokenKind::word && at != std::string_view::npos && at > 0;
+  const bool has_one = token.kind == TokenKind::word && at != std::string_view::npos && at > 0 &&
+                       !language.spells_with_apostrophe(token.folded);
   const std::string_view meant =
       has_one ? language.short_for(folded_word(said.substr(at + length))) : std::string_view();
   if (meant.empty()) {

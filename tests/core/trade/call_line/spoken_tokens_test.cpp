@@ -35,6 +35,10 @@ TEST_CASE("another apostrophe stays in its word") {
   CHECK(tokens_in("o'clock") == "oclock<o'clock>");
 }
 
+TEST_CASE("a word that a phrase spells with its apostrophe is not taken apart") {
+  CHECK(tokens_in("by the vet's plan") == "by<by> the<the> vets<vet's> plan<plan>");
+}
+
 TEST_CASE("numbers in words are put together as well") {
   CHECK(tokens_in("four-twelve LH") == "412<four-twelve> lh<LH>");
 }
