@@ -30,7 +30,21 @@ std::string by_whom(const DueTask& task, Day today) {
 
 std::string what(const DueTask& task, Day today) {
   if (task.state != DueState::overdue) return task.words;
-  return task.words + " (late since " + said_day(task.overdue, today) + ")";
+  const bool is_over = task.kind == TaskKind::withdrawal_end;
+  return task.words + (is_over ? " (over since " : " (late since ") +
+         said_day(task.overdue, today) + ")";
+}
+
+template <class F>
+std::string section_text(const DueList& list, std::string_view title, F belongs) {
+  const bool name_herds = several_herds(list);
+  std::string lines;
+  for (const DueTask& task : list.tasks) {
+    if (!belongs(task)) continue;
+    lines += "  " + task_text(task, list.today) + (name_herds ? "  [" + task.herd_name + "]" : "") +
+             "\n";
+  }
+  return lines.empty() ? lines : std::string(title) + "\n" + lines;
 }
 
 }  // namespace
@@ -46,16 +60,11 @@ std::string task_of_her(const DueTask& task, Day today) {
 
 std::string due_text(const DueList& list) {
   if (list.tasks.empty()) return "Nothing is open.\n";
-  const bool name_herds = several_herds(list);
-  std::string out;
+  std::string out = section_text(list, "Milk and meat held back", is_held_back);
   for (const Section& section : sections) {
-    std::string lines;
-    for (const DueTask& task : list.tasks) {
-      if (task.state != section.state) continue;
-      lines += "  " + task_text(task, list.today) +
-               (name_herds ? "  [" + task.herd_name + "]" : "") + "\n";
-    }
-    if (!lines.empty()) out += std::string(section.title) + "\n" + lines;
+    out += section_text(list, section.title, [&](const DueTask& task) {
+      return task.state == section.state && !is_held_back(task);
+    });
   }
   return out;
 }

@@ -200,6 +200,8 @@ class PointCollector {
   /// After all turns. What a turn made today needs no question, for she was seen; what was only
   /// told today ("still lame") does.
   void add_due(const TaskRow& task) {
+    // Held back by the farmer until its day, whether she is seen or not.
+    if (task.kind == TaskKind::withdrawal_end) return;
     if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
     if (was_seen_or_left(task.cow)) return;
     const bool is_of_today = task.made_on == visit_.day;

@@ -61,11 +61,18 @@ void count(DueList& list, DueState state) {
 }
 
 bool comes_first(const DueTask& a, const DueTask& b) {
-  return std::tie(a.herd_name, a.herd, a.due, a.owner, a.cow_said, a.cow, a.words, a.task) <
-         std::tie(b.herd_name, b.herd, b.due, b.owner, b.cow_said, b.cow, b.words, b.task);
+  const bool a_later = !is_held_back(a);
+  const bool b_later = !is_held_back(b);
+  return std::tie(a.herd_name, a.herd, a_later, a.due, a.owner, a.cow_said, a.cow, a.words,
+                  a.task) <
+         std::tie(b.herd_name, b.herd, b_later, b.due, b.owner, b.cow_said, b.cow, b.words, b.task);
 }
 
 }  // namespace
+
+bool is_held_back(const DueTask& task) {
+  return task.kind == TaskKind::withdrawal_end && task.state != DueState::overdue;
+}
 
 DueState due_state(Day earliest, Day overdue, Day today) {
   if (today >= overdue) return DueState::overdue;

@@ -65,7 +65,7 @@ struct DueTask {
 
 struct DueList {
   Day today;
-  std::vector<DueTask> tasks;  // by herd name, then due day, then owner, then cow
+  std::vector<DueTask> tasks;  // by herd name, what is held back first, due day, owner, cow
   std::int32_t overdue = 0;
   std::int32_t due = 0;
   std::int32_t coming = 0;
@@ -79,6 +79,9 @@ struct DueList {
     visit("coming", &DueList::coming, "how many are too early");
   }
 };
+
+/// Her milk or meat is held back on that day.
+bool is_held_back(const DueTask& task);
 
 /// Open tasks of one herd, or of all, seen from `today`. Tasks of cows that left are not listed.
 Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today);

@@ -11,6 +11,7 @@
 #include "core/log/standing.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -67,6 +68,8 @@ TaskMade redated(TaskMade task, const std::vector<TaskMade>& anew, const RightDa
                                  [&](const TaskMade& made) { return made.task == task.task; });
   const std::int32_t days = day.is - day.was;
   task.earliest = same == anew.end() ? task.earliest + days : same->earliest;
+  // The end of a withdrawal stands in its words as well.
+  if (same != anew.end() && task.kind == TaskKind::withdrawal_end) task.words = same->words;
   task.due = same == anew.end() ? task.due + days : same->due;
   task.overdue = same == anew.end() ? task.overdue + days : same->overdue;
   return task;
@@ -102,8 +105,9 @@ class Redater {
     const auto past = herd_log.past_of(turn.cow, day_.visit);
     if (!past) return past.faults();
     TurnRecorded right = turn;
+    right.turn = with_ends_counted_from(turn.turn, day_.is);
     const std::vector<TaskMade> anew =
-        with_ids_kept(tasks_made(turn.turn, *past, day_.is, line.back()), turn.tasks);
+        with_ids_kept(tasks_made(right.turn, *past, day_.is, line.back()), turn.tasks);
     right.tasks = redated(turn.tasks, anew, day_);
     for (TaskClosed& closed : tasks_closed(turn.turn, *past, day_.is)) {
       const bool known = std::any_of(turn.closes.begin(), turn.closes.end(),

@@ -38,6 +38,7 @@ News news_of(TaskKind kind) {
       return News::block_off;
     case TaskKind::block_check:
     case TaskKind::look_at_foot:
+    case TaskKind::withdrawal_end:
       return News::looked_at;
     case TaskKind::watch_her_walk:
       return News::walks_sound;
@@ -83,6 +84,10 @@ Result<EntryId> move_task(const Ports& ports, HerdId herd, TaskId task, Day due,
   if (due < row->made_on) {
     return wrongly_asked("It was made on " + to_text(row->made_on) +
                          " and cannot be due before that.");
+  }
+  if (row->kind == TaskKind::withdrawal_end && due < row->due) {
+    return wrongly_asked("Her milk or meat is held back up to and with " + to_text(row->due) +
+                         "; the end that was stated is never made earlier.");
   }
   TaskMoved body;
   body.cow = row->cow;

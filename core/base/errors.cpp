@@ -45,6 +45,8 @@ constexpr ErrorKind error_table[] = {
      nothing_changed, "Read her again and write the 15 digits the reader shows."},
     {"person-not-found", "No person is known by that name or id.", nothing_changed,
      "Check the spelling, or enter the person first."},
+    {"product-not-found", "No product of that name stands on the herd's list.", nothing_changed,
+     "Check the spelling: evenclaw product HERD list."},
 
     {"date-unreadable", "That is not a date.", nothing_changed,
      "Write the date as year-month-day, such as 2026-11-24."},

@@ -42,6 +42,7 @@ using DeviceId = Id<struct DeviceTag>;
 using PersonId = Id<struct PersonTag>;
 using TaskId = Id<struct TaskTag>;
 using CaseId = Id<struct CaseTag>;
+using ProductId = Id<struct ProductTag>;
 
 /// 36 characters, lower case; reading accepts exactly this form in either case.
 std::string to_text(const Uuid& uuid);

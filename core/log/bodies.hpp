@@ -78,7 +78,7 @@ struct VisitCorrected {
 
 struct TurnRecorded {
   static constexpr std::string_view kind = "turn";
-  static constexpr std::int32_t version = 2;
+  static constexpr std::int32_t version = 3;
   VisitId visit;
   CowId cow;
   std::vector<std::string> words;  // the lines as said

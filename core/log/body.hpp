@@ -14,6 +14,7 @@
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
 #include "core/log/news_bodies.hpp"
+#include "core/log/product_bodies.hpp"
 #include "core/log/upcast.hpp"
 #include "core/wire/value_json.hpp"
 
@@ -22,7 +23,7 @@ namespace evenclaw {
 using AllBodies = std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
                              TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft,
                              SameCow, SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed,
-                             NewsUnread, QuestionSettled>;
+                             NewsUnread, QuestionSettled, ProductListed, ProductDropped>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

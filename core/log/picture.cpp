@@ -17,7 +17,9 @@
 #include "core/log/task_history.hpp"
 #include "core/log/visit_facts.hpp"
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/withdrawal_tasks.hpp"
 
 namespace evenclaw {
 
@@ -175,6 +177,15 @@ void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
     row.material = action.material;
     row.by_whom = action.by_whom;
     row.said_for = day_said(action.when, told.moment.day);
+    row.directed_by = action.directed_by;
+    row.withdrawal = withdrawal_known(action);
+    if (action.medicine) row.listed = action.medicine->product;
+    const WithdrawalEnds ends = withdrawal_ends(action, told.moment.day);
+    if (ends.milk) {
+      row.milk_till = ends.milk->day;
+      row.milk_milking = ends.milk->milking;
+    }
+    row.meat_till = ends.meat;
     rows.actions.push_back(std::move(row));
   };
   for (const FootCall& call : told.body.turn.feet) {

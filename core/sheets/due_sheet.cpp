@@ -19,11 +19,14 @@ struct Part {
 };
 
 std::vector<Part> parts_of(const Tasks& tasks, Day today) {
-  std::vector<Part> parts = {
-      {Saying::due_late, {}}, {Saying::due_now, {}}, {Saying::due_coming, {}}};
+  std::vector<Part> parts = {{Saying::due_held_back, {}},
+                             {Saying::due_late, {}},
+                             {Saying::due_now, {}},
+                             {Saying::due_coming, {}}};
   for (const TaskRow* task : tasks) {
-    const std::size_t part = task->overdue <= today ? 0 : (task->earliest <= today ? 1 : 2);
-    parts[part].tasks.push_back(task);
+    const bool is_held_back = task->kind == TaskKind::withdrawal_end && today < task->overdue;
+    const std::size_t part = task->overdue <= today ? 1 : (task->earliest <= today ? 2 : 3);
+    parts[is_held_back ? 0 : part].tasks.push_back(task);
   }
   return parts;
 }

@@ -83,7 +83,15 @@ constexpr Worded<ActionKind> acts[] = {{ActionKind::opened, "opened"},
                                        {ActionKind::near_calving, "near calving"},
                                        {ActionKind::heavy_in_calf, "heavy in calf"},
                                        {ActionKind::sore_mouth, "sore mouth"},
-                                       {ActionKind::fever, "fever"}};
+                                       {ActionKind::fever, "fever"},
+                                       {ActionKind::given, "medicine given"},
+                                       {ActionKind::injected, "injected"},
+                                       {ActionKind::anaesthetised, "anaesthetised"},
+                                       {ActionKind::amputated, "claw amputated"},
+                                       {ActionKind::withheld, "milk and meat held back"},
+                                       {ActionKind::milk_withheld, "milk held back"},
+                                       {ActionKind::meat_withheld, "meat held back"},
+                                       {ActionKind::no_withdrawal, "no withdrawal"}};
 
 constexpr Worded<Material> materials[] = {
     {Material::wood, "wood"},  {Material::rubber, "rubber"},   {Material::plastic, "plastic"},
@@ -91,6 +99,9 @@ constexpr Worded<Material> materials[] = {
     {Material::paint, "paint"}};
 
 constexpr Worded<ByWhom> by_whoms[] = {{ByWhom::farmer, "farmer"}, {ByWhom::vet, "vet"}};
+
+constexpr Worded<Milking> milkings[] = {{Milking::morning, "morning"},
+                                        {Milking::evening, "evening"}};
 
 constexpr Worded<MeasureKind> measures[] = {{MeasureKind::toe_length, "toe length"},
                                             {MeasureKind::heel_height, "heel height"},
@@ -118,6 +129,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::with_product, "{what} ({product})"},
     {S::off_by, "{what}, off by {date}"},
     {S::by_date, "{what} by {date}"},
+    {S::held_back_to, "{what} up to and with {date}"},
+    {S::held_back_to_milking, "{what} up to and with the {milking} milking of {date}"},
+    {S::directed_by, "{what}, on the {who}'s direction"},
     {S::in_doubt_number, "{number}?"},
     {S::no_number, "no number"},
     {S::lame_on, "lame on {feet}"},
@@ -155,6 +169,13 @@ constexpr Worded<Saying> sayings[] = {
     {S::withdrawal_ask,
      "No withdrawal time was recorded. The label and the vet say how long; make sure before milk "
      "or meat is sold."},
+    {S::withdrawal_told,
+     "The farm keeps milk and meat back as the label or the vet states it, and takes the marks "
+     "off afterwards."},
+    {S::withdrawal_ask_of_these,
+     "Where no end is named, no withdrawal time was recorded: the label and the vet say how long; "
+     "make sure before milk or meat is sold."},
+    {S::its_time_is_over, "its time is over"},
     {S::to_do, "To do, by date"},
     {S::task_count, "{n} task|{n} tasks"},
     {S::on_cows, "{tasks} on {n} cow|{tasks} on {n} cows"},
@@ -268,6 +289,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::key_not_lifted, "not lifted"},
     {S::key_unsaid, "not said"},
     {S::mark_label, "Evenclaw"},
+    {S::due_held_back, "Milk and meat held back"},
     {S::due_late, "Late"},
     {S::due_now, "To be done now"},
     {S::due_coming, "Coming"},
@@ -275,9 +297,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
 
 constexpr WordingTables tables = {
-    "en",     feet,     claws,    lesions, {},     places_beside_white_line,
-    degrees,  stages,   states,   reasons, acts,   materials,
-    by_whoms, measures, weekdays, months,  sayings};
+    "en",     feet,     claws,    lesions,  {},     places_beside_white_line,
+    degrees,  stages,   states,   reasons,  acts,   materials,
+    by_whoms, milkings, measures, weekdays, months, sayings};
 
 constexpr Wording wording(tables);
 

@@ -9,6 +9,7 @@
 #include "core/sheets/day_sentences.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
 
@@ -84,12 +85,61 @@ std::vector<Block> vet_box(const VisitView& view) {
   return {std::move(box)};
 }
 
-std::vector<Block> withdrawal_box(const VisitView& view) {
+/// What holds back her milk or meat, as it was said at this visit.
+std::string held_back_for(const CowSeen& cow, const Wording& wording) {
+  std::vector<std::string> products;
+  for (const ActionRow* row : cow.actions) {
+    const bool is_product = takes_product(row->action);
+    if (!is_product || row->withdrawal != WithdrawalKnown::held_back) continue;
+    std::string words = wording.act(*row, row->day);
+    if (std::find(products.begin(), products.end(), words) == products.end()) {
+      products.push_back(std::move(words));
+    }
+  }
+  return products.empty() ? std::string() : wording.list(products);
+}
+
+Runs end_line(const TaskRow& task, const VisitView& view) {
+  Runs line = {strong(capitalised(task.words))};
+  if (task.overdue <= view.input.printed) {
+    line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
+  }
+  line.push_back(plain("."));
+  return line;
+}
+
+/// The ends come first: by date, the milk before the meat.
+std::vector<NoticeItem> ends_named(const VisitView& view) {
+  std::vector<NoticeItem> items;
+  std::map<CowId, std::size_t> item_of;
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind != TaskKind::withdrawal_end) continue;
+    const auto [at, is_new] = item_of.try_emplace(task->cow, items.size());
+    if (is_new) items.push_back({view.names.label(task->cow), {}});
+    items[at->second].lines.push_back(end_line(*task, view));
+  }
+  for (const CowSeen& cow : view.cows) {
+    const auto at = item_of.find(cow.cow);
+    const std::string products = held_back_for(cow, view.wording);
+    if (at == item_of.end() || products.empty()) continue;
+    items[at->second].lines.push_back({plain(as_sentence(products))});
+  }
+  return items;
+}
+
+bool was_told_by_mouth(const CowSeen& cow) {
+  return std::any_of(cow.actions.begin(), cow.actions.end(),
+                     [](const ActionRow* row) { return tells_withdrawal(row->action); });
+}
+
+/// Products of which nobody stated a withdrawal, and the cows that got them.
+std::vector<NoticeItem> not_known(const VisitView& view) {
   const Wording& wording = view.wording;
   std::map<std::string, std::vector<std::string>> cows_by_product;
   for (const CowSeen& cow : view.cows) {
+    if (was_told_by_mouth(cow)) continue;
     for (const ActionRow* row : cow.actions) {
-      if (!takes_product(row->action)) continue;
+      if (!takes_product(row->action) || row->withdrawal != WithdrawalKnown::not_known) continue;
       ActionRow product = *row;
       product.claw = Claw::none;
       product.said_for = std::nullopt;
@@ -98,13 +148,28 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
       if (cows.empty() || cows.back() != name) cows.push_back(name);
     }
   }
-  if (cows_by_product.empty()) return {};
-  BoxedNotice box{wording.say(Saying::withdrawal_title), {}, {}};
+  std::vector<NoticeItem> items;
   for (const auto& [product, cows] : cows_by_product) {
-    box.items.push_back(
+    items.push_back(
         {"", {{plain(capitalised(product) + ": "), strong(wording.list(cows)), plain(".")}}});
   }
-  box.foot = {plain(wording.say(Saying::withdrawal_ask))};
+  return items;
+}
+
+std::vector<Block> withdrawal_box(const VisitView& view) {
+  const Wording& wording = view.wording;
+  BoxedNotice box{wording.say(Saying::withdrawal_title), ends_named(view), {}};
+  const bool some_told = !box.items.empty();
+  std::vector<NoticeItem> asked = not_known(view);
+  const bool some_asked = !asked.empty();
+  std::move(asked.begin(), asked.end(), std::back_inserter(box.items));
+  if (box.items.empty()) return {};
+  if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
+  if (some_told && some_asked) box.foot.push_back(plain(" "));
+  if (some_asked) {
+    box.foot.push_back(
+        plain(wording.say(some_told ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
+  }
   return {std::move(box)};
 }
 
@@ -112,7 +177,9 @@ std::vector<Block> to_do(const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<const TaskRow*> tasks;
   std::copy_if(view.tasks.begin(), view.tasks.end(), std::back_inserter(tasks),
-               [](const TaskRow* task) { return !is_for_vet(*task); });
+               [](const TaskRow* task) {
+                 return !is_for_vet(*task) && task->kind != TaskKind::withdrawal_end;
+               });
   Heading heading{2, wording.say(Saying::to_do)};
   if (tasks.empty()) {
     return {std::move(heading), Paragraph{{plain(wording.say(Saying::nothing_to_do))}}};

@@ -19,10 +19,13 @@ enum class Saying {
   claw_gone,    // {claw}
   a_claw,
   dd_in_it,
-  with_product,     // {what} {product}
-  off_by,           // {what} {date}
-  by_date,          // {what} {date}
-  in_doubt_number,  // {number}
+  with_product,          // {what} {product}
+  off_by,                // {what} {date}
+  by_date,               // {what} {date}
+  held_back_to,          // {what} {date}
+  held_back_to_milking,  // {what} {date} {milking}
+  directed_by,           // {what} {who}
+  in_doubt_number,       // {number}
   no_number,
   lame_on,  // {feet}
   lame_leg_not_called,
@@ -56,6 +59,9 @@ enum class Saying {
   no_vet,
   withdrawal_title,
   withdrawal_ask,
+  withdrawal_told,
+  withdrawal_ask_of_these,
+  its_time_is_over,
   to_do,
   task_count,  // {n}
   on_cows,     // {tasks} {n}
@@ -161,6 +167,7 @@ enum class Saying {
   key_unsaid,
   mark_label,
   // what is due
+  due_held_back,
   due_late,
   due_now,
   due_coming,

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/place.hpp"
 
 namespace evenclaw {
@@ -152,6 +153,17 @@ std::string Wording::finding_at_claw(const FindingRow& row) const {
   return where.empty() ? finding(row) : where + ": " + finding(row);
 }
 
+/// "milk held back up to and with the evening milking of Thu 29 Oct".
+std::string Wording::held_back(std::string what, const ActionRow& row, Day near) const {
+  const std::optional<Day> till = row.milk_till ? row.milk_till : row.meat_till;
+  if (!till) return what;
+  const std::string to = date(*till, near);
+  if (!row.milk_milking) return say(Saying::held_back_to, {{"what", what}, {"date", to}});
+  return say(
+      Saying::held_back_to_milking,
+      {{"what", what}, {"date", to}, {"milking", words_of(tables_.milkings, *row.milk_milking)}});
+}
+
 std::string Wording::act(const ActionRow& row, Day near) const {
   std::string words = words_of(tables_.acts, row.action);
   if (row.material != Material::not_called) {
@@ -168,6 +180,11 @@ std::string Wording::act(const ActionRow& row, Day near) const {
   if (!row.product.empty()) {
     words = say(Saying::with_product, {{"what", words}, {"product", row.product}});
   }
+  if (row.directed_by != ByWhom::not_called) {
+    words = say(Saying::directed_by,
+                {{"what", words}, {"who", words_of(tables_.by_whoms, row.directed_by)}});
+  }
+  if (tells_withdrawal(row.action)) return held_back(words, row, near);
   if (!row.said_for) return words;
   const bool comes_off = row.action == ActionKind::wrap_on || puts_block_on(row.action);
   return say(comes_off ? Saying::off_by : Saying::by_date,

@@ -40,6 +40,7 @@ struct WordingTables {
   std::span<const Worded<ActionKind>> acts;
   std::span<const Worded<Material>> materials;  // but for not called
   std::span<const Worded<ByWhom>> by_whoms;     // but for not called
+  std::span<const Worded<Milking>> milkings;
   std::span<const Worded<MeasureKind>> measures;
   std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
   std::span<const std::string_view> months;   // twelve, short: "Nov"
@@ -111,6 +112,8 @@ class Wording {
   [[nodiscard]] std::string count(Saying saying, std::size_t n) const;
 
  private:
+  [[nodiscard]] std::string held_back(std::string what, const ActionRow& row, Day near) const;
+
   [[nodiscard]] std::string place(Place place, Lesion lesion) const;
   [[nodiscard]] std::string code(const FindingRow& row) const;
   [[nodiscard]] std::string lameness(const FootSet& legs) const;

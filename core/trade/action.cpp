@@ -5,7 +5,7 @@ namespace evenclaw {
 std::optional<Day> day_meant(const TimeSaid& said, Day visit_day) {
   if (said.days) return visit_day + *said.days;
   if (said.weekday) return next_weekday(visit_day, *said.weekday);
-  return std::nullopt;
+  return said.date;
 }
 
 }  // namespace evenclaw

@@ -8,15 +8,21 @@
 #include "core/base/date.hpp"
 #include "core/base/enum_words.hpp"
 #include "core/trade/foot.hpp"
+#include "core/trade/medicine.hpp"
 
 namespace evenclaw {
 
-/// A time as said: a number of days (weeks are seven each) or a weekday; neither when not said.
+/// A time as said: a number of days (weeks are seven each), a weekday or a date; none of them when
+/// not said. `milking` is the last one of that day that is meant.
 struct TimeSaid {
   std::optional<std::int32_t> days;
   std::optional<Weekday> weekday;
+  std::optional<Day> date;
+  std::optional<Milking> milking;
 
-  [[nodiscard]] bool said() const { return days.has_value() || weekday.has_value(); }
+  [[nodiscard]] bool said() const {
+    return days.has_value() || weekday.has_value() || date.has_value();
+  }
 
   friend bool operator==(const TimeSaid&, const TimeSaid&) = default;
 
@@ -24,6 +30,8 @@ struct TimeSaid {
   static void fields(Visitor&& visit) {
     visit("days", &TimeSaid::days, "days from the visit");
     visit("weekday", &TimeSaid::weekday, "the next such day after the visit");
+    visit("date", &TimeSaid::date, "that day");
+    visit("milking", &TimeSaid::milking, "up to and with this milking of it");
   }
 };
 
@@ -74,7 +82,15 @@ enum class ActionKind {
   near_calving,  // the time is that of the calving
   heavy_in_calf,
   sore_mouth,
-  fever
+  fever,
+  given,  // a medicine, by mouth or however the product is given
+  injected,
+  anaesthetised,
+  amputated,
+  withheld,  // milk and meat, till the time said with it
+  milk_withheld,
+  meat_withheld,
+  no_withdrawal  // somebody said that there is none
 };
 
 template <>
@@ -122,7 +138,15 @@ struct EnumWords<ActionKind> {
       {ActionKind::near_calving, "near_calving"},
       {ActionKind::heavy_in_calf, "heavy_in_calf"},
       {ActionKind::sore_mouth, "sore_mouth"},
-      {ActionKind::fever, "fever"}};
+      {ActionKind::fever, "fever"},
+      {ActionKind::given, "given"},
+      {ActionKind::injected, "injected"},
+      {ActionKind::anaesthetised, "anaesthetised"},
+      {ActionKind::amputated, "amputated"},
+      {ActionKind::withheld, "withheld"},
+      {ActionKind::milk_withheld, "milk_withheld"},
+      {ActionKind::meat_withheld, "meat_withheld"},
+      {ActionKind::no_withdrawal, "no_withdrawal"}};
 };
 
 /// What a block is made of, or how she was marked.
@@ -140,7 +164,7 @@ struct EnumWords<Material> {
                                                  {Material::paint, "paint"}};
 };
 
-/// Who gave the pain relief, or was asked for it.
+/// Who gave a medicine or the pain relief, was asked for it, or directed it.
 enum class ByWhom { not_called, farmer, vet };
 
 template <>
@@ -152,10 +176,12 @@ struct EnumWords<ByWhom> {
 struct Action {
   ActionKind kind = ActionKind::opened;
   Claw claw = Claw::none;  // the claw acted on; none for wrap, spray, see again, vet ...
-  std::string product;     // name of what was put on the skin, "" when not said
+  std::string product;     // name of what was put on or given, "" when not said
   Material material = Material::not_called;
   ByWhom by_whom = ByWhom::not_called;
-  TimeSaid when;  // "off Thu", "see again 28d"
+  ByWhom directed_by = ByWhom::not_called;
+  TimeSaid when;                     // "off Thu", "see again 28d"
+  std::optional<Medicine> medicine;  // as the herd's list stood then; nothing when not on it
 
   friend bool operator==(const Action&, const Action&) = default;
 
@@ -163,10 +189,12 @@ struct Action {
   static void fields(Visitor&& visit) {
     visit("kind", &Action::kind, "what was done");
     visit("claw", &Action::claw, "the claw it was done to");
-    visit("product", &Action::product, "spray, paste, powder or gel by name");
+    visit("product", &Action::product, "spray, paste, powder, gel or medicine by name");
     visit("material", &Action::material, "what a block is made of, how she was marked");
-    visit("by_whom", &Action::by_whom, "who gave the pain relief, or was asked for it");
+    visit("by_whom", &Action::by_whom, "who gave the medicine, or was asked for it");
+    visit("directed_by", &Action::directed_by, "on whose direction");
     visit("when", &Action::when, "the time said with it");
+    visit("medicine", &Action::medicine, "what the herd's list said of the product then");
   }
 };
 

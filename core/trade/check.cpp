@@ -208,11 +208,33 @@ constexpr std::array rules = {
     CheckRule{"thin-sole", Rank::note, "A thin sole bears no more cutting and no stony way.",
               "a sole under 5 mm is critical: 800 hind claws in a scanner; ground and ways: common "
               "practice, no source",
-              "412\nLH outside thin sole toe", "412\nLH outside bruise toe"}};
+              "412\nLH outside thin sole toe", "412\nLH outside bruise toe"},
+    CheckRule{"act-reserved-for-vet", Rank::stop,
+              "Injections, anaesthesia and surgery are the vet's; local law decides who else may.",
+              "surgery and anaesthesia: Kümper (Germany), RCVS (UK); injections and all other "
+              "countries: strict where nobody has said otherwise",
+              "412 nerve block", "412 nerve block by the vet"},
+    CheckRule{"withdrawal-below-floor", Rank::stop,
+              "Used off label, a product has a least withdrawal that no vet goes below.",
+              "Veterinary Medicines Regulations 2013 (GB) and 2006 (NI); elsewhere Regulation (EU) "
+              "2019/6 from memory",
+              "412\nLH DD raw behind; spray with strongmix",
+              "412\nLH DD raw behind; spray with plainmix"},
+    CheckRule{"medicine-name-near", Rank::ask,
+              "A slip in the name would take her for treated with another product.",
+              "common practice, no source", "412\nLH DD raw behind; spray with plainmx",
+              "412\nLH DD raw behind; spray with plainmix"},
+    CheckRule{"withdrawal-missing", Rank::ask,
+              "Whoever sells her milk or meat must know how long it is held back.",
+              "the record states the period as the vet or the label does: common practice, no "
+              "source",
+              "412\nLH DD raw behind; spray with greenmix",
+              "412\nLH DD raw behind; spray with plainmix"}};
 
 using Check = std::vector<Firing> (*)(const Situation&);
 
-// In the order of the table above.
+// In the order of the table above. It decides between two of one rank that share a cause: a wrap
+// told of on the wrong foot is a slip, not a wrap forgotten.
 constexpr std::array<Check, rules.size()> checks = {notifiable_signs,
                                                     block_on_painful_claw,
                                                     both_claws_blocked,
@@ -247,7 +269,11 @@ constexpr std::array<Check, rules.size()> checks = {notifiable_signs,
                                                     scab_without_treatment,
                                                     block_past_four_weeks,
                                                     raw_again,
-                                                    thin_sole};
+                                                    thin_sole,
+                                                    act_reserved_for_vet,
+                                                    withdrawal_below_floor,
+                                                    medicine_name_near,
+                                                    withdrawal_missing};
 
 std::vector<Firing> all_firings(const Situation& situation) {
   std::vector<Firing> firings;

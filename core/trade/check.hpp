@@ -8,6 +8,7 @@
 
 #include "core/base/date.hpp"
 #include "core/trade/call_line/language.hpp"
+#include "core/trade/medicine_rules.hpp"
 #include "core/trade/rows.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/visit_so_far.hpp"
@@ -20,6 +21,7 @@ struct CowPast {
   Rows rows;                        // of this cow, all visits; empty when she is new
   std::vector<TurnRow> same_visit;  // her earlier turns in this same visit
   VisitSoFar so_far = {};           // of the other cows of this visit
+  MedicineRules medicine;           // the herd's list, the law, and what was asked today
 };
 
 /// One rule as a row of a table: what it is called, how urgent it is, why it exists.

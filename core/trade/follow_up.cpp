@@ -1,10 +1,12 @@
 #include "core/trade/follow_up.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/withdrawal_tasks.hpp"
 
 namespace evenclaw {
 
@@ -152,6 +154,14 @@ std::string_view told_as(ActionKind kind) {
     case ActionKind::heavy_in_calf:
     case ActionKind::sore_mouth:
     case ActionKind::fever:
+    case ActionKind::given:
+    case ActionKind::injected:
+    case ActionKind::anaesthetised:
+    case ActionKind::amputated:
+    case ActionKind::withheld:
+    case ActionKind::milk_withheld:
+    case ActionKind::meat_withheld:
+    case ActionKind::no_withdrawal:
       return {};
   }
   return {};
@@ -249,6 +259,7 @@ std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visi
   for (const Action& action : turn.actions) {
     put_call_tasks(tasks, action, std::nullopt, visit_day);
   }
+  for (TaskMade& task : withdrawal_tasks(turn, visit_day)) tasks.push_back(std::move(task));
   name_tasks(tasks, first);
   return tasks;
 }
@@ -276,6 +287,10 @@ std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day 
       close_by_act(closed, call, action, past.rows, visit_day);
     }
     close_looks(closed, call, past.rows, visit_day);
+  }
+  for (const TaskRow& task : open_tasks(past.rows)) {
+    const bool is_over = task.kind == TaskKind::withdrawal_end && visit_day >= task.overdue;
+    if (is_over) close_task(closed, task, "its time is over");
   }
   if (!turn.walks_sound) return closed;
   for (const TaskRow& task : open_tasks(past.rows)) {

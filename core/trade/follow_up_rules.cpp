@@ -76,6 +76,27 @@ const FollowUpRule still_lame_rule = {
     1,
     "waiting ruins the outcome of a lame cow: Thomas 2016, Vet Rec 178:116"};
 
+const FollowUpRule milk_withdrawal_rule = {
+    "milk-withdrawal",
+    1,
+    TaskKind::withdrawal_end,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "the end as the vet or the label states it; the farmer keeps milk and meat back: common "
+    "practice, no source"};
+const FollowUpRule meat_withdrawal_rule = {
+    "meat-withdrawal",
+    1,
+    TaskKind::withdrawal_end,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "the end as the vet or the label states it; the farmer keeps milk and meat back: common "
+    "practice, no source"};
+
 namespace {
 
 bool is_block_task(TaskKind kind) {
@@ -85,9 +106,9 @@ bool is_block_task(TaskKind kind) {
 }  // namespace
 
 std::span<const FollowUpRule> all_follow_up_rules() {
-  static const std::array rules = {wrap_off_rule,  block_check_rule,    block_off_rule,
-                                   see_again_rule, watch_her_walk_rule, vet_rule,
-                                   still_lame_rule};
+  static const std::array rules = {wrap_off_rule,   block_check_rule,     block_off_rule,
+                                   see_again_rule,  watch_her_walk_rule,  vet_rule,
+                                   still_lame_rule, milk_withdrawal_rule, meat_withdrawal_rule};
   return rules;
 }
 

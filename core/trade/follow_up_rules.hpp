@@ -16,6 +16,8 @@ extern const FollowUpRule see_again_rule;
 extern const FollowUpRule watch_her_walk_rule;  // made only by being called, with its time
 extern const FollowUpRule vet_rule;
 extern const FollowUpRule still_lame_rule;
+extern const FollowUpRule milk_withdrawal_rule;  // made only with an end that was stated
+extern const FollowUpRule meat_withdrawal_rule;
 
 /// What a task is about, and the day said for it.
 struct Aim {

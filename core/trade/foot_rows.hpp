@@ -121,6 +121,12 @@ struct ActionRow {
   Material material = Material::not_called;
   ByWhom by_whom = ByWhom::not_called;
   std::optional<Day> said_for;  // the day meant by "off Thu", "see again 28d"
+  ByWhom directed_by = ByWhom::not_called;
+  std::optional<ProductId> listed;  // the product of the herd's list
+  WithdrawalKnown withdrawal = WithdrawalKnown::no_medicine;
+  std::optional<Day> milk_till;
+  std::optional<Milking> milk_milking;
+  std::optional<Day> meat_till;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -133,10 +139,16 @@ struct ActionRow {
     visit("foot", &ActionRow::foot, "on which foot, if one");
     visit("claw", &ActionRow::claw, "on which claw, if one");
     visit("action", &ActionRow::action, "what was done");
-    visit("product", &ActionRow::product, "spray, paste, powder or gel by name");
+    visit("product", &ActionRow::product, "spray, paste, powder, gel or medicine by name");
     visit("material", &ActionRow::material, "what a block is made of, how she was marked");
-    visit("by_whom", &ActionRow::by_whom, "who gave the pain relief, or was asked for it");
+    visit("by_whom", &ActionRow::by_whom, "who gave the medicine, or was asked for it");
     visit("said_for", &ActionRow::said_for, "the day said with it");
+    visit("directed_by", &ActionRow::directed_by, "on whose direction");
+    visit("listed", &ActionRow::listed, "the product of the herd's list, if it is one");
+    visit("withdrawal", &ActionRow::withdrawal, "what is known of its withdrawal");
+    visit("milk_till", &ActionRow::milk_till, "last day her milk is held back for it");
+    visit("milk_milking", &ActionRow::milk_milking, "up to and with this milking of it");
+    visit("meat_till", &ActionRow::meat_till, "last day her meat is held back for it");
   }
 };
 

@@ -80,6 +80,14 @@ std::optional<FixtureSaid> fixture_said(ActionKind kind) {
     case ActionKind::heavy_in_calf:
     case ActionKind::sore_mouth:
     case ActionKind::fever:
+    case ActionKind::given:
+    case ActionKind::injected:
+    case ActionKind::anaesthetised:
+    case ActionKind::amputated:
+    case ActionKind::withheld:
+    case ActionKind::milk_withheld:
+    case ActionKind::meat_withheld:
+    case ActionKind::no_withdrawal:
       return std::nullopt;
   }
   return std::nullopt;

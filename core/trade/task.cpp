@@ -41,6 +41,8 @@ std::string task_words(TaskKind kind, std::optional<Foot> foot, Claw claw) {
       return "watch her walk";
     case TaskKind::vet:
       return "vet to see " + her_or(foot) + ", farmer rings";
+    case TaskKind::withdrawal_end:
+      return "milk or meat held back";
   }
   return {};
 }

@@ -13,7 +13,15 @@
 
 namespace evenclaw {
 
-enum class TaskKind { wrap_off, block_check, block_off, look_at_foot, watch_her_walk, vet };
+enum class TaskKind {
+  wrap_off,
+  block_check,
+  block_off,
+  look_at_foot,
+  watch_her_walk,
+  vet,
+  withdrawal_end  // her milk or meat is held back up to and with the day it is due
+};
 
 template <>
 struct EnumWords<TaskKind> {
@@ -22,7 +30,8 @@ struct EnumWords<TaskKind> {
                                                  {TaskKind::block_off, "block_off"},
                                                  {TaskKind::look_at_foot, "look_at_foot"},
                                                  {TaskKind::watch_her_walk, "watch_her_walk"},
-                                                 {TaskKind::vet, "vet"}};
+                                                 {TaskKind::vet, "vet"},
+                                                 {TaskKind::withdrawal_end, "withdrawal_end"}};
 };
 
 enum class Owner { farmer, trimmer, vet };

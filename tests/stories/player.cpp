@@ -2,11 +2,15 @@
 
 #include <algorithm>
 #include <set>
+#include <sstream>
 #include <utility>
 
 #include "core/api/due.hpp"
+#include "core/api/products.hpp"
+#include "core/api/sheet.hpp"
 #include "core/api/show.hpp"
 #include "core/api/transfer.hpp"
+#include "core/base/text.hpp"
 #include "core/trade/spoken.hpp"
 #include "tests/stories/recorded_day.hpp"
 
@@ -32,6 +36,43 @@ void add(std::vector<std::string>& answers, const std::vector<ReplyItem>& items)
 
 std::string with_cow(const std::string& cow, const std::string& words) {
   return cow.empty() ? words : cow + ": " + words;
+}
+
+/// "bluemix, labelled yes, milk 2d, meat 5d, label".
+Product product_in(const std::string& line) {
+  Product product;
+  std::istringstream parts(line);
+  for (std::string part; std::getline(parts, part, ',');) {
+    const std::string said(trimmed(part));
+    const std::size_t space = std::min(said.find(' '), said.size());
+    const std::string first = said.substr(0, space);
+    const std::string rest(trimmed(said.substr(space)));
+    if (product.name.empty()) {
+      product.name = said;
+    } else if (first == "labelled") {
+      product.labelled = enum_of<Labelled>(rest).value();
+    } else if (first == "milk") {
+      product.milk = withdrawal_from_text(rest).value();
+    } else if (first == "meat") {
+      product.meat_days = withdrawal_from_text(rest).value().amount;
+    } else {
+      product.stated_by = enum_of<StatedBy>(first).value();
+    }
+  }
+  return product;
+}
+
+/// The lines of the box of that title, without its edge and what is said at its foot.
+std::vector<std::string> box_in(const std::string& sheet, const std::string& title) {
+  std::vector<std::string> lines;
+  std::istringstream all(sheet);
+  bool inside = false;
+  for (std::string line; std::getline(all, line);) {
+    const bool is_edge = line.rfind("##", 0) == 0;
+    if (inside && !is_edge) lines.emplace_back(trimmed(std::string_view(line).substr(1)));
+    inside = inside ? !is_edge : line == "# " + title;
+  }
+  return lines;
 }
 
 std::string foot_line(const FootSeen& seen) {
@@ -81,6 +122,7 @@ std::vector<StoryFault> StoryPlayer::play(const Story& story) {
 void StoryPlayer::play(const StorySection& section) {
   const std::string& name = section.name;
   if (name == "given") return given(section);
+  if (name == "products") return products(section);
   if (name == "said") return said(section);
   if (name == "said together") return said_together(section);
   if (name == "from a file") return from_file(section.lines);
@@ -95,6 +137,7 @@ void StoryPlayer::play(const StorySection& section) {
   if (name == "ended") return expect(section, ended());
   if (name == "turns") return expect(section, turns());
   if (name == "callers") return expect(section, callers());
+  if (name == "milk and meat") return expect(section, milk_and_meat());
   if (name == "recorded") return expect(section, recorded());
   if (name.rfind("due ", 0) == 0) return expect(section, due(name.substr(4)));
   if (name.rfind("cow ", 0) == 0) return expect(section, cow(name.substr(4)));
@@ -131,6 +174,17 @@ void StoryPlayer::given(const StorySection& section) {
     }
   }
   end_visit_quietly();
+}
+
+void StoryPlayer::products(const StorySection& section) {
+  for (const std::string& line : section.lines) {
+    const Product product = product_in(line);
+    const auto listed = list_product(tablet().place.ports(), tablet().place.herd().herd, product,
+                                     day("2026-10-01"), false);
+    if (!listed) expect({"products", section.line, {line}}, {listed.faults().front().message});
+  }
+  // Another program put them there: the recording begins anew.
+  tablet().recording.reset();
 }
 
 void StoryPlayer::said(const StorySection& section) {
@@ -248,6 +302,13 @@ std::vector<std::string> StoryPlayer::cow(const std::string& said) {
 
 std::vector<std::string> StoryPlayer::recorded() {
   return recorded_day(tablet().place.store, tablet().place.herd().herd, tablet().visit->visit);
+}
+
+std::vector<std::string> StoryPlayer::milk_and_meat() {
+  const SheetMade sheet =
+      make_sheet(tablet().place.ports(), *tablet().visit, tablet().visit->day, {"of a story", {}})
+          .value();
+  return box_in(sheet.text, "MILK AND MEAT");
 }
 
 std::vector<std::string> StoryPlayer::callers() {

@@ -32,6 +32,7 @@ class StoryPlayer {
 
   void play(const StorySection& section);
   void given(const StorySection& section);
+  void products(const StorySection& section);
   void said(const StorySection& section);
   void said_together(const StorySection& section);
   void from_file(const std::vector<std::string>& lines);
@@ -46,6 +47,7 @@ class StoryPlayer {
   [[nodiscard]] std::vector<std::string> cow(const std::string& said);
   [[nodiscard]] std::vector<std::string> recorded();
   [[nodiscard]] std::vector<std::string> callers();
+  [[nodiscard]] std::vector<std::string> milk_and_meat();
   std::vector<std::string> turns();
 
   Tablet& tablet() { return *tablets_.at(at_); }

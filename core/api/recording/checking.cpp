@@ -6,6 +6,7 @@
 #include "core/api/recording/marks.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -67,7 +68,7 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
     call.foot = foot;
     turn.feet.push_back(std::move(call));
   }
-  return turn;
+  return with_medicines(std::move(turn), medicine_, visit_.day);
 }
 
 /// Everything today's feet can give was said, so what is missing now was forgotten.

@@ -5,6 +5,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/log/doubts.hpp"
 #include "core/trade/call_line/gone_on.hpp"
+#include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
 
@@ -73,7 +74,10 @@ Outcome RecordingState::look_again_at_past() {
 /// What both calls make together; nothing when there was no other, or when they contradict.
 std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
   if (!cow.earlier || repeats(cow)) return std::nullopt;
-  return gone_on(cow.earlier->turn.body.turn, as_settled(cow));
+  std::optional<Turn> whole = gone_on(cow.earlier->turn.body.turn, as_settled(cow));
+  // What the list did not have at the first call it may have now.
+  if (whole) whole = with_medicines(*std::move(whole), medicine_, visit_.day);
+  return whole;
 }
 
 std::vector<std::string> RecordingState::whole_words(const InCrush& cow) const {

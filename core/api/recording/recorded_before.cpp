@@ -5,6 +5,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/log/body.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -213,6 +214,20 @@ std::vector<const RecordedTurn*> RecordedBefore::turns_called(const CowSaid& cow
     if (counts) turns.push_back(&turn);
   }
   return turns;
+}
+
+std::vector<std::string> RecordedBefore::products_said_of_others(CowId cow,
+                                                                 const RecordedTurn* before) const {
+  std::vector<const RecordedTurn*> corrected;
+  if (before != nullptr) corrected = line_of(before->entry);
+  std::vector<std::string> names;
+  for (const RecordedTurn& turn : turns_) {
+    if (!corrected.empty() && turn.entry == corrected.back()->entry) break;
+    if (turn.body.cow == cow) continue;
+    const std::vector<std::string> said = products_said(turn.body.turn);
+    names.insert(names.end(), said.begin(), said.end());
+  }
+  return names;
 }
 
 int RecordedBefore::turns_of(CowId cow) const {

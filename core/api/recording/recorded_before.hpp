@@ -96,6 +96,10 @@ class RecordedBefore {
   [[nodiscard]] int turns_of(CowId cow) const;
   /// What was called at this visit of all cows but that one; `caller` called her.
   [[nodiscard]] VisitSoFar so_far(CowId but, PersonId caller) const;
+  /// The products that turns of other cows name, each as often as a turn does; of a turn that is
+  /// corrected or gone on with, those said before it.
+  [[nodiscard]] std::vector<std::string> products_said_of_others(CowId cow,
+                                                                 const RecordedTurn* before) const;
   /// A turn recorded just now.
   const RecordedTurn* add(RecordedTurn turn);
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/products.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -61,6 +62,7 @@ RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Lan
       journal_(std::move(from_before.journal)),
       finder_(std::move(from_before.finder)),
       before_(std::move(from_before.recorded)),
+      medicine_(std::move(from_before.medicine)),
       by_(before_.last_said_by()) {}
 
 Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
@@ -76,8 +78,11 @@ Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
   if (!finder) return finder.faults();
   auto before = RecordedBefore::open(ports.store, visit);
   if (!before) return before.faults();
+  auto medicine = medicine_rules(ports.store, visit.herd, visit.day);
+  if (!medicine) return medicine.faults();
   std::unique_ptr<RecordingState> state(new RecordingState(
-      ports, visit, language, {*std::move(journal), *std::move(finder), *std::move(before)}));
+      ports, visit, language,
+      {*std::move(journal), *std::move(finder), *std::move(before), *std::move(medicine)}));
   const Outcome taken_up = state->take_up_draft();
   if (!taken_up) return taken_up.faults();
   return state;
@@ -183,7 +188,16 @@ Result<CowPast> RecordingState::past_of(CowId cow, const RecordedTurn* corrected
   if (corrected != nullptr) {
     for (const RecordedTurn* turn : before_.line_of(corrected->entry)) log.without(turn->entry);
   }
-  return log.past_of_one_here(cow, visit_.visit);
+  auto past = log.past_of_one_here(cow, visit_.visit);
+  if (past) past->medicine = medicine_known_for(cow, corrected);
+  return past;
+}
+
+/// A product is asked about once at a visit, whatever other cow it was said of first.
+MedicineRules RecordingState::medicine_known_for(CowId cow, const RecordedTurn* corrected) const {
+  MedicineRules known = medicine_;
+  known.asked = before_.products_said_of_others(cow, corrected);
+  return known;
 }
 
 /// Of a cow of whom news is told: she need not be here.

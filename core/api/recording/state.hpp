@@ -101,6 +101,7 @@ class RecordingState {
     Journal journal;
     CowFinder finder;
     RecordedBefore recorded;
+    MedicineRules medicine;
   };
 
   RecordingState(const Ports& ports, const Visit& visit, const Language& language,
@@ -119,6 +120,7 @@ class RecordingState {
   void show(const std::vector<Warning>& warnings, const CowSaid& cow);
   Result<CowPast> past_of(CowId cow, const RecordedTurn* corrected = nullptr);
   Result<CowPast> past_told(CowId cow);
+  [[nodiscard]] MedicineRules medicine_known_for(CowId cow, const RecordedTurn* corrected) const;
 
   // say.cpp
   Outcome take_line(std::string_view text);
@@ -241,6 +243,7 @@ class RecordingState {
   Journal journal_;
   CowFinder finder_;
   RecordedBefore before_;
+  MedicineRules medicine_;
   SaidBy by_;
 
   std::optional<InCrush> in_crush_;

@@ -62,6 +62,14 @@ constexpr ActFacts act_table[] = {
     {A::heavy_in_calf, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::sore_mouth, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
     {A::fever, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::given, K::product_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::injected, K::product_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::anaesthetised, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::amputated, K::opened_act, with_claw, ActTime::none, on_foot, lifted},
+    {A::withheld, K::withheld_act, no_claw, ActTime::when, on_cow, from_afar},
+    {A::milk_withheld, K::withheld_act, no_claw, ActTime::when, on_cow, from_afar},
+    {A::meat_withheld, K::withheld_act, no_claw, ActTime::when, on_cow, from_afar},
+    {A::no_withdrawal, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
 };
 
 }  // namespace
@@ -92,6 +100,12 @@ bool is_always_of_the_cow(ActionKind kind) {
     case A::heavy_in_calf:
     case A::sore_mouth:
     case A::fever:
+    case A::given:
+    case A::injected:
+    case A::withheld:
+    case A::milk_withheld:
+    case A::meat_withheld:
+    case A::no_withdrawal:
       return true;
     case A::opened:
     case A::loose_horn_off:
@@ -122,9 +136,15 @@ bool is_always_of_the_cow(ActionKind kind) {
     case A::bone_showing:
     case A::pus_above:
     case A::blisters:
+    case A::anaesthetised:
+    case A::amputated:
       return false;
   }
   return false;
+}
+
+bool needs_time(ActionKind kind) {
+  return kind == A::watch_her_walk || facts_of(kind).said_as == K::withheld_act;
 }
 
 bool takes_material(ActionKind kind, Material material) {
@@ -138,7 +158,8 @@ bool takes_product(ActionKind kind) {
 }
 
 bool takes_by_whom(ActionKind kind) {
-  return kind == A::pain_relief_asked || kind == A::pain_relief_given;
+  return kind == A::pain_relief_asked || kind == A::pain_relief_given || takes_product(kind) ||
+         kind == A::anaesthetised || kind == A::amputated;
 }
 
 bool was_lifted(const FootCall& call) {

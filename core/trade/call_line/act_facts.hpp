@@ -33,13 +33,16 @@ bool was_lifted(const FootCall& call);
 /// Concerns all of her, whatever foot was named last.
 bool is_always_of_the_cow(ActionKind kind);
 
+/// Nothing without a time: "watch her walk in 14d", "milk withheld till Thu".
+bool needs_time(ActionKind kind);
+
 /// A block has what it is made of, a mark how she was marked; nothing else has either.
 bool takes_material(ActionKind kind, Material material);
 
-/// Something put on the skin or the horn, which may have a name.
+/// Something put on the skin or the horn or given to her, which may have a name.
 bool takes_product(ActionKind kind);
 
-/// Of pain relief it can be said who gave it or was asked.
+/// Of a medicine, pain relief and what is the vet's it can be said who gave it or was asked.
 bool takes_by_whom(ActionKind kind);
 
 }  // namespace evenclaw

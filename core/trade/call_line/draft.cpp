@@ -114,6 +114,9 @@ class Objection {
     if (said.action.kind == ActionKind::watch_her_walk && !said.action.when.said()) {
       return impossible("nobody said by when she is to be watched", "say such as {14d} or {Thu}");
     }
+    if (facts.said_as == TermKind::withheld_act && !said.action.when.said()) {
+      return impossible("nobody said till when it is held back", "say such as {till Thu} or {4d}");
+    }
     const bool of_cow = said.whole_cow || draft_.feet_named.empty();
     if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
     if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);

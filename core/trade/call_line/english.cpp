@@ -119,6 +119,12 @@ constexpr Phrase turn_phrases[] = {
     says("tomorrow", K::days_word, 1),
     says("a week", K::days_word, 7),
     says("a fortnight", K::days_word, 14),
+    says("morning", K::milking, Milking::morning),
+    says("morning milking", K::milking, Milking::morning),
+    says("evening", K::milking, Milking::evening),
+    says("evening milking", K::milking, Milking::evening),
+    {"till", K::till},
+    {"until", K::till},
 
     says("length", K::measure, MeasureKind::toe_length),
     says("toe length", K::measure, MeasureKind::toe_length),

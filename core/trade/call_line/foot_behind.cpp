@@ -23,16 +23,18 @@ constexpr TermKind main_words[] = {
     TermKind::measure};
 
 constexpr TermKind details[] = {
-    TermKind::claw,      TermKind::place,    TermKind::white_line_side,
-    TermKind::zone,      TermKind::degree,   TermKind::stage,
-    TermKind::quoted,    TermKind::off,      TermKind::nothing_after_all,
-    TermKind::dd_in_it,  TermKind::material, TermKind::by_whom,
-    TermKind::correction};
+    TermKind::claw,       TermKind::place,       TermKind::white_line_side,
+    TermKind::zone,       TermKind::degree,      TermKind::stage,
+    TermKind::quoted,     TermKind::off,         TermKind::nothing_after_all,
+    TermKind::dd_in_it,   TermKind::material,    TermKind::by_whom,
+    TermKind::correction, TermKind::directed_by, TermKind::milking};
 
 // Of her, not of a foot, when a foot stands just before.
 bool is_of_the_cow(const Term& term) {
   if (term.kind == TermKind::rest_fine) return true;
-  return term.kind == TermKind::plain_act && is_always_of_the_cow(term.as<ActionKind>());
+  const bool is_act = term.kind == TermKind::plain_act || term.kind == TermKind::product_act ||
+                      term.kind == TermKind::withheld_act;
+  return is_act && is_always_of_the_cow(term.as<ActionKind>());
 }
 
 bool is_main_word(TermKind kind) {

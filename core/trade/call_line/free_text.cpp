@@ -18,16 +18,27 @@ bool ends_text(TokenKind kind, TextExtent extent) {
 
 // Words that nobody needs to describe a cow, a product or a reason, but that call something.
 bool calls_something(TermKind kind) {
-  constexpr TermKind calling[] = {TermKind::foot,        TermKind::feet,
-                                  TermKind::lesion,      TermKind::block_act,
-                                  TermKind::wrap_act,    TermKind::opened_act,
-                                  TermKind::product_act, TermKind::plain_act,
-                                  TermKind::block_of,    TermKind::mark_of,
-                                  TermKind::see_again,   TermKind::watch,
-                                  TermKind::foot_state,  TermKind::rest_fine,
-                                  TermKind::trimmed,     TermKind::nothing_after_all,
-                                  TermKind::lame,        TermKind::walks_sound,
-                                  TermKind::done,        TermKind::caller,
+  constexpr TermKind calling[] = {TermKind::foot,
+                                  TermKind::feet,
+                                  TermKind::lesion,
+                                  TermKind::block_act,
+                                  TermKind::wrap_act,
+                                  TermKind::opened_act,
+                                  TermKind::product_act,
+                                  TermKind::plain_act,
+                                  TermKind::block_of,
+                                  TermKind::mark_of,
+                                  TermKind::see_again,
+                                  TermKind::watch,
+                                  TermKind::withheld_act,
+                                  TermKind::foot_state,
+                                  TermKind::rest_fine,
+                                  TermKind::trimmed,
+                                  TermKind::nothing_after_all,
+                                  TermKind::lame,
+                                  TermKind::walks_sound,
+                                  TermKind::done,
+                                  TermKind::caller,
                                   TermKind::writer};
   return std::find(std::begin(calling), std::end(calling), kind) != std::end(calling);
 }
@@ -46,7 +57,11 @@ struct Census {
   bool has_other_words = false;
 };
 
-Census census_of(std::span<const Token> tokens, const Language& language) {
+bool tells_who(TermKind kind) {
+  return kind == TermKind::by_whom || kind == TermKind::directed_by;
+}
+
+Census census_of(std::span<const Token> tokens, TextExtent extent, const Language& language) {
   Census census;
   std::size_t at = 0;
   while (at < tokens.size()) {
@@ -58,13 +73,15 @@ Census census_of(std::span<const Token> tokens, const Language& language) {
       continue;
     }
     census.calls |= calls_something(match.phrase->kind) && !may_describe_her(*match.phrase);
+    // Who gave it ends the name of a product, and only that.
+    census.calls |= extent == TextExtent::to_separator && tells_who(match.phrase->kind);
     at += match.word_count;
   }
   return census;
 }
 
 bool part_could_be_calls(std::span<const Token> part, TextExtent extent, const Language& language) {
-  const Census census = census_of(part, language);
+  const Census census = census_of(part, extent, language);
   if (extent == TextExtent::to_separator) return census.calls;
   return census.calls && !census.has_other_words;
 }
@@ -96,6 +113,15 @@ std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, Text
   std::size_t end = at;
   while (end < tokens.size() && !ends_text(tokens[end].kind, extent)) ++end;
   return end - at;
+}
+
+std::size_t name_token_count(std::span<const Token> tokens, std::size_t at, std::size_t count,
+                             const Language& language) {
+  for (std::size_t behind = 1; behind < count; ++behind) {
+    const Language::Match match = language.longest_match(tokens, at + behind);
+    if (match.phrase != nullptr && tells_who(match.phrase->kind)) return behind;
+  }
+  return count;
 }
 
 bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Language& language) {

@@ -23,6 +23,11 @@ bool free_words_may_follow(TermKind kind);
 /// How many of the tokens from `at` on belong to free words of this extent.
 std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent);
 
+/// How many of those tokens are the name of a product: it ends before the words that tell who gave
+/// it or directed it.
+std::size_t name_token_count(std::span<const Token> tokens, std::size_t at, std::size_t count,
+                             const Language& language);
+
 /// True when part of the words would also be an act, a foot or a finding, so that it is unclear
 /// whether they describe or call: "brown heifer, lame LH". Up to a separator any such word counts;
 /// up to a strong one a part between commas counts that is made of such words only.

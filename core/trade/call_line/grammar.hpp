@@ -42,8 +42,9 @@ enum class Spot : unsigned char {
   product,
   product_name,
   see_again,
-  watch,  // a time must follow, perhaps behind a comma
-  time,   // a time must follow
+  watch,     // a time must follow, perhaps behind a comma
+  withheld,  // alike
+  time,      // a time must follow
   time_number,
   measure,
   measure_number,

@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/base/date.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -17,6 +18,7 @@ constexpr std::string_view middle_dot = "\xC2\xB7";
 constexpr std::string_view hard_space = "\xC2\xA0";
 constexpr std::string_view curly_apostrophe = "\xE2\x80\x99";
 constexpr std::string_view en_dash = "\xE2\x80\x93";
+constexpr std::size_t date_size = 10;  // 2026-10-09
 constexpr std::string_view em_dash = "\xE2\x80\x94";
 constexpr std::array<std::string_view, 4> quote_marks = {"\"", "\xE2\x80\x9C", "\xE2\x80\x9D",
                                                          "\xE2\x80\x9E"};
@@ -100,6 +102,7 @@ class Lexer {
   }
 
   Token next() {
+    if (is_date_here()) return taken(TokenKind::date, date_size);
     if (is_digit(byte(at_))) return number();
     if (is_letter(at_)) return word();
     if (quote_size(at_) != 0) {
@@ -130,6 +133,11 @@ class Lexer {
     return at_ == line_.find_first_not_of(' ') && digits_from(at_) == digits_of_country &&
            byte(at_ + digits_of_country) == ' ' &&
            digits_from(at_ + digits_of_country + 1) == digits_of_animal;
+  }
+
+  // Digits in the form of a day that exists, and nothing more of a word behind them.
+  [[nodiscard]] bool is_date_here() const {
+    return !is_word_byte(at_ + date_size) && day_from_text(line_.substr(at_, date_size));
   }
 
   Token number() {

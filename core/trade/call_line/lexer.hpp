@@ -11,6 +11,7 @@ namespace evenclaw {
 enum class TokenKind {
   word,    // letters and digits that start with a letter
   number,  // digits, perhaps with one decimal point: 412, 7.5
+  date,    // a day written as 2026-10-09
   quoted,  // "..." with "" for a quote inside; curly quotes as well
   comma,   // , or a dash that stands alone
   colon,

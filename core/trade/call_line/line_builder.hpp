@@ -77,6 +77,7 @@ class LineBuilder {
   void time_in_weeks(const Term& unit);
   void time_on_weekday(const Term& weekday);
   void time_in_words(const Term& days);
+  void time_on_date(const Term& date);
   void open_measure(const Term& kind);
   void measure_held_place(const Term& number);
   void open_length_taken_back(const Term& number);

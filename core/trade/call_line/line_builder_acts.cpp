@@ -143,6 +143,12 @@ void LineBuilder::time_in_words(const Term& days) {
   set_time(when, days);
 }
 
+void LineBuilder::time_on_date(const Term& date) {
+  TimeSaid when;
+  when.date = Day{date.value};
+  set_time(when, date);
+}
+
 void LineBuilder::open_measure(const Term& kind) {
   open_with_claw(new_measure(kind.as<MeasureKind>()), kind);
 }

@@ -3,6 +3,7 @@
 #include <initializer_list>
 
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/free_text.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -35,6 +36,21 @@ std::string offered_act(std::optional<Foot> foot, ActionKind act, Claw claw,
                         const Language& language) {
   return in_a_row({foot ? language.say(K::foot, *foot) : std::string_view(),
                    language.say(facts_of(act).said_as, act), words_for(claw, language)});
+}
+
+std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Language& language) {
+  return in_a_row(
+      {offered_act(foot, act, Claw::none, language), language.say(K::by_whom, ByWhom::vet)});
+}
+
+std::string offered_other_product(std::optional<Foot> foot, ActionKind act, std::string_view name,
+                                  const Language& language) {
+  const std::string_view words = language.say(facts_of(act).said_as, act);
+  const std::string no(language.say(K::correction));
+  const std::string taken_back = offered_correction(in_a_row({no, words}), language);
+  const std::string named = printed_text(name, TextExtent::to_separator, language);
+  return in_a_row({foot ? language.say(K::foot, *foot) : std::string_view(), taken_back + ";",
+                   words, language.say(K::with), named});
 }
 
 std::string offered_correction(Foot right, const Language& language) {

@@ -19,6 +19,13 @@ std::string offered_go_ahead(const Language& language);
 std::string offered_act(std::optional<Foot> foot, ActionKind act, Claw claw,
                         const Language& language);
 
+/// "injected by the vet", "LH claw amputated by the vet".
+std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Language& language);
+
+/// "LH no, no spray; spray with bluemix": the product was another one.
+std::string offered_other_product(std::optional<Foot> foot, ActionKind act, std::string_view name,
+                                  const Language& language);
+
 /// "no, LH", "no, inside", "no, 421".
 std::string offered_correction(Foot right, const Language& language);
 std::string offered_correction(Claw right, const Language& language);

@@ -156,6 +156,21 @@ Taken add_by_whom(Action& action, ByWhom by_whom) {
   return std::nullopt;
 }
 
+Taken add_directed_by(Action& action, ByWhom directed_by) {
+  if (!takes_product(action.kind)) return has_none("one who directed it");
+  if (action.directed_by != ByWhom::not_called) return said_already("one who directed it");
+  action.directed_by = directed_by;
+  return std::nullopt;
+}
+
+Taken add_milking(Action& action, Milking milking) {
+  const bool holds_milk_back = facts_of(action.kind).said_as == TermKind::withheld_act;
+  if (!holds_milk_back || !action.when.said()) return has_none("milking");
+  if (action.when.milking) return said_already("milking");
+  action.when.milking = milking;
+  return std::nullopt;
+}
+
 Taken add_to_act(Action& action, const Term& detail) {
   if (detail.kind == TermKind::claw) {
     return add_claw_of(action.claw, facts_of(action.kind).takes_claw, detail.as<Claw>());
@@ -164,6 +179,8 @@ Taken add_to_act(Action& action, const Term& detail) {
     return add_material(action, detail.as<Material>());
   }
   if (detail.kind == TermKind::by_whom) return add_by_whom(action, detail.as<ByWhom>());
+  if (detail.kind == TermKind::directed_by) return add_directed_by(action, detail.as<ByWhom>());
+  if (detail.kind == TermKind::milking) return add_milking(action, detail.as<Milking>());
   const bool is_name = detail.kind == TermKind::text || detail.kind == TermKind::quoted ||
                        detail.kind == TermKind::unknown_word;
   if (is_name) return add_product(action, words_in(detail));

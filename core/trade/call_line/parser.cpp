@@ -6,6 +6,7 @@
 
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
@@ -32,6 +33,8 @@ TermKind kind_of_mark(TokenKind kind) {
       return TermKind::unknown_word;
     case TokenKind::number:
       return TermKind::number;
+    case TokenKind::date:
+      return TermKind::date;
     case TokenKind::quoted:
       return TermKind::quoted;
     case TokenKind::comma:
@@ -62,7 +65,7 @@ bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far)
 // come.
 bool is_judged_later(const TurnClause& clause) {
   const auto* act = std::get_if<ActionSaid>(&clause);
-  const bool awaits_time = act != nullptr && act->action.kind == ActionKind::watch_her_walk;
+  const bool awaits_time = act != nullptr && needs_time(act->action.kind);
   const auto* mobility = std::get_if<MobilityTold>(&clause);
   const bool mends_mobility = mobility != nullptr && mobility->is_correction;
   return awaits_time || mends_mobility || std::holds_alternative<DetailCorrected>(clause) ||
@@ -149,6 +152,7 @@ class Parser {
     }
     Term term = term_of(kind_of_mark(token.kind), 1);
     if (term.kind == TermKind::number) term.digits = token.folded;
+    if (term.kind == TermKind::date) term.value = day_from_text(term.said)->since_epoch;
     return term;
   }
 
@@ -159,12 +163,14 @@ class Parser {
     const TermKind mark = kind_of_mark(tokens_[at_].kind);
     const Step* step = step_from(spot_, mark);
     if (is_separator(mark) && step != nullptr && step->from == spot_) return 0;
-    return text_token_count(tokens_, at_, facts.text);
+    const std::size_t count = text_token_count(tokens_, at_, facts.text);
+    return spot_ == Spot::product_name ? name_token_count(tokens_, at_, count, language_) : count;
   }
 
   [[nodiscard]] std::optional<PlacedFault> trap_at(const Term& term) const {
     const Step* step = step_from(spot_, term.kind);
     if (step == nullptr) return std::nullopt;
+    if (term.kind == TermKind::date) return date_out_of_reach(term, context_.visit_day);
     return trap_in({spot_, *step, term, tokens_, text_, builder_}, language_);
   }
 

@@ -91,6 +91,8 @@ void write_time(LineWriter& out, const TimeSaid& when) {
     out.raw(std::to_string(*when.days) + (is_glued ? "" : " ") + std::string(unit));
   }
   if (when.weekday) out.say(K::weekday, *when.weekday);
+  if (when.date) out.raw(to_text(*when.date));
+  if (when.milking) out.say(K::milking, *when.milking);
 }
 
 void write_feet(LineWriter& out, const FootSet& feet) {
@@ -158,12 +160,15 @@ void write_act(LineWriter& out, const Action& action) {
 void write_action(LineWriter& out, const Action& action) {
   write_act(out.part(), action);
   if (action.by_whom != ByWhom::not_called) out.say(K::by_whom, action.by_whom);
+  if (action.directed_by != ByWhom::not_called) out.say(K::directed_by, action.directed_by);
   write_claw(out, action.claw);
   if (!action.product.empty()) {
     out.say(K::with).free(action.product, TextExtent::to_separator);
   }
   const bool comes_off = facts_of(action.kind).time == ActTime::comes_off;
   if (action.when.said() && comes_off) out.mark(",").say(K::off);
+  const bool names_a_day = action.when.weekday || action.when.date;
+  if (names_a_day && facts_of(action.kind).said_as == K::withheld_act) out.say(K::till);
   write_time(out, action.when);
 }
 

@@ -48,7 +48,9 @@ bool are_one(const Action& a, const Action& b) {
   return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
          agree(a.product, b.product, std::string()) &&
          agree(a.material, b.material, Material::not_called) &&
-         agree(a.by_whom, b.by_whom, ByWhom::not_called) && agree(a.when, b.when, TimeSaid());
+         agree(a.by_whom, b.by_whom, ByWhom::not_called) &&
+         agree(a.directed_by, b.directed_by, ByWhom::not_called) &&
+         agree(a.when, b.when, TimeSaid());
 }
 
 void complete(Action& kept, const Action& more) {
@@ -56,7 +58,9 @@ void complete(Action& kept, const Action& more) {
   fill(kept.product, more.product, std::string());
   fill(kept.material, more.material, Material::not_called);
   fill(kept.by_whom, more.by_whom, ByWhom::not_called);
+  fill(kept.directed_by, more.directed_by, ByWhom::not_called);
   fill(kept.when, more.when, TimeSaid());
+  if (!kept.medicine) kept.medicine = more.medicine;
 }
 
 bool are_one(const Measure& a, const Measure& b) {

@@ -110,7 +110,8 @@ class Suggester {
   }
 
   void offer_kind(TermKind kind, Spot spot) {
-    const bool is_time = spot == Spot::time || spot == Spot::see_again || spot == Spot::watch;
+    const bool is_time = spot == Spot::time || spot == Spot::see_again || spot == Spot::watch ||
+                         spot == Spot::withheld;
     if (kind == TermKind::number && is_time) offer_times();
     for (const Phrase& phrase : language_.phrases()) {
       const bool fits = phrase.kind == kind && is_printed(phrase, language_);

@@ -57,17 +57,19 @@ enum class TermKind : unsigned char {
   rest_fine,
   trimmed,  // Trimmed
   // acts
-  block_act,    // ActionKind
-  wrap_act,     // ActionKind
-  opened_act,   // ActionKind
-  product_act,  // ActionKind
-  plain_act,    // ActionKind
-  block_of,     // Material: a block by what it is
-  mark_of,      // Material: a mark by what it is
-  material,     // Material, of a block or mark that was said
-  by_whom,      // ByWhom
-  see_again,    // ActionKind
-  watch,        // ActionKind
+  block_act,     // ActionKind
+  wrap_act,      // ActionKind
+  opened_act,    // ActionKind
+  product_act,   // ActionKind
+  plain_act,     // ActionKind
+  block_of,      // Material: a block by what it is
+  mark_of,       // Material: a mark by what it is
+  material,      // Material, of a block or mark that was said
+  by_whom,       // ByWhom
+  directed_by,   // ByWhom: on whose direction
+  see_again,     // ActionKind
+  watch,         // ActionKind
+  withheld_act,  // ActionKind
   // times
   off,
   farmer_off,  // "him off with it": a wrap the farmer takes off
@@ -75,6 +77,9 @@ enum class TermKind : unsigned char {
   day_unit,
   week_unit,
   days_word,  // number of days
+  date,       // days since the epoch: made by the lexer
+  milking,    // Milking
+  till,
   // measures
   measure,  // MeasureKind
   mm,

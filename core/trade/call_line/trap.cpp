@@ -142,6 +142,16 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
   return std::nullopt;
 }
 
+std::optional<PlacedFault> date_out_of_reach(const Term& date, Day visit_day) {
+  constexpr int furthest_days = 730;
+  const int ahead = Day{date.value} - visit_day;
+  if (ahead >= 0 && ahead <= furthest_days) return std::nullopt;
+  return PlacedFault{impossible("a date lies between the visit and " +
+                                    std::to_string(furthest_days) + " days after it",
+                                "the visit is of " + to_text(visit_day)),
+                     date};
+}
+
 std::size_t announced_tokens(std::span<const Token> tokens, const Language& language) {
   if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return 0;
   const bool has_point = tokens[1].kind == TokenKind::strong;

@@ -84,6 +84,10 @@ std::vector<Firing> scab_without_treatment(const Situation& situation);
 std::vector<Firing> block_past_four_weeks(const Situation& situation);
 std::vector<Firing> raw_again(const Situation& situation);
 std::vector<Firing> thin_sole(const Situation& situation);
+std::vector<Firing> act_reserved_for_vet(const Situation& situation);
+std::vector<Firing> withdrawal_below_floor(const Situation& situation);
+std::vector<Firing> medicine_name_near(const Situation& situation);
+std::vector<Firing> withdrawal_missing(const Situation& situation);
 
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"

@@ -45,6 +45,14 @@ TEST_CASE("vet tasks are due like all others") {
   CHECK(text.find("(today, for the vet)\n412  [ ] vet to see her") != std::string::npos);
 }
 
+TEST_CASE("milk and meat that are held back stand before what is late") {
+  InventedDay day("Hollow Meadow");
+  day.task("1", TaskKind::wrap_off, Owner::farmer, -9);
+  day.task("2", TaskKind::withdrawal_end, Owner::farmer, 2);
+  const std::string text = to_plain_text(due_of(day.input()));
+  CHECK(text.find("Milk and meat held back (1 task on 1 cow)") < text.find("Late (1 task"));
+}
+
 TEST_CASE("nothing due is said") {
   InventedDay day("Hollow Meadow");
   CHECK(to_plain_text(due_of(day.input())).find("Nothing is due.") != std::string::npos);

@@ -77,6 +77,35 @@ TEST_CASE("sprays and pastes are listed with the warning that no withdrawal was 
   CHECK_FALSE(holds(text_of(day_with_nothing_found()), "MILK AND MEAT"));
 }
 
+TEST_CASE("until when milk and meat are held back stands before what nobody stated") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  ActionRow& held = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+  held.withdrawal = WithdrawalKnown::held_back;
+  TaskRow& task = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  task.words = "last milk held back: 26 Nov evening; marked with paint";
+  day.turn("77");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  const std::string text = text_of(day.input());
+  CHECK(holds(text,
+              "# MILK AND MEAT\n"
+              "# 513  Last milk held back: 26 Nov evening; marked with paint.\n"
+              "#      Spray (slowmix).\n"
+              "# Paste (tar): 77.\n"));
+  CHECK(holds(text, "Where no end is named"));
+  CHECK_FALSE(holds(text, "[ ] last milk"));
+}
+
+TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
+  day.turn("77");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  day.did({ActionKind::no_withdrawal});
+  CHECK_FALSE(holds(text_of(day.input()), "MILK AND MEAT"));
+}
+
 TEST_CASE("what was not done is told with its reason") {
   const std::string text = text_of(day_with_doubts());
   CHECK(holds(text, "- 77 not finished: went down in the crush.\n"));

@@ -8,6 +8,7 @@
 #include "core/sheets/visit_sheet.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/lesion.hpp"
+#include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
 
@@ -163,6 +164,9 @@ class InventedDay {
     row.claw = acted.claw;
     row.action = acted.action;
     row.product = acted.product;
+    Action action;
+    action.kind = acted.action;
+    row.withdrawal = withdrawal_known(action);
     if (acted.days) row.said_for = input_.visit.day + *acted.days;
     rows().actions.push_back(row);
     const bool wrap = acted.action == ActionKind::wrap_on;

@@ -5,6 +5,7 @@
 #include "core/base/text.hpp"
 #include "tests/core/trade/call_line/enciphered.hpp"
 #include "tests/core/trade/told_lines.hpp"
+#include "tests/core/trade/told_medicine.hpp"
 
 using namespace evenclaw;
 using namespace evenclaw::told;
@@ -89,22 +90,45 @@ constexpr std::string_view firing_days[] = {
     "412\nnothing found\n---\n412\nboth hinds DD M3 behind",
     "412\nRH DD raw behind; spray\n---\n412\nRH DD M1 behind"};
 
+// The same of medicines, in a herd that keeps the invented list.
+constexpr std::string_view medicine_days[] = {
+    "412\nLH DD raw behind; spray with greenmix",
+    "412\nLH DD raw behind; spray with oddmix",
+    "412\nLH DD raw behind; spray",
+    "412 injected with tar by the vet",
+    "412\nLH DD raw behind; spray with plainmx",
+    "412 given plainmx",
+    "412\nLH DD raw behind; spray with strongmix",
+    "412 injected with plainmix",
+    "412 nerve block",
+    "412\nLH outside toe necrosis, bad; outside claw amputated"};
+
+ToldDay with_list(std::string_view text) {
+  ToldDay day = told_day(text);
+  day.past.known.medicine = invented_list();
+  return day;
+}
+
 }  // namespace
 
 TEST_CASE("each check fires on its example and is silent on the other") {
   for (const CheckRule& rule : all_checks()) {
     CAPTURE(rule.slug);
-    const ToldDay firing = told_day(rule.fires_on);
+    const ToldDay firing = with_list(rule.fires_on);
     CHECK(rules_in(firing.warnings()) == Names{std::string(rule.slug)});
-    const ToldDay silent = told_day(rule.silent_on);
+    const ToldDay silent = with_list(rule.silent_on);
     CHECK(rules_in(silent.warnings()) == Names{});
   }
 }
 
 TEST_CASE("every answer offered is a call line, and but for go ahead it settles the warning") {
-  for (const std::string_view text : firing_days) {
+  std::vector<std::string_view> days(std::begin(firing_days), std::end(firing_days));
+  days.insert(days.end(), std::begin(medicine_days), std::end(medicine_days));
+  for (const std::string_view text : days) {
     CAPTURE(text);
-    const ToldDay day = told_day(text);
+    const bool of_medicine = std::find(std::begin(medicine_days), std::end(medicine_days), text) !=
+                             std::end(medicine_days);
+    const ToldDay day = of_medicine ? with_list(text) : told_day(text);
     CHECK_FALSE(day.warnings().empty());
     for (const Warning& warning : day.warnings()) {
       CAPTURE(warning.words);

@@ -8,6 +8,8 @@
 
 #include "core/base/random.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/medicine_use.hpp"
+#include "tests/core/trade/told_medicine.hpp"
 #include "tests/core/trade/told_turns.hpp"
 
 using namespace evenclaw;
@@ -55,6 +57,17 @@ Turn any_turn(RandomStream& random) {
   if (random.chance(0.2)) turn.mobility = {MobilityScale::zero_to_three, 3};
   if (random.chance(0.3)) turn.actions.push_back(act(ActionKind::watch_her_walk));
   turn.end = any_of_words<TurnEnd>(random);
+  return turn;
+}
+
+/// The medicines of a turn with names of the invented list, near them, or of none.
+Turn with_any_products(Turn turn, RandomStream& random) {
+  constexpr std::string_view names[] = {"plainmix", "slowmix", "strongmix", "plainmx", "tar", ""};
+  for (FootCall& call : turn.feet) {
+    for (Action& action : call.actions) {
+      if (is_medicine_act(action.kind)) action.product = names[random.below(6)];
+    }
+  }
   return turn;
 }
 
@@ -131,8 +144,10 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
   for (std::uint64_t seed = 1; seed <= 600; ++seed) {
     CAPTURE(seed);
     RandomStream random(seed, 3);
-    const Turn turn = any_turn(random);
     Past past = any_past(random);
+    past.known.medicine = invented_list();
+    const Turn turn =
+        with_medicines(with_any_products(any_turn(random), random), past.known.medicine, today);
     if (random.chance(0.2)) past.then(turn, today - 56).then(turn, today - 28);
     for (const Warning& warning : check_turn(turn, past.known, today, true, english())) {
       CAPTURE(warning.words);

@@ -98,7 +98,7 @@ TEST_CASE("a wrap comes off after three to seven days, by the farmer") {
 
 TEST_CASE("a day said for the wrap comes before the rule") {
   const std::vector<TaskMade> tasks =
-      made(with_act(act(ActionKind::wrap_on, Claw::none, {{}, Weekday::thursday})));
+      made(with_act(act(ActionKind::wrap_on, Claw::none, on(Weekday::thursday))));
   REQUIRE(tasks.size() == 1);
   check_days(tasks[0], 2, 4, 5);
 }
@@ -424,7 +424,7 @@ TEST_CASE("after every turn a wrap that is on has exactly one open task") {
 
 TEST_CASE("her walk is watched by the farmer until the day that was said") {
   Turn turn = cow({foot(Foot::lh, {})});
-  turn.actions.push_back(act(ActionKind::watch_her_walk, Claw::none, {14, {}}));
+  turn.actions.push_back(act(ActionKind::watch_her_walk, Claw::none, in_days(14)));
   const std::vector<TaskMade> tasks = made(turn);
   REQUIRE(tasks.size() == 1);
   check_days(tasks[0], 14, 14, 15);

@@ -11,6 +11,7 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "tests/core/trade/told_turns.hpp"
 
 namespace evenclaw::told {
@@ -62,7 +63,8 @@ struct ToldDay {
   const Language* language = &english();
 
   [[nodiscard]] std::vector<Warning> warnings() const {
-    return check_turn(settled(draft.turn, four_feet), past.known, today, true, *language);
+    const Turn turn = with_medicines(settled(draft.turn, four_feet), past.known.medicine, today);
+    return check_turn(turn, past.known, today, true, *language);
   }
 };
 

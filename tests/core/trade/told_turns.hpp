@@ -31,7 +31,15 @@ inline Action act(ActionKind kind, Claw claw = Claw::none, TimeSaid when = {}) {
 }
 
 inline TimeSaid in_days(int days) {
-  return {days, std::nullopt};
+  TimeSaid when;
+  when.days = days;
+  return when;
+}
+
+inline TimeSaid on(Weekday weekday) {
+  TimeSaid when;
+  when.weekday = weekday;
+  return when;
 }
 
 inline FootCall foot(Foot foot, std::vector<Finding> findings, std::vector<Action> actions = {}) {

@@ -50,7 +50,14 @@ TEST_CASE("a block, a wrap, a spray and the knife need a foot; what the farm is 
                                        ActionKind::near_calving,
                                        ActionKind::heavy_in_calf,
                                        ActionKind::sore_mouth,
-                                       ActionKind::fever};
+                                       ActionKind::fever,
+                                       ActionKind::given,
+                                       ActionKind::injected,
+                                       ActionKind::anaesthetised,
+                                       ActionKind::withheld,
+                                       ActionKind::milk_withheld,
+                                       ActionKind::meat_withheld,
+                                       ActionKind::no_withdrawal};
   for (const ActFacts& facts : all_acts()) {
     const bool concerns_cow =
         std::find(std::begin(of_the_cow), std::end(of_the_cow), facts.kind) != std::end(of_the_cow);
@@ -72,14 +79,17 @@ TEST_CASE("a block is of wood or rubber, a mark of paint or a band, and nothing 
   CHECK_FALSE(takes_material(ActionKind::wrap_on, Material::plastic));
 }
 
-TEST_CASE("only what is put on the foot has a name, only pain relief has one who gives it") {
+TEST_CASE("what is put on or given has a name and one who gives it, as has what is the vet's") {
   for (const ActFacts& facts : all_acts()) {
     const bool is_put_on = facts.kind == ActionKind::spray || facts.kind == ActionKind::paste ||
                            facts.kind == ActionKind::powder || facts.kind == ActionKind::gel;
-    CHECK(takes_product(facts.kind) == is_put_on);
-    const bool is_pain_relief =
-        facts.kind == ActionKind::pain_relief_asked || facts.kind == ActionKind::pain_relief_given;
-    CHECK(takes_by_whom(facts.kind) == is_pain_relief);
+    const bool is_given = facts.kind == ActionKind::given || facts.kind == ActionKind::injected;
+    CHECK(takes_product(facts.kind) == (is_put_on || is_given));
+    const bool is_of_the_vet = facts.kind == ActionKind::pain_relief_asked ||
+                               facts.kind == ActionKind::pain_relief_given ||
+                               facts.kind == ActionKind::anaesthetised ||
+                               facts.kind == ActionKind::amputated;
+    CHECK(takes_by_whom(facts.kind) == (is_put_on || is_given || is_of_the_vet));
   }
 }
 

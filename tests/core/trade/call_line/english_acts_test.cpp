@@ -87,12 +87,40 @@ TEST_CASE("each of them can be taken back") {
   }
 }
 
-TEST_CASE("paint is no block, wood no mark, and nobody gives a spray") {
-  for (const char* said : {"LH block on inside, paint", "LH SU; marked, wood", "LH wrap on, rubber",
-                           "LH spray by the vet"}) {
+TEST_CASE("paint is no block, wood no mark, and nobody gives a wrap") {
+  for (const char* said :
+       {"LH block on inside, paint", "LH SU; marked, wood", "LH wrap on, rubber",
+        "LH wrap on by the vet", "LH wrap on as the vet said", "LH SU; morning"}) {
     CAPTURE(said);
     CHECK_FALSE(saying::faults_of(said).empty());
   }
+}
+
+TEST_CASE("who gave it and on whose direction stand before the name or behind it") {
+  check_all({{"LH DD; spray by the vet", " // LH DD; spray by the vet"},
+             {"LH DD; paste with green stuff by the farmer, as the vet said",
+              " // LH DD; paste by the farmer as the vet said with green stuff"},
+             {"injection given by vet with \"two by the vet\"",
+              " injected by the vet with \"two by the vet\""},
+             {"given whitemix prescribed by the vet", " given as the vet said with whitemix"}});
+}
+
+TEST_CASE("a withdrawal told by mouth has a time, and a milking when one is named") {
+  check_all({{"milk withheld until Thu evening milking", " milk withheld till Thu evening"},
+             {"withdrawal 3 days", " withdrawal 3d"},
+             {"milk and meat withheld till 2026-12-09", " withdrawal till 2026-12-09"},
+             {"meat held back, 4 weeks", " meat withheld 28d"},
+             {"no withdrawal", " no withdrawal"},
+             {"milk withheld tomorrow morning", " milk withheld 1d morning"}});
+  for (const char* said : {"milk withheld", "milk withheld evening", "milk withheld 4"}) {
+    CAPTURE(said);
+    CHECK_FALSE(saying::faults_of(said).empty());
+  }
+}
+
+TEST_CASE("a medicine and a withdrawal are taken back by what they are") {
+  CHECK(saying::printed({"412", "injected with a1 by the vet; milk withheld 4d",
+                         "no, no injected; no, not milk withheld"}) == "412");
 }
 
 TEST_CASE("a missing claw is told with the claw, by whatever word") {

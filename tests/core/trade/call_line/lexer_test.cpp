@@ -12,7 +12,7 @@ namespace {
 std::string kinds_of(std::string_view line) {
   std::string text;
   for (const Token& token : tokens_of(line)) {
-    constexpr std::string_view signs = "wnq,:;&?x";
+    constexpr std::string_view signs = "wndq,:;&?x";
     text += signs[static_cast<std::size_t>(token.kind)];
   }
   return text;
@@ -62,6 +62,14 @@ TEST_CASE("words lose capitals, apostrophes and hyphens") {
   CHECK(words_of("White-Line ABSCESS") == "white|line|abscess");
   CHECK(words_of("don't don\xE2\x80\x99t") == "dont|dont");
   CHECK(words_of("Gr\xC3\x9CN") == "gr\xC3\xBCn");
+}
+
+TEST_CASE("a day in the form of a date is one token, and what is none of the calendar is not") {
+  CHECK(kinds_of("till 2026-10-09") == "wd");
+  CHECK(kinds_of("2026-10-09, LH") == "d,w");
+  CHECK(kinds_of("2026-02-30") == "n,n,n");
+  CHECK(kinds_of("2026-10-091") == "n,n,n");
+  CHECK(kinds_of("2026-1-9") == "n,n,n");
 }
 
 TEST_CASE("the stage M4.1 is one word and a full stop behind a word is none of it") {

@@ -89,6 +89,8 @@ inline TimeSaid any_time(RandomStream& draw) {
   TimeSaid when;
   if (draw.chance(0.5)) {
     when.days = 1 + static_cast<int>(draw.below(100));
+  } else if (draw.chance(0.2)) {
+    when.date = Day{20782 + static_cast<std::int32_t>(draw.below(700))};
   } else {
     when.weekday = any_value<Weekday>(draw);
   }
@@ -122,6 +124,11 @@ inline TurnClause any_finding(RandomStream& draw) {
   return item;
 }
 
+// There are words for the vet's direction only.
+inline ByWhom any_director(RandomStream& draw) {
+  return draw.chance(0.2) ? ByWhom::vet : ByWhom::not_called;
+}
+
 inline TurnClause any_act(RandomStream& draw) {
   ActionSaid act = new_act(any_value<ActionKind>(draw));
   const ActFacts& facts = facts_of(act.action.kind);
@@ -136,6 +143,9 @@ inline TurnClause any_act(RandomStream& draw) {
     act.action.material = material;
   }
   if (takes_by_whom(act.action.kind)) act.action.by_whom = any_value<ByWhom>(draw);
+  if (takes_product(act.action.kind)) act.action.directed_by = any_director(draw);
+  const bool of_milk = facts.said_as == TermKind::withheld_act && act.action.when.said();
+  if (of_milk && draw.chance(0.3)) act.action.when.milking = any_value<Milking>(draw);
   return act;
 }
 

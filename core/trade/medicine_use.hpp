@@ -1,0 +1,39 @@
+// The medicines of a turn: which acts are of one, what the list says of them, what is told by
+// mouth. is told by mouth.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/trade/medicine_rules.hpp"
+#include "core/trade/turn.hpp"
+
+namespace evenclaw {
+
+/// Something is put on or given that may hold back milk or meat.
+bool is_medicine_act(ActionKind kind);
+
+/// The withdrawal is told by mouth: till a time, or that there is none.
+bool tells_withdrawal(ActionKind kind);
+
+/// The turn with what the list says of every product it names. What is known of one already stays
+/// as it is, and a name that is not on the list stays as it was said.
+Turn with_medicines(Turn turn, const MedicineRules& rules, Day visit_day);
+
+/// The turn with every end of withdrawal counted from that day, by what the list stated then: for a
+/// visit that stood under a wrong day.
+Turn with_ends_counted_from(Turn turn, Day right_day);
+
+/// Milk and meat withdrawal are both stated, be it as none.
+bool is_withdrawal_stated(const Action& action);
+
+/// What a row of it says.
+WithdrawalKnown withdrawal_known(const Action& action);
+
+/// The names of all products said in a turn, each once; a form without a name by its word: "spray".
+std::vector<std::string> products_said(const Turn& turn);
+
+/// The name it goes by: the product, else the word of the act.
+std::string product_or_act(const Action& action);
+
+}  // namespace evenclaw
