@@ -203,8 +203,8 @@ constexpr std::array rules = {
     CheckRule{"raw-again", Rank::note,
               "A treated sore that is raw again needs a look planned, for it comes back often.",
               "recurrence is usual: 14.5 % in Kofler 2015; from 7 to 60 days are our judgement",
-              "412\nRH DD raw behind; spray\n---\n412\nRH DD raw behind; spray",
-              "412\nRH DD raw behind; spray\n---\n412\nRH DD raw behind; spray; see again 14d"},
+              "412\nRH DD raw behind; spray\n---\n412\nRH DD raw behind",
+              "412\nRH DD raw behind; spray\n---\n412\nRH DD raw behind; see again 14d"},
     CheckRule{"thin-sole", Rank::note, "A thin sole bears no more cutting and no stony way.",
               "a sole under 5 mm is critical: 800 hind claws in a scanner; ground and ways: common "
               "practice, no source",

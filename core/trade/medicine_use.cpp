@@ -57,6 +57,16 @@ bool is_medicine_act(ActionKind kind) {
     case ActionKind::pain_relief_asked:
     case ActionKind::pain_relief_given:
     case ActionKind::photo:
+    case ActionKind::vet_plan:
+    case ActionKind::bleeding:
+    case ActionKind::bone_showing:
+    case ActionKind::pus_above:
+    case ActionKind::blisters:
+    case ActionKind::went_down:
+    case ActionKind::near_calving:
+    case ActionKind::heavy_in_calf:
+    case ActionKind::sore_mouth:
+    case ActionKind::fever:
     case ActionKind::anaesthetised:
     case ActionKind::amputated:
     case ActionKind::withheld:

@@ -18,7 +18,7 @@ std::vector<Warning> warnings_of(std::string_view text, const MedicineRules& rul
   return check_turn(turn, past, day.today, true, english());
 }
 
-Names fired_on(std::string_view text, const MedicineRules& rules = invented_list()) {
+Names medicine_warnings(std::string_view text, const MedicineRules& rules = invented_list()) {
   Names names;
   for (const Warning& warning : warnings_of(text, rules)) {
     names.push_back(std::string(word_of(warning.rank)) + ' ' + warning.rule);
@@ -29,11 +29,11 @@ Names fired_on(std::string_view text, const MedicineRules& rules = invented_list
 }  // namespace
 
 TEST_CASE("a labelled product without withdrawal is used in silence") {
-  CHECK(fired_on("412\nLH DD raw behind; spray with plainmix").empty());
+  CHECK(medicine_warnings("412\nLH DD raw behind; spray with plainmix").empty());
 }
 
 TEST_CASE("a labelled product with its withdrawal stated is used in silence") {
-  CHECK(fired_on("412\nLH DD raw behind; spray with slowmix").empty());
+  CHECK(medicine_warnings("412\nLH DD raw behind; spray with slowmix").empty());
 }
 
 TEST_CASE("a name that is not on the list asks for its withdrawal") {
@@ -51,24 +51,26 @@ TEST_CASE("a product whose withdrawal the list does not state is asked about") {
 }
 
 TEST_CASE("an end told by mouth, or that there is none, answers it") {
-  CHECK(fired_on("412 milk withheld till Thu\nLH DD raw behind; spray with greenmix").empty());
-  CHECK(fired_on("412 no withdrawal\nLH DD raw behind; spray with greenmix").empty());
+  CHECK(medicine_warnings("412 milk withheld till Thu\nLH DD raw behind; spray with greenmix")
+            .empty());
+  CHECK(medicine_warnings("412 no withdrawal\nLH DD raw behind; spray with greenmix").empty());
 }
 
 TEST_CASE("the same product on two feet is asked about once, and once at a visit") {
-  CHECK(fired_on("412\nboth hinds DD raw behind; spray with greenmix").size() == 1);
+  CHECK(medicine_warnings("412\nboth hinds DD raw behind; spray with greenmix").size() == 1);
   MedicineRules rules = invented_list();
   rules.asked = {"greenmix"};
-  CHECK(fired_on("412\nLH DD raw behind; spray with greenmix", rules).empty());
+  CHECK(medicine_warnings("412\nLH DD raw behind; spray with greenmix", rules).empty());
 }
 
 TEST_CASE("a spray without a name is asked about only where the herd keeps a list") {
-  CHECK(fired_on("412\nLH DD raw behind; spray", MedicineRules{}).empty());
-  CHECK(fired_on("412\nLH DD raw behind; spray") == Names{"ask withdrawal-missing"});
+  CHECK(medicine_warnings("412\nLH DD raw behind; spray", MedicineRules{}).empty());
+  CHECK(medicine_warnings("412\nLH DD raw behind; spray") == Names{"ask withdrawal-missing"});
 }
 
 TEST_CASE("a medicine without a name is asked about also without a list") {
-  CHECK(fired_on("412 injected by the vet", MedicineRules{}) == Names{"ask withdrawal-missing"});
+  CHECK(medicine_warnings("412 injected by the vet", MedicineRules{}) ==
+        Names{"ask withdrawal-missing"});
 }
 
 TEST_CASE("a slip in the name is asked about with the right name to say, and nothing else is") {
@@ -98,23 +100,24 @@ TEST_CASE("however long the name, the warning can be read at a glance") {
 TEST_CASE(
     "an injection called as done by the trimmer is a Stop; by the vet or the farmer it is "
     "none") {
-  CHECK(fired_on("412 injected with plainmix") == Names{"stop act-reserved-for-vet"});
-  CHECK(fired_on("412 injected with plainmix by the vet").empty());
-  CHECK(fired_on("412 injected with plainmix by the farmer as the vet said").empty());
+  CHECK(medicine_warnings("412 injected with plainmix") == Names{"stop act-reserved-for-vet"});
+  CHECK(medicine_warnings("412 injected with plainmix by the vet").empty());
+  CHECK(medicine_warnings("412 injected with plainmix by the farmer as the vet said").empty());
 }
 
 TEST_CASE("anaesthesia and surgery are the vet's alone") {
-  CHECK(fired_on("412 anaesthetised by the farmer") == Names{"stop act-reserved-for-vet"});
-  CHECK(fired_on("412\nLH outside toe necrosis, bad; outside amputated") ==
+  CHECK(medicine_warnings("412 anaesthetised by the farmer") == Names{"stop act-reserved-for-vet"});
+  CHECK(medicine_warnings("412\nLH outside injury, bad; outside amputated") ==
         Names{"stop act-reserved-for-vet"});
-  CHECK(fired_on("412\nLH outside toe necrosis, bad; outside amputated by the vet").empty());
+  CHECK(
+      medicine_warnings("412\nLH outside injury, bad; outside amputated by the vet").empty());
 }
 
 TEST_CASE("what the business says its trimmers may do raises no Stop") {
   MedicineRules rules = invented_list();
   rules.law.trimmer_may = {ReservedAct::injection};
-  CHECK(fired_on("412 injected with plainmix", rules).empty());
-  CHECK(fired_on("412 anaesthetised", rules) == Names{"stop act-reserved-for-vet"});
+  CHECK(medicine_warnings("412 injected with plainmix", rules).empty());
+  CHECK(medicine_warnings("412 anaesthetised", rules) == Names{"stop act-reserved-for-vet"});
 }
 
 TEST_CASE("who gave it is offered as the answer to who gave it") {
