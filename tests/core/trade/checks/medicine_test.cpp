@@ -109,8 +109,7 @@ TEST_CASE("anaesthesia and surgery are the vet's alone") {
   CHECK(medicine_warnings("412 anaesthetised by the farmer") == Names{"stop act-reserved-for-vet"});
   CHECK(medicine_warnings("412\nLH outside injury, bad; outside amputated") ==
         Names{"stop act-reserved-for-vet"});
-  CHECK(
-      medicine_warnings("412\nLH outside injury, bad; outside amputated by the vet").empty());
+  CHECK(medicine_warnings("412\nLH outside injury, bad; outside amputated by the vet").empty());
 }
 
 TEST_CASE("what the business says its trimmers may do raises no Stop") {
