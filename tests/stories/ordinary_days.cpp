@@ -82,7 +82,8 @@ struct Heard {
 /// What is only noted for the sheet is told to nobody beside the crush.
 void add_notes(Heard& heard, Workplace& place, const Visit& visit) {
   std::set<EntryId> count;
-  for (const TurnRow& turn : select_as<TurnRow>(place.store, visit.herd).value()) {
+  const auto turns = select_as<TurnRow>(place.store, visit.herd).value();
+  for (const TurnRow& turn : turns) {
     count.insert(turn.turn);
   }
   const Outcome read = place.store.read_entries(

@@ -41,7 +41,8 @@ Result<Reply> answered(Workplace& place, const std::string& name, bool sure = fa
 std::map<std::string, std::string> callers(Workplace& place) {
   const auto everybody = place.directory.everybody().value();
   std::map<std::string, std::string> by_cow;
-  for (const TurnRow& turn : select_as<TurnRow>(place.store, place.herd().herd).value()) {
+  const auto turns = select_as<TurnRow>(place.store, place.herd().herd).value();
+  for (const TurnRow& turn : turns) {
     by_cow[turn.called] = name_of(everybody, turn.caller);
   }
   return by_cow;

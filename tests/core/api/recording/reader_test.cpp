@@ -35,7 +35,8 @@ struct AtTheCrush {
     Recording recording = place.record(place.start("2026-10-27", hind_feet));
     std::vector<std::string> answers;
     for (const std::string& line : lines) {
-      for (const std::string& answer : lines_of(recording.say(line).value().items)) {
+      const Reply reply = recording.say(line).value();
+      for (const std::string& answer : lines_of(reply.items)) {
         answers.push_back(answer);
       }
     }
