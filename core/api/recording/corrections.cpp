@@ -98,7 +98,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
 Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_view text) {
   auto past = past_of(in_crush_->cow, &wrong);
   if (!past) return past.faults();
-  in_crush_->past = *std::move(past);
+  (in_crush_->earlier ? in_crush_->earlier->past : in_crush_->past) = *std::move(past);
   given_again(text);
   if (!tell_its_end(wrong.body.words, visit_.day, *language_)) {
     drop_said_again(in_crush_->draft.turn, trimmed(text), *language_);

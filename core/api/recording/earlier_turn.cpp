@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/log/doubts.hpp"
 #include "core/trade/call_line/gone_on.hpp"
@@ -74,9 +75,15 @@ Outcome RecordingState::look_again_at_past() {
 /// What both calls make together; nothing when there was no other, or when they contradict.
 std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
   if (!cow.earlier || repeats(cow)) return std::nullopt;
-  std::optional<Turn> whole = gone_on(cow.earlier->turn.body.turn, as_settled(cow));
+  const Turn& before = cow.earlier->turn.body.turn;
+  std::optional<Turn> whole = gone_on(before, as_settled(cow));
   // What the list did not have at the first call it may have now.
   if (whole) whole = with_medicines(*std::move(whole), medicine_, visit_.day);
+  // Only who says that she is done says that nothing more is to be said again.
+  if (!whole || cow.called_to_the_end) return whole;
+  for (const std::string& reason : still_not_understood(before, cow.draft.words, *language_)) {
+    add_end_reason(*whole, reason);
+  }
   return whole;
 }
 

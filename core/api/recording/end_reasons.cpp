@@ -148,4 +148,14 @@ void drop_said_again(Turn& turn, std::string_view now, const Language& language)
   if (any) set_reasons(turn, kept);
 }
 
+std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,
+                                              const Language& language) {
+  for (const std::string& line : since) drop_said_again(turn, line, language);
+  std::vector<std::string> reasons = reasons_in(turn.end_reason);
+  reasons.erase(std::remove_if(reasons.begin(), reasons.end(),
+                               [](const std::string& reason) { return lines_in(reason).empty(); }),
+                reasons.end());
+  return reasons;
+}
+
 }  // namespace evenclaw

@@ -156,6 +156,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
     held_back_by_.clear();
     return Done{};
   }
+  in_crush_->called_to_the_end = why == LetOutBy::done;
   if (walked_by(why)) return tell_that_she_walked_by();
   if (const RecordedTurn* same = there_already()) {
     forget_answers_about_her();
@@ -173,8 +174,10 @@ Outcome RecordingState::let_out(LetOutBy why) {
     show(stops_of(warnings().unanswered()), in_crush_->draft.turn.cow);
   }
   const RecordedTurn* superseded = gone_on_with();
-  if (superseded != nullptr) {
-    in_crush_->cow = superseded->body.cow;
+  if (superseded != nullptr) in_crush_->cow = superseded->body.cow;
+  // Of a turn that is gone on with, the past holds the first call: by it is known of which feet
+  // "rest fine" does not speak.
+  if (superseded != nullptr && !in_crush_->earlier) {
     auto past = past_of(in_crush_->cow, superseded);
     if (!past) return past.faults();
     in_crush_->past = *std::move(past);

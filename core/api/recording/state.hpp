@@ -51,6 +51,7 @@ struct InCrush {
   std::vector<std::string> called_first;  // before her number was put right
   bool done_said = false;                 // kept in only because a warning was open
   bool named_in_refused = false;          // nobody has named her in a line that could be read
+  bool called_to_the_end = false;         // "done" was said of her
   bool mended_before = false;             // called again to mend what was called before
   bool broke_off = false;                 // taken up again, and nothing said since
   std::size_t taken_up = 0;               // of her lines, those said before the recording broke off
