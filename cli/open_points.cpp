@@ -82,6 +82,14 @@ std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
     out += "  what is missing: evenclaw record --day " + to_text(visit_day) + ", then say " +
            not_called->cow_said + " and that\n";
   }
+  const auto unread = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
+    return has_number(point) && point.kind == OpenPointKind::unfinished &&
+           point.words.find(" not understood") != std::string::npos;
+  });
+  if (unread != points.end()) {
+    out += "  a line that was nothing: evenclaw record --day " + to_text(visit_day) +
+           ", then say " + unread->cow_said + " never mind\n";
+  }
   return out.empty() ? out : "To answer, for example\n" + out;
 }
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/api/recording/said_again.hpp"
+#include "core/api/recording/said_otherwise.hpp"
 #include "core/base/quotation.hpp"
 #include "core/trade/call_line/line.hpp"
 
@@ -130,12 +131,17 @@ bool tell_its_end(const std::vector<std::string>& words, Day visit_day, const La
 }
 
 void drop_said_again(Turn& turn, std::string_view now, const Language& language) {
+  // Which foot was spoken of is not on record; with one foot called it was that one.
+  FootSet called;
+  for (const FootCall& call : turn.feet) called.add(call.foot);
   std::vector<std::string> kept;
   bool any = false;
   for (std::string& reason : reasons_in(turn.end_reason)) {
     std::vector<std::string> lines = lines_in(reason);
     const auto gone = std::remove_if(lines.begin(), lines.end(), [&](const std::string& line) {
-      return is_said_again(line, now, language);
+      const bool is_said =
+          is_said_again(line, now, language) || is_said_in_other_words(line, now, language);
+      return is_said && may_be_of_the_same_feet(line, called, now, called, language);
     });
     if (gone == lines.end()) {
       kept.push_back(std::move(reason));
@@ -156,6 +162,14 @@ std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::
                                [](const std::string& reason) { return lines_in(reason).empty(); }),
                 reasons.end());
   return reasons;
+}
+
+void drop_not_understood(Turn& turn) {
+  std::vector<std::string> reasons = reasons_in(turn.end_reason);
+  reasons.erase(std::remove_if(reasons.begin(), reasons.end(),
+                               [](const std::string& reason) { return !lines_in(reason).empty(); }),
+                reasons.end());
+  set_reasons(turn, reasons);
 }
 
 }  // namespace evenclaw

@@ -29,6 +29,9 @@ bool tell_its_end(const std::vector<std::string>& words, Day visit_day, const La
 /// Lines nobody could read that `now` says again no longer keep the turn from being done.
 void drop_said_again(Turn& turn, std::string_view now, const Language& language);
 
+/// No line that nobody could read keeps the turn from being done any more.
+void drop_not_understood(Turn& turn);
+
 /// The reasons of the turn that name lines nobody could read, without the lines that one of `since`
 /// says again.
 std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,

@@ -14,8 +14,13 @@ bool is_a(const TurnClause& clause) {
   return std::holds_alternative<T>(clause);
 }
 
+bool mends_the_score(const TurnClause& clause) {
+  const auto* told = std::get_if<MobilityTold>(&clause);
+  return told != nullptr && told->is_correction;
+}
+
 bool mends_or_takes_back(const TurnClause& clause) {
-  return is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
+  return mends_the_score(clause) || is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
          is_a<DetailCorrected>(clause) || is_a<FindingTakenBack>(clause) ||
          is_a<ActTakenBack>(clause) || is_a<MeasureTakenBack>(clause) ||
          is_a<ReasonTakenBack>(clause) || is_a<NothingAfterAll>(clause);

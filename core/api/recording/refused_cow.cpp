@@ -122,7 +122,8 @@ constexpr TermKind not_another_cow[] = {
     TermKind::kept_word,   TermKind::mobility,     TermKind::turn_end_why,
     TermKind::farmer_off,  TermKind::other_side,   TermKind::meant,
     TermKind::unreadable,  TermKind::both,         TermKind::withheld_act,
-    TermKind::directed_by, TermKind::till,         TermKind::milking};
+    TermKind::directed_by, TermKind::till,         TermKind::milking,
+    TermKind::never_mind};
 
 /// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
 /// one.

@@ -122,8 +122,8 @@ RefusedFeet feet_in_refused(std::string_view text, const Language& language) {
   return FeetReader(tokens_of(text), language).read();
 }
 
-RefusedLine::RefusedLine(std::string_view line, FootSet spoken_of, const Language& language)
-    : text(trimmed(line)), feet(feet_in_refused(line, language)) {
+RefusedLine::RefusedLine(std::string_view line, FootSet feet_named, const Language& language)
+    : text(trimmed(line)), feet(feet_in_refused(line, language)), spoken_of(feet_named) {
   if (!spoken_of.empty()) feet.any_foot = false;
 }
 

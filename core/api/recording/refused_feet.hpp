@@ -24,10 +24,11 @@ RefusedFeet feet_in_refused(std::string_view text, const Language& language);
 /// A line about the cow in the crush that was refused. Words of a foot without its name belong to
 /// the feet that were being spoken of.
 struct RefusedLine {
-  RefusedLine(std::string_view line, FootSet spoken_of, const Language& language);
+  RefusedLine(std::string_view line, FootSet feet_named, const Language& language);
 
   std::string text;
   RefusedFeet feet;
+  FootSet spoken_of;  // when it was refused
 
   /// The feet of which it is still not known what was called: the named ones; those a slip could
   /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"

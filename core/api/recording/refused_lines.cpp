@@ -6,6 +6,7 @@
 
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
+#include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -57,6 +58,7 @@ bool tells_of_a_foot(std::string_view text, const Language& language) {
 }  // namespace
 
 void RecordingState::refuse(std::string_view text, const Faults& faults) {
+  just_refused_ = trimmed(text);
   for (const Fault& fault : faults) {
     ReplyItem& item = answer(ReplyKind::refused, fault.message);
     item.slug = fault.slug;
@@ -167,13 +169,19 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
 }
 
 void RecordingState::given_again(std::string_view text) {
+  const std::string_view now = trimmed(text);
+  const FootSet named_last = in_crush_->draft.feet_named;
   std::vector<RefusedLine>& open = in_crush_->refused;
-  open.erase(std::remove_if(open.begin(), open.end(),
-                            [&](const RefusedLine& refused) {
-                              return is_said_again(refused.text, trimmed(text), *language_) ||
-                                     is_named_again(refused.text, trimmed(text), *language_);
-                            }),
-             open.end());
+  open.erase(
+      std::remove_if(open.begin(), open.end(),
+                     [&](const RefusedLine& refused) {
+                       const bool is_said = is_said_again(refused.text, now, *language_) ||
+                                            is_said_in_other_words(refused.text, now, *language_) ||
+                                            is_named_again(refused.text, now, *language_);
+                       return is_said && may_be_of_the_same_feet(refused.text, refused.spoken_of,
+                                                                 now, named_last, *language_);
+                     }),
+      open.end());
 }
 
 }  // namespace evenclaw

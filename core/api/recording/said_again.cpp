@@ -25,6 +25,7 @@ namespace {
 struct Compared {
   std::string number;
   bool has_letters = false;  // in the number: "4l3"
+  bool in_a_word = false;    // the number: "thirteen"
   std::string rest;
   std::vector<std::string> words;
 };
@@ -58,6 +59,7 @@ Compared compared(std::string_view line, const Language& language) {
   bool at_start = true;
   const std::vector<Token> tokens = compared_tokens(line, language);
   const std::size_t announced = announced_tokens(tokens, language);
+  parts.in_a_word = number_word_at(spoken_tokens(line, language), 0, language).has_value();
   for (std::size_t at = announced == 0 ? 0 : announced - 1; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);
@@ -69,6 +71,12 @@ Compared compared(std::string_view line, const Language& language) {
       continue;
     }
     at_start = false;
+    if (token.kind == TokenKind::quoted) {
+      const std::string inside = fold_case(unquoted(said));
+      for (const Token& word : tokens_of(inside)) {
+        parts.words.push_back(inside.substr(word.offset, word.length));
+      }
+    }
     const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
     if (is_word && !only_joins(tokens, at, language)) parts.words.push_back(fold_case(said));
   }
@@ -184,6 +192,18 @@ bool is_said_in_full(const std::vector<TermKind>& refused) {
          });
 }
 
+/// Only a number was said, and in one word: "thirteen" may be the end of 413.
+bool ends_her_number(const Compared& before, const Compared& after) {
+  const std::string& end = before.number;
+  return before.in_a_word && before.words.empty() && after.number.size() >= end.size() &&
+         after.number.compare(after.number.size() - end.size(), end.size(), end) == 0;
+}
+
+/// Nothing but a number in one word was said, and this line names none.
+bool leaves_out_the_number(const Compared& before, const Compared& after) {
+  return before.in_a_word && before.words.empty() && after.number.empty();
+}
+
 bool are_other_cows(const Compared& before, const Compared& after) {
   if (before.number.empty() || after.number.empty()) return false;
   if (before.has_letters) return edit_distance(before.number, after.number) > 1;
@@ -196,7 +216,8 @@ bool is_said_again(std::string_view refused, std::string_view now, const Languag
   if (!is_utf8(refused) || !is_utf8(now)) return false;
   const Compared before = compared(refused, language);
   const Compared after = compared(now, language);
-  if (are_other_cows(before, after)) return false;
+  if (ends_her_number(before, after)) return true;
+  if (are_other_cows(before, after) || leaves_out_the_number(before, after)) return false;
   const std::vector<TermKind> kinds_before = kinds_in(refused, language);
   if (is_said_otherwise(kinds_before, kinds_in(now, language))) return true;
   if (is_corrected_again(refused, now, language)) return true;

@@ -92,6 +92,10 @@ Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
   called_anew_ = false;
   if (is_given_again(text)) return Done{};
+  const std::string just_refused = std::exchange(just_refused_, {});
+  const auto dropped = drops_what_was_refused(text, just_refused);
+  if (!dropped) return dropped.faults();
+  if (*dropped) return Done{};
   auto line = read(text, context());
   if (line && line->clauses.empty()) return Done{};
   const bool right_after_let_out = std::exchange(was_let_out_, false);

@@ -157,6 +157,13 @@ class RecordingState {
   Outcome settle_misread(const Line& line, std::string_view text);
   void given_again(std::string_view text);
 
+  // dropped_lines.cpp
+  Result<bool> drops_what_was_refused(std::string_view text, const std::string& just_refused);
+  Result<bool> drop_news(const std::string& number, std::string_view text,
+                         const std::string& just_refused);
+  void drop_of_her(const std::string& just_refused);
+  Result<bool> drop_of_let_out(const RecordedTurn& turn, std::string_view text);
+
   // held_back.cpp
   void hold_back_after(std::string_view refused);
   void let_go_held_back(const Line& line, std::string_view text);
@@ -254,6 +261,7 @@ class RecordingState {
   std::optional<LastOut> last_out_;
   bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
+  std::string just_refused_;  // with the last line
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already

@@ -33,6 +33,7 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::farmer_off, "say it behind the wrap: \"{wrap on, off Thu}\""},
     {TermKind::not_that,
      "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},
+    {TermKind::never_mind, "say it alone, or behind her number, to drop what was not understood"},
     {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
     {TermKind::gone,
      "of a cow it stands behind her number: {77 gone}; of a claw say \"{inside} {claw missing}\""},

@@ -96,6 +96,7 @@ enum class TermKind : unsigned char {
   turn_end_why,  // TurnEnd, and the words tell why: "she is going down"
   done,
   go_ahead,
+  never_mind,  // a line nobody could read is not said again
   note,
   correction,
   negation,    // "not" behind a correction

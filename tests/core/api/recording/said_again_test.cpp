@@ -89,3 +89,11 @@ TEST_CASE("the same as elsewhere is said again by what is found on that foot") {
   CHECK(is_said_again("RH same", "RH sole ulcer", english()));
   CHECK_FALSE(is_said_again("RH same", "LH sole ulcer", english()));
 }
+
+TEST_CASE("a number in one word, or in quotes, is not said again by a line that leaves it out") {
+  CHECK_FALSE(is_said_again("thirteen", "LH bruise toe outside slight", english()));
+  CHECK_FALSE(is_said_again("\"413\"", "LH bruise toe outside slight", english()));
+  CHECK_FALSE(is_said_again("\"kicks\"", "rest fine", english()));
+  CHECK(is_said_again("thirteen", "413 LH bruise", english()));
+  CHECK_FALSE(is_said_again("thirteen", "414 LH bruise", english()));
+}

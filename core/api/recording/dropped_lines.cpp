@@ -1,0 +1,116 @@
+// "Never mind": a line nobody could read is not said again, and nobody is asked about it.
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/quotation.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// The number in front of "never mind", "" when there is none; nothing for any other line.
+std::optional<std::string> number_to_drop(std::string_view text, const Language& language) {
+  if (!is_utf8(text)) return std::nullopt;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  if (tokens.empty()) return std::nullopt;
+  std::string number;
+  std::size_t at = 0;
+  if (tokens.front().kind == TokenKind::number) {
+    const Token& first = tokens.front();
+    number =
+        first.folded.empty() ? std::string(text.substr(first.offset, first.length)) : first.folded;
+    ++at;
+  }
+  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
+  const Language::Match match = language.longest_match(tokens, at);
+  const bool is_all = match.phrase != nullptr && match.phrase->kind == TermKind::never_mind &&
+                      at + match.word_count == tokens.size();
+  return is_all ? std::optional(number) : std::nullopt;
+}
+
+std::string dropped(const std::string& line) {
+  return quoted(line) + " is dropped";
+}
+
+}  // namespace
+
+/// Without a number it means the line that was refused just before.
+Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
+                                                    const std::string& just_refused) {
+  const std::optional<std::string> number = number_to_drop(text, *language_);
+  if (!number) return false;
+  const bool has_number = !number->empty();
+  CowSaid cow;
+  cow.number = *number;
+  const bool is_here = in_crush_ && !in_crush_->refused.empty() &&
+                       (has_number ? same_said(in_crush_->draft.turn.cow, cow)
+                                   : in_crush_->refused.back().text == just_refused);
+  bool any = is_here;
+  if (is_here) drop_of_her(has_number ? std::string() : just_refused);
+  if (has_number || !just_refused.empty()) {
+    auto of_news = drop_news(*number, text, just_refused);
+    if (!of_news) return of_news;
+    any = any || *of_news;
+  }
+  if (has_number) {
+    for (const RecordedTurn* turn : before_.turns_called(cow)) {
+      auto of_turn = drop_of_let_out(RecordedTurn(*turn), text);
+      if (!of_turn) return of_turn;
+      any = any || *of_turn;
+    }
+  }
+  if (!any) answer(ReplyKind::mark, "there is no line to drop; say her number first");
+  return true;
+}
+
+/// The last line when one is given, else all of hers. Who was named in it alone was never there.
+void RecordingState::drop_of_her(const std::string& just_refused) {
+  std::vector<RefusedLine>& open = in_crush_->refused;
+  const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
+  for (auto line = first; line != open.end(); ++line) {
+    answer(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush();
+    if (held_back_by_ == line->text) held_back_by_.clear();
+  }
+  open.erase(first, open.end());
+  const bool was_only_named =
+      in_crush_->named_in_refused && in_crush_->draft.words.empty() && open.empty();
+  if (was_only_named) in_crush_.reset();
+}
+
+Result<bool> RecordingState::drop_news(const std::string& number, std::string_view text,
+                                       const std::string& just_refused) {
+  bool any = false;
+  const std::vector<UnreadNews> unread = before_.unread();
+  for (const UnreadNews& news : unread) {
+    const bool is_meant = number.empty() ? news.words == just_refused
+                                         : plain_number(news.number) == plain_number(number);
+    if (!is_meant) continue;
+    const Outcome settled = settle_unread(news, text);
+    if (!settled) return settled.faults();
+    answer(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
+    any = true;
+  }
+  return any;
+}
+
+Result<bool> RecordingState::drop_of_let_out(const RecordedTurn& turn, std::string_view text) {
+  TurnRecorded body = turn.body;
+  drop_not_understood(body.turn);
+  if (body.turn == turn.body.turn) return false;
+  body.words.emplace_back(trimmed(text));
+  const std::optional<EntryId> last_turn = last_turn_;
+  const SaidBy by{turn.by.caller, by_.writer};
+  const Outcome recorded = record(journal_.fresh_id(), std::move(body), by, &turn);
+  if (!recorded) return recorded.faults();
+  if (last_turn && *last_turn != turn.entry) last_turn_ = last_turn;
+  return true;
+}
+
+}  // namespace evenclaw

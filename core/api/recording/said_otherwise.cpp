@@ -1,0 +1,211 @@
+#include "core/api/recording/said_otherwise.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/api/recording/refused_feet.hpp"
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/call_line/term.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// A phrase, a number or a word nobody knows.
+struct Heard {
+  TermKind kind = TermKind::unknown_word;
+  int value = 0;
+  std::string words;
+  bool is_pointed_at = false;
+  const Phrase* looks_like = nullptr;  // an unknown word: the known one it is a slip of
+};
+
+struct HeardLine {
+  std::string number;
+  FootSet feet;
+  std::vector<Heard> said;  // without number, feet and what only joins
+};
+
+bool only_joins(TermKind kind) {
+  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
+}
+
+bool is_a_foot(TermKind kind) {
+  return kind == TermKind::foot || kind == TermKind::feet;
+}
+
+FootSet feet_of_phrase(const Phrase& phrase) {
+  Term term;
+  term.kind = phrase.kind;
+  term.value = phrase.value;
+  return feet_in(term);
+}
+
+const std::vector<TermKind>& all_kinds() {
+  static const std::vector<TermKind> kinds = [] {
+    std::vector<TermKind> all;
+    all.reserve(term_kind_count);
+    for (std::size_t i = 0; i < term_kind_count; ++i) all.push_back(static_cast<TermKind>(i));
+    return all;
+  }();
+  return kinds;
+}
+
+const Phrase* looks_like(const std::vector<Token>& tokens, std::size_t at,
+                         const Language& language) {
+  const Nearest near = nearest_phrase(tokens, at, at, all_kinds(), language);
+  if (near.words.empty()) return nullptr;
+  return language.longest_match(tokens_of(near.words), 0).phrase;
+}
+
+/// Where the refusal points, in columns.
+class Pointed {
+ public:
+  Pointed(std::string_view line, const Language& language) {
+    const auto read = read_line(line, {Day{}, true, 1}, language);
+    if (!read) faults_ = read.faults();
+  }
+
+  [[nodiscard]] bool at(int column) const {
+    return std::any_of(faults_.begin(), faults_.end(), [&](const Fault& fault) {
+      return fault.column <= column &&
+             column < fault.column + static_cast<int>(character_count(fault.token));
+    });
+  }
+
+ private:
+  Faults faults_;
+};
+
+HeardLine heard(std::string_view line, const Language& language) {
+  HeardLine all;
+  const std::vector<Token> tokens = spoken_tokens(line, language);
+  const Pointed pointed(line, language);
+  std::size_t at = 0;
+  if (!tokens.empty() && tokens.front().kind == TokenKind::number) {
+    all.number = line.substr(tokens.front().offset, tokens.front().length);
+    if (!tokens.front().folded.empty()) all.number = tokens.front().folded;
+    ++at;
+  }
+  while (at < tokens.size()) {
+    const Token& token = tokens[at];
+    const Language::Match match = language.longest_match(tokens, at);
+    Heard part;
+    part.is_pointed_at = pointed.at(column_at(line, token.offset));
+    part.words = fold_case(line.substr(token.offset, token.length));
+    if (match.phrase != nullptr) {
+      part.kind = match.phrase->kind;
+      part.value = match.phrase->value;
+      if (is_a_foot(part.kind)) all.feet.add(feet_of_phrase(*match.phrase));
+    } else if (token.kind == TokenKind::number || token.kind == TokenKind::quoted) {
+      part.kind = TermKind::number;
+    } else if (token.kind == TokenKind::word) {
+      part.looks_like = looks_like(tokens, at, language);
+    }
+    const bool tells =
+        match.phrase != nullptr || token.kind == TokenKind::word || part.kind == TermKind::number;
+    at += match.phrase == nullptr ? 1 : match.word_count;
+    if (tells && !is_a_foot(part.kind) && !only_joins(part.kind)) all.said.push_back(part);
+  }
+  return all;
+}
+
+/// "Not done" and "unfinished" are the same kind of end; "both claws" are outside and inside.
+bool is_the_same(const Heard& before, const Heard& now) {
+  if (before.kind == TermKind::unknown_word || before.kind == TermKind::number) {
+    return edit_distance(before.words, now.words) <= before.words.size() / 3;
+  }
+  if (before.kind != now.kind) return false;
+  if (before.kind == TermKind::turn_end) return true;
+  const bool is_both = before.kind == TermKind::claw && now.value == static_cast<int>(Claw::both);
+  return is_both || before.value == now.value;
+}
+
+/// Takes the first that says it out of `now`, unless it is one that stands for two.
+bool take(const Heard& before, std::vector<Heard>& now) {
+  const auto same = std::find_if(now.begin(), now.end(),
+                                 [&](const Heard& each) { return is_the_same(before, each); });
+  if (same == now.end()) return false;
+  const bool stands_for_two = before.kind == TermKind::claw && before.value != same->value;
+  if (!stands_for_two) now.erase(same);
+  return true;
+}
+
+/// `says_more`: the refused line held more than its slips, and this one says it. A word that nobody
+/// knows needs that, for alone it could have been anything.
+bool is_mended(const Heard& slip, const std::vector<Heard>& more, bool says_more) {
+  if (slip.looks_like == nullptr) {
+    const bool is_known = slip.kind != TermKind::unknown_word;
+    return is_known ? !more.empty() || says_more : !more.empty() && says_more;
+  }
+  return std::any_of(more.begin(), more.end(), [&](const Heard& each) {
+    return each.kind == slip.looks_like->kind && each.value == slip.looks_like->value;
+  });
+}
+
+bool starts_a_correction(const HeardLine& line) {
+  return !line.said.empty() && line.said.front().kind == TermKind::correction;
+}
+
+/// Words that tell of the cow or of her turn, not of a foot of hers.
+bool is_of_the_cow(TermKind kind) {
+  constexpr TermKind kinds[] = {
+      TermKind::correction,  TermKind::lame,      TermKind::reason,   TermKind::came_for,
+      TermKind::watch,       TermKind::mobility,  TermKind::turn_end, TermKind::turn_end_why,
+      TermKind::walks_sound, TermKind::rest_fine, TermKind::news,     TermKind::today,
+      TermKind::no_number,   TermKind::caller,    TermKind::writer,   TermKind::ditto,
+      TermKind::whole_cow,   TermKind::done,      TermKind::go_ahead};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+}  // namespace
+
+bool is_said_in_other_words(std::string_view refused, std::string_view now,
+                            const Language& language) {
+  if (!is_utf8(refused) || !is_utf8(now)) return false;
+  const HeardLine before = heard(refused, language);
+  HeardLine after = heard(now, language);
+  if (before.said.empty() || starts_a_correction(before) || starts_a_correction(after))
+    return false;
+  if (!before.number.empty() && !after.number.empty() && before.number != after.number) {
+    return false;
+  }
+  if (!before.feet.empty() && before.feet != after.feet) return false;
+  bool says_more = !before.feet.empty();
+  std::vector<Heard> slips;
+  for (const Heard& part : before.said) {
+    if (take(part, after.said)) {
+      says_more = true;
+    } else if (part.is_pointed_at) {
+      slips.push_back(part);
+    } else {
+      return false;
+    }
+  }
+  return std::all_of(slips.begin(), slips.end(),
+                     [&](const Heard& slip) { return is_mended(slip, after.said, says_more); });
+}
+
+bool may_be_of_the_same_feet(std::string_view refused, FootSet spoken_of, std::string_view now,
+                             FootSet named_last, const Language& language) {
+  if (spoken_of.empty() || !is_utf8(refused) || !is_utf8(now)) return true;
+  const RefusedFeet told = feet_in_refused(refused, language);
+  if (!told.named.empty() || !told.one_of.empty()) return true;
+  const std::vector<Heard> said = heard(refused, language).said;
+  const bool is_of_her = std::any_of(said.begin(), said.end(),
+                                     [](const Heard& part) { return is_of_the_cow(part.kind); });
+  if (is_of_her) return true;
+  const FootSet feet = feet_in_refused(now, language).named;
+  return (feet.empty() ? named_last : feet) == spoken_of;
+}
+
+}  // namespace evenclaw

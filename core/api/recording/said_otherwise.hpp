@@ -1,0 +1,25 @@
+// Whether a line that was refused has been said again in other words.
+#pragma once
+
+#include <string_view>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/foot.hpp"
+
+namespace evenclaw {
+
+/// True when `now` holds every known word of `refused` that the refusal did not point at, in
+/// whatever order, and the words it pointed at or others in their place: "LH rot" and "LH foul",
+/// "wrap LH" and "LH wrap". A word that looks like a slip stands for what it looks like: "wrp" is
+/// not said again by "spray". Feet and the number of the cow must be the same, where both lines
+/// name them. A correction is never said in other words.
+bool is_said_in_other_words(std::string_view refused, std::string_view now,
+                            const Language& language);
+
+/// True unless `refused` told of a foot without naming it while `spoken_of` was spoken of, and
+/// `now` is of other feet; those of a line that names none are `named_last`. What is said of the
+/// cow herself, and what corrects, is of any foot.
+bool may_be_of_the_same_feet(std::string_view refused, FootSet spoken_of, std::string_view now,
+                             FootSet named_last, const Language& language);
+
+}  // namespace evenclaw

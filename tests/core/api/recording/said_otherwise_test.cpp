@@ -1,0 +1,57 @@
+#include "core/api/recording/said_otherwise.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace evenclaw;
+
+namespace {
+
+struct TwoLines {
+  const char* refused;
+  const char* now;
+};
+
+}  // namespace
+
+TEST_CASE("what the refusal asked for settles the line, in whatever order the rest is said") {
+  constexpr TwoLines rows[] = {{"414 nothing found LH", "414 LH nothing found"},
+                               {"wrap LH", "LH wrap"},
+                               {"powder both hinds", "both hinds powder"},
+                               {"not done, ran out of time", "unfinished, ran out of time"},
+                               {"RH pus", "RH WLA heel outside bad"},
+                               {"LH dish wall", "LH modelled"},
+                               {"LH DD heel", "LH DD behind"},
+                               {"LH inside and outside bruise", "LH both claws bruise"},
+                               {"207 RF lame, nothing found", "207 lame RF; nothing found"},
+                               {"spray both", "spray"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK(is_said_in_other_words(row.refused, row.now, english()));
+  }
+}
+
+TEST_CASE("another act, another foot, another cow or a correction does not settle it") {
+  constexpr TwoLines rows[] = {{"wrp on, off Thu", "LH spray"},
+                               {"LH rot", "RH foul"},
+                               {"414 nothing found LH", "415 LH nothing found"},
+                               {"next cow", "RH DD raw behind"},
+                               {"RH growht", "RH foul"},
+                               {"LH outsde SU", "LH SU"},
+                               {"no, sole ulcer", "no, inside"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK_FALSE(is_said_in_other_words(row.refused, row.now, english()));
+  }
+}
+
+TEST_CASE("an act refused while one foot was spoken of is not said of another foot") {
+  const FootSet left{Foot::lh};
+  const FootSet right{Foot::rh};
+  CHECK_FALSE(
+      may_be_of_the_same_feet("wrp on, off Thu", left, "RH wrap on, off Thu", right, english()));
+  CHECK(may_be_of_the_same_feet("wrp on, off Thu", left, "wrap on, off Thu", left, english()));
+  CHECK_FALSE(
+      may_be_of_the_same_feet("wrp on, off Thu", left, "wrap on, off Thu", right, english()));
+  CHECK(may_be_of_the_same_feet("watch her walk 14", left, "RH DD; watch her walk 14d", right,
+                                english()));
+}
