@@ -54,6 +54,26 @@ std::vector<std::string> numbers_at_start(std::string_view text, const Language&
   return numbers;
 }
 
+/// All numbers of a line, however it starts: "still lame: 101, 102".
+std::vector<std::string> numbers_anywhere(std::string_view text, const Language& language) {
+  std::vector<std::string> numbers;
+  if (!is_utf8(text)) return numbers;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    if (tokens[at].kind != TokenKind::number || is_part_of_a_word(tokens, at, language)) continue;
+    const Phrase* unit =
+        at + 1 < tokens.size() ? language.longest_match(tokens, at + 1).phrase : nullptr;
+    const bool is_measured =
+        unit != nullptr && (unit->kind == TermKind::day_unit || unit->kind == TermKind::week_unit ||
+                            unit->kind == TermKind::mm || unit->kind == TermKind::cm);
+    if (is_measured) continue;
+    const Token& token = tokens[at];
+    numbers.emplace_back(token.folded.empty() ? std::string(text.substr(token.offset, token.length))
+                                              : token.folded);
+  }
+  return numbers;
+}
+
 }  // namespace
 
 /// Kept as it was said: the farmer meant some cow.
@@ -72,7 +92,13 @@ Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text)
 /// News nobody could read is kept for every number it names, at once, so that nothing is lost when
 /// the power goes; the next line may say it again.
 Outcome RecordingState::keep_unread(std::string_view text) {
-  for (const std::string& number : numbers_at_start(text, *language_)) {
+  std::vector<std::string> numbers = numbers_at_start(text, *language_);
+  for (std::string& number : numbers_anywhere(text, *language_)) {
+    // A number further on may be anything, unless a cow of this herd carries it.
+    const bool is_named = std::find(numbers.begin(), numbers.end(), number) != numbers.end();
+    if (!is_named && finder_.carrier(number)) numbers.push_back(std::move(number));
+  }
+  for (const std::string& number : numbers) {
     const Outcome kept = keep_as_unread({number, std::string(trimmed(text))},
                                         "This was not understood. What was told?");
     if (!kept) return kept;
@@ -147,7 +173,11 @@ Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_vie
 }
 
 Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
-  const std::optional<CowId> cow = finder_.carrier(news.number);
+  std::optional<CowId> cow = finder_.carrier(news.number);
+  // Who is in the crush for the first time carries her number only when she is let out.
+  const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&
+                       plain_number(in_crush_->draft.turn.cow.number) == plain_number(news.number);
+  if (!cow && is_here) cow = in_crush_->cow;
   if (!cow) {
     if (in_crush_) held_back_by_ = trimmed(text);
     return unknown_cow(news, text);

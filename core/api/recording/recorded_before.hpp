@@ -110,6 +110,12 @@ class RecordedBefore {
   /// News nobody could be sure of: true the first time these words are said of her.
   bool asks_now(CowId cow, const std::string& words);
 
+  /// Any news of her that nobody could be sure of.
+  [[nodiscard]] bool was_asked_about(CowId cow) const {
+    const auto first = asked_.lower_bound({cow, std::string()});
+    return first != asked_.end() && first->first == cow;
+  }
+
   /// They were said of her before.
   [[nodiscard]] bool was_asked(CowId cow, const std::string& words) const {
     return asked_.count({cow, words}) > 0;

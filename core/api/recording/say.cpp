@@ -10,6 +10,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -104,6 +105,11 @@ Outcome RecordingState::take_line(std::string_view text) {
     line = read(text, after_let_out());
   }
   if (!line) return refused_line(text, line.faults());
+  if (answers_which_is_off(*line)) {
+    const std::string lead(language_->say(TermKind::news_lead));
+    auto news = read(lead + ' ' + std::string(text), context());
+    if (news) line = std::move(news);
+  }
   if (!tells_news(*line)) mistaken_number_.reset();
   const auto mended = mended_later(*line, text);
   if (!mended) return mended.faults();
@@ -121,6 +127,28 @@ Outcome RecordingState::take_line(std::string_view text) {
   answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
       shortened(text, 60);
   return take_read(*line, text);
+}
+
+/// "412 LH wrap off", of a wrap put on at this visit, once "412 wrap off" was asked about: the foot
+/// was missing, and she does not come back into the crush for it.
+bool RecordingState::answers_which_is_off(const Line& line) const {
+  if (line.clauses.size() != 3) return false;
+  const auto* named = std::get_if<CowNamed>(&line.clauses[0]);
+  const auto* where = std::get_if<TurnClause>(&line.clauses[1]);
+  const auto* what = std::get_if<TurnClause>(&line.clauses[2]);
+  if (named == nullptr || where == nullptr || what == nullptr || goes_on(named->cow)) return false;
+  const auto* feet = std::get_if<FeetNamed>(where);
+  const auto* act = std::get_if<ActionSaid>(what);
+  if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
+  const std::optional<FixtureSaid> off = fixture_said(act->action.kind);
+  const std::optional<CowId> cow = finder_.carrier(named->cow.number);
+  if (!off || !is_off_after(off->step) || !cow || !before_.was_asked_about(*cow)) return false;
+  const RecordedTurn* last = before_.last_of(*cow);
+  return last != nullptr && std::any_of(last->body.turn.feet.begin(), last->body.turn.feet.end(),
+                                        [&](const FootCall& call) {
+                                          return feet->feet.has(call.foot) &&
+                                                 speaks_of(call, off->fixture);
+                                        });
 }
 
 /// A line that could be read and belongs to the cow it seems to belong to.

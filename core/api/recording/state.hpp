@@ -125,6 +125,7 @@ class RecordingState {
 
   // say.cpp
   Outcome take_line(std::string_view text);
+  [[nodiscard]] bool answers_which_is_off(const Line& line) const;
   Outcome take_read(const Line& line, std::string_view text);
   [[nodiscard]] LineContext after_let_out() const;
   [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
