@@ -26,6 +26,14 @@ TEST_CASE("what was not called is answered by calling her again") {
   CHECK(told.find("evenclaw record --day 2026-10-27, then say 299") != std::string::npos);
 }
 
+TEST_CASE("a line nobody could read is dropped by her number") {
+  OpenPoint unread = point(OpenPointKind::unfinished, "421");
+  unread.words = "Her turn was not finished: \"no block\" was not understood";
+  CHECK(how_to_answer({unread}, visit_day).find("then say 421 never mind") != std::string::npos);
+  CHECK(how_to_answer({point(OpenPointKind::unfinished, "421")}, visit_day).find("never mind") ==
+        std::string::npos);
+}
+
 TEST_CASE("a cow without a number gets her number first") {
   const std::string told = how_to_answer({point(OpenPointKind::unnumbered, "red heifer"),
                                           point(OpenPointKind::place_not_called, "red heifer")},
