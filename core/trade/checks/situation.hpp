@@ -24,6 +24,7 @@ enum class About {
   block,
   wrap,
   finding,
+  measure,
   deep_infection,
   bleeding,
   not_healing,
@@ -63,6 +64,7 @@ std::vector<Firing> lame_nothing_found(const Situation& situation);
 std::vector<Firing> worst_walk_needs_the_vet(const Situation& situation);
 std::vector<Firing> toe_far_too_short(const Situation& situation);
 std::vector<Firing> both_claws_painful(const Situation& situation);
+std::vector<Firing> claw_that_is_missing(const Situation& situation);
 std::vector<Firing> block_side_not_called(const Situation& situation);
 std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 std::vector<Firing> called_in_two_ways(const Situation& situation);

@@ -33,6 +33,8 @@ constexpr std::string_view firing_days[] = {
     "412\nLH block on outside; block on inside",
     "412\nLH outside sole ulcer; block on inside\n---\n412\nLH block on outside; rest fine",
     "412\nLH outside sole ulcer; block on",
+    "417\nLH outside claw gone; block on outside",
+    "417\nLH inside claw missing; outside claw missing; inside bruise; outside length 78 mm",
     "412\nLH inside sole ulcer; block again",
     "412\nLH block on inside; block on outside\n---\n412\nLH block off",
     "412 lame LH\nLH nothing found",
