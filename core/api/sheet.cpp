@@ -83,9 +83,14 @@ std::vector<NotSeenCow> not_seen_of(const ClosingState& state) {
   for (const OpenPoint& point : state.open) {
     const bool missing =
         point.kind == OpenPointKind::due_not_seen || point.kind == OpenPointKind::still_on;
-    const bool listed = std::any_of(not_seen.begin(), not_seen.end(),
-                                    [&](const NotSeenCow& cow) { return cow.cow == point.cow; });
-    if (missing && !listed) not_seen.push_back({point.cow, point.cow_said, point.words});
+    if (!missing) continue;
+    const auto listed = std::find_if(not_seen.begin(), not_seen.end(),
+                                     [&](const NotSeenCow& cow) { return cow.cow == point.cow; });
+    if (listed == not_seen.end()) {
+      not_seen.push_back({point.cow, point.cow_said, point.words});
+    } else {
+      listed->why += "; " + point.words;
+    }
   }
   return not_seen;
 }

@@ -42,6 +42,10 @@ std::string called_by(const TurnRow& turn, const VisitView& view) {
   return name.empty() ? name : view.wording.say(Saying::cow_called_by, {{"name", name}});
 }
 
+bool tells_why(const TurnRow* turn) {
+  return turn->reason != Reason::not_called || turn->came_lame;
+}
+
 /// "Lame on left hind. Not finished: kicked."
 Runs head_of(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
@@ -51,8 +55,11 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     head.push_back({(head.empty() ? "" : " ") + as_sentence(words), emphasis});
   };
   add(view.names.looks(cow.cow), Emphasis::strong);
+  // That no reason was called is said once, and not beside one that was.
+  const bool any_told = std::any_of(cow.turns.begin(), cow.turns.end(), tells_why);
   for (const TurnRow* turn : cow.turns) {
-    add(wording.reasons(*turn), Emphasis::plain);
+    const bool says_none = !any_told && turn == cow.turns.front();
+    if (tells_why(turn) || says_none) add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
     add(wording.mobility(*turn), Emphasis::plain);
     add(turn_end_words(*turn, wording), Emphasis::strong);

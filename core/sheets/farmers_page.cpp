@@ -236,7 +236,8 @@ std::vector<std::string> who_she_is(const CowSeen& cow, const Wording& wording) 
 Runs cow_bullet(const std::string& cow, const std::vector<std::string>& parts) {
   std::string words;
   for (const std::string& part : parts) words += (words.empty() ? "" : "; ") + part;
-  return {strong(cow), plain(" " + words + '.')};
+  const bool is_asked = !words.empty() && words.back() == '?';
+  return {strong(cow), plain(" " + words + (is_asked ? "" : "."))};
 }
 
 Runs removed_bullet(const RemovedFromSheet& removed, const VisitView& view) {

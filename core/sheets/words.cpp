@@ -186,7 +186,9 @@ std::string Wording::act(const ActionRow& row, Day near) const {
   }
   if (tells_withdrawal(row.action)) return held_back(words, row, near);
   if (!row.said_for) return words;
-  const bool comes_off = row.action == ActionKind::wrap_on || puts_block_on(row.action);
+  const bool comes_off = row.action == ActionKind::wrap_on ||
+                         row.action == ActionKind::wrap_still_on ||
+                         row.action == ActionKind::block_still_on || puts_block_on(row.action);
   return say(comes_off ? Saying::off_by : Saying::by_date,
              {{"what", words}, {"date", date(*row.said_for, near)}});
 }

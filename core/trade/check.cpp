@@ -103,11 +103,11 @@ constexpr std::array rules = {
               "common practice, no source",
               "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
               "412\nLH outside sole ulcer\n---\n412\nLH outside sole ulcer\nRH outside sole ulcer"},
-    CheckRule{
-        "called-in-two-ways", Rank::ask,
-        "One lesion has one stage and one degree; the later word may mend the first or add to it.",
-        "common practice, no source", "412\nRH DD raw behind; DD chronic behind",
-        "412\nRH DD raw behind; DD chronic in front"},
+    CheckRule{"called-in-two-ways", Rank::ask,
+              "One thing is one way: one stage, one degree, one length. The later word may mend "
+              "the first.",
+              "common practice, no source", "412\nRH DD raw behind; DD chronic behind",
+              "412\nRH DD raw behind; DD chronic in front"},
     CheckRule{still_on_slug, Rank::ask,
               "A forgotten wrap cuts in, a forgotten block tips her back on the heel.",
               "wraps off after 3 to 7 days: derived from Fiedler 2015; a block left on too long is "

@@ -67,6 +67,11 @@ bool degree_is_missing(const Finding& finding) {
          degree_is_news(finding.lesion);
 }
 
+bool is_only_named(const FootCall& call) {
+  return call.state == FootState::unsaid && call.findings.empty() && call.actions.empty() &&
+         call.measures.empty() && call.note.empty();
+}
+
 bool stage_is_missing(const Finding& finding) {
   return finding.stage == DdStage::not_called && finding.lesion == Lesion::dd;
 }

@@ -20,4 +20,7 @@ bool claw_is_missing(const Finding& finding);
 bool degree_is_missing(const Finding& finding);
 bool stage_is_missing(const Finding& finding);
 
+/// The foot was named, perhaps trimmed or not, and nothing else was said of it.
+bool is_only_named(const FootCall& call);
+
 }  // namespace evenclaw

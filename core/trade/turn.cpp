@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/trade/identity.hpp"
+#include "core/trade/not_called.hpp"
 
 namespace evenclaw {
 
@@ -43,7 +44,12 @@ Turn settled(Turn turn, FootSet todays_feet) {
   }
   if (!turn.rest_fine) return turn;
   for (const Foot foot : all_feet) {
-    if (!todays_feet.has(foot) || find_foot(turn, foot) != nullptr) continue;
+    if (!todays_feet.has(foot)) continue;
+    if (FootCall* named = find_foot(turn, foot)) {
+      const bool only_trimmed = is_only_named(*named) && named->trimmed != Trimmed::not_called;
+      if (only_trimmed) named->state = FootState::nothing_found;
+      continue;
+    }
     FootCall call;
     call.foot = foot;
     call.state = FootState::nothing_found;

@@ -63,7 +63,8 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
     if (is_fine) call.state = FootState::nothing_found;
   }
   for (const Foot foot : all_feet) {
-    if (!open.has(foot) || was_spoken_of_before(cow.past, foot)) continue;
+    const bool is_there = find_foot(turn, foot) != nullptr;
+    if (!open.has(foot) || is_there || was_spoken_of_before(cow.past, foot)) continue;
     FootCall call;
     call.foot = foot;
     turn.feet.push_back(std::move(call));

@@ -10,6 +10,8 @@
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/trap.hpp"
+#include "core/trade/not_called.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -34,6 +36,14 @@ bool is_said_of_a_foot(TermKind kind) {
       TermKind::opened_act, TermKind::product_act, TermKind::trimmed,   TermKind::block_of,
       TermKind::dd_in_it};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+/// "Wrap off", "block still on": it tells of last time and nothing of what is found today.
+bool tells_of_last_time(const Phrase& phrase) {
+  const bool is_fixture = phrase.kind == TermKind::block_act || phrase.kind == TermKind::wrap_act;
+  if (!is_fixture) return false;
+  const std::optional<FixtureSaid> said = fixture_said(static_cast<ActionKind>(phrase.value));
+  return said && !(is_on_after(said->step) && said->step != FixtureStep::left_on);
 }
 
 /// The words from `at` on, as many as the phrase has.
@@ -97,7 +107,7 @@ class FeetReader {
     }
     const TermKind kind = match.phrase->kind;
     if (names_feet(kind) && !after_lame_) found_.named.add(feet_of_phrase(*match.phrase));
-    of_a_foot_ = of_a_foot_ || is_said_of_a_foot(kind);
+    of_a_foot_ = of_a_foot_ || (is_said_of_a_foot(kind) && !tells_of_last_time(*match.phrase));
     const bool goes_on =
         names_feet(kind) || kind == TermKind::time_in || kind == TermKind::conjunction;
     after_lame_ = kind == TermKind::lame || (after_lame_ && goes_on);
@@ -124,7 +134,9 @@ RefusedFeet feet_in_refused(std::string_view text, const Language& language) {
 
 RefusedLine::RefusedLine(std::string_view line, FootSet feet_named, const Language& language)
     : text(trimmed(line)), feet(feet_in_refused(line, language)), spoken_of(feet_named) {
-  if (!spoken_of.empty()) feet.any_foot = false;
+  if (!feet.any_foot || spoken_of.empty()) return;
+  feet.any_foot = false;
+  feet.named = spoken_of;
 }
 
 FootSet RefusedLine::left_open(const Turn& turn, FootSet todays_feet) const {
@@ -135,7 +147,8 @@ FootSet RefusedLine::left_open(const Turn& turn, FootSet todays_feet) const {
   if (!was_mended) open.add(feet.one_of);
   if (feet.any_foot && turn.rest_fine) open.add(todays_feet);
   for (const Foot foot : all_feet) {
-    if (find_foot(turn, foot) != nullptr) open.remove(foot);
+    const FootCall* call = find_foot(turn, foot);
+    if (call != nullptr && !is_only_named(*call)) open.remove(foot);
   }
   return open;
 }

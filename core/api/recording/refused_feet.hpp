@@ -11,9 +11,11 @@
 namespace evenclaw {
 
 struct RefusedFeet {
-  FootSet named;          // foot words that can be read
-  FootSet one_of;         // a foot word with a slip in it: "LG" is LF or LH
-  bool any_foot = false;  // something of a foot, and no foot word at all
+  FootSet named;   // foot words that can be read
+  FootSet one_of;  // a foot word with a slip in it: "LG" is LF or LH
+  // Something found or done on a foot, and no foot word at all; what became of a wrap or block of
+  // last time is none of it.
+  bool any_foot = false;
 
   friend bool operator==(const RefusedFeet&, const RefusedFeet&) = default;
 };
@@ -32,7 +34,7 @@ struct RefusedLine {
 
   /// The feet of which it is still not known what was called: the named ones; those a slip could
   /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"
-  /// was said. Never a foot that has been called.
+  /// was said. Never a foot that has been called; one that was only named or trimmed has not.
   [[nodiscard]] FootSet left_open(const Turn& turn, FootSet todays_feet) const;
 };
 

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/foot_of_fixture.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
@@ -66,6 +67,27 @@ void RecordingState::refuse(std::string_view text, const Faults& faults) {
     item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
     item.remedy = fault.remedy;
   }
+}
+
+/// "102 wrap off, nothing found" lacks the foot, and it is on record where her wrap is.
+Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
+  const auto lacks_foot = [](const Fault& fault) {
+    return fault.slug == "call-impossible" && !fault.token.empty();
+  };
+  if (std::none_of(faults.begin(), faults.end(), lacks_foot)) return faults;
+  const RefusedCow named = cow_in_refused(text, context(), *language_);
+  std::optional<CowId> cow;
+  if (named.likely == CowLikely::surely) cow = finder_.carrier(plain_number(named.cow.number));
+  if (named.likely == CowLikely::none && in_crush_) cow = in_crush_->cow;
+  if (!cow) return faults;
+  const auto past = past_of(*cow);
+  if (!past) return faults;
+  for (Fault& fault : faults) {
+    if (!lacks_foot(fault)) continue;
+    const std::string remedy = remedy_with_foot(past->rows, fault.token, *language_);
+    if (!remedy.empty()) fault.remedy = remedy;
+  }
+  return faults;
 }
 
 /// A refused line may have named the next cow. Then she stands in the crush: what follows is hers

@@ -8,6 +8,8 @@
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/free_text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/on_foot.hpp"
@@ -104,7 +106,7 @@ Outcome RecordingState::take_line(std::string_view text) {
     if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
     line = read(text, after_let_out());
   }
-  if (!line) return refused_line(text, line.faults());
+  if (!line) return refused_line(text, with_foot_offered(line.faults(), text));
   if (answers_which_is_off(*line)) {
     const std::string lead(language_->say(TermKind::news_lead));
     auto news = read(lead + ' ' + std::string(text), context());
@@ -155,7 +157,7 @@ bool RecordingState::answers_which_is_off(const Line& line) const {
 Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   called_anew_ = is_called_anew(line);
   const Faults faults = not_applicable(line);
-  if (!faults.empty()) return refused_line(text, faults);
+  if (!faults.empty()) return refused_line(text, with_foot_offered(faults, text));
   if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;
   const Outcome dropped = settle_news_said_again(text);
@@ -211,6 +213,11 @@ Faults RecordingState::not_applicable(const Line& line) const {
     const Outcome added = add_clause(trial, *said);
     if (added) continue;
     for (Fault fault : added.faults()) {
+      if (const auto* act = std::get_if<ActionSaid>(said);
+          act != nullptr && trial.feet_named.empty()) {
+        const ActionKind kind = act->action.kind;
+        fault.token = language_->say(facts_of(kind).said_as, kind);
+      }
       fault.message = with_quoted_words(fault.message, *language_);
       fault.remedy = with_quoted_words(fault.remedy, *language_);
       faults.push_back(std::move(fault));
@@ -322,6 +329,11 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   const Outcome added = add_to(*in_crush_, clause);
   if (!added) return added;
   in_crush_->done_said = false;
+  const auto* note = std::get_if<NoteSaid>(&clause);
+  if (note != nullptr && may_tell_of_a_finding(note->words, *language_)) {
+    show_mark("kept as a note; a finding is said before \"" +
+              std::string(language_->say(TermKind::note)) + "\" or on a line of its own");
+  }
   if (other_cow == nullptr) return Done{};
   const CowSaid right = in_crush_->draft.turn.cow;
   return hold_against(right);

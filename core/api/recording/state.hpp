@@ -152,6 +152,7 @@ class RecordingState {
 
   // refused_lines.cpp
   void refuse(std::string_view text, const Faults& faults);
+  Faults with_foot_offered(Faults faults, std::string_view text);
   Outcome refused_line(std::string_view text, const Faults& faults);
   Outcome name_in_refused(const CowSaid& cow, std::string_view text);
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;

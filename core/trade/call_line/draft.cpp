@@ -142,8 +142,10 @@ class Objection {
     const MobilitySaid& known = turn_.mobility;
     if (said.is_correction && !known.said()) return impossible("no mobility score was said");
     if (said.is_correction || !known.said() || known == said.mobility) return std::nullopt;
+    const MobilitySaid& now = said.mobility;
     return impossible("another mobility score was said already",
-                      "if that was wrong, say \"{no, mobility 2 of 3}\" with the right one");
+                      "if that was wrong, say \"{no, mobility " + std::to_string(*now.score) +
+                          " of " + std::to_string(facts_of(*now.scale).highest) + "}\"");
   }
 
   Why operator()(const NoteSaid&) const { return std::nullopt; }

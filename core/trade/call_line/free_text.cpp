@@ -52,8 +52,13 @@ bool may_describe_her(const Phrase& phrase) {
   return has_no_code || facts.group == LesionGroup::shape || lesion == Lesion::sw;
 }
 
+bool names_feet(TermKind kind) {
+  return kind == TermKind::foot || kind == TermKind::feet;
+}
+
 struct Census {
   bool calls = false;
+  bool calls_of_a_foot = false;  // "brown heifer LH SU", "brown heifer lame LH"
   bool has_other_words = false;
 };
 
@@ -63,18 +68,25 @@ bool tells_who(TermKind kind) {
 
 Census census_of(std::span<const Token> tokens, TextExtent extent, const Language& language) {
   Census census;
+  bool after_foot = false;
+  bool after_lame = false;
   std::size_t at = 0;
   while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
     // "Not" calls nothing by itself, and anybody may need it: "not done, not lame enough".
     if (match.phrase == nullptr || match.phrase->kind == TermKind::negation) {
       census.has_other_words |= tokens[at].kind != TokenKind::number;
+      after_lame = false;
       ++at;
       continue;
     }
-    census.calls |= calls_something(match.phrase->kind) && !may_describe_her(*match.phrase);
+    const TermKind kind = match.phrase->kind;
+    census.calls |= calls_something(kind) && !may_describe_her(*match.phrase);
     // Who gave it ends the name of a product, and only that.
-    census.calls |= extent == TextExtent::to_separator && tells_who(match.phrase->kind);
+    census.calls |= extent == TextExtent::to_separator && tells_who(kind);
+    census.calls_of_a_foot |= names_feet(kind) ? after_lame : after_foot && calls_something(kind);
+    after_foot |= names_feet(kind);
+    after_lame = kind == TermKind::lame || (after_lame && kind == TermKind::time_in);
     at += match.word_count;
   }
   return census;
@@ -83,7 +95,7 @@ Census census_of(std::span<const Token> tokens, TextExtent extent, const Languag
 bool part_could_be_calls(std::span<const Token> part, TextExtent extent, const Language& language) {
   const Census census = census_of(part, extent, language);
   if (extent == TextExtent::to_separator) return census.calls;
-  return census.calls && !census.has_other_words;
+  return census.calls_of_a_foot || (census.calls && !census.has_other_words);
 }
 
 bool reads_back(std::string_view words, TextExtent extent, const Language& language) {
@@ -134,6 +146,20 @@ bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Lang
     start = end + 1;
   }
   return false;
+}
+
+bool may_tell_of_a_finding(std::string_view words, const Language& language) {
+  const std::vector<Token> tokens = tokens_of(words);
+  bool foot = false;
+  bool lesion = false;
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    foot = foot || (match.phrase != nullptr && names_feet(match.phrase->kind));
+    lesion = lesion || (match.phrase != nullptr && match.phrase->kind == TermKind::lesion);
+    at += match.phrase == nullptr ? 1 : match.word_count;
+  }
+  return foot && lesion;
 }
 
 std::string in_quotes(std::string_view words) {

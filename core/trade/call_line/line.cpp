@@ -45,8 +45,12 @@ bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
 
-// How far a reading got before it met something it could not take.
+// How far a reading got before it met something it could not take. "102 wrap off, nothing found"
+// is all read as a turn that lacks a foot, and what is asked for is the foot.
 int reach(const Reading& reading, std::string_view text) {
+  if (reading.tokens > 0 && reading.tokens_taken == reading.tokens) {
+    return column_at(text, text.size());
+  }
   return reading.faults.empty() ? column_at(text, text.size()) : reading.faults.front().column;
 }
 

@@ -143,6 +143,7 @@ class LineBuilder {
   void refuse_unclear_claw();
   void add_loose_to(TurnClause* item);
   [[nodiscard]] bool could_be_its_place(const Term& lesion);
+  [[nodiscard]] bool could_be_of_the_wrap(const TimeSaid& when);
   void set_time(const TimeSaid& when, const Term& at);
   void set_days(int days_each, const Term& unit);
   void set_length(std::string_view unit, const Term& at);

@@ -103,8 +103,27 @@ void LineBuilder::keep_number(const Term& number) {
   number_ = number;
 }
 
+// "Wrap, block outside, off Thu": within days it is the wrap that comes off, and nobody said so.
+bool LineBuilder::could_be_of_the_wrap(const TimeSaid& when) {
+  constexpr int soonest_of_a_block = 14;
+  const TurnClause* item = open_item();
+  const auto* block = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
+  const bool is_soon = when.weekday || (when.days && *when.days < soonest_of_a_block);
+  if (block == nullptr || !is_soon || *open_ == 0) return false;
+  const auto* before = std::get_if<TurnClause>(&clauses_[*open_ - 1].clause);
+  const auto* wrap = before == nullptr ? nullptr : std::get_if<ActionSaid>(before);
+  return wrap != nullptr && wrap->action.kind == ActionKind::wrap_on && awaits_off(*before) &&
+         facts_of(block->action.kind).said_as == TermKind::block_act && awaits_off(*item);
+}
+
 // Without an open act its refusal has been told already.
 void LineBuilder::set_time(const TimeSaid& when, const Term& at) {
+  if (could_be_of_the_wrap(when)) {
+    refuse(not_understood("it is unclear whether the wrap or the block comes off then",
+                          "say it behind the one that is meant: \"{wrap on, off Thu}\""),
+           at);
+    return;
+  }
   if (TurnClause* item = open_item()) refuse_if(add_time(*item, when), at);
 }
 

@@ -73,6 +73,23 @@ std::string offered_taking_back(Foot foot, const Finding& finding, const Languag
   return in_a_row({language.say(K::foot, foot), offered_correction(said, language)});
 }
 
+std::string offered_taking_back(Foot foot, ActionKind act, Claw claw, const Language& language) {
+  const std::string said =
+      in_a_row({language.say(K::correction), offered_act({}, act, claw, language)});
+  return in_a_row({language.say(K::foot, foot), offered_correction(said, language)});
+}
+
+std::string offered_taking_back(Foot foot, const Measure& measure, const Language& language) {
+  const std::string length = to_text(measure.length);
+  const std::string said = in_a_row({language.say(K::correction), words_for(measure.claw, language),
+                                     length.substr(0, length.find(' ')), language.say(K::mm)});
+  return in_a_row({language.say(K::foot, foot), offered_correction(said, language)});
+}
+
+std::string offered_not_lame(const Language& language) {
+  return offered_correction(in_a_row({language.say(K::negation), language.say(K::lame)}), language);
+}
+
 std::string offered_feet(const FootSet& feet, const Language& language) {
   std::string words;
   for (const Foot foot : all_feet) {

@@ -34,6 +34,13 @@ std::string offered_correction(std::string_view right_number, const Language& la
 /// "LH no, no outside bruise slight": claw, lesion, stage and degree as far as they were called.
 std::string offered_taking_back(Foot foot, const Finding& finding, const Language& language);
 
+/// "LH no, no block taken off inside", "LH no, no outside 78 mm".
+std::string offered_taking_back(Foot foot, ActionKind act, Claw claw, const Language& language);
+std::string offered_taking_back(Foot foot, const Measure& measure, const Language& language);
+
+/// "no, not lame".
+std::string offered_not_lame(const Language& language);
+
 /// "LF LH"; "" of none.
 std::string offered_feet(const FootSet& feet, const Language& language);
 

@@ -116,6 +116,25 @@ std::optional<PlacedFault> claw_and_claw(const NextStep& next, const Language& l
                      next.term};
 }
 
+// "Sole ulcer, no bad": it is not bad, or the degree said before was wrong and bad is right?
+std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language& language) {
+  const TermKind kind = next.term.kind;
+  const bool is_detail =
+      kind == TermKind::degree || kind == TermKind::stage || kind == TermKind::place;
+  const std::size_t at = next.term.first_token;
+  if (next.step.from != Spot::correction || !is_detail || at < 2) return std::nullopt;
+  if (next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+  Term both = next.term;
+  --both.first_token;
+  ++both.token_count;
+  const std::string no(language.say(TermKind::correction));
+  const std::string detail(next.term.said);
+  return PlacedFault{not_understood("it is unclear whether that is not so, or mends what was said",
+                                    "what is not so is not said; to mend what was said: \"" + no +
+                                        ", " + detail + "\""),
+                     both};
+}
+
 std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
   const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
   const bool is_cow = names_cow && next.term.kind == TermKind::number;
@@ -133,9 +152,9 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
 }  // namespace
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
-  constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg, no_name_of_a_product,
+  constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg,  no_name_of_a_product,
                                                       lesions_share_a_word, claw_and_claw,
-                                                      letters_in_a_number};
+                                                      not_so_or_mended,     letters_in_a_number};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

@@ -40,11 +40,16 @@ bool cannot_bear_a_block(const FootCall& call, Claw claw) {
   return painful_finding(call, claw) != nullptr || was_opened(call, claw);
 }
 
+/// "Blocked again" is a new block too: where the one before sat does not say where this one goes.
+bool is_new_without_claw(const Action& action) {
+  return action.kind == ActionKind::block_again && !is_called(action.claw);
+}
+
 /// The claws on which the act leaves a block though something hurts there.
 std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
                                       const Action& action) {
   const std::optional<FixtureStep> step = block_step(action);
-  if (!step || !is_on_after(*step)) return {};
+  if (!step || !is_on_after(*step) || is_new_without_claw(action)) return {};
   const Claw meant = claw_meant(past, call, action);
   std::vector<Claw> claws;
   for (const Claw claw : single_claws) {
@@ -122,7 +127,8 @@ std::vector<std::string> old_block_answers(const Rows& past, const FootCall& cal
 
 bool lacks_side(const Rows& past, const FootCall& call, const Action& action) {
   const std::optional<FixtureStep> step = block_step(action);
-  if (!step || is_called(claw_meant(past, call, action))) return false;
+  if (!step) return false;
+  if (is_called(claw_meant(past, call, action)) && !is_new_without_claw(action)) return false;
   switch (*step) {
     case FixtureStep::put_on:
     case FixtureStep::stacked:

@@ -1,4 +1,7 @@
-// One lesion at one place that was called in two ways: raw and chronic, slight and bad.
+// One thing that was called in two ways: raw and chronic, slight and bad, off and still on, one
+// length of a claw and another, sound and lame.
+#include <algorithm>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -71,13 +74,102 @@ void add_contradictions(std::vector<Firing>& firings, const FootCall& call,
   }
 }
 
+std::string at(Foot foot, Claw claw) {
+  return sentence(spoken_where(foot, claw)) + ": ";
+}
+
+Firing asked_on(Foot foot, Claw claw, std::string words, Cause cause) {
+  Firing firing;
+  firing.warning.foot = foot;
+  firing.warning.claw = claw;
+  firing.warning.words = std::move(words);
+  firing.causes = {cause};
+  return firing;
+}
+
+/// "Block taken off; block still on". One taken off and a new one put on is no contradiction.
+bool off_and_on(const Action& off, const Action& on) {
+  const std::optional<FixtureSaid> first = fixture_said(off.kind);
+  const std::optional<FixtureSaid> second = fixture_said(on.kind);
+  return first && second && first->fixture == second->fixture && is_off_after(first->step) &&
+         second->step == FixtureStep::left_on && claws_agree(off.claw, on.claw);
+}
+
+void add_off_and_on(std::vector<Firing>& firings, const FootCall& call, const Language& language) {
+  for (const Action& off : call.actions) {
+    const auto on = std::find_if(call.actions.begin(), call.actions.end(),
+                                 [&off](const Action& action) { return off_and_on(off, action); });
+    if (on == call.actions.end()) continue;
+    const Fixture fixture = fixture_said(off.kind)->fixture;
+    Firing firing = asked_on(
+        call.foot, on->claw,
+        at(call.foot, on->claw) + std::string(name_of(fixture)) + " off and still on. Which holds?",
+        {call.foot, about(fixture)});
+    firing.warning.answers = {offered_taking_back(call.foot, off.kind, off.claw, language),
+                              offered_taking_back(call.foot, on->kind, on->claw, language),
+                              offered_go_ahead(language)};
+    firings.push_back(std::move(firing));
+    return;
+  }
+}
+
+void add_two_lengths(std::vector<Firing>& firings, const FootCall& call, const Language& language) {
+  for (auto second = call.measures.begin(); second != call.measures.end(); ++second) {
+    const auto first = std::find_if(call.measures.begin(), second, [&](const Measure& measure) {
+      return measure.kind == second->kind && measure.claw == second->claw &&
+             measure.length != second->length;
+    });
+    if (first == second) continue;
+    Firing firing = asked_on(call.foot, second->claw,
+                             at(call.foot, second->claw) + to_text(first->length) + " and " +
+                                 to_text(second->length) + " measured. Which holds?",
+                             {call.foot, About::measure});
+    firing.warning.answers = {offered_taking_back(call.foot, *first, language),
+                              offered_taking_back(call.foot, *second, language),
+                              offered_go_ahead(language)};
+    firings.push_back(std::move(firing));
+    return;
+  }
+}
+
+/// How far above the best score of its scale; nothing when none was said.
+std::optional<int> above_the_best(const MobilitySaid& said) {
+  if (!said.said()) return std::nullopt;
+  return *said.score - facts_of(*said.scale).lowest;
+}
+
+std::string score_of(const MobilitySaid& said) {
+  return "mobility " + std::to_string(*said.score) + " of " +
+         std::to_string(facts_of(*said.scale).highest);
+}
+
+/// From two above the best on she is called lame: AHDB mobility score, and 3 of 5 likewise.
+void add_sound_and_lame(std::vector<Firing>& firings, const Turn& turn, const Language& language) {
+  constexpr int lame_from = 2;
+  const std::optional<int> score = above_the_best(turn.mobility);
+  if (!score) return;
+  const bool sound_and_lame = turn.walks_sound && *score >= lame_from;
+  const bool lame_and_sound = *score == 0 && came_for(turn, Reason::lame);
+  if (!sound_and_lame && !lame_and_sound) return;
+  Firing firing;
+  firing.warning.words = std::string(sound_and_lame ? "Walks sound" : "Came lame") + ", and " +
+                         score_of(turn.mobility) + ". Which holds?";
+  if (lame_and_sound) firing.warning.answers.push_back(offered_not_lame(language));
+  firing.warning.answers.push_back(offered_go_ahead(language));
+  firing.causes = {{std::nullopt, About::how_she_walks}};
+  firings.push_back(std::move(firing));
+}
+
 }  // namespace
 
 std::vector<Firing> called_in_two_ways(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
     add_contradictions(firings, call, situation.language);
+    add_off_and_on(firings, call, situation.language);
+    add_two_lengths(firings, call, situation.language);
   }
+  add_sound_and_lame(firings, situation.turn, situation.language);
   return firings;
 }
 

@@ -65,6 +65,19 @@ TEST_CASE("a foot that was named for an act only is not filled by rest fine") {
   CHECK(find_foot(settled(turn, hind_feet), Foot::lh)->state == FootState::unsaid);
 }
 
+TEST_CASE("rest fine means a foot too that was only trimmed, when it is one of today's") {
+  Turn turn;
+  turn.rest_fine = true;
+  for (const Foot foot : all_feet) turn.feet.push_back(call_of(foot));
+  find_foot(turn, Foot::rh)->trimmed = Trimmed::yes;
+  find_foot(turn, Foot::lf)->trimmed = Trimmed::yes;
+  const Turn after = settled(turn, hind_feet);
+  CHECK(find_foot(after, Foot::lh)->state == FootState::unsaid);  // only named
+  CHECK(find_foot(after, Foot::rh)->state == FootState::nothing_found);
+  CHECK(find_foot(after, Foot::rh)->trimmed == Trimmed::yes);
+  CHECK(find_foot(after, Foot::lf)->state == FootState::unsaid);
+}
+
 TEST_CASE("silence is never nothing found") {
   CHECK(settled(Turn{}, four_feet).feet.empty());
 }

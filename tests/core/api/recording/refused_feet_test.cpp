@@ -26,6 +26,7 @@ Turn turn_with(FootSet feet, bool rest_fine) {
   for (const Foot foot : all_feet) {
     FootCall call;
     call.foot = foot;
+    call.state = FootState::nothing_found;
     if (feet.has(foot)) turn.feet.push_back(call);
   }
   return turn;
@@ -69,6 +70,25 @@ TEST_CASE("a named foot is open until it is called") {
   CHECK(open_after("LH outsde SU", {}, false) == FootSet{Foot::lh});
   CHECK(open_after("LH outsde SU", {Foot::rh}, true) == FootSet{Foot::lh});
   CHECK(open_after("LH outsde SU", {Foot::lh}, true).empty());
+}
+
+TEST_CASE("a foot that was only named or trimmed has not been called") {
+  Turn turn;
+  FootCall trimmed;
+  trimmed.foot = Foot::lh;
+  trimmed.trimmed = Trimmed::yes;
+  turn.feet.push_back(trimmed);
+  CHECK(RefusedLine("LH outsde SU", {}, english()).left_open(turn, hind_feet) == FootSet{Foot::lh});
+}
+
+TEST_CASE("words without a foot leave open the foot that was spoken of") {
+  const RefusedLine line("sole ulcer midle", {Foot::lh}, english());
+  CHECK(line.left_open(turn_with({Foot::rh}, true), hind_feet) == FootSet{Foot::lh});
+}
+
+TEST_CASE("what became of a wrap tells nothing of what was found on the feet") {
+  CHECK(open_after("wrap off, nothing found", {}, true).empty());
+  CHECK(open_after("block gone; sole ulcer", {}, true) == hind_feet);
 }
 
 TEST_CASE("a foot word with a slip leaves open what it may mean, until one of them is called") {

@@ -42,3 +42,19 @@ TEST_CASE("a note may hold any words") {
   CHECK(could_be_calls(tokens_of("LH SU"), TextExtent::to_strong, english()));
   CHECK_FALSE(could_be_calls(tokens_of("brown heifer"), TextExtent::to_strong, english()));
 }
+
+TEST_CASE("a note that names a foot and a lesion may hold a finding") {
+  CHECK(may_tell_of_a_finding("kicks; LH SU outside heel bad", english()));
+  CHECK_FALSE(may_tell_of_a_finding("kicks with the LH", english()));
+  CHECK_FALSE(may_tell_of_a_finding("had a sole ulcer last year", english()));
+}
+
+TEST_CASE("what is called of a foot is no description, whatever stands before it") {
+  const auto is_unclear = [](const char* words) {
+    return could_be_calls(tokens_of(words), TextExtent::to_strong, english());
+  };
+  CHECK(is_unclear("brown heifer LH SU"));
+  CHECK(is_unclear("brown heifer lame on LH"));
+  CHECK_FALSE(is_unclear("brown heifer, white LH"));
+  CHECK_FALSE(is_unclear("kicked when the LH was up"));
+}

@@ -205,3 +205,8 @@ TEST_CASE("a block on the claw that was opened is a stop, whatever lies under th
   CHECK(check_turn(turn, {}, today, false, english())[0].words ==
         "Block on the claw that was opened (left hind outside). Inside meant?");
 }
+
+TEST_CASE("blocked again without its claw is asked about, whatever claw carried the block before") {
+  const Turn again = cow({foot(Foot::lh, {}, {act(ActionKind::block_again, Claw::not_called)})});
+  CHECK(fired(again, blocked(Claw::outside).known, today) == no_side);
+}

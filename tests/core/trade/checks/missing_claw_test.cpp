@@ -46,6 +46,6 @@ TEST_CASE("a block taken off the stump and an injury there are not asked about")
 }
 
 TEST_CASE("what is called on the claw that is there is not asked about") {
-  CHECK(fired_on("412\nLH inside claw missing; outside bruise slight; outside length 78 mm")
-            .empty());
+  CHECK(
+      fired_on("412\nLH inside claw missing; outside bruise slight; outside length 78 mm").empty());
 }

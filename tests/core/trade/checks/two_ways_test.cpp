@@ -1,6 +1,6 @@
 #include <doctest/doctest.h>
 
-#include "tests/core/trade/told_turns.hpp"
+#include "tests/core/trade/told_lines.hpp"
 
 using namespace evenclaw;
 using namespace evenclaw::told;
@@ -35,4 +35,27 @@ TEST_CASE("two lesions of one kind at two places or on two claws are two lesions
   CHECK(fired_by(found(Lesion::sh, Claw::outside, Degree::slight),
                  found(Lesion::sh, Claw::inside, Degree::bad))
             .empty());
+}
+
+TEST_CASE("a block or wrap that is off and still on is asked about, in either order") {
+  CHECK(fired_on("512\nLH block taken off; block still on") == Names{"ask called-in-two-ways LH"});
+  CHECK(fired_on("512\nLH wrap still on; wrap off") == Names{"ask called-in-two-ways LH"});
+}
+
+TEST_CASE("one taken off and a new one put on is no contradiction") {
+  CHECK(fired_on("512\nLH DD raw behind; wrap off; wrap on").empty());
+}
+
+TEST_CASE("two lengths of one claw are asked about, one of each claw is not") {
+  CHECK(fired_on("512\nLH outside length 78 mm; outside length 75 mm") ==
+        Names{"ask called-in-two-ways LH"});
+  CHECK(fired_on("512\nLH outside length 78 mm; inside length 75 mm; outside sole 6 mm").empty());
+}
+
+TEST_CASE("sound beside a lame score, and lame beside the best score, are asked about") {
+  CHECK(fired_on("512\nwalks sound; mobility 2 of 3") == Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512 lame LH; mobility 0 of 3\nLH DD raw behind") ==
+        Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512\nwalks sound; mobility 1 of 3").empty());
+  CHECK(fired_on("512 lame LH; mobility 1 of 3\nLH DD raw behind").empty());
 }
