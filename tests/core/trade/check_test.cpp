@@ -71,6 +71,13 @@ Turn with_any_products(Turn turn, RandomStream& random) {
   return turn;
 }
 
+FootRow without_inside_claw(Foot foot) {
+  FootRow row;
+  row.foot = foot;
+  row.missing = Claw::inside;
+  return row;
+}
+
 Past any_past(RandomStream& random) {
   Past past;
   const std::uint32_t turns = random.below(4);
@@ -149,6 +156,7 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
     const Turn turn =
         with_medicines(with_any_products(any_turn(random), random), past.known.medicine, today);
     if (random.chance(0.2)) past.then(turn, today - 56).then(turn, today - 28);
+    if (random.chance(0.2)) past.known.rows.feet.push_back(without_inside_claw(Foot::lh));
     for (const Warning& warning : check_turn(turn, past.known, today, true, english())) {
       CAPTURE(warning.words);
       const auto rules = all_checks();
