@@ -94,7 +94,7 @@ mark: there is no line to drop; say her number first
 
 ## recorded
 414 | fine LF RF LH RH
-415 | LH not called; trimmed | RH not called; trimmed | not lifted LF RF
+415 | LH nothing_found; trimmed | RH nothing_found; trimmed | not lifted LF RF
 416 | LH both SH; wrap_on; spray | RH DD behind raw; IP slight | fine LF RF
 207 lame RF | fine LF RF LH RH
 417 | RH outside SH heel slight | unfinished: ran out of time
@@ -112,7 +112,5 @@ unfinished 418: Her turn was not finished: "wrp on, off Thu" was not understood
 unanswered 207: Came lame right front, nothing found: look again, look higher, or vet.
 unanswered 416: Foul (right hind): look for a stick; vet, or the vet's plan, today.
 lifted_not_called 413: Right hind: what was found?
-lifted_not_called 415: Left hind: what was found?
-lifted_not_called 415: Right hind: what was found?
 place_not_called 416: Left hind, sole haemorrhage: where?
 degree_not_called 416: Left hind, sole haemorrhage: how bad?
