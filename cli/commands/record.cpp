@@ -5,6 +5,7 @@
 
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
+#include "cli/half_line.hpp"
 #include "cli/line_source.hpp"
 #include "cli/records.hpp"
 #include "cli/reply_printer.hpp"
@@ -71,21 +72,27 @@ class Desk {
     const Visit& visit = recording_.visit();
     std::cout << "Recording " << visit.herd_name << ", " << said_day(visit.day, today_)
               << ". A line that ends in ? asks what may follow; Ctrl-D ends.\n";
+    HalfLine half;
     while (true) {
       const std::string prompt = prompt_now();
-      std::cout << prompt << std::flush;
+      const std::string begun = half.kept().empty() ? std::string() : half.kept() + ' ';
+      std::cout << prompt << begun << std::flush;
       auto lines = reader.next(1);
       if (!lines) return tell_faults(lines.faults(), invocation_);
       if (lines->empty()) break;
-      if (asks_what_follows(lines->front())) {
-        print_suggestions(lines->front());
+      const std::string& typed = lines->front();
+      if (half.asks(typed)) {
+        print_suggestions(half.kept());
         continue;
       }
-      const auto reply = recording_.say(lines->front());
+      const std::string line = half.completed(typed);
+      const auto reply = recording_.say(line);
       if (!reply) return tell_faults(reply.faults(), invocation_);
-      printer_.print_below(*reply, character_count(prompt));
+      const bool goes_on = line.size() > typed.size();
+      printer_.print_below(*reply, character_count(goes_on ? prompt : prompt + begun));
     }
     std::cout << '\n';
+    if (!half.kept().empty()) std::cout << "Not said, and not recorded: " << half.kept() << '\n';
     const std::string cow = recording_.in_crush();
     const Exit exit = end();
     if (!cow.empty()) {
@@ -101,13 +108,7 @@ class Desk {
     return cow.empty() ? "next cow> " : cow + "> ";
   }
 
-  /// A line that ends in a question mark asks what may follow it.
-  static bool asks_what_follows(const std::string& line) {
-    return line == "?" || (line.size() > 1 && line.compare(line.size() - 2, 2, " ?") == 0);
-  }
-
-  void print_suggestions(const std::string& line) const {
-    const std::string half = line.size() > 1 ? line.substr(0, line.size() - 2) : std::string();
+  void print_suggestions(const std::string& half) const {
     for (const Suggestion& suggestion : recording_.may_follow(half)) {
       std::cout << "  " << suggestion.words;
       if (!suggestion.meaning.empty()) std::cout << "  (" << suggestion.meaning << ')';
