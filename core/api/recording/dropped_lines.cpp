@@ -29,6 +29,7 @@ std::optional<std::string> number_to_drop(std::string_view text, const Language&
     ++at;
   }
   while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
+  if (at == tokens.size()) return std::nullopt;
   const Language::Match match = language.longest_match(tokens, at);
   const bool is_all = match.phrase != nullptr && match.phrase->kind == TermKind::never_mind &&
                       at + match.word_count == tokens.size();
