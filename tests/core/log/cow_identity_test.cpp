@@ -88,9 +88,8 @@ TEST_CASE("a number that is told again with its end ends then") {
 
 TEST_CASE("what is told of her without a number gives her none") {
   Farm farm;
-  CowRegistered body{cow, "", day("2026-09-01")};
-  body.breed = "Jersey";
-  farm.write(body);
+  farm.write(
+      CowRegistered{.cow = cow, .number = "", .valid_from = day("2026-09-01"), .breed = "Jersey"});
   CHECK(farm.rows_of(cow).cow_numbers.empty());
 }
 
