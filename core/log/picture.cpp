@@ -158,13 +158,6 @@ void add_findings(const CowStory& story, const TurnTold& told, Rows& rows) {
   }
 }
 
-// A number of days beyond any that is said would leave the calendar.
-std::optional<Day> day_said(const TimeSaid& when, Day visit_day) {
-  constexpr std::int32_t longest_days = 10'000;
-  if (when.days && (*when.days < 0 || *when.days > longest_days)) return std::nullopt;
-  return day_meant(when, visit_day);
-}
-
 void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
   std::int32_t position = 0;
   const auto add = [&](const Action& action, std::optional<Foot> foot) {
@@ -176,7 +169,7 @@ void add_actions(const CowStory& story, const TurnTold& told, Rows& rows) {
     row.product = action.product;
     row.material = action.material;
     row.by_whom = action.by_whom;
-    row.said_for = day_said(action.when, told.moment.day);
+    row.said_for = day_meant(action.when, told.moment.day);
     row.directed_by = action.directed_by;
     row.withdrawal = withdrawal_known(action);
     if (action.medicine) row.listed = action.medicine->product;
