@@ -81,7 +81,7 @@ Result<ProductShown> shown_as(const Ports& ports, const ListedProduct& listed) {
   return shown;
 }
 
-Result<EntryId> write_setting(const Ports& ports, Setting setting) {
+Result<EntryId> write_setting(const Ports& ports, const Setting& setting) {
   const auto identity = ports.store.identity();
   if (!identity) return identity.faults();
   return write_one(ports, identity->business.value, setting, {});

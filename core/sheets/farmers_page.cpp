@@ -149,6 +149,7 @@ std::vector<NoticeItem> not_known(const VisitView& view) {
     }
   }
   std::vector<NoticeItem> items;
+  items.reserve(cows_by_product.size());
   for (const auto& [product, cows] : cows_by_product) {
     items.push_back(
         {"", {{plain(capitalised(product) + ": "), strong(wording.list(cows)), plain(".")}}});

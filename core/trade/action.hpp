@@ -35,7 +35,7 @@ struct TimeSaid {
   }
 };
 
-/// The day meant, counted from the visit; nothing when no time was said.
+/// The day meant from the visit on; nothing for no time, or for days that nobody can have said.
 std::optional<Day> day_meant(const TimeSaid& said, Day visit_day);
 
 enum class ActionKind {

@@ -1,6 +1,7 @@
 #include "core/trade/follow_up.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "core/trade/follow_up_rules.hpp"
@@ -98,73 +99,29 @@ void put_call_tasks(std::vector<TaskMade>& tasks, const Action& action, std::opt
   if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
 }
 
+struct ToldAct {
+  ActionKind kind;
+  std::string_view words;
+};
+
+// Acts that end or move the task of a wrap or block.
+constexpr ToldAct told_acts[] = {{ActionKind::block_on, "new block on"},
+                                 {ActionKind::block_refitted, "block refitted"},
+                                 {ActionKind::block_again, "blocked again"},
+                                 {ActionKind::block_off, "block taken off"},
+                                 {ActionKind::block_came_off, "block came off by itself"},
+                                 {ActionKind::block_still_on, "block still on"},
+                                 {ActionKind::block_stacked, "block stacked"},
+                                 {ActionKind::wrap_still_on, "wrap still on"},
+                                 {ActionKind::wrap_on, "new wrap on"},
+                                 {ActionKind::wrap_off, "wrap taken off"},
+                                 {ActionKind::wrap_came_off, "wrap came off by itself"}};
+
+/// "" for an act that ends no such task.
 std::string_view told_as(ActionKind kind) {
-  switch (kind) {
-    case ActionKind::block_on:
-      return "new block on";
-    case ActionKind::block_refitted:
-      return "block refitted";
-    case ActionKind::block_again:
-      return "blocked again";
-    case ActionKind::block_off:
-      return "block taken off";
-    case ActionKind::block_came_off:
-      return "block came off by itself";
-    case ActionKind::block_still_on:
-      return "block still on";
-    case ActionKind::block_stacked:
-      return "block stacked";
-    case ActionKind::wrap_still_on:
-      return "wrap still on";
-    case ActionKind::wrap_on:
-      return "new wrap on";
-    case ActionKind::wrap_off:
-      return "wrap taken off";
-    case ActionKind::wrap_came_off:
-      return "wrap came off by itself";
-    case ActionKind::block_unknown:
-    case ActionKind::wrap_unknown:
-    case ActionKind::opened:
-    case ActionKind::spray:
-    case ActionKind::paste:
-    case ActionKind::see_again:
-    case ActionKind::watch_her_walk:
-    case ActionKind::vet:
-    case ActionKind::told_farmer:
-    case ActionKind::claw_missing:
-    case ActionKind::loose_horn_off:
-    case ActionKind::modelled:
-    case ActionKind::powder:
-    case ActionKind::gel:
-    case ActionKind::marked:
-    case ActionKind::to_straw:
-    case ActionKind::near_parlour:
-    case ActionKind::short_walk:
-    case ActionKind::cull_advised:
-    case ActionKind::pain_relief_asked:
-    case ActionKind::pain_relief_given:
-    case ActionKind::photo:
-    case ActionKind::vet_plan:
-    case ActionKind::bleeding:
-    case ActionKind::bone_showing:
-    case ActionKind::pus_above:
-    case ActionKind::blisters:
-    case ActionKind::went_down:
-    case ActionKind::near_calving:
-    case ActionKind::heavy_in_calf:
-    case ActionKind::sore_mouth:
-    case ActionKind::fever:
-    case ActionKind::given:
-    case ActionKind::injected:
-    case ActionKind::anaesthetised:
-    case ActionKind::amputated:
-    case ActionKind::withheld:
-    case ActionKind::milk_withheld:
-    case ActionKind::meat_withheld:
-    case ActionKind::no_withdrawal:
-      return {};
-  }
-  return {};
+  const auto row = std::find_if(std::begin(told_acts), std::end(told_acts),
+                                [&](const ToldAct& act) { return act.kind == kind; });
+  return row == std::end(told_acts) ? std::string_view() : row->words;
 }
 
 /// The act ends this task: what it asks for is done, no longer there to be done, or has a new day.

@@ -147,7 +147,7 @@ struct MilkEnd {
   Day day;
   Milking milking = Milking::evening;
 
-  friend auto operator<=>(const MilkEnd&, const MilkEnd&) = default;
+  friend auto operator<=>(const MilkEnd&, const MilkEnd&) = default;  // NOLINT: no null pointer
 };
 
 /// The last milking that is held back; nothing when none is. The hour at which she was treated is

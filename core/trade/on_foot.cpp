@@ -1,6 +1,7 @@
 #include "core/trade/on_foot.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace evenclaw {
 
@@ -21,76 +22,34 @@ bool is_new_block(FixtureStep step) {
   return step == FixtureStep::put_on;
 }
 
+struct FixtureAct {
+  ActionKind kind;
+  FixtureSaid said;
+};
+
+// Every other act is done to the claw or to her, and leaves nothing on a foot.
+constexpr FixtureAct fixture_acts[] = {
+    {ActionKind::block_on, {Fixture::block, FixtureStep::put_on}},
+    {ActionKind::block_stacked, {Fixture::block, FixtureStep::stacked}},
+    {ActionKind::block_refitted, {Fixture::block, FixtureStep::renewed}},
+    {ActionKind::block_again, {Fixture::block, FixtureStep::renewed}},
+    {ActionKind::block_off, {Fixture::block, FixtureStep::taken_off}},
+    {ActionKind::block_came_off, {Fixture::block, FixtureStep::came_off}},
+    {ActionKind::block_still_on, {Fixture::block, FixtureStep::left_on}},
+    {ActionKind::block_unknown, {Fixture::block, FixtureStep::not_known}},
+    {ActionKind::wrap_on, {Fixture::wrap, FixtureStep::put_on}},
+    {ActionKind::wrap_off, {Fixture::wrap, FixtureStep::taken_off}},
+    {ActionKind::wrap_came_off, {Fixture::wrap, FixtureStep::came_off}},
+    {ActionKind::wrap_still_on, {Fixture::wrap, FixtureStep::left_on}},
+    {ActionKind::wrap_unknown, {Fixture::wrap, FixtureStep::not_known}}};
+
 }  // namespace
 
 std::optional<FixtureSaid> fixture_said(ActionKind kind) {
-  switch (kind) {
-    case ActionKind::block_on:
-      return FixtureSaid{Fixture::block, FixtureStep::put_on};
-    case ActionKind::block_stacked:
-      return FixtureSaid{Fixture::block, FixtureStep::stacked};
-    case ActionKind::block_refitted:
-    case ActionKind::block_again:
-      return FixtureSaid{Fixture::block, FixtureStep::renewed};
-    case ActionKind::block_off:
-      return FixtureSaid{Fixture::block, FixtureStep::taken_off};
-    case ActionKind::block_came_off:
-      return FixtureSaid{Fixture::block, FixtureStep::came_off};
-    case ActionKind::block_still_on:
-      return FixtureSaid{Fixture::block, FixtureStep::left_on};
-    case ActionKind::block_unknown:
-      return FixtureSaid{Fixture::block, FixtureStep::not_known};
-    case ActionKind::wrap_on:
-      return FixtureSaid{Fixture::wrap, FixtureStep::put_on};
-    case ActionKind::wrap_off:
-      return FixtureSaid{Fixture::wrap, FixtureStep::taken_off};
-    case ActionKind::wrap_came_off:
-      return FixtureSaid{Fixture::wrap, FixtureStep::came_off};
-    case ActionKind::wrap_still_on:
-      return FixtureSaid{Fixture::wrap, FixtureStep::left_on};
-    case ActionKind::wrap_unknown:
-      return FixtureSaid{Fixture::wrap, FixtureStep::not_known};
-    case ActionKind::opened:
-    case ActionKind::spray:
-    case ActionKind::paste:
-    case ActionKind::see_again:
-    case ActionKind::watch_her_walk:
-    case ActionKind::vet:
-    case ActionKind::told_farmer:
-    case ActionKind::claw_missing:
-    case ActionKind::loose_horn_off:
-    case ActionKind::modelled:
-    case ActionKind::powder:
-    case ActionKind::gel:
-    case ActionKind::marked:
-    case ActionKind::to_straw:
-    case ActionKind::near_parlour:
-    case ActionKind::short_walk:
-    case ActionKind::cull_advised:
-    case ActionKind::pain_relief_asked:
-    case ActionKind::pain_relief_given:
-    case ActionKind::photo:
-    case ActionKind::vet_plan:
-    case ActionKind::bleeding:
-    case ActionKind::bone_showing:
-    case ActionKind::pus_above:
-    case ActionKind::blisters:
-    case ActionKind::went_down:
-    case ActionKind::near_calving:
-    case ActionKind::heavy_in_calf:
-    case ActionKind::sore_mouth:
-    case ActionKind::fever:
-    case ActionKind::given:
-    case ActionKind::injected:
-    case ActionKind::anaesthetised:
-    case ActionKind::amputated:
-    case ActionKind::withheld:
-    case ActionKind::milk_withheld:
-    case ActionKind::meat_withheld:
-    case ActionKind::no_withdrawal:
-      return std::nullopt;
-  }
-  return std::nullopt;
+  const auto row = std::find_if(std::begin(fixture_acts), std::end(fixture_acts),
+                                [&](const FixtureAct& act) { return act.kind == kind; });
+  if (row == std::end(fixture_acts)) return std::nullopt;
+  return row->said;
 }
 
 std::optional<FixtureSaid> fixture_said(News news) {

@@ -53,6 +53,13 @@ bool only_joins(const std::vector<Token>& tokens, std::size_t at, const Language
   return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
 }
 
+void add_words_inside(std::vector<std::string>& words, std::string_view quoted_words) {
+  const std::string inside = fold_case(unquoted(quoted_words));
+  for (const Token& word : tokens_of(inside)) {
+    words.push_back(inside.substr(word.offset, word.length));
+  }
+}
+
 Compared compared(std::string_view line, const Language& language) {
   Compared parts;
   std::size_t from = 0;
@@ -71,12 +78,7 @@ Compared compared(std::string_view line, const Language& language) {
       continue;
     }
     at_start = false;
-    if (token.kind == TokenKind::quoted) {
-      const std::string inside = fold_case(unquoted(said));
-      for (const Token& word : tokens_of(inside)) {
-        parts.words.push_back(inside.substr(word.offset, word.length));
-      }
-    }
+    if (token.kind == TokenKind::quoted) add_words_inside(parts.words, said);
     const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
     if (is_word && !only_joins(tokens, at, language)) parts.words.push_back(fold_case(said));
   }

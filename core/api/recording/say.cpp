@@ -89,6 +89,18 @@ bool says_something_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause) || std::holds_alternative<GoAheadSaid>(clause);
 }
 
+/// An act that has no foot yet is pointed at by its own words.
+Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Language& language) {
+  const auto* act = std::get_if<ActionSaid>(&said);
+  if (act != nullptr && no_foot) {
+    const ActionKind kind = act->action.kind;
+    fault.token = language.say(facts_of(kind).said_as, kind);
+  }
+  fault.message = with_quoted_words(fault.message, language);
+  fault.remedy = with_quoted_words(fault.remedy, language);
+  return fault;
+}
+
 }  // namespace
 
 Outcome RecordingState::take_line(std::string_view text) {
@@ -212,15 +224,8 @@ Faults RecordingState::not_applicable(const Line& line) const {
     }
     const Outcome added = add_clause(trial, *said);
     if (added) continue;
-    for (Fault fault : added.faults()) {
-      if (const auto* act = std::get_if<ActionSaid>(said);
-          act != nullptr && trial.feet_named.empty()) {
-        const ActionKind kind = act->action.kind;
-        fault.token = language_->say(facts_of(kind).said_as, kind);
-      }
-      fault.message = with_quoted_words(fault.message, *language_);
-      fault.remedy = with_quoted_words(fault.remedy, *language_);
-      faults.push_back(std::move(fault));
+    for (const Fault& fault : added.faults()) {
+      faults.push_back(in_words_said(fault, *said, trial.feet_named.empty(), *language_));
     }
   }
   return faults;
