@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/base/hex.hpp"
 #include "core/trade/country.hpp"
 
 namespace evenclaw {
@@ -48,16 +49,10 @@ bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
 
-int hex_value(char c) {
-  if (is_digit(c)) return c - '0';
-  if (c >= 'a' && c <= 'f') return c - 'a' + 10;
-  if (c >= 'A' && c <= 'F') return c - 'A' + 10;
-  return -1;
-}
-
 bool is_hex(std::string_view text) {
-  return text.size() == hex_digits &&
-         std::all_of(text.begin(), text.end(), [](char c) { return hex_value(c) >= 0; });
+  return text.size() == hex_digits && std::all_of(text.begin(), text.end(), [](char c) {
+           return hex_value(c, HexCase::either) >= 0;
+         });
 }
 
 bool all_digits(std::string_view text) {
@@ -103,7 +98,8 @@ Result<ElectronicNumber> checked(ElectronicNumber number, std::string_view text,
 
 Result<ElectronicNumber> from_bits(std::string_view hex, std::string_view text) {
   std::uint64_t bits = 0;
-  for (const char c : hex) bits = (bits << 4) | static_cast<std::uint64_t>(hex_value(c));
+  for (const char c : hex)
+    bits = (bits << 4) | static_cast<std::uint64_t>(hex_value(c, HexCase::either));
   if ((bits & animal_flag) == 0) {
     return unreadable("Its first bit says that it is not the number of an animal.", text, 0,
                       "Write the 15 digits the reader shows.");

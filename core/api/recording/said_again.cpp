@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/api/recording/refused_feet.hpp"
+#include "core/api/recording/said_otherwise.hpp"
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -45,12 +46,9 @@ std::vector<Token> compared_tokens(std::string_view line, const Language& langua
   return tokens;
 }
 
-/// "On", "and" and the like tell nothing by themselves.
-bool only_joins(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+bool joins_here(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
   const Language::Match match = language.longest_match(tokens, at);
-  if (match.phrase == nullptr) return false;
-  const TermKind kind = match.phrase->kind;
-  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
+  return match.phrase != nullptr && only_joins(match.phrase->kind);
 }
 
 void add_words_inside(std::vector<std::string>& words, std::string_view quoted_words) {
@@ -80,7 +78,7 @@ Compared compared(std::string_view line, const Language& language) {
     at_start = false;
     if (token.kind == TokenKind::quoted) add_words_inside(parts.words, said);
     const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
-    if (is_word && !only_joins(tokens, at, language)) parts.words.push_back(fold_case(said));
+    if (is_word && !joins_here(tokens, at, language)) parts.words.push_back(fold_case(said));
   }
   parts.rest = fold_case(trimmed(line.substr(from)));
   return parts;

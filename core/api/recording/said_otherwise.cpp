@@ -35,10 +35,6 @@ struct HeardLine {
   std::vector<Heard> said;  // without number, feet and what only joins
 };
 
-bool only_joins(TermKind kind) {
-  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
-}
-
 bool is_a_foot(TermKind kind) {
   return kind == TermKind::foot || kind == TermKind::feet;
 }
@@ -168,6 +164,10 @@ bool is_of_the_cow(TermKind kind) {
 }
 
 }  // namespace
+
+bool only_joins(TermKind kind) {
+  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
+}
 
 bool is_said_in_other_words(std::string_view refused, std::string_view now,
                             const Language& language) {

@@ -4,9 +4,13 @@
 #include <string_view>
 
 #include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/term.hpp"
 #include "core/trade/foot.hpp"
 
 namespace evenclaw {
+
+/// "On", "and" and the like tell nothing by themselves.
+bool only_joins(TermKind kind);
 
 /// True when `now` holds every known word of `refused` that the refusal did not point at, in
 /// whatever order, and the words it pointed at or others in their place: "LH rot" and "LH foul",
