@@ -180,6 +180,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::task_count, "{n} task|{n} tasks"},
     {S::on_cows, "{tasks} on {n} cow|{tasks} on {n} cows"},
     {S::nothing_to_do, "Nothing is left to do."},
+    {S::nothing_else_to_do, "Nothing else is left to do: the rest stands above."},
     {S::by_day, "by {date}"},
     {S::today, "today"},
     {S::for_farmer, "for the farm"},

@@ -183,7 +183,9 @@ std::vector<Block> to_do(const VisitView& view) {
                });
   Heading heading{2, wording.say(Saying::to_do)};
   if (tasks.empty()) {
-    return {std::move(heading), Paragraph{{plain(wording.say(Saying::nothing_to_do))}}};
+    // What is the vet's and what is held back have boxes of their own.
+    const Saying words = view.tasks.empty() ? Saying::nothing_to_do : Saying::nothing_else_to_do;
+    return {std::move(heading), Paragraph{{plain(wording.say(words))}}};
   }
   heading.aside = task_count_words(tasks, wording);
   std::vector<Block> blocks = {std::move(heading)};

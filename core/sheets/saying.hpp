@@ -66,6 +66,7 @@ enum class Saying {
   task_count,  // {n}
   on_cows,     // {tasks} {n}
   nothing_to_do,
+  nothing_else_to_do,
   by_day,  // {date}
   today,
   for_farmer,

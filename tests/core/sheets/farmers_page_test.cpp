@@ -96,6 +96,14 @@ TEST_CASE("until when milk and meat are held back stands before what nobody stat
   CHECK_FALSE(holds(text, "[ ] last milk"));
 }
 
+TEST_CASE("nothing else is left to do when all there is stands in a box") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  CHECK(holds(text_of(day.input()), "Nothing else is left to do"));
+  CHECK(holds(text_of(day_with_nothing_found()), "Nothing is left to do."));
+}
+
 TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
