@@ -53,7 +53,8 @@ class [[nodiscard]] Result {
     return *std::get_if<T>(&state_);
   }
 
-  [[nodiscard]] T&& value() && {
+  /// By value, so that a loop over the value of a result nobody named stands on living ground.
+  [[nodiscard]] T value() && {
     assert(ok());
     return std::move(*std::get_if<T>(&state_));
   }
@@ -62,7 +63,7 @@ class [[nodiscard]] Result {
 
   T& operator*() & { return value(); }
 
-  T&& operator*() && { return std::move(*this).value(); }
+  T operator*() && { return std::move(*this).value(); }
 
   const T* operator->() const { return &value(); }
 

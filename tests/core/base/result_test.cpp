@@ -3,6 +3,8 @@
 #include <doctest/doctest.h>
 
 #include <memory>
+#include <string>
+#include <vector>
 
 namespace evenclaw {
 
@@ -42,6 +44,13 @@ TEST_CASE("a value that can only be moved is moved out") {
   const std::unique_ptr<int> taken = *std::move(result);
   REQUIRE(taken != nullptr);
   CHECK(*taken == 7);
+}
+
+TEST_CASE("a loop over the value of a result nobody named stands on living ground") {
+  const auto feet = [] { return Result<std::vector<std::string>>({"LH", "RH"}); };
+  std::string heard;
+  for (const std::string& foot : feet().value()) heard += foot;
+  CHECK(heard == "LHRH");
 }
 
 TEST_CASE("a value can be changed in place") {
