@@ -8,6 +8,7 @@
 
 #include "core/api/journal.hpp"
 #include "core/api/people.hpp"
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 
@@ -89,9 +90,7 @@ Result<EntryId> write_setting(const Ports& ports, const Setting& setting) {
 
 std::string capitals(std::string_view text) {
   std::string upper(trimmed(text));
-  std::transform(upper.begin(), upper.end(), upper.begin(), [](char c) {
-    return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-  });
+  std::transform(upper.begin(), upper.end(), upper.begin(), capital);
   return upper;
 }
 
@@ -197,8 +196,7 @@ Result<LocalLaw> local_law(Store& store) {
 
 Result<EntryId> set_country(const Ports& ports, std::string_view country) {
   const std::string code = capitals(country);
-  const bool is_code = code.size() == 2 && std::all_of(code.begin(), code.end(),
-                                                       [](char c) { return c >= 'A' && c <= 'Z'; });
+  const bool is_code = code.size() == 2 && std::all_of(code.begin(), code.end(), is_capital);
   if (!is_code && code != "GB-NIR") {
     return unusable('"' + std::string(country) + "\" is no country.", std::string(country),
                     "Two letters, such as GB, IE or NL; GB-NIR for Northern Ireland.");

@@ -3,13 +3,11 @@
 #include <cstdlib>
 #include <limits>
 
+#include "core/base/ascii.hpp"
+
 namespace evenclaw {
 
 namespace {
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 bool ends_with(std::string_view text, std::string_view end) {
   return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;

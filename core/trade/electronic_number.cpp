@@ -5,8 +5,10 @@
 #include <utility>
 #include <vector>
 
+#include "core/base/ascii.hpp"
 #include "core/base/hex.hpp"
 #include "core/trade/country.hpp"
+#include "core/trade/typed_code.hpp"
 
 namespace evenclaw {
 
@@ -27,27 +29,6 @@ constexpr CodeRange code_ranges[] = {
     {900, 998, ElectronicKind::of_maker,
      "from memory, not read in the standard; 972 was seen as the code of a maker"},
     {999, greatest_code, ElectronicKind::test, "from memory, not read in the standard"}};
-
-struct Written {
-  std::string digits;
-  std::vector<std::size_t> places;  // of each digit in what was typed
-};
-
-Written written(std::string_view text) {
-  Written found;
-  found.digits.reserve(text.size());
-  found.places.reserve(text.size());
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text[i] == ' ' || text[i] == '-' || text[i] == '\t') continue;
-    found.digits += text[i];
-    found.places.push_back(i);
-  }
-  return found;
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 bool is_hex(std::string_view text) {
   return text.size() == hex_digits && std::all_of(text.begin(), text.end(), [](char c) {
@@ -116,25 +97,27 @@ Result<ElectronicNumber> from_bits(std::string_view hex, std::string_view text) 
 }  // namespace
 
 bool is_written_as_electronic(std::string_view text) {
-  const std::string digits = written(text).digits;
+  const std::string digits = typed_code(text, "-").characters;
   if (digits.size() == digits_in_all) return all_digits(digits);
   return is_hex(digits) && !all_digits(digits);
 }
 
 Result<ElectronicNumber> electronic_number(std::string_view text) {
-  const Written found = written(text);
-  if (is_hex(found.digits)) return from_bits(found.digits, text);
-  const auto wrong = std::find_if_not(found.digits.begin(), found.digits.end(), is_digit);
-  if (wrong != found.digits.end()) {
-    const std::size_t place = found.places[static_cast<std::size_t>(wrong - found.digits.begin())];
-    return unreadable(std::string("\"") + *wrong + "\" is no digit.", text, place,
+  const TypedCode found = typed_code(text, "-");
+  if (is_hex(found.characters)) return from_bits(found.characters, text);
+  const auto wrong = std::find_if_not(found.characters.begin(), found.characters.end(), is_digit);
+  if (wrong != found.characters.end()) {
+    const std::size_t place =
+        found.places[static_cast<std::size_t>(wrong - found.characters.begin())];
+    return unreadable(std::string("\"") + text[place] + "\" is no digit.", text, place,
                       "Write the 15 digits the reader shows.");
   }
-  if (found.digits.size() != digits_in_all) {
-    return unreadable("It has " + std::to_string(found.digits.size()) + " digits instead of 15.",
-                      text, 0, "Write the 15 digits the reader shows, zeros and all.");
+  if (found.characters.size() != digits_in_all) {
+    return unreadable(
+        "It has " + std::to_string(found.characters.size()) + " digits instead of 15.", text, 0,
+        "Write the 15 digits the reader shows, zeros and all.");
   }
-  const std::string_view digits = found.digits;
+  const std::string_view digits = found.characters;
   ElectronicNumber number;
   number.country = static_cast<std::int32_t>(value_of(digits.substr(0, digits_of_country)));
   number.animal = value_of(digits.substr(digits_of_country));

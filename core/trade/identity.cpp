@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <utility>
 
+#include "core/base/ascii.hpp"
 #include "core/base/edit_distance.hpp"
 
 namespace evenclaw {
@@ -21,10 +22,6 @@ std::string name_of(std::string_view what, std::string_view first, std::string_v
   name += '\n';
   name += second;
   return name;
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
 }
 
 }  // namespace

@@ -6,8 +6,10 @@
 #include <utility>
 #include <vector>
 
+#include "core/base/ascii.hpp"
 #include "core/trade/country.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/typed_code.hpp"
 
 namespace evenclaw {
 
@@ -19,39 +21,13 @@ constexpr std::string_view united_kingdom = "UK";
 // From memory: tags of Northern Ireland began with a 9 and have a check digit of another rule.
 constexpr char northern_ireland = '9';
 
-struct Written {
-  std::string text;                 // capitals
-  std::vector<std::size_t> places;  // of each character in what was typed
-};
-
-Written written(std::string_view text) {
-  Written found;
-  found.text.reserve(text.size());
-  found.places.reserve(text.size());
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const char c = text[i];
-    if (c == ' ' || c == '.' || c == '-' || c == '\t') continue;
-    found.text += c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-    found.places.push_back(i);
-  }
-  return found;
-}
-
-bool is_letter(char c) {
-  return c >= 'A' && c <= 'Z';
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 class TagReader {
  public:
-  explicit TagReader(std::string_view typed) : typed_(typed), written_(written(typed)) {}
+  explicit TagReader(std::string_view typed) : typed_(typed), code_(typed_code(typed, ".-")) {}
 
   Result<NationalTag> tag() {
-    const std::string_view all = written_.text;
-    const auto end_of_letters = std::find_if_not(all.begin(), all.end(), is_letter);
+    const std::string_view all = code_.characters;
+    const auto end_of_letters = std::find_if_not(all.begin(), all.end(), is_capital);
     const auto letters = static_cast<std::size_t>(end_of_letters - all.begin());
     const Country* country = country_named(all.substr(0, letters));
     if (country == nullptr) return no_country(all.substr(0, letters));
@@ -110,16 +86,15 @@ class TagReader {
   }
 
   [[nodiscard]] Fault unreadable(std::string message, std::size_t at, std::string remedy) const {
-    const std::size_t place = at < written_.places.size() ? written_.places[at] : 0;
     return {.slug = "tag-unreadable",
             .message = std::move(message),
             .token = std::string(typed_),
-            .column = static_cast<int>(place) + 1,
+            .column = code_.column(at),
             .remedy = std::move(remedy)};
   }
 
   std::string_view typed_;
-  Written written_;
+  TypedCode code_;
 };
 
 }  // namespace

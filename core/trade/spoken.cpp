@@ -3,6 +3,8 @@
 #include <array>
 #include <cstddef>
 
+#include "core/base/ascii.hpp"
+
 namespace evenclaw {
 
 std::string_view spoken(Foot foot) {
@@ -58,9 +60,7 @@ std::string spoken(Day day) {
 }
 
 std::string sentence(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
-    text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  }
+  if (!text.empty()) text[0] = capital(text[0]);
   return text;
 }
 
