@@ -61,8 +61,8 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   const auto before = (*records)->visit_meant(invocation, VisitState::any);
   if (!before) return tell_faults(before.faults(), invocation);
-  const auto corrected =
-      correct_visit_day((*records)->ports(), *before, *day, invocation.has("--sure"));
+  const auto corrected = correct_visit_day((*records)->ports(), *before,
+                                           {*day, invocation.has("--sure"), (*records)->today()});
   if (!corrected) return tell_faults(corrected.faults(), invocation);
   tell_done(invocation, done_words(*before, *corrected, (*records)->today()), *corrected);
   return Exit::fine;

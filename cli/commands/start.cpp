@@ -62,7 +62,8 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
   if (!herd) return herd.faults();
   VisitWanted wanted;
   wanted.herd = herd->herd;
-  wanted.day = day->has_value() ? *day : std::optional<Day>(records.today());
+  wanted.day = *day;
+  wanted.today = records.today();
   wanted.todays_feet = *feet;
   wanted.caller = invocation.value("--caller");
   wanted.writer = invocation.value("--writer");

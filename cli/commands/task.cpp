@@ -56,7 +56,8 @@ const DueTask* chosen(const std::vector<DueTask>& tasks, const Invocation& invoc
 
 Result<EntryId> settled(Records& records, const DueTask& task, const Invocation& invocation) {
   if (invocation.has("--done")) {
-    return close_task(records.ports(), task.herd, task.task, invocation.value("--done"));
+    return close_task(records.ports(), task.herd, task.task, invocation.value("--done"),
+                      records.today());
   }
   auto day = day_option(invocation, "--move");
   if (!day) return day.faults();

@@ -63,13 +63,14 @@ Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::strin
   return tasks;
 }
 
-Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::string_view words) {
+Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::string_view words,
+                           std::optional<Day> day) {
   if (trimmed(words).empty()) return wrongly_asked("Say how it was settled.");
   const auto row = open_task(ports.store, herd, task);
   if (!row) return row.faults();
   TaskClosedBody body;
   body.cow = row->cow;
-  body.day = day_of(ports.clock.now());
+  body.day = day.value_or(day_of(ports.clock.now()));
   body.news = news_of(row->kind);
   if (row->foot) body.feet.add(*row->foot);
   body.words = trimmed(words);

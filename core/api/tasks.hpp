@@ -1,6 +1,7 @@
 // Closing and moving tasks by hand, outside a called line.
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -17,8 +18,10 @@ Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::strin
                                            Day today);
 
 /// Closes one task with the words of the person who closes it; a task that is closed already, or
-/// is not there, gives "usage". `words` must not be empty ("usage").
-Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::string_view words);
+/// is not there, gives "usage". `words` must not be empty ("usage"). `day` is the clock's at its
+/// own offset when not given.
+Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::string_view words,
+                           std::optional<Day> day = {});
 
 /// Moves an open task to another day; it is late as many days after it as before. Not into the past
 /// of the day it was made ("usage").

@@ -35,8 +35,7 @@ Fault is_year_right(Day day, Day today) {
       .remedy = "Check the year; or say that this day is meant."};
 }
 
-Outcome check_day(const Ports& ports, Day day) {
-  const Day today = clock_day(ports);
+Outcome check_day(Day day, Day today) {
   if (day <= today) return Done{};
   return Fault{.slug = "date-in-future",
                .message = to_text(day) + " lies after today, " + to_text(today) + ".",
@@ -115,7 +114,7 @@ int next_ordinal(const std::vector<VisitRow>& rows, HerdId herd, Day day) {
 
 Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
                        const std::vector<VisitRow>& rows, Day day) {
-  const Day today = clock_day(ports);
+  const Day today = wanted.today.value_or(clock_day(ports));
   if (!wanted.sure && day + days_without_asking < today) return is_year_right(day, today);
   const auto caller = person_or_nil(ports, wanted.caller, wanted.sure);
   if (!caller) return caller.faults();
@@ -177,8 +176,9 @@ Visit visit_of(const VisitRow& row) {
 }
 
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted) {
-  const Day day = wanted.day.value_or(clock_day(ports));
-  const Outcome fit = check_day(ports, day);
+  const Day today = wanted.today.value_or(clock_day(ports));
+  const Day day = wanted.day.value_or(today);
+  const Outcome fit = check_day(day, today);
   if (!fit) return fit.faults();
   const auto rows = visits_of(ports.store, wanted.herd);
   if (!rows) return rows.faults();
@@ -232,16 +232,18 @@ Result<Visit> find_visit(const Ports& ports, HerdId herd, std::optional<Day> day
   return fault;
 }
 
-Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure) {
-  const Outcome fit = check_day(ports, day);
+Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit,
+                                       const DayMeant& right) {
+  const Day day = right.day;
+  const Day today = right.today.value_or(clock_day(ports));
+  const Outcome fit = check_day(day, today);
   if (!fit) return fit.faults();
   const auto rows = visits_of(ports.store, visit.herd);
   if (!rows) return rows.faults();
   for (const VisitRow& row : *rows) {
     if (row.day == day) return day_is_taken(visit, row);
   }
-  const Day today = clock_day(ports);
-  if (!sure && day + days_without_asking < today) return is_year_right(day, today);
+  if (!right.sure && day + days_without_asking < today) return is_year_right(day, today);
   auto journal = Journal::open(ports, visit.herd.value);
   if (!journal) return journal.faults();
   VisitCorrected body;

@@ -22,9 +22,10 @@ namespace evenclaw {
 
 struct VisitWanted {
   HerdId herd;
-  std::optional<Day> day;  // the clock's day at its own offset when not given
-  FootSet todays_feet;     // empty: not said yet
-  std::string caller;      // "" when not said
+  std::optional<Day> day;    // `today` when not given
+  std::optional<Day> today;  // the clock's day at its own offset when not given
+  FootSet todays_feet;       // empty: not said yet
+  std::string caller;        // "" when not said
   std::string writer;
   bool second_that_day = false;  // a visit of its own although that day has one already
   bool sure = false;             // names are spelt as meant, and so is a day long ago
@@ -61,7 +62,7 @@ struct Visit {
 Visit visit_of(const VisitRow& row);
 
 /// Starts a visit, or goes on with the one that herd has on that day (ended or not) unless a second
-/// one is wanted. Faults: "date-in-future" (later than the clock's day), "two-visits-open" when
+/// one is wanted. Faults: "date-in-future" (later than today), "two-visits-open" when
 /// another day of that herd was never ended, "answer-needed" for a name that may be misspelt or a
 /// new visit more than half a year back, whose year may be.
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted);
@@ -92,10 +93,11 @@ enum class OpenPointKind {
   stage_not_called,
   number_given_twice,  // seen under a number that another cow carries or carried
   two_versions,
-  news_unclear,  // news not understood, of nobody known, or that could mean more than one thing
-  due_not_seen,  // a task of hers is due and she was not seen
-  still_on,      // a wrap or block is on a cow that was not seen and nobody spoke of
-  on_since_when  // a wrap or block called still on that nobody knew of
+  news_unclear,   // news not understood, of nobody known, or that could mean more than one thing
+  told_two_ways,  // a wrap or block that was said to be off, and to be still on
+  due_not_seen,   // a task of hers is due and she was not seen
+  still_on,       // a wrap or block is on a cow that was not seen and nobody spoke of
+  on_since_when   // a wrap or block called still on that nobody knew of
 };
 
 template <>
@@ -115,6 +117,7 @@ struct EnumWords<OpenPointKind> {
       {OpenPointKind::number_given_twice, "number_given_twice"},
       {OpenPointKind::two_versions, "two_versions"},
       {OpenPointKind::news_unclear, "news_unclear"},
+      {OpenPointKind::told_two_ways, "told_two_ways"},
       {OpenPointKind::due_not_seen, "due_not_seen"},
       {OpenPointKind::still_on, "still_on"},
       {OpenPointKind::on_since_when, "on_since_when"}};
@@ -195,11 +198,18 @@ struct DayCorrected {
   }
 };
 
+struct DayMeant {
+  Day day;
+  bool sure = false;              // a day long ago is meant so
+  std::optional<Day> today = {};  // the clock's day at its own offset when not given
+};
+
 /// Moves a visit to its right day. Its id stays; the pictures of its cows follow. The tasks it made
 /// follow as long as it was never ended; after that they keep the days the farmer was told, and
 /// those that differ are named. Faults: "date-in-future", "visit-day-taken" when that herd has a
 /// visit on that day, "nothing-to-do" when it stands under that day, "answer-needed" for a day more
-/// than half a year back, unless `sure`.
-Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit, Day day, bool sure);
+/// than half a year back, unless it is sure.
+Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit,
+                                       const DayMeant& right);
 
 }  // namespace evenclaw

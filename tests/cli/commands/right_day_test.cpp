@@ -49,6 +49,19 @@ TEST_CASE("A visit that was ended is named by the day it stands under") {
   CHECK(workshop.run({"record", "--day", "2026-10-24"}).exit == 1);
 }
 
+TEST_CASE("A day is to come or long ago as seen from the day that is taken for today") {
+  const Workshop workshop;
+  REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--today", "2024-10-24"}).exit == 0);
+  CHECK(has(workshop.run({"right-day", "2024-10-28", "--today", "2024-10-27"}).err,
+            "2024-10-28 lies after today, 2024-10-27"));
+  CHECK(workshop.run({"right-day", "2024-10-26", "--today", "2024-10-27"}).exit == 0);
+  CHECK(has(
+      workshop
+          .run({"start", "Hill Farm", "--new-herd", "--day", "2024-10-28", "--today", "2024-10-27"})
+          .err,
+      "date-in-future"));
+}
+
 TEST_CASE("Tasks of a visit that goes on move with it, and are named") {
   const Workshop workshop;
   begin_under_the_wrong_day(workshop);

@@ -189,7 +189,7 @@ TEST_CASE("a visit put under its right day counts the withdrawal from that day")
         .say_all(std::vector<std::string>{"412 LH DD raw behind; spray with bluemix", "done"})
         .value();
   }
-  REQUIRE(correct_visit_day(place.ports(), visit, day("2026-10-27"), true).ok());
+  REQUIRE(correct_visit_day(place.ports(), visit, {day("2026-10-27"), true}).ok());
   const HerdId herd = place.herd().herd;
   const auto tasks = open_tasks_of(place.store, herd, "412", day("2026-10-27")).value();
   REQUIRE(tasks.size() == 2);

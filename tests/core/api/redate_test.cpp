@@ -31,7 +31,7 @@ Visit under_the_wrong_day(Workplace& place, const Lines& lines) {
 }
 
 DayCorrected put_right(Workplace& place, const Visit& visit) {
-  return correct_visit_day(place.ports(), visit, day("2026-10-27"), true).value();
+  return correct_visit_day(place.ports(), visit, {day("2026-10-27"), true}).value();
 }
 
 Lines words_of(const DayCorrected& corrected) {

@@ -77,6 +77,20 @@ TEST_CASE("a day to come is refused, and one long ago is asked about") {
   CHECK(start_visit(place.ports(), sure));
 }
 
+TEST_CASE("the day that is said to be today is what a day is held against, not the clock") {
+  Workplace place;
+  VisitWanted later = wanted(place, "2026-10-28");
+  later.today = day("2026-10-28");
+  const Visit visit = start_visit(place.ports(), later).value();
+  CHECK(visit.day == day("2026-10-28"));
+  const auto moved = [&](std::string_view today) {
+    return slug_of(correct_visit_day(place.ports(), visit, {day("2026-10-29"), false, day(today)}));
+  };
+  CHECK(moved("2026-10-28") == "date-in-future");
+  CHECK(moved("2027-10-29") == "answer-needed");
+  CHECK(moved("2026-10-29").empty());
+}
+
 TEST_CASE("the open visit is the only one, and none and two are told apart") {
   Workplace place;
   CHECK(slug_of(the_open_visit(place.ports(), std::nullopt)) == "no-visit-open");
@@ -104,7 +118,7 @@ TEST_CASE("a visit is not moved onto another one, nor to where it stands") {
   const Visit first = place.visited("2026-10-20", {"412 nothing found", "done"}).visit;
   (void)place.visited("2026-10-27", {"412 nothing found", "done"});
   const auto move = [&](std::string_view to) {
-    return slug_of(correct_visit_day(place.ports(), first, day(to), false));
+    return slug_of(correct_visit_day(place.ports(), first, {day(to), false}));
   };
   CHECK(move("2026-10-27") == "visit-day-taken");
   CHECK(move("2026-10-20") == "nothing-to-do");
