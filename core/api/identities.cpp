@@ -1,11 +1,8 @@
 #include "core/api/identities.hpp"
 
 #include <algorithm>
-#include <map>
 #include <set>
-#include <span>
 #include <string>
-#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -163,83 +160,6 @@ Result<bool> is_united(Store& store, HerdId herd, CowId first, CowId second) {
   const auto groups = log.groups();
   if (!groups) return groups.faults();
   return groups->representative(first) == groups->representative(second);
-}
-
-std::set<TaskId> open_in(const Rows& rows) {
-  std::set<TaskId> open;
-  for (const TaskRow& task : rows.tasks) {
-    if (task.open) open.insert(task.task);
-  }
-  return open;
-}
-
-/// Tasks that are open and would not be there once these entries are written.
-Result<std::vector<TaskLost>> tasks_lost_by(std::span<const Entry> unwritten, Store& store,
-                                            HerdId herd) {
-  HerdLog before(store, herd);
-  HerdLog after(store, herd);
-  after.also(unwritten);
-  const auto touched = after.touched_by(unwritten);
-  if (!touched) return touched.faults();
-  auto groups = before.groups();
-  if (!groups) return groups.faults();
-  std::vector<TaskLost> lost;
-  std::set<TaskId> listed;
-  for (const CowId cow : touched->cows) {
-    const std::vector<CowId> group = groups->group_of(cow);
-    const auto now = before.rows_of_cows(group);
-    if (!now) return now.faults();
-    const auto then = after.rows_of_cows(group);
-    if (!then) return then.faults();
-    const std::set<TaskId> left = open_in(*then);
-    for (const TaskRow& task : now->tasks) {
-      const bool goes = task.open && left.count(task.task) == 0;
-      if (!goes || !listed.insert(task.task).second) continue;
-      const std::string name = now->cows.empty() ? std::string() : recorded_as(now->cows.front());
-      lost.push_back({name, task.owner, task.words, task.due});
-    }
-  }
-  return lost;
-}
-
-/// What corrects that entry, directly or in a chain, is corrected by nothing and has its body. A
-/// correction repeats what was said.
-Result<std::vector<EntryId>> corrections_of(Store& store, const Entry& target) {
-  std::map<EntryId, std::vector<std::pair<EntryId, bool>>> correcting;  // with: has a body
-  const Outcome read = store.read_entries(
-      {target.envelope.scope, std::nullopt, {target.envelope.kind}}, [&](const Entry& entry) {
-        const Envelope& envelope = entry.envelope;
-        if (envelope.supersedes) {
-          correcting[*envelope.supersedes].emplace_back(envelope.id, entry.body.has_value());
-        }
-        return true;
-      });
-  if (!read) return read.faults();
-  std::vector<EntryId> last;
-  std::set<EntryId> passed = {target.envelope.id};
-  std::vector<EntryId> waiting = {target.envelope.id};
-  while (!waiting.empty()) {
-    const EntryId at = waiting.back();
-    waiting.pop_back();
-    const auto next = correcting.find(at);
-    if (next == correcting.end()) continue;
-    for (const auto& [id, has_body] : next->second) {
-      if (!passed.insert(id).second) continue;
-      waiting.push_back(id);
-      if (has_body && correcting.count(id) == 0) last.push_back(id);
-    }
-  }
-  return last;
-}
-
-Fault tasks_would_go(const std::vector<TaskLost>& lost) {
-  std::string tasks;
-  for (const TaskLost& task : lost) {
-    tasks += (tasks.empty() ? "" : "; ") + task.cow_said + ": " + task.words + " (" +
-             std::string(word_of(task.owner)) + ", by " + to_text(task.due) + ")";
-  }
-  return answer_needed("Open tasks go with it, and nobody will be reminded of them: " + tasks + ".",
-                       "Tell whoever has to do them, then say that you are sure.");
 }
 
 }  // namespace
@@ -416,32 +336,6 @@ Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
     body.closes.push_back({task.task, body.words.empty() ? "gone" : body.words});
   }
   return write_one(ports, herd.value, body, {});
-}
-
-Result<Redacted> redact_entry(const Ports& ports, EntryId target, std::string_view words,
-                              bool sure) {
-  if (trimmed(words).empty()) return wrongly_asked("Say why the record is to be taken away.");
-  const auto found = ports.store.find_entry(target);
-  if (!found) return found.faults();
-  if (!*found) return wrongly_asked("There is no entry " + to_text(target) + ".");
-  const Envelope& envelope = (*found)->envelope;
-  auto journal = Journal::open(ports, envelope.scope);
-  if (!journal) return journal.faults();
-  Redacted redacted;
-  redacted.entry = journal->fresh_id();
-  const Redact body{target, std::string(trimmed(words))};
-  const Outcome added = journal->add(body, {redacted.entry, envelope.subjects});
-  if (!added) return added.faults();
-  auto lost = tasks_lost_by(journal->unwritten(), ports.store, HerdId{envelope.scope});
-  if (!lost) return lost.faults();
-  if (!lost->empty() && !sure) return tasks_would_go(*lost);
-  redacted.tasks_lost = *std::move(lost);
-  auto corrections = corrections_of(ports.store, **found);
-  if (!corrections) return corrections.faults();
-  redacted.still_told_by = *std::move(corrections);
-  const auto kept = journal->write();
-  if (!kept) return kept.faults();
-  return redacted;
 }
 
 }  // namespace evenclaw

@@ -1,5 +1,5 @@
-// Who is who, settled by a person: numbers given, cows united and parted, cows that left, entries
-// blanked.
+// Who is who, settled by a person: numbers given, cows united and parted, cows that
+// left.
 #pragma once
 
 #include <optional>
@@ -55,40 +55,5 @@ Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId se
 /// She left the herd; her open tasks are closed with the same words.
 Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
                          std::string_view words);
-
-/// An open task nobody will be reminded of any more, because the entry that made it lost its body.
-struct TaskLost {
-  std::string cow_said;
-  Owner owner = Owner::farmer;
-  std::string words;
-  Day due;
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("cow_said", &TaskLost::cow_said, "her number, or what she looks like");
-    visit("owner", &TaskLost::owner, "whose it was");
-    visit("words", &TaskLost::words, "as told to the owner");
-    visit("due", &TaskLost::due, "by this day");
-  }
-};
-
-struct Redacted {
-  EntryId entry;  // that takes the body away
-  std::vector<TaskLost> tasks_lost;
-  std::vector<EntryId> still_told_by;  // corrections that stand for it and keep their contents
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("entry", &Redacted::entry, "the entry that was written");
-    visit("tasks_lost", &Redacted::tasks_lost, "open tasks that went with the contents");
-    visit("still_told_by", &Redacted::still_told_by, "corrections of it, which keep theirs");
-  }
-};
-
-/// Takes away the body of an entry for good; envelope and digest stay. Fault "usage" when there is
-/// no such entry, or no reason was given. What the entry made goes with it: where open tasks would,
-/// the answer is "answer-needed" with all of them, unless `sure`.
-Result<Redacted> redact_entry(const Ports& ports, EntryId target, std::string_view words,
-                              bool sure);
 
 }  // namespace evenclaw

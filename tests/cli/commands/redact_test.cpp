@@ -39,6 +39,24 @@ TEST_CASE("the farmer's task does not vanish without a word with the record that
   CHECK_FALSE(says(workshop.run({"due"}).out, "wrap off left hind"));
 }
 
+TEST_CASE(
+    "a wrap that the record told off is said to be open again, and the second time nothing is") {
+  const OneCowRecorded recorded;
+  const Workshop& workshop = recorded.workshop;
+  REQUIRE(workshop.run({"told", "412 wrap off"}).exit == 0);
+  const std::string log = workshop.run({"log"}).out;
+  const std::size_t told = log.find("\"kind\":\"task_closed\"");
+  REQUIRE(told != std::string::npos);
+  const std::string id = log.substr(log.find("\"id\":\"", log.rfind('\n', told)) + 6, 36);
+  CHECK(says(workshop.run({"redact", id, "--why", "another cow"}).err,
+             "What it closed is open again: 412: wrap off left hind (farmer, by "));
+  CHECK(says(workshop.run({"redact", id, "--why", "another cow", "--sure"}).out,
+             "open again: 412 wrap off left hind (farmer, by "));
+  const Ran again = workshop.run({"redact", id, "--why", "another cow", "--sure"});
+  CHECK(again.exit == 1);
+  CHECK(says(again.err, "nothing-to-do"));
+}
+
 TEST_CASE("a cow whose record was taken away still shows on the sheet and when she is asked for") {
   const OneCowRecorded recorded;
   const Workshop& workshop = recorded.workshop;

@@ -2,7 +2,6 @@
 
 #include <doctest/doctest.h>
 
-#include "core/api/due.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -113,72 +112,6 @@ TEST_CASE("a number that comes back can be said to be the cow that left") {
 TEST_CASE("a number that somebody carries goes before a cow that was only called so") {
   OneVisit visit({"513? nothing found", "513 nothing found", "done"});
   CHECK(visit.cow("513").value() != visit.cow("513?").value());
-}
-
-TEST_CASE("a record with open tasks is taken away only when that is sure, and they are told") {
-  OneVisit visit({"412 lame LH", "LH outside sole ulcer middle, bad; block on inside", "rest fine",
-                  "413 nothing found", "done"});
-  const auto turn_of = [&](std::string_view cow) {
-    EntryId turn;
-    (void)visit.place.store.read_entries(
-        {visit.herd().value, visit.cow(cow).value().value, {"turn"}}, [&](const Entry& entry) {
-          turn = entry.envelope.id;
-          return true;
-        });
-    return turn;
-  };
-  const auto open_tasks = [&] {
-    return list_due(visit.place.store, visit.herd(), day("2026-10-27")).value().tasks.size();
-  };
-  REQUIRE(open_tasks() == 2);
-
-  const auto nothing_open = redact_entry(visit.place.ports(), turn_of("413"), "a slip", false);
-  REQUIRE(nothing_open);
-  CHECK(nothing_open->tasks_lost.empty());
-  const auto unsure = redact_entry(visit.place.ports(), turn_of("412"), "a slip", false);
-  REQUIRE_FALSE(unsure);
-  CHECK(unsure.faults().front().slug == "answer-needed");
-  CHECK(unsure.faults().front().message.find(
-            "412: block off left hind, inside claw (trimmer, by 2026-12-01)") != std::string::npos);
-  CHECK(open_tasks() == 2);
-
-  const auto sure = redact_entry(visit.place.ports(), turn_of("412"), "a slip", true);
-  REQUIRE(sure);
-  REQUIRE(sure->tasks_lost.size() == 2);
-  CHECK(sure->tasks_lost.front().cow_said == "412");
-  CHECK(open_tasks() == 0);
-}
-
-TEST_CASE("what a correction says again is not lost with the record it corrects") {
-  OneVisit visit({"412 lame LH", "LH outside sole ulcer middle, bad; block on inside", "rest fine",
-                  "done", "no, 421", "done"});
-  std::vector<EntryId> turns;
-  (void)visit.place.store.read_entries({visit.herd().value, std::nullopt, {"turn"}},
-                                       [&](const Entry& entry) {
-                                         turns.push_back(entry.envelope.id);
-                                         return true;
-                                       });
-  REQUIRE(turns.size() == 2);
-  const auto first = redact_entry(visit.place.ports(), turns.front(), "a slip", false);
-  REQUIRE(first);
-  CHECK(first->tasks_lost.empty());
-}
-
-TEST_CASE("who takes a record away that was corrected is told which entry still holds it") {
-  Workplace place;
-  const Visit visit = place.start("2026-10-24");
-  Recording recording = place.record(visit);
-  (void)recording.say_all(std::vector<std::string>{"412 LH DD raw behind; wrap on", "done"})
-      .value();
-  const HerdId herd = place.herd().herd;
-  const EntryId saved = select_as<TurnRow>(place.store, herd).value().at(0).turn;
-  (void)correct_visit_day(place.ports(), visit, day("2026-10-27"), true).value();
-  const EntryId now = select_as<TurnRow>(place.store, herd).value().at(0).turn;
-  REQUIRE(now != saved);
-  const Redacted first = redact_entry(place.ports(), saved, "not hers", true).value();
-  CHECK(first.still_told_by == std::vector<EntryId>{now});
-  CHECK(redact_entry(place.ports(), now, "not hers", true).value().still_told_by.empty());
-  CHECK(select_as<TurnRow>(place.store, herd).value().empty());
 }
 
 }  // namespace evenclaw::test

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "core/api/identities.hpp"
+#include "core/api/redaction.hpp"
 #include "core/api/sheet.hpp"
 #include "core/api/show.hpp"
 #include "tests/core/api/workplace.hpp"
