@@ -205,6 +205,16 @@ bool was_there(const Told<TurnRecorded>& turn) {
   return turn.body.turn.end != TurnEnd::not_done;
 }
 
+bool is_here_after(const CowStory& story, const Told<TurnRecorded>& turn,
+                   const Told<CowLeft>& left) {
+  if (left.moment < turn.moment) return true;
+  const bool is_other_device = turn.entry->envelope.device != left.entry->envelope.device;
+  if (left.moment.day != turn.moment.day || !is_other_device) return false;
+  return std::none_of(story.left.begin(), story.left.end(), [&](const Told<CowLeft>& before) {
+    return before.moment.day == left.moment.day && before.moment < left.moment;
+  });
+}
+
 std::vector<std::vector<const Told<TurnRecorded>*>> by_visit(const CowStory& story) {
   std::vector<std::vector<const Told<TurnRecorded>*>> visits;
   std::map<VisitId, std::size_t> place;

@@ -79,6 +79,12 @@ std::vector<Uuid> named_besides(const Entry& turn, std::span<const CowId> group)
 /// She was led into the crush: any turn but one that was not done.
 bool was_there(const Told<TurnRecorded>& turn);
 
+/// The turn stands against the word that she is gone: she was in the crush after it. On two devices
+/// of one day nobody knows which came first; who was in the crush is here, unless she was told gone
+/// a second time after that.
+bool is_here_after(const CowStory& story, const Told<TurnRecorded>& turn,
+                   const Told<CowLeft>& left);
+
 /// The turns of each visit together, visits by the moment of their first turn.
 std::vector<std::vector<const Told<TurnRecorded>*>> by_visit(const CowStory& story);
 

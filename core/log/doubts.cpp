@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 
 #include "core/trade/call_line/act_facts.hpp"
@@ -89,16 +90,17 @@ class DoubtsOfTurn {
 
   /// Asked once, of her first turn after it; told gone again after her turn, she is gone.
   void ask_whether_she_is_here() {
-    if (!was_there(told_)) return;
+    if (!was_there(told_) || was_settled_since()) return;
     const Told<CowLeft>* before = nullptr;
     for (const Told<CowLeft>& left : story_.left) {
-      if (told_.moment < left.moment) return;
+      if (!is_here_after(story_, told_, left)) return;
       if (left.moment.day == told_.moment.day) before = &left;
     }
     const bool is_first =
         before != nullptr &&
         std::none_of(story_.turns.begin(), story_.turns.end(), [&](const Told<TurnRecorded>& turn) {
-          return was_there(turn) && before->moment < turn.moment && turn.moment < told_.moment;
+          return was_there(turn) && is_here_after(story_, turn, *before) &&
+                 turn.moment.day == told_.moment.day && turn.moment < told_.moment;
         });
     if (!is_first) return;
     add(DoubtKind::told_gone, {}, "Said to be gone today, and in the crush: is she still here?");
@@ -191,16 +193,37 @@ class DoubtsOfTurn {
   std::vector<DoubtRow> rows_;
 };
 
-/// Under each foot that was lifted the turns that called it.
-std::map<Foot, std::vector<EntryId>> turns_by_foot(
-    const std::vector<const Told<TurnRecorded>*>& visit) {
-  std::map<Foot, std::vector<EntryId>> by_foot;
+/// The calls of one foot in a visit, with the turns that hold them.
+struct CallsOfFoot {
+  std::vector<EntryId> turns;
+  std::set<DeviceId> devices;
+  std::vector<const FootCall*> calls;
+};
+
+/// Under each foot that was lifted.
+std::map<Foot, CallsOfFoot> calls_by_foot(const std::vector<const Told<TurnRecorded>*>& visit) {
+  std::map<Foot, CallsOfFoot> by_foot;
   for (const Told<TurnRecorded>* turn : visit) {
     for (const FootCall& call : turn->body.turn.feet) {
-      if (was_lifted(call)) by_foot[call.foot].push_back(turn->entry->envelope.id);
+      if (!was_lifted(call)) continue;
+      CallsOfFoot& of_foot = by_foot[call.foot];
+      of_foot.turns.push_back(turn->entry->envelope.id);
+      of_foot.devices.insert(turn->entry->envelope.device);
+      of_foot.calls.push_back(&call);
     }
   }
   return by_foot;
+}
+
+/// Each device wrote it down once, as found fine and with nothing done to it: the same was heard
+/// twice. Said twice on one device the second call may be of another cow.
+bool is_heard_alike(const CallsOfFoot& of_foot) {
+  if (of_foot.devices.size() != of_foot.turns.size()) return false;
+  const Trimmed trimmed = of_foot.calls.front()->trimmed;
+  return std::all_of(of_foot.calls.begin(), of_foot.calls.end(), [&](const FootCall* call) {
+    return call->state == FootState::nothing_found && call->actions.empty() &&
+           call->measures.empty() && call->trimmed == trimmed;
+  });
 }
 
 }  // namespace
@@ -208,8 +231,9 @@ std::map<Foot, std::vector<EntryId>> turns_by_foot(
 std::vector<CalledTwice> called_twice(const CowStory& story) {
   std::vector<CalledTwice> all;
   for (const auto& visit : by_visit(story)) {
-    for (const auto& [foot, turns] : turns_by_foot(visit)) {
-      if (turns.size() > 1) all.push_back({visit.front()->body.visit, foot, turns});
+    for (const auto& [foot, called] : calls_by_foot(visit)) {
+      if (called.turns.size() < 2 || is_heard_alike(called)) continue;
+      all.push_back({visit.front()->body.visit, foot, called.turns});
     }
   }
   return all;

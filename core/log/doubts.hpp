@@ -12,7 +12,8 @@
 namespace evenclaw {
 
 /// Feet called by more than one turn of a visit, with the turns that did, in their order. Only feet
-/// that were lifted count: to say that a foot stayed down does not call it.
+/// that were lifted count: to say that a foot stayed down does not call it. What
+/// two devices call fine alike, with nothing done to it, is one call heard by both.
 struct CalledTwice {
   VisitId visit;
   Foot foot;

@@ -16,9 +16,9 @@ struct Closing {
   std::string how;
 };
 
-bool was_seen_after(const CowStory& story, const Moment& moment) {
+bool was_seen_after(const CowStory& story, const Told<CowLeft>& left) {
   return std::any_of(story.turns.begin(), story.turns.end(), [&](const Told<TurnRecorded>& turn) {
-    return moment < turn.moment && was_there(turn);
+    return was_there(turn) && is_here_after(story, turn, left);
   });
 }
 
@@ -130,7 +130,7 @@ std::vector<const Told<TaskMoved>*> moved_in_order(const CowStory& story, const 
 
 const Told<CowLeft>* left_for_good(const CowStory& story) {
   for (const Told<CowLeft>& left : story.left) {
-    if (!was_seen_after(story, left.moment)) return &left;
+    if (!was_seen_after(story, left)) return &left;
   }
   return nullptr;
 }
@@ -142,7 +142,7 @@ std::vector<TaskRow> tasks_of(const CowStory& story) {
   for (const auto& turn : story.turns) book.close(turn);
   for (const auto& told : story.news) book.close(told);
   for (const auto& left : story.left) {
-    if (!was_seen_after(story, left.moment)) book.close(left);
+    if (!was_seen_after(story, left)) book.close(left);
   }
   for (const auto& turn : story.of_others.turns) book.close_of_others(turn);
   for (const auto& told : story.of_others.news) book.close_of_others(told);

@@ -147,6 +147,27 @@ TEST_CASE("gone after her turn, or told gone and not done, she is not asked abou
   }
 }
 
+TEST_CASE("gone for one tablet and in the crush for the other, she is here until told gone again") {
+  for (const bool gone_first : {true, false}) {
+    CAPTURE(gone_first);
+    Farm farm;
+    const auto told_gone = [&](const char* device) {
+      farm.write_on(device);
+      farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
+    };
+    if (gone_first) told_gone("tablet");
+    farm.write_on("other tablet");
+    farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+    if (!gone_first) told_gone("tablet");
+    REQUIRE(farm.rows_of(cow).doubts.size() == 1);
+    CHECK(farm.rows_of(cow).doubts[0].kind == DoubtKind::told_gone);
+    CHECK_FALSE(farm.rows_of(cow).cows[0].left_on.has_value());
+    told_gone("tablet");
+    CHECK(farm.rows_of(cow).doubts.empty());
+    CHECK(farm.rows_of(cow).cows[0].left_on == day("2026-11-24"));
+  }
+}
+
 TEST_CASE("an unnumbered cow united with a numbered one is no doubt any more") {
   Farm farm;
   TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
@@ -207,6 +228,38 @@ TEST_CASE("a foot named a second time only for the vet was not called twice") {
   farm.turn(cow, "2026-11-24", {for_vet});
   for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
     CHECK(doubt.kind != DoubtKind::called_twice);
+  }
+}
+
+TEST_CASE("a foot that two tablets both found fine is not asked about, one they disagree on is") {
+  const FootCall fine = nothing_found(Foot::lh);
+  FootCall sprayed = nothing_found(Foot::lh);
+  sprayed.actions.push_back(act(ActionKind::spray));
+  FootCall left_long = nothing_found(Foot::lh);
+  left_long.trimmed = Trimmed::no;
+
+  const struct {
+    const char* why;
+    FootCall second;
+    const char* device;
+    std::ptrdiff_t asked;
+  } rows[] = {{"both fine", fine, "other tablet", 0},
+              {"a lesion", foot(Foot::lh, {lesion(Lesion::wl)}), "other tablet", 1},
+              {"sprayed by one", sprayed, "other tablet", 1},
+              {"not trimmed, says one", left_long, "other tablet", 1},
+              {"both on one tablet", fine, "tablet", 1}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.why);
+    Farm farm;
+    farm.write_on("tablet");
+    farm.turn(cow, "2026-11-24", {fine});
+    farm.write_on(row.device);
+    farm.turn(cow, "2026-11-24", {row.second});
+    const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+    CHECK(std::count_if(doubts.begin(), doubts.end(), [](const DoubtRow& doubt) {
+            return doubt.kind == DoubtKind::called_twice;
+          }) == row.asked);
   }
 }
 
