@@ -9,7 +9,9 @@ namespace {
 
 constexpr Operand operands[] = {{"FILE", "a log that another device gave out"}};
 constexpr Example examples[] = {
-    {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"}};
+    {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"},
+    {"evenclaw restore copy.db --file ~/second.db",
+     "how a second device begins: with a copy; two that began apart cannot be joined"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<TakenIn>}};
 
 constexpr std::size_t longest_entry =
@@ -24,6 +26,27 @@ LineSource lines_from(LineReader& reader) {
   };
 }
 
+std::string joined(const std::vector<std::string>& names) {
+  std::string words;
+  for (const std::string& name : names) words += (words.empty() ? "" : " and ") + name;
+  return words;
+}
+
+/// What two devices that began apart can do.
+void print_began_apart(const TakenIn& taken) {
+  const std::string names = joined(taken.same_name);
+  if (taken.other_business > 0) {
+    std::cout << "That device began on its own, so the two cannot be joined"
+              << (names.empty() ? "" : ", although both have a herd called " + names) << ".\n"
+              << "Begin it anew with a copy of this one. Here: evenclaw backup copy.db\n"
+              << "There: evenclaw restore copy.db --file new.db, and record once more what only\n"
+              << "that device has: evenclaw show herd tells what that is.\n";
+  } else if (!names.empty()) {
+    std::cout << "Two devices began a herd called " << names << " apart: these stay two herds.\n"
+              << "Record the visits of one of them once more under the other: evenclaw herds\n";
+  }
+}
+
 void print(const TakenIn& taken) {
   std::cout << taken.stored << " new, " << taken.already << " there already";
   if (taken.redacted > 0) std::cout << ", " << taken.redacted << " lost their contents";
@@ -32,6 +55,7 @@ void print(const TakenIn& taken) {
   for (const SetAside& aside : taken.reasons) {
     std::cout << "  line " << aside.line << ": " << aside.reason << " (" << aside.slug << ")\n";
   }
+  print_began_apart(taken);
 }
 
 Exit run(const Invocation& invocation) {

@@ -2,9 +2,13 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
+#include "core/api/herds.hpp"
 #include "core/api/pictures.hpp"
+#include "core/base/text.hpp"
+#include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
 #include "core/log/picture.hpp"
 
@@ -26,6 +30,13 @@ class TakingIn {
     auto entry = entry_from_line(line);
     if (!entry) return set_aside(entry.faults().front());
     if (entry->envelope.business != business_ && !business_.is_nil()) {
+      const auto herd = body_as<HerdRegistered>(*entry);
+      if (herd) names_elsewhere_.insert(fold_case(herd->name));
+      // One reason stands for all of them.
+      if (++taken_.other_business > 1) {
+        ++taken_.set_aside;
+        return Done{};
+      }
       return set_aside(
           {.slug = "entry-set-aside", .message = "The entry belongs to another business."});
     }
@@ -43,6 +54,7 @@ class TakingIn {
   Result<TakenIn> finish() {
     Outcome done = write_batch();
     if (done) done = picture();
+    if (done) done = find_same_names();
     if (!done) return done.faults();
     return taken_;
   }
@@ -95,6 +107,20 @@ class TakingIn {
     return Done{};
   }
 
+  /// Each device that begins a herd makes another one of it, whatever its name.
+  Outcome find_same_names() {
+    const auto herds = all_herds(ports_.store);
+    if (!herds) return herds.faults();
+    std::set<std::string> here;
+    std::set<std::string> told;
+    for (const Herd& herd : *herds) {
+      const std::string name = fold_case(herd.name);
+      const bool is_two = !here.insert(name).second || names_elsewhere_.count(name) > 0;
+      if (is_two && told.insert(name).second) taken_.same_name.push_back(herd.name);
+    }
+    return Done{};
+  }
+
   Outcome picture() {
     for (const auto& [herd, subjects] : subjects_) {
       const Outcome done = picture_anew(ports_.store, herd, subjects);
@@ -110,6 +136,7 @@ class TakingIn {
   std::int64_t line_number_ = 0;
   std::vector<Entry> batch_;
   std::map<HerdId, SubjectsToPicture> subjects_;
+  std::set<std::string> names_elsewhere_;  // of herds of another business
   TakenIn taken_;
 };
 

@@ -41,7 +41,9 @@ struct TakenIn {
   std::int64_t redacted = 0;      // were here in full, their bodies are gone now
   std::int64_t two_versions = 0;  // same id with other bytes: both kept, flagged
   std::int64_t set_aside = 0;
-  std::vector<SetAside> reasons;  // of the first 100 set aside
+  std::int64_t other_business = 0;     // of these, from a device that began on its own
+  std::vector<std::string> same_name;  // herds that two devices began apart under one name
+  std::vector<SetAside> reasons;       // of the first 100; of another business one
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -50,7 +52,11 @@ struct TakenIn {
     visit("redacted", &TakenIn::redacted, "were here in full and lost their bodies now");
     visit("two_versions", &TakenIn::two_versions, "same id with other bytes, both kept");
     visit("set_aside", &TakenIn::set_aside, "received but do not count");
-    visit("reasons", &TakenIn::reasons, "why, for the first hundred");
+    visit("other_business", &TakenIn::other_business,
+          "of those set aside, from a device that began on its own");
+    visit("same_name", &TakenIn::same_name,
+          "names of herds that two devices began apart: they stay two");
+    visit("reasons", &TakenIn::reasons, "why, for the first hundred; of another business once");
   }
 };
 
