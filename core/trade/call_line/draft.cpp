@@ -10,6 +10,7 @@
 #include "core/trade/call_line/reason_taken_back.hpp"
 #include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
+#include "core/trade/lame_score.hpp"
 
 namespace evenclaw {
 
@@ -310,7 +311,11 @@ class Addition {
 
   void operator()(const WalksSoundSaid&) const { turn_.walks_sound = true; }
 
-  void operator()(const MobilityTold& said) const { turn_.mobility = said.mobility; }
+  // "No, mobility 3 of 3": then she does not walk sound.
+  void operator()(const MobilityTold& said) const {
+    turn_.mobility = said.mobility;
+    if (said.is_correction && is_lame_score(said.mobility)) turn_.walks_sound = false;
+  }
 
   // After "rest fine" nobody speaks of the foot named last any more.
   void operator()(const NoteSaid& said) const {

@@ -65,6 +65,13 @@ std::string offered_correction(std::string_view right_number, const Language& la
   return std::string(language.say(K::correction)) + ", " + std::string(right_number);
 }
 
+std::string offered_correction(const MobilitySaid& right, const Language& language) {
+  return offered_correction(
+      in_a_row({language.say(K::mobility), std::to_string(*right.score), language.say(K::out_of),
+                std::to_string(facts_of(*right.scale).highest)}),
+      language);
+}
+
 std::string offered_taking_back(Foot foot, const Finding& finding, const Language& language) {
   const std::string no(language.say(K::correction));
   const std::string said =

@@ -26,10 +26,11 @@ std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Langu
 std::string offered_other_product(std::optional<Foot> foot, ActionKind act, std::string_view name,
                                   const Language& language);
 
-/// "no, LH", "no, inside", "no, 421".
+/// "no, LH", "no, inside", "no, 421", "no, mobility 3 of 3".
 std::string offered_correction(Foot right, const Language& language);
 std::string offered_correction(Claw right, const Language& language);
 std::string offered_correction(std::string_view right_number, const Language& language);
+std::string offered_correction(const MobilitySaid& right, const Language& language);
 
 /// "LH no, no outside bruise slight": claw, lesion, stage and degree as far as they were called.
 std::string offered_taking_back(Foot foot, const Finding& finding, const Language& language);

@@ -7,6 +7,7 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/lame_score.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -132,29 +133,25 @@ void add_two_lengths(std::vector<Firing>& firings, const FootCall& call, const L
   }
 }
 
-/// How far above the best score of its scale; nothing when none was said.
-std::optional<int> above_the_best(const MobilitySaid& said) {
-  if (!said.said()) return std::nullopt;
-  return *said.score - facts_of(*said.scale).lowest;
-}
-
 std::string score_of(const MobilitySaid& said) {
   return "mobility " + std::to_string(*said.score) + " of " +
          std::to_string(facts_of(*said.scale).highest);
 }
 
-/// From two above the best on she is called lame: AHDB mobility score, and 3 of 5 likewise.
 void add_sound_and_lame(std::vector<Firing>& firings, const Turn& turn, const Language& language) {
-  constexpr int lame_from = 2;
-  const std::optional<int> score = above_the_best(turn.mobility);
-  if (!score) return;
-  const bool sound_and_lame = turn.walks_sound && *score >= lame_from;
-  const bool lame_and_sound = *score == 0 && came_for(turn, Reason::lame);
+  const bool sound_and_lame = turn.walks_sound && is_lame_score(turn.mobility);
+  const bool lame_and_sound = is_best_score(turn.mobility) && came_for(turn, Reason::lame);
   if (!sound_and_lame && !lame_and_sound) return;
   Firing firing;
   firing.warning.words = std::string(sound_and_lame ? "Walks sound" : "Came lame") + ", and " +
                          score_of(turn.mobility) + ". Which holds?";
   if (lame_and_sound) firing.warning.answers.push_back(offered_not_lame(language));
+  if (sound_and_lame) {
+    // Said once more behind "no", the score stands; the best one says that she walks sound.
+    firing.warning.answers.push_back(offered_correction(turn.mobility, language));
+    firing.warning.answers.push_back(
+        offered_correction(best_score_beside(turn.mobility), language));
+  }
   firing.warning.answers.push_back(offered_go_ahead(language));
   firing.causes = {{std::nullopt, About::how_she_walks}};
   firings.push_back(std::move(firing));
