@@ -24,6 +24,7 @@ dl div{display:flex;gap:1.5mm}
 dt{color:#444}
 dd{margin:0;font-weight:bold}
 h2{font-size:16pt;line-height:1.2;border-top:.8mm solid #000;padding-top:2mm;margin:7mm 0 2mm}
+header+h2,header+main>h2:first-child{border-top:0;padding-top:0;margin-top:0}
 h3{font-size:14pt;line-height:1.2;margin:5mm 0 1mm}
 .aside{font-size:12pt;margin-left:2mm}
 p{margin:1.5mm 0}
@@ -39,9 +40,9 @@ padding:1.5mm 0;border-top:.3mm solid #000;font-size:13pt}
 .notice p{margin:0}
 .notice .foot{font-size:12pt;border-top:.3mm solid #000;padding-top:1.5mm;margin-top:1mm}
 .owner{font-weight:bold;margin:2mm 0 0}
-.tasks li{display:grid;grid-template-columns:auto 1fr;gap:0 3mm;padding:1.2mm 0;
+.tasks li{display:grid;grid-template-columns:22mm 1fr;gap:0 3mm;padding:1.2mm 0;
 border-bottom:.3mm solid #999;font-size:16pt;line-height:1.2}
-.tasks .label{font-weight:bold;min-width:17mm;max-width:50mm;padding:.5mm 0}
+.tasks .label{font-weight:bold;padding:.5mm 0}
 .tasks p{margin:0}
 .tasks div div{display:grid;grid-template-columns:6mm 1fr 42mm;gap:0 4mm;align-items:start;
 padding:.5mm 0}
@@ -89,6 +90,7 @@ body{padding:0;max-width:none;overflow-wrap:break-word}
 h2,h3,.owner,thead{break-after:avoid}
 .notice,.tasks li,.card,tr,figure,.bullets li{break-inside:avoid}
 p,li{orphans:2;widows:2}
+.card figure svg{width:25mm}
 footer{display:none}
 }
 )css";
