@@ -82,12 +82,19 @@ std::string removed_words(const RemovedRecord& record, Day today) {
   return wrapped_behind("    ", words) + "\n";
 }
 
+/// In the words in which it was told, with what is asked about it.
+std::string news_words(const NewsSeen& news) {
+  const std::string asked = news.asked.empty() ? "" : " (" + news.asked + ")";
+  return wrapped_behind("    ", "told: " + news.words + asked) + "\n";
+}
+
 /// Day by day, the newest first: of all of her, then foot by foot.
 std::string days_of(const CowShown& shown, Day today) {
   std::map<Day, std::string> by_day;
   for (const RemovedRecord& record : shown.removed) {
     by_day[record.day] += removed_words(record, today);
   }
+  for (const NewsSeen& news : shown.news) by_day[news.day] += news_words(news);
   for (const TurnSeen& seen : shown.of_her) by_day[seen.day] += turn_lines(seen, shown.cow_said);
   for (const FootSeen& seen : shown.feet) by_day[seen.day] += foot_lines(seen);
   std::string out;

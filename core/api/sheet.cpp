@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
 #include "core/api/removed_records.hpp"
 #include "core/base/text.hpp"
@@ -101,6 +102,7 @@ std::vector<AskedOnSheet> asked_of(const ClosingState& state) {
   for (const OpenPoint& point : state.open) {
     const bool is_name = point.cow_said == "caller" || point.cow_said == "writer";
     const bool is_for_the_farm = point.kind == OpenPointKind::news_unclear ||
+                                 point.kind == OpenPointKind::told_two_ways ||
                                  point.kind == OpenPointKind::number_given_twice ||
                                  point.kind == OpenPointKind::on_since_when;
     if (is_for_the_farm && !is_name) asked.push_back({point.cow_said, point.words});
@@ -194,6 +196,9 @@ Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
   if (!state) return state.faults();
   input.not_seen = not_seen_of(*state);
   input.asked = asked_of(*state);
+  auto told = news_of_visit(ports.store, visit);
+  if (!told) return told.faults();
+  input.told = *std::move(told);
   auto removed = removed_of(ports.store, visit);
   if (!removed) return removed.faults();
   input.removed = *std::move(removed);

@@ -78,22 +78,31 @@ Outcome add_turns(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   return Done{};
 }
 
-Result<std::vector<RemovedRecord>> removed_of(Store& store, HerdId herd, CowId cow) {
+Result<std::vector<CowId>> group_of(Store& store, HerdId herd, CowId cow) {
   HerdLog log(store, herd);
   const auto groups = log.groups();
   if (!groups) return groups.faults();
+  return groups->group_of(cow);
+}
+
+Result<std::vector<RemovedRecord>> removed_of(Store& store, HerdId herd,
+                                              const std::vector<CowId>& cows) {
   std::vector<Uuid> group;
-  for (const CowId member : groups->group_of(cow)) group.push_back(member.value);
+  group.reserve(cows.size());
+  for (const CowId member : cows) group.push_back(member.value);
   return removed_records(store, herd, group);
 }
 
 Outcome add_what_is_in_doubt(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   // Of a damaged log the rows can still be looked at; `check` says what is damaged.
-  const auto removed = removed_of(store, herd, cow);
+  const auto group = group_of(store, herd, cow);
+  const auto removed = group ? removed_of(store, herd, *group) : group.faults();
   if (removed) {
     std::copy_if(removed->rbegin(), removed->rend(), std::back_inserter(shown.removed),
                  [&](const RemovedRecord& record) { return record.cow == cow; });
   }
+  auto news = group ? news_of_cow(store, herd, *group) : group.faults();
+  if (news) shown.news = *std::move(news);
   if (shown.cow.number.empty()) return Done{};
   const auto maybe = cows_that_may_be(store, herd, shown.cow.number);
   if (!maybe) return maybe.faults();

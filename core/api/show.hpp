@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/api/due.hpp"
+#include "core/api/news_seen.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/removed_records.hpp"
 #include "core/api/visits.hpp"
@@ -102,6 +103,7 @@ struct CowShown {
   std::vector<TurnSeen> of_her;        // newest first, a day's turns in their order
   std::vector<FootSeen> feet;          // newest first, LF RF LH RH within a day
   std::vector<TurnRow> turns;          // newest first, with the words as said
+  std::vector<NewsSeen> news;          // told of her, newest first
   std::vector<RemovedRecord> removed;  // turns of hers that lost their contents, newest first
   std::vector<MayBeHer> may_be_her;    // in doubt, and one of the numbers they may have is hers
   std::vector<CowTagRow> tags;
@@ -121,6 +123,7 @@ struct CowShown {
     visit("of_her", &CowShown::of_her, "what was said of all of her, newest first");
     visit("feet", &CowShown::feet, "her feet through time, newest first");
     visit("turns", &CowShown::turns, "her turns, newest first");
+    visit("news", &CowShown::news, "what was told of her, newest first");
     visit("removed", &CowShown::removed, "turns of hers that lost their contents");
     visit("may_be_her", &CowShown::may_be_her, "cows in doubt that may be her");
     visit("tags", &CowShown::tags, "ear tags and electronic numbers she has or had");

@@ -18,6 +18,7 @@ bool is_all_well(const CowSeen& cow, const VisitView& view) {
                          cow.came_lame || cow.turns.size() != 1;
   if (something || cow.turns[0]->end != TurnEnd::done || !cow.turns[0]->note.empty()) return false;
   if (cow.feet.empty() || !unsaid_feet(cow, view.input.visit.todays_feet).empty()) return false;
+  if (!feet_not_judged(cow).empty()) return false;
   const bool feet_well = std::all_of(cow.feet.begin(), cow.feet.end(), [&](const FootRow* row) {
     return row->state == FootState::nothing_found && row->note.empty() &&
            row->trimmed == cow.feet[0]->trimmed;

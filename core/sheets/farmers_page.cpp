@@ -222,6 +222,10 @@ std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) 
   if (!unsaid.empty() && done_in_the_end) {
     parts.push_back(wording.say(Saying::feet_unsaid, {{"feet", wording.feet(unsaid)}}));
   }
+  const FootSet not_judged = feet_not_judged(cow);
+  if (!not_judged.empty() && done_in_the_end) {
+    parts.push_back(wording.say(Saying::feet_not_judged, {{"feet", wording.feet(not_judged)}}));
+  }
   return parts;
 }
 
@@ -275,6 +279,15 @@ std::vector<Block> not_done(const VisitView& view) {
   return {std::move(heading), std::move(bullets)};
 }
 
+/// In the words in which it was told.
+std::vector<Block> told_at_visit(const VisitView& view) {
+  if (view.input.told.empty()) return {};
+  Bullets bullets;
+  bullets.items.reserve(view.input.told.size());
+  for (const std::string& words : view.input.told) bullets.items.push_back({plain(words)});
+  return {Heading{2, view.wording.say(Saying::told_title)}, std::move(bullets)};
+}
+
 /// Often the farm knows: it told of number 66.
 std::vector<Block> still_asked(const VisitView& view) {
   if (view.input.asked.empty()) return {};
@@ -303,6 +316,7 @@ std::vector<Block> farmers_page(const VisitView& view) {
   append(blocks, withdrawal_box(view));
   append(blocks, to_do(view));
   append(blocks, not_done(view));
+  append(blocks, told_at_visit(view));
   append(blocks, still_asked(view));
   append(blocks, the_day(view));
   append(blocks, when_to_ring(view));

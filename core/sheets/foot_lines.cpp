@@ -24,12 +24,44 @@ class Sentences {
   Runs runs_;
 };
 
+/// Of a foot that was named nobody need say that it was lifted.
 std::string state_words(const CowSeen& cow, Foot foot, const Wording& wording) {
   const FootState state = state_of(cow, foot);
-  if (state == FootState::unsaid && cow.lifted.has(foot)) {
-    return wording.say(Saying::lifted_not_said);
+  if (state != FootState::unsaid) return wording.state(state);
+  if (cow.lifted.has(foot)) return wording.say(Saying::lifted_not_said);
+  return is_spoken_of(cow, foot) ? wording.say(Saying::found_not_said) : wording.state(state);
+}
+
+/// What one of several calls of the foot said.
+std::string call_words(const CowSeen& cow, const FootRow& call, const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> parts;
+  for (const FindingRow* row : cow.findings) {
+    if (row->foot == call.foot && row->turn == call.turn) {
+      parts.push_back(wording.finding_at_claw(*row));
+    }
   }
-  return wording.state(state);
+  if (parts.empty() && call.state != FootState::unsaid) parts.push_back(wording.state(call.state));
+  for (const ActionRow* row : cow.actions) {
+    if (row->foot == call.foot && row->turn == call.turn) {
+      parts.push_back(wording.act(*row, view.input.visit.day));
+    }
+  }
+  if (parts.empty()) parts.push_back(wording.say(Saying::found_not_said));
+  return wording.list(parts);
+}
+
+/// "Called more than once, all kept: first nothing found; then ..."; "" where it was not.
+std::string twice_words(const CowSeen& cow, Foot foot, const VisitView& view) {
+  std::string calls;
+  for (const FootRow* row : cow.feet) {
+    if (row->foot != foot || !row->called_twice) continue;
+    const Saying saying = calls.empty() ? Saying::call_first : Saying::call_then;
+    calls += (calls.empty() ? "" : "; ") +
+             view.wording.say(saying, {{"what", call_words(cow, *row, view)}});
+  }
+  if (calls.empty()) return calls;
+  return view.wording.say(Saying::called_twice, {{"calls", calls}});
 }
 
 std::string trimmed_words(const FootRow& row, const Wording& wording) {
@@ -141,7 +173,9 @@ std::vector<Foot> feet_to_tell(const CowSeen& cow, const FootSet& todays_feet) {
 TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
   const Wording& wording = view.wording;
   Sentences sentences;
-  sentences.add(state_words(cow, foot, wording), Emphasis::plain);
+  // What was done to a foot nobody judged comes first: it tells why nobody did.
+  const bool is_judged = !feet_not_judged(cow).has(foot);
+  if (is_judged) sentences.add(state_words(cow, foot, wording), Emphasis::plain);
   for (const FindingRow* row : cow.findings) {
     if (row->foot != foot) continue;
     sentences.add(wording.finding_at_claw(*row), Emphasis::strong);
@@ -155,14 +189,13 @@ TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
   for (const MeasureRow* row : cow.measures) {
     if (row->foot == foot) sentences.add(wording.measure(*row), Emphasis::plain);
   }
-  bool called_twice = false;
+  if (!is_judged) sentences.add(state_words(cow, foot, wording), Emphasis::plain);
   for (const FootRow* row : cow.feet) {
     if (row->foot != foot) continue;
     sentences.add(trimmed_words(*row, wording), Emphasis::plain);
     sentences.add(row->note, Emphasis::plain);
-    called_twice = called_twice || row->called_twice;
   }
-  if (called_twice) sentences.add(wording.say(Saying::called_twice), Emphasis::plain);
+  sentences.add(twice_words(cow, foot, view), Emphasis::plain);
   add_past(sentences, cow, foot, view);
   return {capitalised(wording.foot(foot)), sentences.take()};
 }

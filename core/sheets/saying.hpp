@@ -83,10 +83,12 @@ enum class Saying {
   with_reason,      // {what} {why}
   foot_not_lifted,  // {feet}
   feet_unsaid,      // {feet}
+  feet_not_judged,  // {feet}
   was_not_seen,
   record_removed,     // {date}
   record_is_removed,  // the day is not known
   a_cow,
+  told_title,
   number_in_doubt,
   has_no_number,
   the_day,
@@ -126,10 +128,13 @@ enum class Saying {
   column_reason,
   column_feet,
   lifted_not_said,
+  found_not_said,
   state_of_feet,  // {state} {feet}
   found_since,    // {date}
   cow_called_by,  // {name}
-  called_twice,
+  called_twice,   // {calls}
+  call_first,     // {what}
+  call_then,      // {what}
   trimmed,
   not_trimmed,
   before,           // {date} {what}

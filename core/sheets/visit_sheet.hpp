@@ -63,6 +63,7 @@ struct VisitSheetInput {
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;
   std::vector<AskedOnSheet> asked;
+  std::vector<std::string> told;  // news of this visit that was clear, as said
 };
 
 /// First the farmer's page (vet, what to do by when, what could not be done, three sentences, when

@@ -189,11 +189,20 @@ FootState state_of(const CowSeen& cow, Foot foot) {
   return most.value_or(FootState::unsaid);
 }
 
+FootSet feet_not_judged(const CowSeen& cow) {
+  FootSet feet;
+  for (const Foot foot : all_feet) {
+    if (cow.lifted.has(foot) || !is_spoken_of(cow, foot)) continue;
+    if (state_of(cow, foot) == FootState::unsaid) feet.add(foot);
+  }
+  return feet;
+}
+
 FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet) {
   FootSet unsaid;
   for (const Foot foot : all_feet) {
-    if (!todays_feet.has(foot) || cow.lifted.has(foot)) continue;
-    if (state_of(cow, foot) == FootState::unsaid) unsaid.add(foot);
+    if (!todays_feet.has(foot) || cow.lifted.has(foot) || is_spoken_of(cow, foot)) continue;
+    unsaid.add(foot);
   }
   return unsaid;
 }

@@ -47,7 +47,11 @@ FootState state_of(const CowSeen& cow, Foot foot);
 /// Whether a row says anything of this foot.
 bool is_spoken_of(const CowSeen& cow, Foot foot);
 
-/// Those of today's feet of which nobody said whether they were lifted.
+/// The feet that were named, of which nobody said whether they were lifted nor what was found: a
+/// wrap was taken off, or nothing more was said.
+FootSet feet_not_judged(const CowSeen& cow);
+
+/// Those of today's feet nobody spoke of.
 FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet);
 
 /// Open tasks in the order of a sheet: by due day, owner, cow, foot, kind and id.

@@ -39,9 +39,24 @@ TEST_CASE("a foot that was handled but not judged says so") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
   day.foot(Foot::rh, FootState::unsaid);
-  day.did({ActionKind::wrap_off, Foot::rh});
+  day.did({ActionKind::opened, Foot::rh});
   CHECK(line_of(day, Foot::rh) ==
-        "Right hind: Lifted, nobody said whether anything was found. Wrap taken off.");
+        "Right hind: Lifted, nobody said whether anything was found. Opened.");
+}
+
+TEST_CASE(
+    "a foot that was named needs no word that it was lifted, only what was found is missing") {
+  for (const bool had_a_wrap : {true, false}) {
+    CAPTURE(had_a_wrap);
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.foot(Foot::rh, FootState::unsaid);
+    day.rows().turns.back().lifted = {};
+    if (had_a_wrap) day.did({ActionKind::wrap_off, Foot::rh});
+    CHECK(line_of(day, Foot::rh) == std::string("Right hind: ") +
+                                        (had_a_wrap ? "Wrap taken off. " : "") +
+                                        "Nobody said what was found.");
+  }
 }
 
 TEST_CASE("trimmed or not is told apart from what was found, and only when called") {
@@ -101,11 +116,17 @@ TEST_CASE("a lesion that is still open and was not looked for is told") {
         "Left hind: Not lifted. Since Thu 15 Oct: outside claw, sole ulcer.");
 }
 
-TEST_CASE("a foot called twice says that both were kept") {
+TEST_CASE("a foot called twice says that both were kept, and what each of them was") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
   day.foot(Foot::lh, FootState::nothing_found).called_twice = true;
-  CHECK(line_of(day, Foot::lh) == "Left hind: Nothing found. Called twice, both kept.");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  day.did({ActionKind::opened, Foot::lh});
+  day.rows().feet.back().called_twice = true;
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Outside claw: sole ulcer (SU). Opened. Called more than once, all kept: first "
+        "nothing found; then outside claw: sole ulcer (SU) and opened.");
 }
 
 TEST_CASE("feet of which only the same is said share one line") {

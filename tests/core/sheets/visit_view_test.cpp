@@ -48,6 +48,16 @@ TEST_CASE("a foot nobody spoke of is unsaid, and only today's feet are asked abo
   CHECK(unsaid_feet(view.cows.at(0), four_feet) == FootSet{Foot::lf, Foot::rf, Foot::rh});
 }
 
+TEST_CASE("a foot that was named and not judged is told apart from one nobody spoke of") {
+  InventedDay day("Hollow Meadow", hind_feet);
+  day.turn("412");
+  day.foot(Foot::lh, FootState::unsaid);
+  day.rows().turns.back().lifted = {};
+  const VisitView view = view_of(day.input(), english_wording());
+  CHECK(feet_not_judged(view.cows.at(0)) == FootSet{Foot::lh});
+  CHECK(unsaid_feet(view.cows.at(0), hind_feet) == FootSet{Foot::rh});
+}
+
 TEST_CASE("a wrap taken off on the day is no longer on, one taken off later still is") {
   InventedDay day("Hollow Meadow");
   day.turn("412");

@@ -1,0 +1,56 @@
+#include "core/api/news_seen.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/api/identities.hpp"
+#include "core/api/told.hpp"
+#include "tests/core/api/workplace.hpp"
+
+namespace evenclaw::test {
+
+namespace {
+
+using Lines = std::vector<std::string>;
+
+Visit visit_with_news(Workplace& place) {
+  (void)place.visited("2026-10-20", {"412 lame LH", "both hinds DD raw behind; wrap on",
+                                     "77 nothing found", "513 nothing found", "done"});
+  return place
+      .visited("2026-10-27", {"412 walks sound, 513 walks sound", "77 gone", "412 wrap off",
+                              "513 recheck; nothing found", "done"})
+      .visit;
+}
+
+Lines told_of(Workplace& place, std::string_view cow) {
+  const HerdId herd = place.herd().herd;
+  const std::vector<CowId> group = {find_cow(place.store, herd, cow, day("2026-10-27")).value()};
+  Lines lines;
+  for (const NewsSeen& news : news_of_cow(place.store, herd, group).value()) {
+    lines.push_back(to_text(news.day) + " " + news.words +
+                    (news.asked.empty() ? "" : " / " + news.asked));
+  }
+  return lines;
+}
+
+}  // namespace
+
+TEST_CASE("what was told of a cow is shown in its words, the newest day first") {
+  Workplace place;
+  (void)visit_with_news(place);
+  (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "412 still lame", english());
+  CHECK(told_of(place, "412") == Lines{"2026-10-28 412 still lame",
+                                       "2026-10-27 412 walks sound, 513 walks sound",
+                                       "2026-10-27 412 wrap off / Which wrap: left hind or right "
+                                       "hind?"});
+  CHECK(told_of(place, "77") == Lines{"2026-10-27 77 gone"});
+}
+
+TEST_CASE("the news of a visit is each line once, and only what was clear") {
+  Workplace place;
+  const Visit visit = visit_with_news(place);
+  (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "412 still lame", english());
+  CHECK(news_of_visit(place.store, visit).value() ==
+        Lines{"412 walks sound, 513 walks sound", "77 gone"});
+}
+
+}  // namespace evenclaw::test
