@@ -27,6 +27,7 @@ bool is_news(const OpenPoint& point) {
 /// A name is answered by the name.
 std::string answer_to(const OpenPoint& point) {
   if (point.kind == OpenPointKind::called_twice) return "both hold";
+  if (point.kind == OpenPointKind::told_gone) return "still here";
   if (is_about_a_name(point)) return point.person ? "NAME" : "it was the known one";
   return point.kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
 }
@@ -46,50 +47,102 @@ std::string open_points_text(const std::vector<OpenPoint>& points) {
   return out;
 }
 
-std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
-  const auto any = [&](OpenPointKind kind, OpenPointKind or_kind) {
-    return std::any_of(points.begin(), points.end(), [&](const OpenPoint& point) {
-      return point.kind == kind || point.kind == or_kind;
-    });
-  };
+namespace {
+
+using Points = std::vector<OpenPoint>;
+
+template <class F>
+const OpenPoint* first_that(const Points& points, F&& fits) {
+  const auto found = std::find_if(points.begin(), points.end(), fits);
+  return found == points.end() ? nullptr : &*found;
+}
+
+const OpenPoint* first_of(const Points& points, OpenPointKind kind) {
+  return first_that(points, [&](const OpenPoint& point) { return point.kind == kind; });
+}
+
+/// A description is one word for the shell.
+std::string as_operand(const std::string& cow) {
+  return cow.find(' ') == std::string::npos ? cow : '"' + cow + '"';
+}
+
+std::string settled_in_words(const OpenPoint& point) {
+  return "evenclaw told \"" + answer_to(point) + "\" --answers " + as_operand(point.cow_said) +
+         "\n";
+}
+
+/// Who she is, and whether she is here.
+std::string answers_about_her(const Points& points) {
   std::string out;
-  if (any(OpenPointKind::unnumbered, OpenPointKind::doubtful_number)) {
+  if (first_of(points, OpenPointKind::unnumbered) != nullptr ||
+      first_of(points, OpenPointKind::doubtful_number) != nullptr) {
     out += "  her number: evenclaw cow number \"red heifer\" 418\n";
   }
-  if (any(OpenPointKind::number_given_twice, OpenPointKind::number_given_twice)) {
+  if (first_of(points, OpenPointKind::number_given_twice) != nullptr) {
     out += "  one cow: evenclaw cow same 77 77\n";
   }
-  if (any(OpenPointKind::told_gone, OpenPointKind::told_gone)) {
-    out += "  she left: evenclaw told \"77 gone\"\n";
+  if (const OpenPoint* gone = first_of(points, OpenPointKind::told_gone)) {
+    out += "  she left: evenclaw told \"" + gone->cow_said + " gone\"\n";
+    out += "  she is here: " + settled_in_words(*gone);
   }
-  if (std::any_of(points.begin(), points.end(), is_news)) {
+  return out;
+}
+
+/// What is told of wraps, blocks and cows that were not seen.
+std::string answers_by_news(const Points& points) {
+  std::string out;
+  if (first_that(points, is_news) != nullptr) {
     out += "  news, told plainly: evenclaw told \"412 wrap off LH\"\n";
   }
-  const auto in_words = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
-    return is_settled_in_words(point.kind);
-  });
-  if (in_words != points.end()) {
-    out += "  in your own words: evenclaw told \"" + answer_to(*in_words) + "\" --answers " +
-           in_words->cow_said + "\n";
+  if (const OpenPoint* fate = first_of(points, OpenPointKind::told_two_ways)) {
+    const std::string what = fate->words.rfind("Block", 0) == 0 ? " block" : " wrap";
+    out += "  off or still on: evenclaw told \"" + fate->cow_said + what +
+           " off\", or with \"still on\"\n";
   }
-  if (any(OpenPointKind::due_not_seen, OpenPointKind::still_on)) {
+  const OpenPoint* in_words = first_that(points, [](const OpenPoint& point) {
+    return is_settled_in_words(point.kind) && point.kind != OpenPointKind::told_gone;
+  });
+  if (in_words != nullptr) out += "  in your own words: " + settled_in_words(*in_words);
+  if (first_of(points, OpenPointKind::due_not_seen) != nullptr ||
+      first_of(points, OpenPointKind::still_on) != nullptr) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";
   }
-  const auto not_called = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
-    return has_number(point) && is_answered_by_calling(point.kind);
+  return out;
+}
+
+/// She is called by her number again, and that is said.
+std::string answers_by_calling(const Points& points, Day visit_day) {
+  const std::string record = "evenclaw record --day " + to_text(visit_day) + ", then say ";
+  std::string out;
+  const OpenPoint* warning = first_that(points, [](const OpenPoint& point) {
+    return has_number(point) && point.kind == OpenPointKind::unanswered;
   });
-  if (not_called != points.end()) {
-    out += "  what is missing: evenclaw record --day " + to_text(visit_day) + ", then say " +
-           not_called->cow_said + " and that\n";
+  if (warning != nullptr) {
+    out += "  a warning: " + record + warning->cow_said + " go ahead,\n    or " +
+           warning->cow_said + " and what was done\n";
   }
-  const auto unread = std::find_if(points.begin(), points.end(), [](const OpenPoint& point) {
+  const OpenPoint* not_called = first_that(points, [](const OpenPoint& point) {
+    return has_number(point) && point.kind != OpenPointKind::unanswered &&
+           is_answered_by_calling(point.kind);
+  });
+  if (not_called != nullptr) {
+    out += "  what is missing: " + record + not_called->cow_said + " and that\n";
+  }
+  const OpenPoint* unread = first_that(points, [](const OpenPoint& point) {
     return has_number(point) && point.kind == OpenPointKind::unfinished &&
            point.words.find(" not understood") != std::string::npos;
   });
-  if (unread != points.end()) {
-    out += "  a line that was nothing: evenclaw record --day " + to_text(visit_day) +
-           ", then say " + unread->cow_said + " never mind\n";
+  if (unread != nullptr) {
+    out += "  a line that was nothing: " + record + unread->cow_said + " never mind\n";
   }
+  return out;
+}
+
+}  // namespace
+
+std::string how_to_answer(const std::vector<OpenPoint>& points, Day visit_day) {
+  const std::string out =
+      answers_about_her(points) + answers_by_news(points) + answers_by_calling(points, visit_day);
   return out.empty() ? out : "To answer, for example\n" + out;
 }
 

@@ -9,6 +9,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/open_news.hpp"
+#include "core/api/told_two_ways.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/quotation.hpp"
 #include "core/log/body.hpp"
@@ -64,7 +65,9 @@ struct Heard {
   std::set<CowId> cows_with_a_turn;
   std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
   std::map<CowId, std::string> found_on;  // of cows without a number, in words
-  std::map<std::pair<EntryId, std::string>, Rank> ranks;  // of warnings, by turn and words
+  std::map<EntryId, std::pair<DeviceId, std::int64_t>> told_by;  // turns: device, place in the log
+  std::vector<FateTold> fates;                                   // of wraps and blocks, as news
+  std::map<std::pair<EntryId, std::string>, Rank> ranks;         // of warnings, by turn and words
   bool changed_since_closing = false;
 };
 
@@ -95,10 +98,15 @@ Outcome hear_visit(Heard& heard, Store& store, const Visit& visit) {
     const bool closes = entry.envelope.kind == VisitClosed::kind;
     heard.changed_since_closing = !closes;
     if (const auto turn = body_as<TurnRecorded>(entry)) hear(heard, *turn, entry.envelope.id);
+    heard.told_by[entry.envelope.id] = {entry.envelope.device, entry.envelope.order};
     const auto settled = body_as<QuestionSettled>(entry);
     if (settled && settled->cow && !settled->about) heard.settled.insert(*settled->cow);
     return true;
   });
+}
+
+bool tells_its_fate(FixtureStep step) {
+  return is_off_after(step) || step == FixtureStep::left_on;
 }
 
 Outcome hear_news(Heard& heard, Store& store, const Visit& visit) {
@@ -107,7 +115,13 @@ Outcome hear_news(Heard& heard, Store& store, const Visit& visit) {
     const auto told = body_as<TaskClosedBody>(entry);
     if (!told) return true;
     const bool since = !told->visit && told->day >= visit.day && !told->asked;
-    if (since || told->visit == visit.visit) heard.cows_told_of.insert(told->cow);
+    if (!since && told->visit != visit.visit) return true;
+    heard.cows_told_of.insert(told->cow);
+    const std::optional<FixtureSaid> said = fixture_said(told->news);
+    const bool is_clear = said && tells_its_fate(said->step) && !told->asked;
+    if (!is_clear) return true;
+    heard.fates.push_back({told->cow, said->fixture, told->feet, is_off_after(said->step), true,
+                           since, entry.envelope.device, entry.envelope.order});
     return true;
   });
 }
@@ -181,6 +195,29 @@ class PointCollector {
       } else if (!has_left(*told.cow) && !is_answered_by_seeing(told)) {
         add(OpenPointKind::news_unclear, *told.cow, words);
       }
+    }
+  }
+
+  void add_fate(const ActionRow& action) {
+    const std::optional<FixtureSaid> said = fixture_said(action.action);
+    if (action.visit != visit_.visit || !said) return;
+    spoken_of_.emplace(action.cow, said->fixture);
+    const auto told_by = heard_.told_by.find(action.turn);
+    if (!tells_its_fate(said->step) || told_by == heard_.told_by.end()) return;
+    const auto& [device, order] = told_by->second;
+    const FootSet feet = action.foot ? FootSet{*action.foot} : FootSet{};
+    heard_.fates.push_back(
+        {action.cow, said->fixture, feet, is_off_after(said->step), false, false, device, order});
+  }
+
+  /// After all fates.
+  void add_told_two_ways() {
+    for (const ToldTwoWays& told : told_two_ways(heard_.fates)) {
+      if (has_left(told.cow)) continue;
+      const std::string what = sentence(std::string(word_of(told.fixture)));
+      add(OpenPointKind::told_two_ways, told.cow,
+          what + (told.feet.empty() ? "" : " on " + spoken(told.feet)) +
+              ": said to be off, and to be still on. Which is right?");
     }
   }
 
@@ -270,6 +307,10 @@ class PointCollector {
     if (!told.news || told.news == News::vet_came) return false;
     if (heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
     const std::optional<FixtureSaid> said = fixture_said(*told.news);
+    // Told off before, it is no longer looked for in the crush.
+    const bool is_looked_for = !said || said->step != FixtureStep::left_on ||
+                               spoken_of_.count({*told.cow, said->fixture}) > 0;
+    if (!is_looked_for) return false;
     return !said || std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
       const auto put_on = first_put_on_.find({*told.cow, said->fixture, foot});
       return put_on != first_put_on_.end() && put_on->second < visit_.day;
@@ -329,6 +370,7 @@ class PointCollector {
   std::set<std::pair<VisitId, CowId>> turns_;
   std::set<std::pair<CowId, std::string>> said_;  // numbers said in this visit
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
+  std::set<std::pair<CowId, Fixture>> spoken_of_;                 // in the crush, at this visit
   std::map<std::tuple<CowId, Fixture, Foot>, Day> first_put_on_;  // and not off before
   std::vector<OpenPoint> points_;
 };
@@ -353,7 +395,7 @@ bool is_answered_by_calling(OpenPointKind kind) {
 
 bool is_settled_in_words(OpenPointKind kind) {
   return kind == OpenPointKind::news_unclear || kind == OpenPointKind::called_twice ||
-         kind == OpenPointKind::on_since_when;
+         kind == OpenPointKind::on_since_when || kind == OpenPointKind::told_gone;
 }
 
 Result<std::vector<OpenPoint>> with_names_shown(std::vector<OpenPoint> open, Directory& directory) {
@@ -393,11 +435,14 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
                                    [&](const OnFootRow& row) { points.add_on_foot(row); });
   }
   if (read) {
-    read = for_each_row<ActionRow>(store, visit.herd, {},
-                                   [&](const ActionRow& row) { points.add_on_since_when(row); });
+    read = for_each_row<ActionRow>(store, visit.herd, {}, [&](const ActionRow& row) {
+      points.add_on_since_when(row);
+      points.add_fate(row);
+    });
   }
   if (!read) return read.faults();
   points.add_unclear_news();
+  points.add_told_two_ways();
   return std::move(points).state();
 }
 

@@ -5,6 +5,10 @@
 #include "core/api/cow_names.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/cow_rows.hpp"
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/foot_rows.hpp"
+#include "core/trade/on_foot.hpp"
+#include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -16,7 +20,35 @@ bool waits_for_the_vet(const CowPast& past) {
                      [](const TaskRow& task) { return task.open && task.kind == TaskKind::vet; });
 }
 
+/// One that is on, or whose task is open: it is meant before one that went off.
+bool is_of_another_one(const NewsSaid& news, Fixture fixture, const Rows& past) {
+  const auto is_meant = [&](Foot foot) { return news.feet.empty() || news.feet.has(foot); };
+  const bool is_on =
+      std::any_of(past.on_feet.begin(), past.on_feet.end(), [&](const OnFootRow& row) {
+        return row.fixture == fixture && row.ended == FixtureEnd::still_on && is_meant(row.foot);
+      });
+  return is_on || std::any_of(past.tasks.begin(), past.tasks.end(), [&](const TaskRow& task) {
+           return task.open && is_task_of(fixture, task.kind) && task.foot && is_meant(*task.foot);
+         });
+}
+
 }  // namespace
+
+NewsEffect effect_told(const NewsSaid& news, const CowPast& past, const ToldOn& told,
+                       const ToldLately& lately) {
+  const std::optional<FixtureSaid> said = fixture_said(news.news);
+  const FootSet off = said_to_be_off(news, past.rows, lately.from);
+  if (off.empty() || is_of_another_one(news, said->fixture, past.rows)) {
+    return effect_of(news, past, told.day, told.entry);
+  }
+  NewsEffect effect;
+  if (is_off_after(said->step)) return effect;
+  if (said->step != FixtureStep::left_on) return effect_of(news, past, told.day, told.entry);
+  if (lately.sure) return on_after_all(news, off, past.rows, lately.from, told);
+  effect.unclear = "Her " + std::string(word_of(said->fixture)) + " on " + spoken(off) +
+                   " was said to be off at this visit. Is it off, or still on?";
+  return effect;
+}
 
 Outcome add_news(Journal& journal, const CowNews& news, const EntryFacts& facts) {
   if (news.said.news == News::gone) {

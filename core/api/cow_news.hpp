@@ -11,6 +11,7 @@
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/trade/follow_up.hpp"
+#include "core/trade/on_after_all.hpp"
 #include "core/trade/task.hpp"
 
 namespace evenclaw {
@@ -24,6 +25,17 @@ struct CowNews {
   std::optional<VisitId> visit = {};  // at which it was told, if at one
   std::string words;                  // as said
 };
+
+/// What was told of her lately, against which the news is held.
+struct ToldLately {
+  Day from;           // since the visit of that day
+  bool sure = false;  // it was asked about, or is told after the visit: it holds
+};
+
+/// What the news does. "Still on" of a wrap or block that was told off lately is asked about; when
+/// it is sure, it is on after all. "Off" of one that was told off lately tells that once more.
+NewsEffect effect_told(const NewsSaid& news, const CowPast& past, const ToldOn& told,
+                       const ToldLately& lately);
 
 /// Adds the entry that keeps it to the next write; that she is gone is an entry of a kind of its
 /// own.

@@ -6,10 +6,19 @@
 
 #include "core/log/body.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
 namespace {
+
+/// "Still on" was asked about, and it is told off.
+bool is_the_other_way(News asked, News told) {
+  const std::optional<FixtureSaid> was = fixture_said(asked);
+  const std::optional<FixtureSaid> is = fixture_said(told);
+  return was && is && was->fixture == is->fixture && was->step == FixtureStep::left_on &&
+         is_off_after(is->step);
+}
 
 class NewsBook {
  public:
@@ -41,7 +50,8 @@ class NewsBook {
   void take_told(const TaskClosedBody& told, EntryId entry) {
     drop([&](const OpenNews& news) {
       if (!is_of(news, told.cow)) return false;
-      return news.news ? *news.news == told.news : !told.asked;
+      if (!news.news) return !told.asked;
+      return *news.news == told.news || (!told.asked && is_the_other_way(*news.news, told.news));
     });
     if (!told.asked || !told.visit) return;
     open_.push_back(

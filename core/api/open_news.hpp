@@ -24,7 +24,8 @@ struct OpenNews {
   EntryId entry;                   // that asked it
 };
 
-/// In the order they were told. The same news told plainly of her settles hers, any plain news of
+/// In the order they were told. The same news told plainly of her settles hers, "off" told plainly
+/// one that was said to be still on, any plain news of
 /// her what was not understood; so do her leaving, and an answer in words. A number that nobody
 /// carried counts as hers once she carries it. What was told between visits is not asked about.
 Result<std::vector<OpenNews>> open_news(Store& store, HerdId herd);

@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/api/answered_by_news.hpp"
 #include "core/api/cow_news.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/identities.hpp"
@@ -15,6 +16,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 
@@ -39,6 +41,17 @@ struct Telling {
   }
 };
 
+/// Up to that day; the day itself when there was none.
+Result<Day> last_visit_day(const Telling& telling) {
+  const auto visits = select_as<VisitRow>(telling.ports.store, telling.herd, {}, {"day"});
+  if (!visits) return visits.faults();
+  Day last = telling.day;
+  for (const VisitRow& visit : *visits) {
+    if (visit.day <= telling.day) last = visit.day;
+  }
+  return last;
+}
+
 Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto cow = find_cow(telling.ports.store, telling.herd, news.number, telling.day);
   if (!cow) {
@@ -55,14 +68,22 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto past = log.past_of(*cow, VisitId{});
   if (!past) return past.faults();
   const EntryId entry = telling.journal.fresh_id();
-  CowNews told{*cow,        news,         effect_of(news, *past, telling.day, entry),
-               telling.day, std::nullopt, telling.words};
+  const auto since = last_visit_day(telling);
+  if (!since) return since.faults();
+  CowNews told{
+      *cow,        news,         effect_told(news, *past, {telling.day, entry}, {*since, true}),
+      telling.day, std::nullopt, telling.words};
   const auto waiting = who_waits_for_the_vet(telling.ports.store, log, told);
   if (!waiting) return waiting.faults();
   if (!waiting->empty()) told.effect.unclear = vet_for_whom(*waiting);
   const Outcome recorded = add_news(telling.journal, told, {entry});
   if (!recorded) return recorded;
   const NewsEffect& effect = told.effect;
+  const Outcome answered = effect.unclear
+                               ? Outcome(Done{})
+                               : answer_by_news(telling.ports.store, telling.journal,
+                                                {telling.herd, *cow, news, telling.words});
+  if (!answered) return answered;
   if (effect.unclear) {
     telling.answer(ReplyKind::question, news, *effect.unclear);
     return Done{};

@@ -1,10 +1,12 @@
 #include "core/log/fixtures.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <map>
 #include <optional>
 #include <utility>
 
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -74,12 +76,25 @@ class FixtureBook {
     if (!said || told.body.asked) return;
     const std::optional<FixtureEnd> end = end_after(said->step);
     if (!end) return;
+    if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
     apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day});
   }
 
   std::vector<OnFootRow> take_rows() && { return std::move(rows_); }
 
  private:
+  /// "Still on" after it was told off: what is to be done once more names the foot.
+  void bring_back(const TaskClosedBody& news, Fixture fixture) {
+    for (const TaskMade& task : news.tasks) {
+      if (!task.foot || !is_task_of(fixture, task.kind)) continue;
+      const auto last = std::find_if(rows_.rbegin(), rows_.rend(), [&](const OnFootRow& row) {
+        return row.fixture == fixture && row.foot == *task.foot && means_claw(row, task.claw);
+      });
+      if (last == rows_.rend() || is_not_known_off(*last)) continue;
+      end(*last, FixtureEnd::still_on, news.day);
+    }
+  }
+
   /// Where no foot was named, those whose tasks it closed: what stood on other feet by a turn that
   /// was corrected since was not known to who told it.
   [[nodiscard]] FootSet feet_meant(const TaskClosedBody& news) const {

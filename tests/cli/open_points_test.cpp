@@ -26,6 +26,30 @@ TEST_CASE("what was not called is answered by calling her again") {
   CHECK(told.find("evenclaw record --day 2026-10-27, then say 299") != std::string::npos);
 }
 
+TEST_CASE("a warning nobody answered is answered by calling her, and its words are said") {
+  const std::string told = how_to_answer({point(OpenPointKind::unanswered, "301")}, visit_day);
+  CHECK(told ==
+        "To answer, for example\n"
+        "  a warning: evenclaw record --day 2026-10-27, then say 301 go ahead,\n"
+        "    or 301 and what was done\n");
+}
+
+TEST_CASE("a cow told gone that was in the crush is gone or here, in words to type") {
+  const std::string told = how_to_answer({point(OpenPointKind::told_gone, "77")}, visit_day);
+  CHECK(told ==
+        "To answer, for example\n"
+        "  she left: evenclaw told \"77 gone\"\n"
+        "  she is here: evenclaw told \"still here\" --answers 77\n");
+}
+
+TEST_CASE("a block told off and still on is answered by plain news of either") {
+  OpenPoint block = point(OpenPointKind::told_two_ways, "412");
+  block.words = "Block on left hind: said to be off, and to be still on. Which is right?";
+  CHECK(how_to_answer({block}, visit_day) ==
+        "To answer, for example\n"
+        "  off or still on: evenclaw told \"412 block off\", or with \"still on\"\n");
+}
+
 TEST_CASE("a line nobody could read is dropped by her number") {
   OpenPoint unread = point(OpenPointKind::unfinished, "421");
   unread.words = "Her turn was not finished: \"no block\" was not understood";

@@ -2,26 +2,15 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/api/answered_by_news.hpp"
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/foot_rows.hpp"
-#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
-
-namespace {
-
-/// One of the answers she left without: "RH wrap came off".
-bool is_answered_by(const Warning& warning, const NewsSaid& news) {
-  const std::optional<FixtureSaid> told = fixture_said(news.news);
-  if (!told || !warning.foot || fixture_asked_about(warning) != told->fixture) return false;
-  return news.feet.empty() || news.feet.has(*warning.foot);
-}
-
-}  // namespace
 
 /// The turn stays as it was said; only the cow it is held against changes, and with her the checks
 /// and the tasks.
@@ -45,7 +34,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
   in_crush_->draft.words.emplace_back(trimmed(text));
-  in_crush_->warnings = WarningLedger(wrong.body.warnings);
+  in_crush_->warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
   in_crush_->by.caller = wrong.by.caller;
   return record_corrected(wrong, text);
 }
@@ -89,7 +78,8 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
     last_out_ = std::move(out);
     return Done{};
   }
-  (cow.earlier ? cow.earlier->warnings : cow.warnings) = WarningLedger(wrong.body.warnings);
+  (cow.earlier ? cow.earlier->warnings : cow.warnings) =
+      WarningLedger(wrong.body.warnings, wrong.body.words);
   in_crush_ = std::move(cow);
   return record_corrected(wrong, text);
 }
@@ -145,13 +135,7 @@ Outcome RecordingState::answer_by_news(CowId cow, const NewsSaid& news, std::str
   if (last == nullptr) return Done{};
   const RecordedTurn before = *last;
   TurnRecorded body = before.body;
-  bool answered = false;
-  for (WarningShown& shown : body.warnings) {
-    if (!shown.decision.empty() || !is_answered_by(shown.warning, news)) continue;
-    shown.decision = trimmed(text);
-    answered = true;
-  }
-  if (!answered) return Done{};
+  if (!answer_warnings(body.warnings, news, text)) return Done{};
   const std::optional<EntryId> last_turn = last_turn_;
   const EntryId entry = journal_.fresh_id();
   const SaidBy by{before.by.caller, by_.writer};

@@ -45,7 +45,7 @@ Result<std::optional<EarlierTurn>> RecordingState::left_open_earlier(const CowPa
 Result<std::optional<EarlierTurn>> RecordingState::as_it_was(const RecordedTurn& turn) {
   auto past = past_of(turn.body.cow, &turn);
   if (!past) return past.faults();
-  EarlierTurn earlier{turn, *std::move(past), WarningLedger(turn.body.warnings)};
+  EarlierTurn earlier{turn, *std::move(past), WarningLedger(turn.body.warnings, turn.body.words)};
   return std::optional(std::move(earlier));
 }
 

@@ -277,7 +277,7 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   her.draft.words = wrong.body.words;
   her.draft.words.emplace_back(trimmed(text));
   her.called_first = wrong.body.called_first;
-  her.warnings = WarningLedger(wrong.body.warnings);
+  her.warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
   her.filled_then = filled_then(wrong.body.turn, visit_.todays_feet);
   her.by = {wrong.by.caller, by_.writer};
   her.first_answer = items_.size();

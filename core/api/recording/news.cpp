@@ -17,6 +17,7 @@
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -184,7 +185,9 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   }
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
-  if (before_.was_told(*cow, news.news, news.feet, typed_)) {
+  // What was told before answers what was asked since.
+  const bool answers = typed_ && fixture_said(news.news) && before_.was_asked_about(*cow);
+  if (!answers && before_.was_told(*cow, news.news, news.feet, typed_)) {
     answer(ReplyKind::there_already, "told before").cow = plain_number(news.number);
     return Done{};
   }
@@ -195,8 +198,14 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   auto past = past_told(cow);
   if (!past) return past.faults();
   const EntryId entry = journal_.fresh_id();
-  const CowNews told{cow,        news,         effect_of(news, *past, visit_.day, entry),
-                     visit_.day, visit_.visit, std::string(trimmed(text))};
+  const std::string words(trimmed(text));
+  const bool is_sure = typed_ && before_.was_asked(cow, words);
+  const CowNews told{cow,
+                     news,
+                     effect_told(news, *past, {visit_.day, entry}, {visit_.day, is_sure}),
+                     visit_.day,
+                     visit_.visit,
+                     words};
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
   auto other = ask_for_whom_the_vet(told);
   if (!other) return other.faults();

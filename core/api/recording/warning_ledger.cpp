@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.hpp"
+#include "core/trade/check.hpp"
 
 namespace evenclaw {
 
@@ -26,13 +27,24 @@ WarningLedger::WarningLedger(const std::vector<WarningShown>& shown) {
   }
 }
 
+WarningLedger::WarningLedger(const std::vector<WarningShown>& shown,
+                             std::span<const std::string> said)
+    : WarningLedger(shown) {
+  for (Row& row : rows_) {
+    const std::string& decision = row.shown.decision;
+    const bool was_said = std::find(said.begin(), said.end(), decision) != said.end();
+    row.told_outside = !decision.empty() && decision != went_ahead && !was_said &&
+                       fixture_asked_about(row.shown.warning).has_value();
+  }
+}
+
 std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
                                            std::string_view words) {
   std::vector<Warning> to_show;
   for (Row& row : rows_) {
     const bool fires = is_among(row.shown.warning, firing);
     if (row.firing && !fires && row.shown.decision.empty()) row.shown.decision = trimmed(words);
-    if (!row.firing && fires) {
+    if (!row.firing && fires && !row.told_outside) {
       row.shown.decision.clear();
       to_show.push_back(row.shown.warning);
     }
@@ -47,6 +59,11 @@ std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
     to_show.push_back(warning);
   }
   return to_show;
+}
+
+bool WarningLedger::holds(const Warning& warning) const {
+  return std::any_of(rows_.begin(), rows_.end(),
+                     [&](const Row& row) { return same_warning(row.shown.warning, warning); });
 }
 
 int WarningLedger::go_ahead() {

@@ -1,6 +1,8 @@
 // The warnings shown during one turn and what became of each.
 #pragma once
 
+#include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -15,6 +17,9 @@ class WarningLedger {
   WarningLedger() = default;
   /// As kept with a half-entered turn.
   explicit WarningLedger(const std::vector<WarningShown>& shown);
+  /// As recorded with a turn in these words. What was told of her wrap or block in other words was
+  /// told outside the crush: it holds although the turn itself says nothing of it.
+  WarningLedger(const std::vector<WarningShown>& shown, std::span<const std::string> said);
 
   /// Takes what fires after `words` were said; gives what has to be shown now.
   std::vector<Warning> update(const std::vector<Warning>& firing, std::string_view words);
@@ -22,6 +27,9 @@ class WarningLedger {
   /// "go ahead" answers the stops and asks that are open; gives how many that were. A note asks
   /// nothing.
   int go_ahead();
+
+  /// It was shown before.
+  [[nodiscard]] bool holds(const Warning& warning) const;
 
   /// Stops and asks that fire and nobody has answered.
   [[nodiscard]] std::vector<Warning> unanswered() const;
@@ -33,6 +41,7 @@ class WarningLedger {
   struct Row {
     WarningShown shown;
     bool firing = true;
+    bool told_outside = false;  // answered, whatever the turn says
   };
 
   std::vector<Row> rows_;

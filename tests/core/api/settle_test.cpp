@@ -9,6 +9,7 @@
 #include "core/api/cow_register.hpp"
 #include "core/api/identities.hpp"
 #include "core/api/told.hpp"
+#include "core/trade/cow_rows.hpp"
 #include "tests/core/api/workplace.hpp"
 
 namespace evenclaw::test {
@@ -86,6 +87,60 @@ TEST_CASE("a wrap nobody knew of is settled by an answer in words") {
   (void)place.visited("2026-10-27", {"412 LH wrap still on; nothing found", "done"});
   REQUIRE(asked(place, "2026-10-27") == Lines{"on_since_when 412"});
   CHECK(settled(place, "412", "the vet put it on Monday").size() == 1);
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("a cow told gone that was in the crush is settled as here, or told gone once more") {
+  for (const bool is_here : {true, false}) {
+    CAPTURE(is_here);
+    Workplace place;
+    (void)place.visited("2026-10-20", {"77 nothing found", "done"});
+    (void)place.visited("2026-10-27", {"77 gone", "77 nothing found", "done"});
+    REQUIRE(asked(place, "2026-10-27") == Lines{"told_gone 77"});
+    if (is_here) {
+      CHECK(settled(place, "77", "still here").size() == 1);
+    } else {
+      told(place, "77 gone");
+    }
+    CHECK(asked(place, "2026-10-27").empty());
+    const auto cow = select_as<CowRow>(place.store, place.herd().herd).value().front();
+    CHECK(cow.left_on.has_value() != is_here);
+  }
+}
+
+TEST_CASE(
+    "a block nobody mentioned in the crush is settled by what is told of it after the visit") {
+  const struct {
+    const char* told;
+    bool is_settled;
+  } rows[] = {{"412 block still on", true},
+              {"412 block off LH", true},
+              {"412 block came off", true},
+              {"412 block off RH", false},
+              {"412 walks sound", false}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.told);
+    Workplace place;
+    (void)place.visited("2026-10-06", {"412 LH outside sole ulcer middle, bad; block on inside",
+                                       "413 nothing found", "done"});
+    (void)place.visited("2026-10-27",
+                        {"412 nothing found", "412 done", "413 nothing found", "done"});
+    REQUIRE(asked(place, "2026-10-27") == Lines{"unanswered 412"});
+    told(place, row.told);
+    CHECK(asked(place, "2026-10-27").empty() == row.is_settled);
+  }
+}
+
+TEST_CASE("what was told of her block after the visit stands when she is called again") {
+  Workplace place;
+  (void)place.visited("2026-10-06", {"412 LH outside sole ulcer middle, bad; block on inside",
+                                     "413 nothing found", "done"});
+  (void)place.visited("2026-10-27",
+                      {"412 lame LF", "nothing found", "done", "413 nothing found", "done"});
+  told(place, "412 block still on");
+  REQUIRE(asked(place, "2026-10-27") == Lines{"unanswered 412"});
+  (void)place.visited("2026-10-27", {"412 go ahead", "done"});
   CHECK(asked(place, "2026-10-27").empty());
 }
 

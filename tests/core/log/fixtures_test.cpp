@@ -192,4 +192,36 @@ TEST_CASE("news of one foot says nothing of the other, and news before a wrap no
   }
 }
 
+TEST_CASE("a wrap told off and then to be taken off once more is on again, on that foot only") {
+  Farm farm;
+  farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  const auto still_on = [&] {
+    std::vector<Foot> feet;
+    for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+      if (row.ended == FixtureEnd::still_on) feet.push_back(row.foot);
+    }
+    return feet;
+  };
+  TaskClosedBody news;
+  news.cow = cow;
+  news.day = day(days[1]);
+  news.news = News::wrap_off;
+  farm.write(news);
+  REQUIRE(still_on().empty());
+  news.news = News::wrap_still_on;
+  farm.write(news);
+  CHECK(still_on().empty());  // said in general, while none is known to be on
+  TaskMade task;
+  task.task = TaskId{uuid_derived("once more")};
+  task.kind = TaskKind::wrap_off;
+  task.foot = Foot::lh;
+  news.tasks = {task};
+  farm.write(news);
+  CHECK(still_on() == std::vector<Foot>{Foot::lh});
+  news.tasks.clear();
+  news.news = News::wrap_off;
+  farm.write(news);
+  CHECK(still_on().empty());
+}
+
 }  // namespace evenclaw

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "core/trade/check.hpp"
+
 using namespace evenclaw;
 
 namespace {
@@ -28,4 +30,21 @@ TEST_CASE("a note needs no answer, and what is said later takes it away") {
   CHECK(ledger.unanswered().empty());
   (void)ledger.update({}, "pain relief given");
   CHECK(ledger.shown()[0].decision == "pain relief given");
+}
+
+TEST_CASE("what was told of her wrap outside the crush holds when she is called again") {
+  Warning wrap = warning_of(Rank::ask);
+  wrap.rule = "still-on-not-mentioned";
+  wrap.answers = {"LH wrap still on"};
+  REQUIRE(fixture_asked_about(wrap));
+  const std::vector<WarningShown> recorded = {{wrap, "412 wrap still on"}};
+  const std::vector<std::string> said = {"412 nothing found"};
+  WarningLedger told(recorded, said);
+  CHECK(told.update({}, "412").empty());  // not yet finished
+  CHECK(told.update({wrap}, "412 go ahead").empty());
+  CHECK(told.unanswered().empty());
+
+  const std::vector<std::string> said_in_the_crush = {"412 nothing found", "412 wrap still on"};
+  WarningLedger taken_back(recorded, said_in_the_crush);
+  CHECK(taken_back.update({wrap}, "no, no wrap").size() == 1);
 }
