@@ -16,7 +16,6 @@ done
 
 ## answered
 told: today's feet: LH RH
-stop 412: Came lame left hind, nothing found: look again, look higher, or vet. (answer: LH vet / go ahead)
 saved 412
 stop 513: Came lame, nothing found: look at all four, look higher, or vet. (answer: vet / go ahead)
 saved 513

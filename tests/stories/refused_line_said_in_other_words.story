@@ -67,7 +67,6 @@ refused line 19: the leg is said before "lame"; say: lame RF
 stop 416: Foul (right hind): look for a stick; vet, or the vet's plan, today. (answer: RH vet / RH by the vet's plan / go ahead)
 saved 416
 stop 207: Came lame right front, nothing found: look again, look higher, or vet. (answer: RF vet / go ahead)
-stop 207: Came lame right front, nothing found: look again, look higher, or vet. (answer: RF vet / go ahead)
 saved 207
 refused line 22: feet were done already; say "unfinished" and why
 saved 417

@@ -84,6 +84,19 @@ bool RecordingState::looks_finished() const {
   });
 }
 
+/// "Rest fine" ends what was found; what is done about a cow that came lame is said behind it. So
+/// that she leaves without a plan, vet or look is told with the next line, or when she is let out.
+void RecordingState::hold_for_a_plan(std::vector<Warning>& firing) {
+  if (!std::exchange(in_crush_->plan_awaited, false)) return;
+  const WarningLedger& known = warnings();
+  firing.erase(std::remove_if(firing.begin(), firing.end(),
+                              [&](const Warning& warning) {
+                                return warning.rule == "lame-nothing-found" &&
+                                       !known.holds(warning);
+                              }),
+               firing.end());
+}
+
 void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
@@ -98,6 +111,7 @@ void RecordingState::check_her(bool finished, std::string_view text) {
                                        open.has(*warning.foot);
                               }),
                firing.end());
+  hold_for_a_plan(firing);
   if (const auto meant = known_cow_meant(turn, in_crush_->near, *language_))
     firing.push_back(*meant);
   if (const auto other = other_cow_read_maybe(turn)) firing.push_back(*other);
@@ -111,6 +125,14 @@ void RecordingState::check_her(bool finished, std::string_view text) {
     item.answers = {offered_todays_feet(FeetGroup::four, *language_),
                     offered_todays_feet(FeetGroup::hinds, *language_)};
   }
+}
+
+/// What came in together is answered together, and each warning once.
+bool RecordingState::is_shown(const Warning& warning) const {
+  const std::string cow = cow_in_crush();
+  return std::any_of(items_.begin(), items_.end(), [&](const ReplyItem& item) {
+    return item.slug == warning.rule && item.words == warning.words && item.cow == cow;
+  });
 }
 
 void RecordingState::show_marks() {

@@ -171,7 +171,9 @@ Outcome RecordingState::let_out(LetOutBy why) {
   end_turn(why);
   check_her(true, {});
   if (typed_ && why == LetOutBy::next_cow) {
-    show(stops_of(warnings().unanswered()), in_crush_->draft.turn.cow);
+    std::vector<Warning> stops = stops_of(warnings().unanswered());
+    std::erase_if(stops, [&](const Warning& stop) { return is_shown(stop); });
+    show(stops, in_crush_->draft.turn.cow);
   }
   const RecordedTurn* superseded = gone_on_with();
   if (superseded != nullptr) in_crush_->cow = superseded->body.cow;

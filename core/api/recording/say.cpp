@@ -118,6 +118,11 @@ Outcome RecordingState::take_line(std::string_view text) {
     if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
     line = read(text, after_let_out());
   }
+  if (!line && ends_nothing(text)) {
+    was_let_out_ = right_after_let_out;
+    answer(ReplyKind::mark, "no cow is in the crush");
+    return Done{};
+  }
   if (!line) return refused_line(text, with_foot_offered(line.faults(), text));
   if (answers_which_is_off(*line)) {
     const std::string lead(language_->say(TermKind::news_lead));
@@ -197,6 +202,14 @@ bool RecordingState::corrects_last_turn(std::string_view text) const {
   const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
   return corrects_the_number(*line) || answers_only(*line) ||
          (knows_her_feet && corrects_her_feet(*line));
+}
+
+/// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
+bool RecordingState::ends_nothing(std::string_view text) const {
+  if (in_crush_) return false;
+  const auto line = read(text, after_let_out());
+  return line && line->clauses.size() == 1 &&
+         std::holds_alternative<TurnEnded>(line->clauses.front());
 }
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.
@@ -405,7 +418,7 @@ Outcome RecordingState::done_said(std::string_view text) {
   if (open.empty()) return let_out(LetOutBy::done);
   std::vector<Warning> again;
   std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
-    return std::find(before.begin(), before.end(), warning) != before.end();
+    return std::find(before.begin(), before.end(), warning) != before.end() && !is_shown(warning);
   });
   show(again, in_crush_->draft.turn.cow);
   in_crush_->done_said = true;
@@ -427,7 +440,10 @@ void RecordingState::after_line(std::string_view text) {
   if (!in_crush_) return;
   given_again(text);
   show_marks();
-  if (!in_crush_->done_said) check_her(looks_finished(), text);
+  if (in_crush_->done_said) return;
+  const bool finished = looks_finished();
+  in_crush_->plan_awaited = finished && !std::exchange(in_crush_->was_finished, finished);
+  check_her(finished, text);
 }
 
 }  // namespace evenclaw

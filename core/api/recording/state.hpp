@@ -54,6 +54,8 @@ struct InCrush {
   bool called_to_the_end = false;         // "done" was said of her
   bool mended_before = false;             // called again to mend what was called before
   bool broke_off = false;                 // taken up again, and nothing said since
+  bool was_finished = false;              // with the line before
+  bool plan_awaited = false;              // the next line may say what is done about her lameness
   std::size_t taken_up = 0;               // of her lines, those said before the recording broke off
   std::size_t given_again = 0;            // of those, the ones a pipe or file gave once more
   std::size_t first_answer = 0;           // of the answers not given yet, the first about her
@@ -129,6 +131,7 @@ class RecordingState {
   Outcome take_read(const Line& line, std::string_view text);
   [[nodiscard]] LineContext after_let_out() const;
   [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
+  [[nodiscard]] bool ends_nothing(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;
   Outcome apply(const Clause& clause, std::string_view text);
   [[nodiscard]] bool goes_on(const CowSaid& cow) const;
@@ -187,6 +190,8 @@ class RecordingState {
   [[nodiscard]] Turn as_settled(const InCrush& cow) const;
   [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);
+  void hold_for_a_plan(std::vector<Warning>& firing);
+  [[nodiscard]] bool is_shown(const Warning& warning) const;
   void show_marks();
   void show_mark(const std::string& mark);
 
