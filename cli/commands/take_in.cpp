@@ -10,8 +10,8 @@ namespace {
 constexpr Operand operands[] = {{"FILE", "a log that another device gave out"}};
 constexpr Example examples[] = {
     {"evenclaw take-in tablet.jsonl", "joins the log of another device; again changes nothing"},
-    {"evenclaw restore copy.db --file ~/second.db",
-     "how a second device begins: with a copy; two that began apart cannot be joined"}};
+    {"evenclaw take-in second.jsonl",
+     "of a device that began with a copy (evenclaw restore); two that began apart stay two"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<TakenIn>}};
 
 constexpr std::size_t longest_entry =
