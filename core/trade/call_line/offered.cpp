@@ -53,6 +53,14 @@ std::string offered_other_product(std::optional<Foot> foot, ActionKind act, std:
                    words, language.say(K::with), named});
 }
 
+std::string offered_other_day(Foot foot, ActionKind act, Claw claw, int days,
+                              const Language& language) {
+  const std::string taken_back = offered_taking_back(foot, act, claw, language);
+  const std::string unit(language.say(K::day_unit));
+  return in_a_row({taken_back + ";", offered_act({}, act, claw, language) + ",",
+                   language.say(K::off), std::to_string(days) + unit});
+}
+
 std::string offered_correction(Foot right, const Language& language) {
   return offered_correction(language.say(K::foot, right), language);
 }

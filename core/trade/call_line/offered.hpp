@@ -26,6 +26,10 @@ std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Langu
 std::string offered_other_product(std::optional<Foot> foot, ActionKind act, std::string_view name,
                                   const Language& language);
 
+/// "LH no, no wrap on; wrap on, off 5d": it comes off on another day.
+std::string offered_other_day(Foot foot, ActionKind act, Claw claw, int days,
+                              const Language& language);
+
 /// "no, LH", "no, inside", "no, 421", "no, mobility 3 of 3".
 std::string offered_correction(Foot right, const Language& language);
 std::string offered_correction(Claw right, const Language& language);

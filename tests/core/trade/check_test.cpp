@@ -41,7 +41,9 @@ FootCall any_foot(RandomStream& random, Foot where) {
   }
   const std::uint32_t acts = random.below(4);
   for (std::uint32_t i = 0; i < acts; ++i) {
-    call.actions.push_back(act(any_of_words<ActionKind>(random), any_of_words<Claw>(random)));
+    Action done = act(any_of_words<ActionKind>(random), any_of_words<Claw>(random));
+    if (random.chance(0.2)) done.when.days = 1 + static_cast<std::int32_t>(random.below(60));
+    call.actions.push_back(done);
   }
   return call;
 }
