@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
@@ -129,6 +130,8 @@ Outcome RecordingState::take_line(std::string_view text) {
     auto news = read(lead + ' ' + std::string(text), context());
     if (news) line = std::move(news);
   }
+  const FootSet lifted = lifted_at_this_visit(*line);
+  line = with_lifted_kept(*std::move(line), text, lifted, *language_);
   if (!tells_news(*line)) mistaken_number_.reset();
   const auto mended = mended_later(*line, text);
   if (!mended) return mended.faults();

@@ -176,6 +176,9 @@ class RecordingState {
   Outcome refuse_held_back(std::string_view text);
   Outcome stand_for_whoever();
 
+  // lifted_before.cpp
+  [[nodiscard]] FootSet lifted_at_this_visit(const Line& line) const;
+
   // earlier_turn.cpp
   Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
   Result<std::optional<EarlierTurn>> as_it_was(const RecordedTurn& turn);
