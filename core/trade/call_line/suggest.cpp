@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 #include <optional>
 #include <set>
 #include <string>
@@ -22,13 +23,14 @@ bool is_printed(const Phrase& phrase, const Language& language) {
   return language.say(phrase.kind, phrase.value) == phrase.words;
 }
 
+// The name where something else is said; the code where the name itself is said, if it has one.
 std::string meaning_of(const Phrase& phrase) {
-  if (phrase.kind == TermKind::lesion) {
-    const auto lesion = static_cast<Lesion>(phrase.value);
-    const std::string_view name = facts_of(lesion).name;
-    return std::string(name == phrase.words ? word_of(lesion) : name);
-  }
-  return {};
+  if (phrase.kind != TermKind::lesion) return {};
+  const auto lesion = static_cast<Lesion>(phrase.value);
+  const LesionFacts& facts = facts_of(lesion);
+  if (facts.name != phrase.words) return std::string(facts.name);
+  const bool has_code = facts.code_known != CodeKnown::none;
+  return has_code ? std::string(word_of(lesion)) : std::string();
 }
 
 const Finding* last_finding(const Line& line) {
@@ -110,6 +112,7 @@ class Suggester {
   }
 
   void offer_kind(TermKind kind, Spot spot) {
+    if (kind == TermKind::conjunction && !joins_more(spot)) return;
     const bool is_time = spot == Spot::time || spot == Spot::see_again || spot == Spot::watch ||
                          spot == Spot::withheld;
     if (kind == TermKind::number && is_time) offer_times();
@@ -117,6 +120,13 @@ class Suggester {
       const bool fits = phrase.kind == kind && is_printed(phrase, language_);
       if (fits) offer(phrase.words, phrase.kind, meaning_in_time(phrase));
     }
+  }
+
+  // Between feet and numbers a joining word leads on; elsewhere it is understood and helps nobody.
+  static bool joins_more(Spot spot) {
+    constexpr Spot joining[] = {Spot::feet,        Spot::lame_feet, Spot::today_feet,
+                                Spot::news_number, Spot::news_feet, Spot::news_said};
+    return std::find(std::begin(joining), std::end(joining), spot) != std::end(joining);
   }
 
   [[nodiscard]] std::string meaning_in_time(const Phrase& phrase) const {

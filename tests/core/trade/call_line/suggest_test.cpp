@@ -95,3 +95,20 @@ TEST_CASE("nothing is offered inside free words, comments, or behind what is not
   CHECK(after("LH qqqqqq").empty());
   CHECK(after(std::string(5000, 'x')).empty());
 }
+
+TEST_CASE("what is offered is explained in spoken words or by its code, never by an inner name") {
+  for (const Suggestion& each : after("412 LH")) {
+    CAPTURE(each.words);
+    CHECK(each.meaning.find('_') == std::string::npos);
+    CHECK(each.words.find('_') == std::string::npos);
+  }
+  CHECK(offers("412 LH", "foreign body"));
+  CHECK(meaning("412 LH", "foreign body").empty());
+  CHECK(meaning("412 LH", "sole ulcer") == "SU");
+}
+
+TEST_CASE("a joining word is offered between feet and numbers only") {
+  CHECK(offers("412 LH", "and"));
+  CHECK_FALSE(offers("", "and"));
+  CHECK_FALSE(offers("412 LH SU", "and"));
+}
