@@ -4,7 +4,7 @@
 visit 2026-10-27
 today hinds
 412 fresh, lame LH
-LH outside length 78 mm; sole 48 mm
+LH outside length 78 mm; heel 48 mm
 no, no 48 mm
 no, not fresh
 rest fine

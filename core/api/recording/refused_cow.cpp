@@ -137,11 +137,22 @@ bool is_slip_of_hers(const std::vector<Token>& tokens, std::size_t at, const Lan
   return !nearest_phrase(tokens, at, at, feet, language).words.empty();
 }
 
-bool is_a_length(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
-  if (tokens[at].kind != TokenKind::number || at + 1 == tokens.size()) return false;
-  const Language::Match unit = language.longest_match(tokens, at + 1);
-  return unit.phrase != nullptr &&
-         (unit.phrase->kind == TermKind::mm || unit.phrase->kind == TermKind::cm);
+bool names_who_works(TermKind kind) {
+  return kind == TermKind::caller || kind == TermKind::writer;
+}
+
+/// "Caller Ben 413": the next cow may have been named behind the name.
+bool holds_a_number(const std::vector<Token>& tokens) {
+  return std::any_of(tokens.begin(), tokens.end(),
+                     [](const Token& token) { return token.kind == TokenKind::number; });
+}
+
+/// "101 vet; 102 wraps off": whose the next line is nobody knows.
+bool names_two_cows(const std::vector<Token>& tokens, const Language& language) {
+  for (std::size_t at = 1; at < tokens.size(); ++at) {
+    if (names_another_cow(tokens, at, language)) return true;
+  }
+  return false;
 }
 
 /// The cow of the longest beginning that names a cow and nothing else.
@@ -164,15 +175,12 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
 bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
   const std::vector<Token> tokens = spoken_tokens(text, language);
-  const auto said = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) {
-    return token.kind != TokenKind::comma && token.kind != TokenKind::colon &&
-           token.kind != TokenKind::strong && token.kind != TokenKind::conjunction;
-  });
-  if (said == tokens.end()) return false;
-  const auto at = static_cast<std::size_t>(said - tokens.begin());
-  if (said->kind != TokenKind::word) return !is_a_length(tokens, at, language);
+  const std::size_t at = first_said(tokens, language);
+  if (at == tokens.size()) return false;
+  if (tokens[at].kind != TokenKind::word) return !has_its_unit(tokens, at, language);
   const Language::Match match = language.longest_match(tokens, at);
   if (match.phrase == nullptr) return !is_slip_of_hers(tokens, at, language);
+  if (names_who_works(match.phrase->kind)) return holds_a_number(tokens);
   return std::find(std::begin(not_another_cow), std::end(not_another_cow), match.phrase->kind) ==
          std::end(not_another_cow);
 }
@@ -181,6 +189,10 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
   const std::vector<Token> tokens = spoken_tokens(text, language);
+  const std::size_t start = first_said(tokens, language);
+  if (start > 0 && start < tokens.size()) {
+    return cow_in_refused(text.substr(tokens[start].offset), context, language);
+  }
   RefusedCow refused;
   if (says_no_and_corrects_nothing(tokens, language)) {
     refused.likely = CowLikely::perhaps;
@@ -197,6 +209,7 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     return refused;
   }
   if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens, language)) return {};
+  if (has_its_unit(tokens, 0, language) || names_two_cows(tokens, language)) return {};
   refused.likely = likely_from_rest(tokens, language);
   if (refused.likely == CowLikely::none) return {};
   if (is_part_of_a_word(tokens, 0, language)) {
@@ -207,7 +220,8 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
   if (!cow) return {};
   refused.cow = *cow;
-  const bool is_sure = refused.likely == CowLikely::surely;
+  const bool is_sure =
+      refused.likely == CowLikely::surely && !number_breaks_off(tokens, 0, text, language);
   if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;
 }

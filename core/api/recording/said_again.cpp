@@ -46,9 +46,11 @@ std::vector<Token> compared_tokens(std::string_view line, const Language& langua
   return tokens;
 }
 
-bool joins_here(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+/// "And", and words to be left out, as "has a".
+bool says_nothing(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
   const Language::Match match = language.longest_match(tokens, at);
-  return match.phrase != nullptr && only_joins(match.phrase->kind);
+  if (match.phrase == nullptr) return language.fills(tokens[at].folded);
+  return only_joins(match.phrase->kind);
 }
 
 void add_words_inside(std::vector<std::string>& words, std::string_view quoted_words) {
@@ -65,7 +67,9 @@ Compared compared(std::string_view line, const Language& language) {
   const std::vector<Token> tokens = compared_tokens(line, language);
   const std::size_t announced = announced_tokens(tokens, language);
   parts.in_a_word = number_word_at(spoken_tokens(line, language), 0, language).has_value();
-  for (std::size_t at = announced == 0 ? 0 : announced - 1; at < tokens.size(); ++at) {
+  const std::size_t first = announced == 0 ? first_said(tokens, language) : announced - 1;
+  if (first < tokens.size()) from = tokens[first].offset;
+  for (std::size_t at = first; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);
     const bool ends_number = at > 0 && is_part_of_a_word(tokens, at - 1, language);
@@ -78,7 +82,7 @@ Compared compared(std::string_view line, const Language& language) {
     at_start = false;
     if (token.kind == TokenKind::quoted) add_words_inside(parts.words, said);
     const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
-    if (is_word && !joins_here(tokens, at, language)) parts.words.push_back(fold_case(said));
+    if (is_word && !says_nothing(tokens, at, language)) parts.words.push_back(fold_case(said));
   }
   parts.rest = fold_case(trimmed(line.substr(from)));
   return parts;

@@ -86,10 +86,10 @@ HeardLine heard(std::string_view line, const Language& language) {
   HeardLine all;
   const std::vector<Token> tokens = spoken_tokens(line, language);
   const Pointed pointed(line, language);
-  std::size_t at = 0;
-  if (!tokens.empty() && tokens.front().kind == TokenKind::number) {
-    all.number = line.substr(tokens.front().offset, tokens.front().length);
-    if (!tokens.front().folded.empty()) all.number = tokens.front().folded;
+  std::size_t at = first_said(tokens, language);
+  if (at < tokens.size() && tokens[at].kind == TokenKind::number) {
+    all.number = line.substr(tokens[at].offset, tokens[at].length);
+    if (!tokens[at].folded.empty()) all.number = tokens[at].folded;
     ++at;
   }
   while (at < tokens.size()) {
@@ -107,8 +107,8 @@ HeardLine heard(std::string_view line, const Language& language) {
     } else if (token.kind == TokenKind::word) {
       part.looks_like = looks_like(tokens, at, language);
     }
-    const bool tells =
-        match.phrase != nullptr || token.kind == TokenKind::word || part.kind == TermKind::number;
+    const bool is_word = token.kind == TokenKind::word && !language.fills(token.folded);
+    const bool tells = match.phrase != nullptr || is_word || part.kind == TermKind::number;
     at += match.phrase == nullptr ? 1 : match.word_count;
     if (tells && !is_a_foot(part.kind) && !only_joins(part.kind)) all.said.push_back(part);
   }

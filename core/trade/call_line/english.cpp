@@ -71,6 +71,9 @@ constexpr Phrase turn_phrases[] = {
     says("can't find a thing", K::foot_state, FootState::nothing_found),
     says("I can't find anything", K::foot_state, FootState::nothing_found),
     says("I can't find a thing", K::foot_state, FootState::nothing_found),
+    says("nothing there", K::foot_state, FootState::nothing_found),
+    says("nothing wrong", K::foot_state, FootState::nothing_found),
+    says("nothing to see", K::foot_state, FootState::nothing_found),
     says("not lifted", K::foot_state, FootState::not_lifted),
     {"nothing after all", K::nothing_after_all},
     {"nothing found after all", K::nothing_after_all},
@@ -84,6 +87,10 @@ constexpr Phrase turn_phrases[] = {
     {"all fine", K::rest_fine},
     {"rest ok", K::rest_fine},
     {"all ok", K::rest_fine},
+    {"all good", K::rest_fine},
+    {"rest good", K::rest_fine},
+    {"others ok", K::rest_fine},
+    {"everything fine", K::rest_fine},
     says("trimmed", K::trimmed, Trimmed::yes),
     says("not trimmed", K::trimmed, Trimmed::no),
 
@@ -154,6 +161,9 @@ constexpr Phrase turn_phrases[] = {
     {"walking sound", K::walks_sound},
     {"walks all right", K::walks_sound},
     {"walks alright", K::walks_sound},
+    {"walks fine", K::walks_sound},
+    {"walking fine", K::walks_sound},
+    {"walks well", K::walks_sound},
     says("not done", K::turn_end, TurnEnd::not_done),
     says("unfinished", K::turn_end, TurnEnd::unfinished),
     says("not finished", K::turn_end, TurnEnd::unfinished),
@@ -183,6 +193,8 @@ constexpr Phrase turn_phrases[] = {
     {"same", K::ditto},
     {"same as last time", K::ditto},
     {"same as before", K::ditto},
+    {"too", K::ditto},
+    {"as well", K::ditto},
     {"no number", K::no_number},
     {"no nr", K::no_number},
     {"no tag", K::no_number},
@@ -259,6 +271,12 @@ constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
+// They stand between what is called and call nothing themselves.
+constexpr std::string_view english_fillers[] = {
+    "a",    "an",   "the",  "but",  "is",   "are",  "was", "has",  "have",
+    "had",  "her",  "his",  "its",  "it",   "she",  "he",  "they", "there",
+    "here", "this", "that", "very", "some", "then", "so",  "also"};
+
 std::vector<Phrase> joined_phrases() {
   std::vector<Phrase> all;
   for (const std::span<const Phrase> part :
@@ -272,8 +290,9 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& english() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language("english", phrases,
-                                 {english_how_done, english_number_leads, english_short_words});
+  static const Language language(
+      "english", phrases,
+      {english_how_done, english_number_leads, english_short_words, english_fillers});
   return language;
 }
 

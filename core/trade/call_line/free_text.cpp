@@ -101,6 +101,8 @@ bool part_could_be_calls(std::span<const Token> part, TextExtent extent, const L
 bool reads_back(std::string_view words, TextExtent extent, const Language& language) {
   if (words.empty() || trimmed(words) != words) return false;
   const std::vector<Token> tokens = tokens_of(words);
+  // "No number, 418" could be the number she has.
+  if (extent == TextExtent::to_strong && is_a_herd_number(tokens)) return false;
   const TokenKind first = tokens.front().kind;
   if (first != TokenKind::word && first != TokenKind::number) return false;
   if (tokens.back().offset + tokens.back().length != words.size()) return false;
@@ -119,6 +121,12 @@ bool free_words_may_follow(TermKind kind) {
                                 TermKind::no_number,   TermKind::came_for, TermKind::caller,
                                 TermKind::writer};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+bool is_a_herd_number(std::span<const Token> tokens) {
+  constexpr std::size_t most_digits = 6;  // a reader gives fifteen
+  return tokens.size() == 1 && tokens.front().kind == TokenKind::number &&
+         tokens.front().length <= most_digits;
 }
 
 std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent) {

@@ -20,6 +20,9 @@ enum class TextExtent {
 /// Whether free words may stand behind a phrase of that kind: "spray", "note", "no tag".
 bool free_words_may_follow(TermKind kind);
 
+/// Whether the words are nothing but a number as short as one a herd gives: "no number, 418".
+bool is_a_herd_number(std::span<const Token> tokens);
+
 /// How many of the tokens from `at` on belong to free words of this extent.
 std::size_t text_token_count(std::span<const Token> tokens, std::size_t at, TextExtent extent);
 

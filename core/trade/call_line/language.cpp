@@ -117,6 +117,10 @@ bool Language::leads_a_number(std::string_view folded) const {
   return holds(beside_.number_leads, folded);
 }
 
+bool Language::fills(std::string_view folded) const {
+  return holds(beside_.fillers, folded);
+}
+
 std::string_view Language::short_for(std::string_view folded_ending) const {
   const auto found =
       std::find_if(beside_.short_words.begin(), beside_.short_words.end(),

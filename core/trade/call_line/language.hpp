@@ -48,6 +48,7 @@ struct WordsBeside {
   std::span<const std::string_view> how_done;      // "twice", "well": no names of a spray or paste
   std::span<const std::string_view> number_leads;  // "nr": in front of a number, as in "nr 413"
   std::span<const ShortWord> short_words;          // behind an apostrophe
+  std::span<const std::string_view> fillers;       // "the", "has": between what is called
 };
 
 class Language {
@@ -83,6 +84,9 @@ class Language {
 
   /// Whether a number may be announced with the word: "no 413", "nr 413".
   [[nodiscard]] bool leads_a_number(std::string_view folded) const;
+
+  /// Whether the word only joins what is called: "the", "has".
+  [[nodiscard]] bool fills(std::string_view folded) const;
 
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;

@@ -278,13 +278,17 @@ void LineBuilder::say_foot_state(const Term& state) {
   add(TurnClause{FootStateSaid{state.as<FootState>()}}, state);
 }
 
-// "Lame RF and nothing found": on that leg, or on all of today's feet?
-void LineBuilder::refuse_state_of_whom(const Term& state) {
-  close();
-  refuse(not_understood("it is unclear of which feet " + shown(state.said) + " is said",
-                        "say the foot before it: \"{RF} " + std::string(state.said) +
-                            "\"; for all of today's feet \"{rest fine}\""),
-         state);
+// "Lame RF and nothing found": joined so closely, it is said of the leg she is lame on.
+void LineBuilder::say_state_of_lame_feet(const Term& state) {
+  const auto* said = last<ReasonSaid>();
+  if (said == nullptr) {
+    refuse(not_understood("it is unclear of which feet " + shown(state.said) + " is said",
+                          "say the foot before it"),
+           state);
+    return;
+  }
+  add(TurnClause{FeetNamed{said->lame}}, state);
+  say_foot_state(state);
 }
 
 void LineBuilder::say_trimmed(const Term& trimmed) {

@@ -60,7 +60,7 @@ class LineBuilder {
   void open_finding(const Term& lesion);
   void open_white_line_at(const Term& place);
   void say_foot_state(const Term& state);
-  void refuse_state_of_whom(const Term& state);
+  void say_state_of_lame_feet(const Term& state);
   void say_trimmed(const Term& trimmed);
   void say_rest_fine(const Term& words);
   void say_walks_sound(const Term& words);
@@ -139,6 +139,7 @@ class LineBuilder {
 
   [[nodiscard]] CowSaid* cow_being_named();
   void check_cow_number(const Term& number);
+  void refuse_gone_foot(const Term& term);
   void open_with_claw(TurnClause item, const Term& from);
   void refuse_unclear_claw();
   void add_loose_to(TurnClause* item);

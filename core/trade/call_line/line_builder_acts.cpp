@@ -5,6 +5,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/line_builder.hpp"
+#include "core/trade/call_line/measure_reach.hpp"
 
 namespace evenclaw {
 
@@ -208,7 +209,10 @@ void LineBuilder::set_length(std::string_view unit, const Term& at) {
     refuse(impossible("no measure of a claw is " + to_text(*length)), from);
     return;
   }
-  if (auto* said = last<MeasureSaid>()) said->measure.length = *length;
+  if (auto* said = last<MeasureSaid>()) {
+    refuse_if(out_of_reach(said->measure.kind, *length), from);
+    said->measure.length = *length;
+  }
   if (auto* back = last<MeasureTakenBack>()) back->length = *length;
 }
 
@@ -391,8 +395,19 @@ void LineBuilder::add_news_feet(const Term& feet) {
     return;
   }
   for (std::size_t i = news_from_; i < clauses_.size(); ++i) {
-    if (auto* said = std::get_if<NewsSaid>(&clauses_[i].clause)) said->feet.add(feet_in(feet));
+    auto* said = std::get_if<NewsSaid>(&clauses_[i].clause);
+    if (said == nullptr) continue;
+    if (said->news == News::gone) return refuse_gone_foot(feet);
+    said->feet.add(feet_in(feet));
   }
+}
+
+// "412 LH gone": she is not gone, and what is gone of the foot nobody said.
+void LineBuilder::refuse_gone_foot(const Term& term) {
+  refuse(not_understood("a cow is gone, not a foot",
+                        "of a claw say \"{inside} {claw missing}\"; of a block or wrap "
+                        "\"{block came off}\", \"{wrap came off}\""),
+         term);
 }
 
 void LineBuilder::say_news(const Term& term) {
@@ -403,6 +418,7 @@ void LineBuilder::say_news(const Term& term) {
            term);
     return;
   }
+  if (*news == News::gone && !news_feet_.empty()) return refuse_gone_foot(term);
   news_from_ = clauses_.size();
   news_said_ = true;
   for (const std::string& number : news_numbers_) {

@@ -30,6 +30,7 @@ constexpr Misplaced misplaced_table[] = {
      "say the number of a cow in digits, or all of it as in {four twelve}; a time with its unit"},
     {TermKind::unreadable,
      "it follows the number that cannot be read: {513 or 531, can't read it}"},
+    {TermKind::only, "it stands before the feet that were lifted: \"{just the backs}\""},
     {TermKind::farmer_off, "say it behind the wrap: \"{wrap on, off Thu}\""},
     {TermKind::not_that,
      "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},

@@ -13,6 +13,7 @@
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
+#include "core/trade/call_line/unknown_word.hpp"
 
 namespace evenclaw {
 
@@ -162,7 +163,8 @@ class Parser {
     if (facts.text == TextExtent::none) return 0;
     const TermKind mark = kind_of_mark(tokens_[at_].kind);
     const Step* step = step_from(spot_, mark);
-    if (is_separator(mark) && step != nullptr && step->from == spot_) return 0;
+    const bool is_mark = is_separator(mark) || mark == TermKind::doubt;
+    if (is_mark && step != nullptr && step->from == spot_) return 0;
     const std::size_t count = text_token_count(tokens_, at_, facts.text);
     return spot_ == Spot::product_name ? name_token_count(tokens_, at_, count, language_) : count;
   }
@@ -246,6 +248,13 @@ class Parser {
   }
 
   void refuse_number(const Term& term) {
+    if (names_another_cow(tokens_, term.first_token, language_)) {
+      const std::string said(term.said);
+      add_fault(not_understood(quoted(term) + " begins another cow in the middle of the line",
+                               "each cow on a line of her own: say " + said + " on the next one"),
+                term);
+      return;
+    }
     const std::string meant = remedy_for_time_of_off(builder_);
     add_fault(
         {"call-not-understood",
@@ -262,7 +271,7 @@ class Parser {
     } else if (is_glued_to_number(term)) {
       refuse_glued(term);
     } else if (term.kind == TermKind::unknown_word) {
-      refuse_unknown(term);
+      refuse_unknown();
     } else if (term.kind == TermKind::unclear_word) {
       add_fault(not_understood(quoted(term) + " could mean more than one thing", remedy(term)),
                 term);
@@ -278,23 +287,10 @@ class Parser {
     return remedy_for({term, spot_, builder_});
   }
 
-  // The word may belong to what was taken just before: "sole ulsr" began as "sole".
-  void refuse_unknown(const Term& term) {
-    const std::vector<TermKind> kinds = kinds_after(spot_);
-    const std::vector<TermKind> kinds_before = kinds_after(spot_before_);
-    const Nearest alone = nearest_phrase(tokens_, at_, at_, kinds, language_);
-    const Nearest together = nearest_phrase(tokens_, at_, last_term_, kinds_before, language_);
-    const bool is_together = together.first_token < at_ && together.distance <= alone.distance;
-    const Nearest& near = is_together ? together : alone;
-    Term shown = term;
-    shown.first_token = near.first_token;
-    shown.token_count = near.token_count;
-    const std::string expected = expected_names(is_together ? kinds_before : kinds);
-    // Words that are known, but not here, are no slip of themselves.
-    const bool is_a_slip = fold_case(near.words) != fold_case(said_by(shown));
-    add_fault(not_understood(quoted(shown) + " is not understood; expected " + expected,
-                             is_a_slip ? meant_by(near) : ""),
-              shown);
+  void refuse_unknown() {
+    const PlacedFault fault =
+        refusal_of({tokens_, text_, at_, last_term_, spot_, spot_before_}, language_);
+    add_fault(fault.refusal, fault.at);
   }
 
   [[nodiscard]] bool is_glued_to_number(const Term& term) const {
@@ -487,10 +483,11 @@ Reading read_as(LineSort sort, std::string_view text, const LineContext& context
 
 std::vector<LineSort> possible_sorts(std::string_view text, const Language& language) {
   const std::vector<Token> tokens = spoken_tokens(text, language);
-  if (tokens.empty()) return {LineSort::turn_or_visit};
-  const Phrase* first = language.longest_match(tokens, 0).phrase;
+  const std::size_t start = first_said(tokens, language);
+  if (start == tokens.size()) return {LineSort::turn_or_visit};
+  const Phrase* first = language.longest_match(tokens, start).phrase;
   if (first != nullptr && first->kind == TermKind::news_lead) return {LineSort::news};
-  if (tokens.front().kind != TokenKind::number) return {LineSort::turn_or_visit};
+  if (tokens[start].kind != TokenKind::number) return {LineSort::turn_or_visit};
   return {LineSort::turn_or_visit, LineSort::news};
 }
 

@@ -1,5 +1,6 @@
 #include "core/trade/call_line/spoken_tokens.hpp"
 
+#include <cstddef>
 #include <string>
 #include <utility>
 
@@ -53,6 +54,17 @@ std::vector<Token> spoken_tokens(std::string_view text, const Language& language
   parts.reserve(tokens.size());
   for (Token& token : tokens) add_parts(parts, std::move(token), text, language);
   return with_spoken_numbers(std::move(parts), language);
+}
+
+std::size_t first_said(std::span<const Token> tokens, const Language& language) {
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const bool parts = tokens[at].kind == TokenKind::colon || tokens[at].kind == TokenKind::strong;
+    const std::size_t joining = parts ? 1 : language.joining_tokens(tokens, at);
+    if (joining == 0) return at;
+    at += joining;
+  }
+  return at;
 }
 
 }  // namespace evenclaw

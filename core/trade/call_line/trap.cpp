@@ -1,11 +1,15 @@
 #include "core/trade/call_line/trap.hpp"
 
+#include <algorithm>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 
 namespace evenclaw {
 
@@ -149,12 +153,121 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
                      whole};
 }
 
+// "Caller Ben 413": a name, and the next cow behind it.
+std::optional<PlacedFault> number_in_a_name(const NextStep& next, const Language&) {
+  const bool is_name = next.step.from == Spot::caller || next.step.from == Spot::writer;
+  if (!is_name) return std::nullopt;
+  const std::size_t end = next.term.first_token + next.term.token_count;
+  for (std::size_t at = next.term.first_token; at < end; ++at) {
+    if (next.tokens[at].kind != TokenKind::number) continue;
+    Term number = next.term;
+    number.first_token = at;
+    number.token_count = 1;
+    const std::string said(said_in(next, at, at + 1));
+    const std::string who(said_in(next, 0, at));
+    return PlacedFault{
+        not_understood("\"" + said + "\" is no part of a name",
+                       "say \"" + who + "\" alone, and " + said +
+                           " on the next line; if it is part of the name, put the name in quotes"),
+        number};
+  }
+  return std::nullopt;
+}
+
+// "No number 418": that is a number, or is it what she is told by?
+std::optional<PlacedFault> number_of_no_number(const NextStep& next, const Language& language) {
+  if (next.step.from != Spot::looks || next.term.kind != TermKind::text) return std::nullopt;
+  if (!is_a_herd_number(next.tokens.subspan(next.term.first_token, next.term.token_count))) {
+    return std::nullopt;
+  }
+  const std::string said(next.term.said);
+  const std::string no_number(language.say(TermKind::no_number));
+  return PlacedFault{not_understood("has she the number " + said + ", or none?",
+                                    "say " + said +
+                                        " for the number; without one, what she looks "
+                                        "like: \"" +
+                                        no_number + ", ...\""),
+                     next.term};
+}
+
+// "Lame behind" tells which end of her, and no leg.
+std::optional<PlacedFault> lame_at_an_end(const NextStep& next, const Language& language) {
+  const bool is_behind_lame = next.spot == Spot::lame || next.spot == Spot::lame_on;
+  if (!is_behind_lame || next.term.kind != TermKind::place) return std::nullopt;
+  const std::string lame(language.say(TermKind::lame));
+  return PlacedFault{not_understood("\"" + std::string(next.term.said) + "\" names no leg",
+                                    "say the leg: \"" + lame + ' ' +
+                                        std::string(language.say(TermKind::foot, Foot::lh)) +
+                                        "\"; or \"" + lame + "\" alone when nobody knows which"),
+                     next.term};
+}
+
+// "Fronts not done", "LH rest fine": of those feet, or of all of her?
+std::optional<PlacedFault> of_the_feet_or_of_her(const NextStep& next, const Language& language) {
+  const std::size_t at = next.term.first_token;
+  const bool is_glued =
+      next.spot == Spot::feet && at > 0 && next.tokens[at - 1].kind == TokenKind::word;
+  if (!is_glued) return std::nullopt;
+  const std::string said(next.term.said);
+  std::string feet_said;
+  if (next.term.kind == TermKind::rest_fine) {
+    feet_said = language.say(TermKind::foot_state, FootState::nothing_found);
+  } else if (next.term.kind == TermKind::turn_end && next.term.as<TurnEnd>() == TurnEnd::not_done) {
+    feet_said = language.say(TermKind::foot_state, FootState::not_lifted);
+  } else {
+    return std::nullopt;
+  }
+  return PlacedFault{not_understood("is \"" + said + "\" said of those feet, or of all of her?",
+                                    "of those feet say \"" + feet_said +
+                                        "\"; of all of her put ; before \"" + said + "\""),
+                     next.term};
+}
+
+bool tells_what_was_found_or_done(const PlacedClause& placed) {
+  const auto* clause = std::get_if<TurnClause>(&placed.clause);
+  return clause != nullptr && (std::holds_alternative<FindingSaid>(*clause) ||
+                               std::holds_alternative<ActionSaid>(*clause));
+}
+
+// "LH sole ulcer; recheck": why she came, or what is to be done?
+std::optional<PlacedFault> recheck_behind_a_finding(const NextStep& next,
+                                                    const Language& language) {
+  const bool is_recheck =
+      next.term.kind == TermKind::reason && next.term.as<Reason>() == Reason::recheck;
+  const std::vector<PlacedClause>& clauses = next.said.clauses();
+  if (!is_recheck || std::none_of(clauses.begin(), clauses.end(), tells_what_was_found_or_done)) {
+    return std::nullopt;
+  }
+  const std::string again(language.say(TermKind::see_again, ActionKind::see_again));
+  return PlacedFault{not_understood("came she for a recheck, or is she to be seen again?",
+                                    "to be seen again: \"" + again +
+                                        " 28d\"; why she came stands before what "
+                                        "was found"),
+                     next.term};
+}
+
+// "Two hundred and": the rest of the number was swallowed, and two hundred is another cow.
+std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language& language) {
+  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
+  const std::size_t at = next.term.first_token;
+  if (!names_cow || next.term.kind != TermKind::number) return std::nullopt;
+  if (!number_breaks_off(next.tokens, at, next.text, language)) return std::nullopt;
+  Term both = next.term;
+  ++both.token_count;
+  const std::string digits(digits_of(next.term));
+  return PlacedFault{not_understood("it is unclear whether the number ends there",
+                                    "say " + digits + " in digits, or the number in full: \"" +
+                                        std::string(said_in(next, at, at + 2)) + " ...\""),
+                     both};
+}
+
 }  // namespace
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
-  constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg,  no_name_of_a_product,
-                                                      lesions_share_a_word, claw_and_claw,
-                                                      not_so_or_mended,     letters_in_a_number};
+  constexpr decltype(&lame_behind_its_leg) traps[] = {
+      lame_behind_its_leg, no_name_of_a_product,  lesions_share_a_word,     claw_and_claw,
+      not_so_or_mended,    letters_in_a_number,   number_in_a_name,         number_of_no_number,
+      lame_at_an_end,      of_the_feet_or_of_her, recheck_behind_a_finding, number_not_ended};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }
@@ -202,6 +315,47 @@ bool is_part_of_a_word(std::span<const Token> tokens, std::size_t number,
   if (!touches || behind.kind != TokenKind::word) return false;
   const Language::Match match = language.longest_match(tokens, number + 1);
   return match.phrase == nullptr || behind.length == 1;  // "412LH" is a cow and her foot
+}
+
+bool number_breaks_off(std::span<const Token> tokens, std::size_t number, std::string_view text,
+                       const Language& language) {
+  constexpr int hundred = 100;
+  const bool is_last = number + 1 >= tokens.size();
+  if (is_last || tokens[number].kind != TokenKind::number) return false;
+  const Phrase* behind = language.longest_match(tokens, number + 1).phrase;
+  if (behind == nullptr || behind->kind != TermKind::conjunction) return false;
+  const std::vector<Token> words =
+      tokens_of(text.substr(tokens[number].offset, tokens[number].length));
+  if (words.empty()) return false;
+  const Phrase* last = language.longest_match(words, words.size() - 1).phrase;
+  return last != nullptr && last->kind == TermKind::number_word && last->value >= hundred;
+}
+
+bool names_another_cow(std::span<const Token> tokens, std::size_t number,
+                       const Language& language) {
+  const std::size_t first = first_said(tokens, language);
+  if (number <= first) return false;
+  const Phrase* start = language.longest_match(tokens, first).phrase;
+  const bool may_go_on =
+      tokens[first].kind == TokenKind::number ||
+      (start != nullptr && (start->kind == TermKind::caller || start->kind == TermKind::writer));
+  if (!may_go_on) return false;
+  const TokenKind before = tokens[number - 1].kind;
+  if (before != TokenKind::strong && before != TokenKind::comma) return false;
+  if (tokens[number].kind != TokenKind::number) return false;
+  // At the end of what is said it could be a time without its unit: "see again, 28".
+  const bool has_words = number + 1 < tokens.size() && tokens[number + 1].kind == TokenKind::word;
+  return has_words && !is_part_of_a_word(tokens, number, language) &&
+         !has_its_unit(tokens, number, language);
+}
+
+bool has_its_unit(std::span<const Token> tokens, std::size_t number, const Language& language) {
+  if (number + 1 >= tokens.size() || tokens[number].kind != TokenKind::number) return false;
+  const Phrase* unit = language.longest_match(tokens, number + 1).phrase;
+  constexpr TermKind units[] = {TermKind::mm, TermKind::cm, TermKind::day_unit, TermKind::week_unit,
+                                TermKind::out_of};
+  return unit != nullptr &&
+         std::find(std::begin(units), std::end(units), unit->kind) != std::end(units);
 }
 
 }  // namespace evenclaw

@@ -40,6 +40,18 @@ std::size_t announced_tokens(std::span<const Token> tokens, const Language& lang
 std::optional<PlacedFault> announced_number(std::span<const Token> tokens, std::string_view text,
                                             const Language& language);
 
+/// Whether "and" follows a number said in words that a smaller one may still follow: "two hundred
+/// and LH SU".
+bool number_breaks_off(std::span<const Token> tokens, std::size_t number, std::string_view text,
+                       const Language& language);
+
+/// Whether the number stands behind a separator in a line that began with one or with who works,
+/// with words behind it that are no unit: "101 vet; 102 wraps off", "caller Ben, 413 lame".
+bool names_another_cow(std::span<const Token> tokens, std::size_t number, const Language& language);
+
+/// "78 mm", "3 weeks", "2 of 3": no cow, whatever stands before it.
+bool has_its_unit(std::span<const Token> tokens, std::size_t number, const Language& language);
+
 /// Whether letters that mean nothing stand right behind the digits: "4l3", "41O".
 bool is_part_of_a_word(std::span<const Token> tokens, std::size_t number, const Language& language);
 

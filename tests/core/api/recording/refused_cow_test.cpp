@@ -26,10 +26,10 @@ struct Row {
 }  // namespace
 
 TEST_CASE("a refused line that goes on as a turn names its cow") {
-  constexpr Row rows[] = {{"27 RH DD raw behnd spray", "27"},
-                          {"409 lame RHH", "409"},
-                          {"513 or 531 lame LHH", "513 or 531"},
-                          {"no tag, black cow; LH outsde SU", "black cow"}};
+  constexpr Row rows[] = {
+      {"27 RH DD raw behnd spray", "27"},    {"409 lame RHH", "409"},
+      {"513 or 531 lame LHH", "513 or 531"}, {"and 413 LH outsde SU", "413"},
+      {"- 414 LH outsde SU", "414"},         {"no tag, black cow; LH outsde SU", "black cow"}};
   for (const Row& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
@@ -50,7 +50,9 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
                           {"no tg, black cow", "no tg, black cow"},
                           {"no eartagg", "no eartagg"},
                           {"No 413", "413?"},
-                          {"nr. 413", "413?"}};
+                          {"nr. 413", "413?"},
+                          {"two hundred and LH SU", "200?"},
+                          {"and 22 nothnig found", "22?"}};
   for (const Row& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
@@ -79,16 +81,18 @@ TEST_CASE("the second number is not taken from one with letters in it") {
 
 TEST_CASE("slips of feet, corrections, lists, news and measures name no cow") {
   for (const char* text : {"RHH foul between", "no, chronicc", "no, not that one", "no insde",
-                           "412, 513 wrps off", "77 gone Thu", "7.5 mm sole", "LH outsde SU", ""}) {
+                           "412, 513 wrps off", "77 gone Thu", "7.5 mm sole", "LH outsde SU", "",
+                           "101 vet; 102 wraps off", "101 lame LH; 102 fine", "3 weeks"}) {
     INFO(std::string(text));
     CHECK(named_in(text).likely == CowLikely::none);
   }
 }
 
 TEST_CASE("a refused line that starts with no word of a foot may be of another cow") {
-  for (const char* text : {"cow 413", "next one 413", "nr 413", "next cow", "brown heifer",
-                           "301, 302 lame LH", "413/2 lame", "77 gone Thu", "#413 lame",
-                           "the red one", "\xff\xfe", "heifer 413 lame", "ear tag 413"}) {
+  for (const char* text :
+       {"cow 413", "next one 413", "nr 413", "next cow", "brown heifer", "301, 302 lame LH",
+        "413/2 lame", "77 gone Thu", "#413 lame", "the red one", "\xff\xfe", "heifer 413 lame",
+        "ear tag 413", "and 413 LHH", "caller Ben 413", "101 vet; 102 wraps off"}) {
     INFO(std::string(text));
     CHECK(may_be_of_another_cow(text, english()));
   }
@@ -96,14 +100,15 @@ TEST_CASE("a refused line that starts with no word of a foot may be of another c
 }
 
 TEST_CASE("a refused line that starts with a word of a foot or a slip of one is hers") {
-  for (const char* text : {"LH outsde SU",     "LG SU",         "RHH foul between",
-                           "outsde SU",        "sole ulcr bad", "blokc on inside",
-                           "wrpa on, off Sat", "rest fien",     "rst fine",
-                           "7.5 mm sole",      "no, chronicc",  "ditto LG",
-                           "see agian 28d",    "; block onn",   "noth fnd",
-                           "nothnig found",    "lame LHH",      "",
+  for (const char* text : {"LH outsde SU",     "LG SU",          "RHH foul between",
+                           "outsde SU",        "sole ulcr bad",  "blokc on inside",
+                           "wrpa on, off Sat", "rest fien",      "rst fine",
+                           "7.5 mm sole",      "no, chronicc",   "ditto LG",
+                           "see agian 28d",    "; block onn",    "noth fnd",
+                           "nothnig found",    "lame LHH",       "",
 
-                           "left hnd fine",    "lft hind fine", "tody hinds"}) {
+                           "left hnd fine",    "lft hind fine",  "tody hinds",
+                           "and RHH foul",     "caller Ben, LH", "3 weeks"}) {
     INFO(std::string(text));
     CHECK_FALSE(may_be_of_another_cow(text, english()));
   }

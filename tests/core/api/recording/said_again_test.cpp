@@ -26,6 +26,9 @@ TEST_CASE("a line with its slip mended is said again, with her number or without
                                {"inside", "block on inside"},
                                {"no tg, black cow", "no tag, black cow"},
                                {"seven LH SU", "7 LH SU"},
+                               {"and 413 LH outsde SU", "413 LH outside SU"},
+                               {"412 LH has a SU", "LH SU"},
+                               {"LH sole 60 mm", "LH sole 6 mm"},
                                {"four-twelve LH outsde SU", "412 LH outside SU"}};
   for (const TwoLines& row : rows) {
     CAPTURE(row.refused);

@@ -23,7 +23,12 @@ TEST_CASE("what the refusal asked for settles the line, in whatever order the re
                                {"LH DD heel", "LH DD behind"},
                                {"LH inside and outside bruise", "LH both claws bruise"},
                                {"207 RF lame, nothing found", "207 lame RF; nothing found"},
-                               {"spray both", "spray"}};
+                               {"spray both", "spray"},
+                               {"and 413 LH rot", "413 LH foul"},
+                               {"fronts not done", "fronts not lifted"},
+                               {"LH all good", "LH nothing found"},
+                               {"412 LH SU; recheck", "412 LH SU; see again 28d"},
+                               {"412 LH has a rot", "412 LH foul"}};
   for (const TwoLines& row : rows) {
     CAPTURE(row.refused);
     CHECK(is_said_in_other_words(row.refused, row.now, english()));

@@ -52,10 +52,11 @@ class Words {
     for (const ShortWord& each : from.words_beside().short_words) {
       short_words_.push_back({kept(each.ending), kept(each.word)});
     }
+    for (const std::string_view word : from.words_beside().fillers) fillers_.push_back(kept(word));
   }
 
   [[nodiscard]] Language language() const {
-    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_}};
+    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_, fillers_}};
   }
 
  private:
@@ -66,6 +67,7 @@ class Words {
   std::vector<std::string_view> how_done_;
   std::vector<std::string_view> number_leads_;
   std::vector<ShortWord> short_words_;
+  std::vector<std::string_view> fillers_;
 };
 
 inline const Language& language() {

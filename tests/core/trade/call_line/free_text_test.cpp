@@ -58,3 +58,9 @@ TEST_CASE("what is called of a foot is no description, whatever stands before it
   CHECK_FALSE(is_unclear("brown heifer, white LH"));
   CHECK_FALSE(is_unclear("kicked when the LH was up"));
 }
+
+TEST_CASE("what she looks like is quoted when it could be her number") {
+  CHECK(printed_text("418", TextExtent::to_strong, english()) == "\"418\"");
+  CHECK(printed_text("2 white stars", TextExtent::to_strong, english()) == "2 white stars");
+  CHECK(printed_text("826000000600001", TextExtent::to_strong, english()) == "826000000600001");
+}

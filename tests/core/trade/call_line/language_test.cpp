@@ -40,10 +40,12 @@ constexpr Phrase moonish_phrases[] = {
 constexpr std::string_view moonish_how_done[] = {"duoble"};
 constexpr std::string_view moonish_number_leads[] = {"numer"};
 constexpr ShortWord moonish_short_words[] = {{"q", "mip"}};
+constexpr std::string_view moonish_fillers[] = {"ol"};
 
 const Language& moonish() {
-  static const Language language("moonish", moonish_phrases,
-                                 {moonish_how_done, moonish_number_leads, moonish_short_words});
+  static const Language language(
+      "moonish", moonish_phrases,
+      {moonish_how_done, moonish_number_leads, moonish_short_words, moonish_fillers});
   return language;
 }
 
@@ -120,6 +122,9 @@ TEST_CASE("a second language needs no code: it has its own words beside") {
   CHECK(moonish().leads_a_number("numer"));
   CHECK_FALSE(moonish().leads_a_number("nr"));
   CHECK(english().leads_a_number("nr"));
+  CHECK(moonish().fills("ol"));
+  CHECK_FALSE(moonish().fills("the"));
+  CHECK(english().fills("the"));
 }
 
 TEST_CASE("numbers are joined by a comma, a sign or the language's own word") {

@@ -9,6 +9,7 @@
 #include "core/base/random.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/measure_reach.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 
@@ -151,7 +152,10 @@ inline TurnClause any_act(RandomStream& draw) {
 
 inline TurnClause any_measure(RandomStream& draw) {
   MeasureSaid said = new_measure(any_value<MeasureKind>(draw));
-  said.measure.length.tenths_mm = 1 + static_cast<std::int32_t>(draw.below(3000));
+  const MeasureReach& reach = reach_of(said.measure.kind);
+  const auto lengths = static_cast<std::uint32_t>(reach.most.tenths_mm - reach.least.tenths_mm + 1);
+  said.measure.length.tenths_mm =
+      reach.least.tenths_mm + static_cast<std::int32_t>(draw.below(lengths));
   constexpr Claw claws[] = {Claw::not_called, Claw::outside, Claw::inside};
   said.measure.claw = one_of(draw, claws);
   return said;

@@ -42,3 +42,17 @@ TEST_CASE("a word that a phrase spells with its apostrophe is not taken apart") 
 TEST_CASE("numbers in words are put together as well") {
   CHECK(tokens_in("four-twelve LH") == "412<four-twelve> lh<LH>");
 }
+
+TEST_CASE("what is said begins behind separators and joining words") {
+  struct Row {
+    const char* line;
+    std::size_t first;
+  };
+
+  constexpr Row rows[] = {{"413 LH", 0},    {"and 413 LH", 1}, {"- 413 LH", 1}, {"; and 413", 2},
+                          {"LH and RH", 0}, {"and", 1},        {"", 0},         {", , 413", 2}};
+  for (const Row& row : rows) {
+    CAPTURE(row.line);
+    CHECK(first_said(spoken_tokens(row.line, english()), english()) == row.first);
+  }
+}

@@ -110,3 +110,78 @@ TEST_CASE("no and a number without a comma may be the next cow or a mended numbe
   check_refused(rows, false);
   CHECK(saying::printed({"412 lame", "No, 413"}) == "413 lame");
 }
+
+TEST_CASE("a number is no part of a name, it may be the next cow") {
+  constexpr Row rows[] = {
+      {"caller Ben 413", "413",
+       "say \"caller Ben\" alone, and 413 on the next line; if it is part of the name, put the "
+       "name "
+       "in quotes"},
+      {"writer Ben four thirteen LH", "four thirteen",
+       "say \"writer Ben\" alone, and four thirteen on the next line; if it is part of the name, "
+       "put "
+       "the name in quotes"},
+      {"caller Ben, 413 lame", "413", "each cow on a line of her own: say 413 on the next one"}};
+  check_refused(rows);
+  CHECK(saying::faults_of("caller \"Ben 2\"").empty());
+}
+
+TEST_CASE("a number in words is not ended by a hundred and") {
+  constexpr Row rows[] = {{"two hundred and LH SU", "two hundred and",
+                           "say 200 in digits, or the number in full: \"two hundred and ...\""},
+                          {"two thousand and lame LH", "two thousand and",
+                           "say 2000 in digits, or the number in full: \"two thousand and ...\""}};
+  check_refused(rows);
+  CHECK(saying::printed({"two hundred and five LH SU"}) == "205 // LH sole ulcer");
+  CHECK(saying::printed({"four hundred lame LH and RH"}) == "400 lame both hinds");
+  CHECK(saying::printed({"200 and LH SU"}) == "200 // LH sole ulcer");
+}
+
+TEST_CASE("a number behind no number is asked about") {
+  constexpr Row rows[] = {{"no number 418", "418",
+                           "say 418 for the number; without one, what she looks like: \"no number, "
+                           "...\""},
+                          {"no tag, 18", "18",
+                           "say 18 for the number; without one, what she looks like: \"no number, "
+                           "...\""}};
+  check_refused(rows);
+  CHECK(saying::printed({"no number? 2 white stars"}) == "no number, 2 white stars");
+}
+
+TEST_CASE("an end of her is no leg she is lame on") {
+  constexpr Row rows[] = {{"412 lame behind", "behind",
+                           "say the leg: \"lame LH\"; or \"lame\" alone when nobody knows which"},
+                          {"412 lame in front", "in front",
+                           "say the leg: \"lame LH\"; or \"lame\" alone when nobody knows which"}};
+  check_refused(rows);
+}
+
+TEST_CASE("what is said of all of her does not stand right behind a foot") {
+  constexpr Row rows[] = {
+      {"fronts not done", "not done",
+       "of those feet say \"not lifted\"; of all of her put ; before \"not done\""},
+      {"LH all good", "all good",
+       "of those feet say \"nothing found\"; of all of her put ; before \"all good\""}};
+  check_refused(rows);
+  CHECK(saying::printed({"412 LH SU; rest fine"}) == "412 rest fine // LH sole ulcer");
+  CHECK(saying::printed({"412 LH SU rest fine"}) == "412 rest fine // LH sole ulcer");
+}
+
+TEST_CASE("recheck behind a finding may mean that she is to be seen again") {
+  constexpr Row rows[] = {
+      {"412 LH SU; recheck", "recheck",
+       "to be seen again: \"see again 28d\"; why she came stands before what was "
+       "found"},
+      {"412 LH spray, recheck", "recheck",
+       "to be seen again: \"see again 28d\"; why she came stands before what was "
+       "found"}};
+  check_refused(rows);
+  CHECK(saying::printed({"412 recheck LH SU"}) == "412 recheck // LH sole ulcer");
+}
+
+TEST_CASE("each cow begins a line of her own") {
+  constexpr Row rows[] = {
+      {"101 vet; 102 wraps off", "102", "each cow on a line of her own: say 102 on the next one"},
+      {"412 LH SU; 413 RH DD", "413", "each cow on a line of her own: say 413 on the next one"}};
+  check_refused(rows);
+}

@@ -1,0 +1,72 @@
+#include "core/trade/call_line/unknown_word.hpp"
+
+#include <string>
+#include <vector>
+
+#include "core/base/quotation.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/nearest.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string_view said_by(const UnknownWord& word, std::size_t first, std::size_t count) {
+  const Token& last = word.tokens[first + count - 1];
+  const std::size_t begin = word.tokens[first].offset;
+  return word.text.substr(begin, last.offset + last.length - begin);
+}
+
+Term term_of(const UnknownWord& word, std::size_t first, std::size_t count) {
+  Term term;
+  term.kind = TermKind::unknown_word;
+  term.said = said_by(word, first, count);
+  term.first_token = first;
+  term.token_count = count;
+  return term;
+}
+
+bool fills(const Token& token, const Language& language) {
+  return token.kind == TokenKind::word && language.fills(token.folded);
+}
+
+// How many words stand here that only join others. Of words so short everything is near, so none is
+// taken for a slip, unless with the word behind it: "the outsde".
+std::size_t fillers_at(const UnknownWord& word, const Language& language) {
+  std::size_t end = word.at;
+  while (end < word.tokens.size() && fills(word.tokens[end], language) &&
+         language.longest_match(word.tokens, end).phrase == nullptr) {
+    ++end;
+  }
+  const std::size_t count = end - word.at;
+  if (count == 0) return 0;
+  const Nearest near =
+      nearest_phrase(word.tokens, word.at, word.at, kinds_after(word.spot), language);
+  return near.token_count > count ? 0 : count;
+}
+
+}  // namespace
+
+PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
+  if (const std::size_t fillers = fillers_at(word, language)) {
+    const Term shown = term_of(word, word.at, fillers);
+    return {not_understood(quoted(shown.said) + " is not understood", "leave it out"), shown};
+  }
+  const std::vector<TermKind> kinds = kinds_after(word.spot);
+  const std::vector<TermKind> kinds_before = kinds_after(word.spot_before);
+  const Nearest alone = nearest_phrase(word.tokens, word.at, word.at, kinds, language);
+  const Nearest together =
+      nearest_phrase(word.tokens, word.at, word.last_term, kinds_before, language);
+  // The word may belong to what was taken just before: "sole ulsr" began as "sole".
+  const bool is_together = together.first_token < word.at && together.distance <= alone.distance;
+  const Nearest& near = is_together ? together : alone;
+  const Term shown = term_of(word, near.first_token, near.token_count);
+  // Words that are known, but not here, are no slip of themselves; to a single letter all is near.
+  const bool is_a_slip = fold_case(near.words) != fold_case(shown.said) && shown.said.size() > 1;
+  return {not_understood(quoted(shown.said) + " is not understood; expected " +
+                             expected_names(is_together ? kinds_before : kinds),
+                         is_a_slip ? meant_by(near) : ""),
+          shown};
+}
+
+}  // namespace evenclaw
