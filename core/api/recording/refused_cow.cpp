@@ -220,8 +220,8 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
   if (!cow) return {};
   refused.cow = *cow;
-  const bool is_sure =
-      refused.likely == CowLikely::surely && !number_breaks_off(tokens, 0, text, language);
+  if (number_breaks_off(tokens, 0, text, language)) refused.likely = CowLikely::perhaps;
+  const bool is_sure = refused.likely == CowLikely::surely;
   if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;
 }

@@ -120,11 +120,13 @@ std::optional<PlacedFault> claw_and_claw(const NextStep& next, const Language& l
                      next.term};
 }
 
-// "Sole ulcer, no bad": it is not bad, or the degree said before was wrong and bad is right?
+// "Sole ulcer, no bad": it is not bad, or the degree said before was wrong and bad is right? "LH
+// sole ulcer, no RH": nothing on the other foot, or the foot was wrong?
 std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language& language) {
   const TermKind kind = next.term.kind;
-  const bool is_detail =
-      kind == TermKind::degree || kind == TermKind::stage || kind == TermKind::place;
+  const bool is_where = kind == TermKind::foot || kind == TermKind::claw;
+  const bool is_detail = kind == TermKind::degree || kind == TermKind::stage ||
+                         kind == TermKind::place || (is_where && has_something_to_hold(next.said));
   const std::size_t at = next.term.first_token;
   if (next.step.from != Spot::correction || !is_detail || at < 2) return std::nullopt;
   if (next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
@@ -331,6 +333,18 @@ bool number_breaks_off(std::span<const Token> tokens, std::size_t number, std::s
   return last != nullptr && last->kind == TermKind::number_word && last->value >= hundred;
 }
 
+namespace {
+
+bool may_end_before_a_cow(std::span<const Token> tokens, std::size_t at, const Language& language) {
+  if (tokens[at].kind == TokenKind::strong || tokens[at].kind == TokenKind::comma) return true;
+  if (tokens[at].kind != TokenKind::word) return false;
+  const Phrase* phrase = language.longest_match(tokens, at).phrase;
+  return phrase != nullptr &&
+         (phrase->kind == TermKind::conjunction || phrase->kind == TermKind::done);
+}
+
+}  // namespace
+
 bool names_another_cow(std::span<const Token> tokens, std::size_t number,
                        const Language& language) {
   const std::size_t first = first_said(tokens, language);
@@ -340,8 +354,7 @@ bool names_another_cow(std::span<const Token> tokens, std::size_t number,
       tokens[first].kind == TokenKind::number ||
       (start != nullptr && (start->kind == TermKind::caller || start->kind == TermKind::writer));
   if (!may_go_on) return false;
-  const TokenKind before = tokens[number - 1].kind;
-  if (before != TokenKind::strong && before != TokenKind::comma) return false;
+  if (!may_end_before_a_cow(tokens, number - 1, language)) return false;
   if (tokens[number].kind != TokenKind::number) return false;
   // At the end of what is said it could be a time without its unit: "see again, 28".
   const bool has_words = number + 1 < tokens.size() && tokens[number + 1].kind == TokenKind::word;

@@ -28,7 +28,7 @@ TEST_CASE("what the refusal asked for settles the line, in whatever order the re
                                {"fronts not done", "fronts not lifted"},
                                {"LH all good", "LH nothing found"},
                                {"412 LH SU; recheck", "412 LH SU; see again 28d"},
-                               {"412 LH has a rot", "412 LH foul"}};
+                               {"412 LH has a SU", "412 LH SU"}};
   for (const TwoLines& row : rows) {
     CAPTURE(row.refused);
     CHECK(is_said_in_other_words(row.refused, row.now, english()));

@@ -182,6 +182,19 @@ TEST_CASE("recheck behind a finding may mean that she is to be seen again") {
 TEST_CASE("each cow begins a line of her own") {
   constexpr Row rows[] = {
       {"101 vet; 102 wraps off", "102", "each cow on a line of her own: say 102 on the next one"},
-      {"412 LH SU; 413 RH DD", "413", "each cow on a line of her own: say 413 on the next one"}};
+      {"412 LH SU; 413 RH DD", "413", "each cow on a line of her own: say 413 on the next one"},
+      {"412 rest fine and 413 lame", "413",
+       "each cow on a line of her own: say 413 on the next one"},
+      {"412 done 413 lame", "413", "each cow on a line of her own: say 413 on the next one"}};
   check_refused(rows);
+}
+
+TEST_CASE("no and a foot or claw behind a finding may mean that there was nothing") {
+  constexpr Row rows[] = {
+      {"LH SU, no RH SU", "no RH", "what is not so is not said; to mend what was said: \"no, RH\""},
+      {"LH SU; block on inside no outside", "no outside",
+       "what is not so is not said; to mend what was said: \"no, outside\""}};
+  check_refused(rows);
+  CHECK(saying::printed({"412 LH SU", "no right hind"}) == "412 // RH sole ulcer");
+  CHECK(saying::printed({"412 LH SU; no, right hind"}) == "412 // RH sole ulcer");
 }
