@@ -47,7 +47,9 @@ TEST_CASE("a value that can only be moved is moved out") {
 }
 
 TEST_CASE("a loop over the value of a result nobody named stands on living ground") {
-  const auto feet = [] { return Result<std::vector<std::string>>({"LH", "RH"}); };
+  const auto feet = [] {
+    return Result<std::vector<std::string>>(std::vector<std::string>{"LH", "RH"});
+  };
   std::string heard;
   for (const std::string& foot : feet().value()) heard += foot;
   CHECK(heard == "LHRH");
