@@ -121,6 +121,10 @@ bool is_called(Claw claw) {
   return claw == Claw::outside || claw == Claw::inside || claw == Claw::both;
 }
 
+bool claws_agree(Claw a, Claw b) {
+  return a == b || a == Claw::both || b == Claw::both || !is_called(a) || !is_called(b);
+}
+
 ClawPair missing_before(const Rows& past, Foot foot) {
   ClawPair claws;
   for (const FootRow& row : past.feet) {

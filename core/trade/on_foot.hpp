@@ -50,6 +50,9 @@ struct ClawPair {
 /// True for outside, inside and both.
 bool is_called(Claw claw);
 
+/// The claws mean one another or one of them was not called.
+bool claws_agree(Claw a, Claw b);
+
 /// The claws of a foot that were said to be missing in an earlier turn, where it was said which.
 ClawPair missing_before(const Rows& past, Foot foot);
 

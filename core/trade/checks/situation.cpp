@@ -75,10 +75,6 @@ std::string spoken_where(Foot foot, Claw claw) {
   return where;
 }
 
-bool claws_agree(Claw a, Claw b) {
-  return a == b || a == Claw::both || b == Claw::both || !is_called(a) || !is_called(b);
-}
-
 std::string spoken_name(const Finding& finding) {
   if (is_named_by_words(finding.lesion) && !finding.words.empty()) return finding.words;
   const LesionFacts& facts = facts_of(finding.lesion);

@@ -113,9 +113,6 @@ bool walks_worst(const Situation& situation);
 /// "left hind outside"; without a claw where none was called.
 std::string spoken_where(Foot foot, Claw claw);
 
-/// The claws mean one another or one of them was not called.
-bool claws_agree(Claw a, Claw b);
-
 /// "sole ulcer"; an `other` lesion by its words, one with a long name by the general one.
 std::string spoken_name(const Finding& finding);
 
