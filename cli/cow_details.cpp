@@ -13,6 +13,7 @@ namespace evenclaw::cli {
 namespace {
 
 constexpr std::size_t most_digits_of_weight = 4;
+constexpr std::size_t most_digits_of_lactation = 2;
 
 Fault not_so(std::string message, std::string token, std::string remedy) {
   return {.slug = "usage",
@@ -39,9 +40,15 @@ Result<CowDetails> details_in(const Invocation& invocation) {
   details.electronic = invocation.value("--eid");
   details.alias = invocation.value("--alias");
   details.breed = invocation.value("--breed");
-  const auto born = day_option(invocation, "--born");
-  if (born) details.born = *born;
-  if (!born) faults = born.faults();
+  const auto tell_day = [&](std::string_view option, std::optional<Day>& told) {
+    const auto day = day_option(invocation, option);
+    if (day) told = *day;
+    if (!day) faults.insert(faults.end(), day.faults().begin(), day.faults().end());
+  };
+  tell_day("--born", details.born);
+  tell_day("--calved", details.calved);
+  tell_day("--dry-off", details.dry_off);
+  tell_day("--due-to-calve", details.due_to_calve);
   if (invocation.has("--is")) {
     details.heifer_or_cow = enum_of<HeiferOrCow>(fold_case(invocation.value("--is")));
     if (!details.heifer_or_cow) {
@@ -56,6 +63,13 @@ Result<CowDetails> details_in(const Invocation& invocation) {
     } else {
       faults.push_back(not_so("That is no weight in kilograms.", invocation.value("--weight"),
                               "Write it as a number: --weight 380."));
+    }
+  }
+  if (invocation.has("--lactation")) {
+    details.lactation = whole_number(invocation.value("--lactation"), most_digits_of_lactation);
+    if (!details.lactation || *details.lactation < 1) {
+      faults.push_back(not_so("That is no number of a lactation.", invocation.value("--lactation"),
+                              "Write it as a number from 1 on: --lactation 3."));
     }
   }
   if (!faults.empty()) return faults;

@@ -1,4 +1,4 @@
-// The options that tell of a cow what a register would: tag, electronic number, breed, birth.
+// The options that tell of a cow what a register would: tag, electronic number, breed, calving.
 #pragma once
 
 #include "cli/command.hpp"
@@ -8,7 +8,7 @@
 namespace evenclaw::cli {
 
 /// What was typed of her. Faults, all of them: "date-unreadable", "usage" for a weight that is no
-/// number of kilograms and for anything but heifer or cow.
+/// number of kilograms or of a lactation and for anything but heifer or cow.
 Result<CowDetails> details_in(const Invocation& invocation);
 
 }  // namespace evenclaw::cli

@@ -1,6 +1,8 @@
 #include "cli/due_text.hpp"
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 #include "cli/columns.hpp"
 #include "core/api/said_day.hpp"
@@ -47,6 +49,19 @@ std::string section_text(const DueList& list, std::string_view title, F belongs)
   return lines.empty() ? lines : std::string(title) + "\n" + lines;
 }
 
+/// Each source once; what was called or told needs none.
+std::string sources_of_routine_trims(const DueList& list) {
+  std::vector<std::string> sources;
+  for (const DueTask& task : list.tasks) {
+    if (task.kind != TaskKind::routine_trim) continue;
+    // "routine trim due: before drying off"
+    const std::string when = task.words.substr(task.words.find(": ") + 2);
+    const std::string line = "  " + when + ": " + task.source + "\n";
+    if (std::find(sources.begin(), sources.end(), line) == sources.end()) sources.push_back(line);
+  }
+  return sources.empty() ? std::string() : "When routine trims are due\n" + joined(sources, "");
+}
+
 }  // namespace
 
 std::string task_text(const DueTask& task, Day today) {
@@ -66,7 +81,7 @@ std::string due_text(const DueList& list) {
       return task.state == section.state && !is_held_back(task);
     });
   }
-  return out;
+  return out + sources_of_routine_trims(list);
 }
 
 }  // namespace evenclaw::cli

@@ -1,5 +1,6 @@
 #include "cli/passport_text.hpp"
 
+#include <string>
 #include <vector>
 
 #include "cli/columns.hpp"
@@ -39,6 +40,10 @@ std::string facts_line(const CowFactsRow& row, Day today) {
   }
   if (row.born) parts.push_back("born " + to_text(*row.born));
   if (row.weight) parts.emplace_back(words_of(*row.weight));
+  if (row.calved) parts.push_back("calved " + to_text(*row.calved));
+  if (row.lactation) parts.push_back("lactation " + std::to_string(*row.lactation));
+  if (row.dry_off) parts.push_back("drying off " + to_text(*row.dry_off));
+  if (row.due_to_calve) parts.push_back("due to calve " + to_text(*row.due_to_calve));
   return parts.empty() ? std::string() : "  " + joined(parts, ", ") + "\n";
 }
 

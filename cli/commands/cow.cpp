@@ -23,12 +23,18 @@ constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are sever
                               {"--born", "DAY", "day of her birth"},
                               {"--is", "WHAT", "heifer or cow"},
                               {"--weight", "KG", "as near as you can tell"},
+                              {"--calved", "DAY", "she calved last on that day"},
+                              {"--lactation", "N", "which lactation that began"},
+                              {"--dry-off", "DAY", "she was or is to be dried off then"},
+                              {"--due-to-calve", "DAY", "she is to calve on that day"},
                               {"--why", "WORDS", "why she left"},
                               {"--sure", "", "although it looks doubtful"}};
 constexpr Example examples[] = {
     {"evenclaw cow register 414 --tag \"UK 123450 600001\" --is heifer",
      "a cow nobody has recorded yet"},
     {"evenclaw cow facts 414 --breed Jersey --weight 380", "tells more of one that is known"},
+    {"evenclaw cow facts 412 --calved 2026-09-01 --lactation 3 --dry-off 2027-06-20",
+     "what her routine trims are counted from"},
     {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
     {"evenclaw cow same 77 77", "77 was said to be gone and is back: the same cow"},

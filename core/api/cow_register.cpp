@@ -40,6 +40,28 @@ std::optional<std::string> plain_words(std::string_view typed, Faults& faults) {
   return words;
 }
 
+/// What happened, and cannot have happened later than it is told of.
+std::optional<Day> not_after(Day from, std::optional<Day> day, const std::string& what,
+                             Faults& faults) {
+  if (day && *day > from) {
+    faults.push_back({.slug = "date-in-future",
+                      .message = "She would " + what + " after the day from which this holds.",
+                      .token = to_text(*day)});
+  }
+  return day;
+}
+
+void tell_lactation(CowRegistered& body, const CowDetails& details, Faults& faults) {
+  body.calved = not_after(body.valid_from, details.calved, "have calved", faults);
+  body.lactation = details.lactation;
+  body.dry_off = details.dry_off;
+  body.due_to_calve = details.due_to_calve;
+  if (body.due_to_calve && *body.due_to_calve < body.valid_from) {
+    faults.push_back(wrongly_asked("She would be due to calve before the day it is told.",
+                                   to_text(*body.due_to_calve)));
+  }
+}
+
 /// The body, with every fault of what was typed.
 CowRegistered body_of(const CowDetails& details, Day from, Faults& faults) {
   CowRegistered body;
@@ -56,20 +78,17 @@ CowRegistered body_of(const CowDetails& details, Day from, Faults& faults) {
   }
   if (const auto alias = plain_words(details.alias, faults)) body.aliases.push_back(*alias);
   body.breed = plain_words(details.breed, faults);
-  body.born = details.born;
-  if (body.born && *body.born > from) {
-    faults.push_back({.slug = "date-in-future",
-                      .message = "She would be born after the day from which this holds.",
-                      .token = to_text(*body.born)});
-  }
+  body.born = not_after(from, details.born, "be born", faults);
   body.heifer_or_cow = details.heifer_or_cow;
   body.weight = details.weight;
+  tell_lactation(body, details, faults);
   return body;
 }
 
 bool tells_anything(const CowRegistered& body) {
   return body.tag || body.electronic || !body.aliases.empty() || body.breed || body.born ||
-         body.heifer_or_cow || body.weight;
+         body.heifer_or_cow || body.weight || body.calved || body.lactation || body.dry_off ||
+         body.due_to_calve;
 }
 
 std::string name_in(const std::vector<CowRow>& cows, CowId cow) {

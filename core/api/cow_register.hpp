@@ -23,6 +23,10 @@ struct CowDetails {
   std::optional<Day> born;
   std::optional<HeiferOrCow> heifer_or_cow;
   std::optional<WeightClass> weight;
+  std::optional<Day> calved;
+  std::optional<int> lactation;
+  std::optional<Day> dry_off;
+  std::optional<Day> due_to_calve;
 };
 
 struct HerdNumber {
@@ -33,8 +37,9 @@ struct HerdNumber {
 
 /// Enters a cow nobody has recorded yet. Faults, all of them: "tag-unreadable",
 /// "electronic-number-unreadable", "usage" when nothing identifies her or a word cannot be shown on
-/// one line, "date-in-future" for a birth after `number.from`. "answer-needed" unless `sure`: a cow
-/// of this herd carries that number, tag or electronic number, or the number is one for tests.
+/// one line, "date-in-future" for a birth or calving after `number.from`. "answer-needed" unless
+/// `sure`: a cow of this herd carries that number, tag or electronic number, or the number is one
+/// for tests.
 Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& number,
                              const CowDetails& details, bool sure);
 

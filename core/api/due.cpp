@@ -7,7 +7,10 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/herds.hpp"
+#include "core/api/routine_trims.hpp"
 #include "core/trade/cow_rows.hpp"
+#include "core/trade/follow_up.hpp"
+#include "core/trade/routine_trim.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -27,6 +30,16 @@ Result<std::map<CowKey, CowRow>> cows_by_key(Store& store, std::optional<HerdId>
   return cows;
 }
 
+std::string source_of(const TaskRow& row) {
+  for (const FollowUpRule& rule : all_follow_up_rules()) {
+    if (rule.slug == row.rule && rule.version == row.rule_version) return std::string(rule.source);
+  }
+  for (const RoutineTrimRule& rule : all_routine_trim_rules()) {
+    if (rule.slug == row.rule && rule.version == row.rule_version) return std::string(rule.source);
+  }
+  return {};
+}
+
 DueTask due_task(const TaskRow& row, Day today) {
   DueTask task;
   task.herd = row.herd;
@@ -41,6 +54,7 @@ DueTask due_task(const TaskRow& row, Day today) {
   task.earliest = row.earliest;
   task.due = row.due;
   task.overdue = row.overdue;
+  task.source = source_of(row);
   task.state = due_state(row.earliest, row.overdue, today);
   if (task.state == DueState::overdue) task.days_late = today - row.overdue + 1;
   return task;
@@ -80,8 +94,7 @@ DueState due_state(Day earliest, Day overdue, Day today) {
 }
 
 Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
-  const auto rows =
-      select_as<TaskRow>(store, herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  auto rows = select_as<TaskRow>(store, herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
   if (!rows) return rows.faults();
   const auto cows = cows_by_key(store, herd);
   if (!cows) return cows.faults();
@@ -91,11 +104,14 @@ Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
   for (const Herd& known : *herds) names[known.herd] = known.name;
   DueList list;
   list.today = today;
+  const auto trims = routine_trims(store, herd, today);
+  if (!trims) return trims.faults();
+  rows->insert(rows->end(), trims->begin(), trims->end());
   for (const TaskRow& row : *rows) {
     const auto cow = cows->find({row.herd, row.cow});
     if (cow != cows->end() && cow->second.left_on) continue;
     DueTask task = due_task(row, today);
-    task.herd_name = names[row.herd];
+    task.herd_name = names[task.herd];
     if (cow != cows->end()) task.cow_said = recorded_as(cow->second);
     count(list, task.state);
     list.tasks.push_back(std::move(task));

@@ -35,6 +35,7 @@ struct DueTask {
   Claw claw = Claw::none;
   Owner owner = Owner::farmer;
   std::string words;
+  std::string source;  // of the rule that made it; "" of a rule as it was in an older version
   Day made_on;
   Day earliest;
   Day due;
@@ -54,6 +55,7 @@ struct DueTask {
     visit("claw", &DueTask::claw, "on which claw, if one");
     visit("owner", &DueTask::owner, "who does it");
     visit("words", &DueTask::words, "as told to the owner");
+    visit("source", &DueTask::source, "where the rule that made it comes from, if it is as now");
     visit("made_on", &DueTask::made_on, "day it was made");
     visit("earliest", &DueTask::earliest, "not before");
     visit("due", &DueTask::due, "by this day");
@@ -83,7 +85,9 @@ struct DueList {
 /// Her milk or meat is held back on that day.
 bool is_held_back(const DueTask& task);
 
-/// Open tasks of one herd, or of all, seen from `today`. Tasks of cows that left are not listed.
+/// Open tasks of one herd, or of all, seen from `today`, and the routine trims that are due then
+/// (core/trade/routine_trim.hpp), which nobody wrote down and a trim alone closes. Tasks of cows
+/// that left are not listed.
 Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today);
 
 DueState due_state(Day earliest, Day overdue, Day today);

@@ -9,6 +9,7 @@
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
 #include "core/api/removed_records.hpp"
+#include "core/api/routine_trims.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/paper/text.hpp"
@@ -213,7 +214,10 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   Faults faults;
   fill(input.cows, faults, store, herd.herd, {});
   fill(input.tasks, faults, store, herd.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  const auto trims = routine_trims(store, herd.herd, today);
+  if (!trims) faults.insert(faults.end(), trims.faults().begin(), trims.faults().end());
   if (!faults.empty()) return faults;
+  input.tasks.insert(input.tasks.end(), trims->begin(), trims->end());
   std::set<CowId> left;
   for (const CowRow& cow : input.cows) {
     if (cow.left_on) left.insert(cow.cow);

@@ -39,6 +39,7 @@ News news_of(TaskKind kind) {
     case TaskKind::block_check:
     case TaskKind::look_at_foot:
     case TaskKind::withdrawal_end:
+    case TaskKind::routine_trim:
       return News::looked_at;
     case TaskKind::watch_her_walk:
       return News::walks_sound;
@@ -58,7 +59,7 @@ Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::strin
   if (!list) return list.faults();
   std::vector<DueTask> tasks;
   for (const DueTask& task : list->tasks) {
-    if (task.cow == *found) tasks.push_back(task);
+    if (task.cow == *found && task.kind != TaskKind::routine_trim) tasks.push_back(task);
   }
   return tasks;
 }

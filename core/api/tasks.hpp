@@ -13,7 +13,8 @@
 
 namespace evenclaw {
 
-/// The open tasks of a cow by the number or words she is known by. Fault "cow-not-found".
+/// The open tasks of a cow by the number or words she is known by; no routine trim, which nobody
+/// can close or move by hand. Fault "cow-not-found".
 Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::string_view cow,
                                            Day today);
 

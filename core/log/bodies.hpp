@@ -8,7 +8,7 @@
 
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
-#include "core/trade/cow_facts.hpp"
+#include "core/log/cow_registered.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -146,39 +146,6 @@ struct TaskMoved {
     visit("due", &TaskMoved::due, "the new day");
     visit("overdue", &TaskMoved::overdue, "late from this day");
     visit("words", &TaskMoved::words, "why");
-  }
-};
-
-/// What a register or somebody who knows her says of a cow. A later one about the same cow adds to
-/// what is known, and what it says otherwise holds from then on.
-struct CowRegistered {
-  static constexpr std::string_view kind = "cow_registered";
-  static constexpr std::int32_t version = 2;
-  CowId cow;
-  std::string number;  // "" when more is told of her and no number
-  Day valid_from;
-  std::optional<Day> valid_to = {};
-  std::optional<std::string> tag = {};         // to_text(NationalTag)
-  std::optional<std::string> electronic = {};  // to_text(ElectronicNumber); a pair with the tag
-  std::vector<std::string> aliases = {};
-  std::optional<std::string> breed = {};
-  std::optional<Day> born = {};
-  std::optional<HeiferOrCow> heifer_or_cow = {};
-  std::optional<WeightClass> weight = {};
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("cow", &CowRegistered::cow, "cow");
-    visit("number", &CowRegistered::number, "herd number as given, empty when none was");
-    visit("valid_from", &CowRegistered::valid_from, "first day number and tag are hers");
-    visit("valid_to", &CowRegistered::valid_to, "last day the number is hers, when it ended");
-    visit("tag", &CowRegistered::tag, "number of the official ear tag");
-    visit("electronic", &CowRegistered::electronic, "electronic number in that tag, 15 digits");
-    visit("aliases", &CowRegistered::aliases, "other names she goes by");
-    visit("breed", &CowRegistered::breed, "breed, as told");
-    visit("born", &CowRegistered::born, "day of her birth");
-    visit("heifer_or_cow", &CowRegistered::heifer_or_cow, "whether she had calved by valid_from");
-    visit("weight", &CowRegistered::weight, "weight class, as near as anybody could tell");
   }
 };
 

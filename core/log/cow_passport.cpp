@@ -100,12 +100,17 @@ CowFactsRow facts_row(const CowStory& story) {
     tell(row.heifer_or_cow, told->heifer_or_cow);
     if (told->heifer_or_cow) row.heifer_or_cow_on = told->valid_from;
     tell(row.weight, told->weight);
+    tell(row.calved, told->calved);
+    tell(row.lactation, told->lactation);
+    tell(row.dry_off, told->dry_off);
+    tell(row.due_to_calve, told->due_to_calve);
   }
   return row;
 }
 
 bool says_anything(const CowFactsRow& row) {
-  return row.breed || row.born || row.heifer_or_cow || row.weight;
+  return row.breed || row.born || row.heifer_or_cow || row.weight || row.calved || row.lactation ||
+         row.dry_off || row.due_to_calve;
 }
 
 }  // namespace

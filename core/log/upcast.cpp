@@ -23,6 +23,11 @@ Json cow_registered_1_to_2(Json body) {
   return body;
 }
 
+// Version 2 knew no calving and no drying off; absent, nobody told them.
+Json cow_registered_2_to_3(Json body) {
+  return body;
+}
+
 // Turn 2 knew no list of medicines: a product of then is one that stands on no list, which is what
 // the absence of the newer members says.
 Json turn_2_to_3(Json body) {
@@ -32,7 +37,8 @@ Json turn_2_to_3(Json body) {
 constexpr UpCaster up_casters[] = {{"turn", 1, turn_1_to_2},
                                    {"turn", 2, turn_2_to_3},
                                    {"news_unread", 1, news_unread_1_to_2},
-                                   {"cow_registered", 1, cow_registered_1_to_2}};
+                                   {"cow_registered", 1, cow_registered_1_to_2},
+                                   {"cow_registered", 2, cow_registered_2_to_3}};
 
 }  // namespace
 

@@ -10,6 +10,7 @@ namespace evenclaw {
 namespace {
 
 constexpr int limit_kilograms = 400;
+constexpr int heifer_for_days = 365;
 
 struct SmallBreed {
   std::string_view name;
@@ -38,19 +39,32 @@ WeightClass weight_class_of(int kilograms) {
   return kilograms < limit_kilograms ? WeightClass::under_400_kg : WeightClass::from_400_kg;
 }
 
-CowFacts facts_of(const CowPast& past) {
+CowFacts facts_of(const Rows& rows) {
   CowFacts facts;
-  if (!past.rows.cow_facts.empty()) {
-    const CowFactsRow& row = past.rows.cow_facts.front();
-    facts = {row.breed, row.born, row.heifer_or_cow, row.heifer_or_cow_on, row.weight};
+  if (!rows.cow_facts.empty()) {
+    const CowFactsRow& row = rows.cow_facts.front();
+    facts = {row.breed,  row.born,      row.heifer_or_cow, row.heifer_or_cow_on, row.weight,
+             row.calved, row.lactation, row.dry_off,       row.due_to_calve};
   }
-  for (const TurnRow& turn : past.rows.turns) {
-    const std::optional<HeiferOrCow> told = told_by(turn);
-    if (!told || (facts.heifer_or_cow_on && turn.day < *facts.heifer_or_cow_on)) continue;
+  const auto tell = [&](HeiferOrCow told, Day on) {
+    if (facts.heifer_or_cow_on && on < *facts.heifer_or_cow_on) return;
     facts.heifer_or_cow = told;
-    facts.heifer_or_cow_on = turn.day;
+    facts.heifer_or_cow_on = on;
+  };
+  if (facts.calved) tell(HeiferOrCow::cow, *facts.calved);
+  for (const TurnRow& turn : rows.turns) {
+    if (const std::optional<HeiferOrCow> told = told_by(turn)) tell(*told, turn.day);
   }
   return facts;
+}
+
+CowFacts facts_of(const CowPast& past) {
+  return facts_of(past.rows);
+}
+
+bool is_heifer_on(const CowFacts& facts, Day today) {
+  if (facts.heifer_or_cow != HeiferOrCow::heifer) return false;
+  return !facts.heifer_or_cow_on || today - *facts.heifer_or_cow_on <= heifer_for_days;
 }
 
 bool is_small_breed(std::string_view breed) {

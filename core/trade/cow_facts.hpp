@@ -1,4 +1,4 @@
-// What is known of a cow besides her feet, each perhaps not: breed, birth, heifer or cow, weight.
+// What is known of a cow besides her feet, each perhaps not: breed, birth, weight, calving.
 #pragma once
 
 #include <cstdint>
@@ -12,6 +12,7 @@
 namespace evenclaw {
 
 struct CowPast;  // core/trade/check.hpp
+struct Rows;     // core/trade/rows.hpp
 
 enum class HeiferOrCow { heifer, cow };
 
@@ -40,14 +41,24 @@ struct CowFacts {
   std::optional<HeiferOrCow> heifer_or_cow;
   std::optional<Day> heifer_or_cow_on;  // the day it was told; a heifer calves
   std::optional<WeightClass> weight;
+  std::optional<Day> calved;              // last
+  std::optional<std::int32_t> lactation;  // the number of the one since then, from 1
+  std::optional<Day> dry_off;             // she was, or is to be, dried off
+  std::optional<Day> due_to_calve;
 
   friend bool operator==(const CowFacts&, const CowFacts&) = default;
 };
 
-/// What is known of her before the turn: what was registered, and of heifer or cow whatever was
-/// told last, in the register or in a turn (called a heifer; called fresh or to be dried off, she
-/// has calved).
+/// What was registered of her, and of heifer or cow whatever was told last, in the register or in a
+/// turn (called a heifer; called fresh or to be dried off, she has calved) or by her calving.
+CowFacts facts_of(const Rows& rows);
+/// The same of what is known before the turn.
 CowFacts facts_of(const CowPast& past);
+
+/// She is a heifer still, as far as was told: not called a cow since, and it was told at most a
+/// year ago (our judgement: heifers come to be trimmed in the months before they calve). Nothing
+/// told is no heifer.
+bool is_heifer_on(const CowFacts& facts, Day today);
 
 /// A breed of small cows, for which the lengths of the big breeds do not hold; letter case does not
 /// matter. False for what is not in the table: it holds the breeds somebody named, no more.

@@ -86,4 +86,8 @@ TaskId task_id(EntryId first, std::string_view what) {
   return {uuid_derived(name_of("task", to_text(first), what))};
 }
 
+TaskId routine_trim_id(CowId cow, std::string_view rule, Day from) {
+  return {uuid_derived(name_of("routine trim", to_text(cow), rule) + '\n' + to_text(from))};
+}
+
 }  // namespace evenclaw

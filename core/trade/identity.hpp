@@ -42,4 +42,7 @@ CowId registered_cow_id(HerdId herd, std::string_view identifier, Day valid_from
 /// entry and the position in it; they stay what they are.)
 TaskId task_id(EntryId first, std::string_view what);
 
+/// A routine trim, which no entry made, from the cow, the rule and the first day of its window.
+TaskId routine_trim_id(CowId cow, std::string_view rule, Day from);
+
 }  // namespace evenclaw

@@ -2,6 +2,7 @@
 // her.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -62,6 +63,10 @@ struct CowFactsRow {
   std::optional<HeiferOrCow> heifer_or_cow;
   std::optional<Day> heifer_or_cow_on;
   std::optional<WeightClass> weight;
+  std::optional<Day> calved;
+  std::optional<std::int32_t> lactation;
+  std::optional<Day> dry_off;
+  std::optional<Day> due_to_calve;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -72,6 +77,10 @@ struct CowFactsRow {
     visit("heifer_or_cow", &CowFactsRow::heifer_or_cow, "whether she had calved");
     visit("heifer_or_cow_on", &CowFactsRow::heifer_or_cow_on, "the day that was told");
     visit("weight", &CowFactsRow::weight, "weight class, as near as anybody could tell");
+    visit("calved", &CowFactsRow::calved, "day she calved last");
+    visit("lactation", &CowFactsRow::lactation, "number of the lactation since then");
+    visit("dry_off", &CowFactsRow::dry_off, "day she was or is to be dried off");
+    visit("due_to_calve", &CowFactsRow::due_to_calve, "day she is to calve");
   }
 };
 

@@ -43,6 +43,8 @@ std::string task_words(TaskKind kind, std::optional<Foot> foot, Claw claw) {
       return "vet to see " + her_or(foot) + ", farmer rings";
     case TaskKind::withdrawal_end:
       return "milk or meat held back";
+    case TaskKind::routine_trim:
+      return "routine trim due";
   }
   return {};
 }

@@ -20,7 +20,8 @@ enum class TaskKind {
   look_at_foot,
   watch_her_walk,
   vet,
-  withdrawal_end  // her milk or meat is held back up to and with the day it is due
+  withdrawal_end,  // her milk or meat is held back up to and with the day it is due
+  routine_trim     // never written down: computed from what is known of her (routine_trim.hpp)
 };
 
 template <>
@@ -31,7 +32,8 @@ struct EnumWords<TaskKind> {
                                                  {TaskKind::look_at_foot, "look_at_foot"},
                                                  {TaskKind::watch_her_walk, "watch_her_walk"},
                                                  {TaskKind::vet, "vet"},
-                                                 {TaskKind::withdrawal_end, "withdrawal_end"}};
+                                                 {TaskKind::withdrawal_end, "withdrawal_end"},
+                                                 {TaskKind::routine_trim, "routine_trim"}};
 };
 
 enum class Owner { farmer, trimmer, vet };

@@ -21,6 +21,20 @@ TEST_CASE("A registered cow is shown with tag, electronic number, name and facts
   CHECK(says(shown.out, "born 2024-03-01, under 400 kg\n"));
 }
 
+TEST_CASE("What is told of her calving is shown, and her routine trim is due from it") {
+  const OneCowRecorded home;
+  REQUIRE(
+      home.workshop
+          .run({"cow", "facts", "412", "--calved", "2024-01-10", "--lactation", "3", "--dry-off",
+                "2024-11-20", "--due-to-calve", "2025-01-20", "--from", "2024-02-01"})
+          .exit == 0);
+  CHECK(says(home.workshop.run({"show", "cow", "412"}).out,
+             "  calved 2024-01-10, lactation 3, drying off 2024-11-20, due to calve 2025-01-20\n"));
+  const Ran due = home.workshop.run({"due", "--today", "2024-05-01"});
+  CHECK(says(due.out, "412    routine trim due: 60 to 150 days in milk\n"));
+  CHECK(says(due.out, "When routine trims are due\n  60 to 150 days in milk: agproud.com 28241"));
+}
+
 TEST_CASE("A cow that is known gets a tag and is found by it wherever a number is taken") {
   const OneCowRecorded home;
   REQUIRE(home.workshop.run({"cow", "facts", "412", "--tag", "DE 0312312345"}).exit == 0);
@@ -55,6 +69,8 @@ TEST_CASE("A weight or a kind of cow nobody knows is refused") {
   const OneCowRecorded home;
   CHECK(home.workshop.run({"cow", "facts", "412", "--weight", "heavy"}).exit == 2);
   CHECK(home.workshop.run({"cow", "facts", "412", "--is", "bull"}).exit == 2);
+  CHECK(home.workshop.run({"cow", "facts", "412", "--lactation", "0"}).exit == 2);
+  CHECK(home.workshop.run({"cow", "facts", "412", "--calved", "spring"}).exit == 2);
   CHECK(home.workshop.run({"cow", "facts", "412"}).exit == 2);
 }
 

@@ -141,6 +141,37 @@ TEST_CASE("more is told of a cow that is known, and it adds up") {
   CHECK(shown.numbers.size() == 1);
 }
 
+TEST_CASE("calving, lactation and drying off are kept, and what is told later holds") {
+  Register list;
+  REQUIRE(list.enter("412", of_412));
+  const CowId cow = find_cow(list.place.store, list.herd(), "412", day("2026-10-27")).value();
+  CowDetails first;
+  first.calved = day("2026-09-01");
+  first.lactation = 3;
+  first.dry_off = day("2027-06-20");
+  CowDetails later;
+  later.dry_off = day("2027-07-01");
+  later.due_to_calve = day("2027-08-29");
+  REQUIRE(tell_of_cow(list.place.ports(), list.herd(), {cow, day("2026-10-27"), first}, false));
+  REQUIRE(tell_of_cow(list.place.ports(), list.herd(), {cow, day("2026-11-27"), later}, false));
+  const CowShown shown = show_cow(list.place.store, list.herd(), "412", day("2026-11-27")).value();
+  REQUIRE(shown.facts.size() == 1);
+  CHECK(shown.facts[0].calved == day("2026-09-01"));
+  CHECK(shown.facts[0].lactation == 3);
+  CHECK(shown.facts[0].dry_off == day("2027-07-01"));
+  CHECK(shown.facts[0].due_to_calve == day("2027-08-29"));
+}
+
+TEST_CASE("a calving that is still to come is none, and an expected one is not past") {
+  Register list;
+  CowDetails details;
+  details.calved = day("2026-10-02");
+  CHECK(list.slug("412", details) == "date-in-future");
+  CowDetails expected;
+  expected.due_to_calve = day("2026-09-30");
+  CHECK(list.slug("412", expected) == "usage");
+}
+
 TEST_CASE("nothing told of a known cow is nothing to record") {
   Register list;
   REQUIRE(list.enter("412", of_412));

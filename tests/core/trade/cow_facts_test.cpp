@@ -74,4 +74,22 @@ TEST_CASE("a Jersey is small, a Holstein not, and an unknown breed is not guesse
   CHECK_FALSE(is_small_breed("Jersey cross"));
 }
 
+TEST_CASE("a heifer is one for a year after that was told, unless she was called a cow since") {
+  CowPast past = told_heifer_on("2026-03-01");
+  CHECK(is_heifer_on(facts_of(past), day("2027-03-01")));
+  CHECK_FALSE(is_heifer_on(facts_of(past), day("2027-03-02")));
+  CHECK_FALSE(is_heifer_on(CowFacts{}, day("2026-03-01")));
+  came(past, "2026-06-01", Reason::fresh);
+  CHECK_FALSE(is_heifer_on(facts_of(past), day("2026-06-02")));
+}
+
+TEST_CASE("a heifer that was told to have calved is a cow from that day on") {
+  CowPast past = told_heifer_on("2026-03-01");
+  past.rows.cow_facts.front().calved = day("2026-05-01");
+  CHECK(facts_of(past).heifer_or_cow == HeiferOrCow::cow);
+  CHECK(facts_of(past).heifer_or_cow_on == day("2026-05-01"));
+  past.rows.cow_facts.front().calved = day("2026-02-01");
+  CHECK(facts_of(past).heifer_or_cow == HeiferOrCow::heifer);
+}
+
 }  // namespace evenclaw::test
