@@ -80,10 +80,12 @@ constexpr std::array rules = {
         "Pain in two legs at once can come from the joints or from an illness of the whole cow.",
         "common practice, no source", "412 lame LH and RH\nboth hinds outside sole ulcer",
         "412 lame LH and RH; vet\nboth hinds outside sole ulcer"},
-    CheckRule{"toe-far-too-short", Rank::stop,
-              "At less than 70 mm the sole under the tip is mostly under 4 mm; 5 mm is critical.",
-              "800 hind claws in a scanner, below 70 mm: 3.8 and 4.0 mm of sole",
-              "412 routine\nLH outside length 68 mm", "412 heifer\nLH outside length 68 mm"},
+    CheckRule{
+        "toe-far-too-short", Rank::stop,
+        "At less than 70 mm the sole under the tip is mostly under 4 mm; 5 mm is critical.",
+        "800 hind claws in a scanner, below 70 mm: 3.8 and 4.0 mm of sole; Holstein-Friesians "
+        "need 83 mm (median), 90 mm at least is proposed: Vet Rec 177:222",
+        "412 routine\nLH outside length 68 mm", "412 heifer\nLH outside length 68 mm"},
     CheckRule{
         "both-claws-painful", Rank::ask,
         "With pain on both claws no block can help, and the vet may have to.",
@@ -156,12 +158,13 @@ constexpr std::array rules = {
         "dairy-cattle.blogspot.com 2006",
         "412 lame LH; mobility 5 of 5\nLH outside sole ulcer",
         "412 lame LH; mobility 5 of 5; near the parlour; see again 5d\nLH outside sole ulcer"},
-    CheckRule{"toe-short", Rank::ask,
-              "A toe under 75 mm can be too short for a large adult; the sole there is felt before "
-              "she walks.",
-              "at 75 mm 6.1 to 6.4 mm of sole (800 hind claws in a scanner); needed median 83 mm, "
-              "proposed 90 mm: Vet Rec 177:222",
-              "412 routine\nLH outside length 72 mm", "412 routine\nLH outside length 75 mm"},
+    CheckRule{
+        "toe-short", Rank::ask,
+        "A toe under 75 mm can be too short for an adult Holstein-Friesian; the sole there is "
+        "felt before she walks.",
+        "at 75 mm 6.1 to 6.4 mm of sole (800 hind claws in a scanner); Holstein-Friesians "
+        "need 83 mm (median), 90 mm at least is proposed: Vet Rec 177:222",
+        "412 routine\nLH outside length 72 mm", "412 routine\nLH outside length 75 mm"},
     CheckRule{"leaving-with-block-or-wrap", Rank::ask,
               "What she wears tells of a foot that hurts; unfit cows do not travel.",
               "unfit for transport: common practice, no source; local law decides",

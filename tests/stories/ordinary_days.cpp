@@ -9,6 +9,7 @@
 #include <set>
 #include <sstream>
 
+#include "core/api/cow_register.hpp"
 #include "core/base/enum_words.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
@@ -174,6 +175,23 @@ void add(Lines& to, const Lines& lines) {
   to.insert(to.end(), lines.begin(), lines.end());
 }
 
+/// "Jersey: 2 3 5" of the farm's register, where the day has one.
+void register_herd_of(Workplace& place, const std::string& path, Day from) {
+  if (!std::filesystem::exists(path)) return;
+  for (const std::string& line : lines_of_file(path)) {
+    if (line.empty() || line.front() == '#') continue;
+    const std::size_t colon = line.find(": ");
+    REQUIRE_MESSAGE(colon != std::string::npos, line);
+    CowDetails details;
+    details.breed = line.substr(0, colon);
+    std::istringstream numbers(line.substr(colon + 2));
+    for (std::string number; numbers >> number;) {
+      REQUIRE(
+          register_cow(place.ports(), place.herd().herd, {number, from, {}}, details, false).ok());
+    }
+  }
+}
+
 struct PlantedVisit {
   int weeks_before = 0;
   Lines lines;
@@ -218,7 +236,9 @@ PlayedDay played_day(const std::string& path) {
   PlayedDay day;
   day.name = path.substr(path.rfind('/') + 1);
   day.herd = told_in_head(lines, "herd");
-  day.refused = typed_visit(place, told_in_head(before, "date"), {}, before).heard.refused;
+  const std::string day_before = told_in_head(before, "date");
+  register_herd_of(place, path + ".register", test::day(day_before));
+  day.refused = typed_visit(place, day_before, {}, before).heard.refused;
   const HeardVisit typed = typed_visit(place, told_in_head(lines, "date"), {}, lines);
   add(day.refused, typed.heard.refused);
   day.cows = typed.ended.cows;

@@ -38,7 +38,8 @@ struct PlayedDay {
   std::vector<std::string> refused;  // lines nobody understood, of the day and of the visit before
 };
 
-/// "data/ordinary/day1" reads day1-before.calls, day1.calls and day1.deserved.
+/// "data/ordinary/day1" reads day1-before.calls, day1.calls and day1.deserved, and day1.register
+/// where there is one: the cows it names are registered before the first visit.
 PlayedDay played_day(const std::string& path);
 
 /// All five.

@@ -4,12 +4,13 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/cow_facts.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-// Of adults of a large breed (docs/method/checks.md); breed and weight are not known.
+// Of an adult Holstein-Friesian (docs/method/checks.md).
 constexpr Length short_below{750};
 constexpr Length far_too_short_below{700};
 
@@ -31,11 +32,27 @@ std::optional<Toe> shortest_toe(const Turn& turn) {
   return shortest;
 }
 
-/// No value holds for heifers.
-std::optional<Toe> short_toe_of_an_adult(const Turn& turn) {
-  const std::optional<Toe> shortest = shortest_toe(turn);
+/// What she came for today is told later than what was known of her.
+bool is_heifer_today(const Situation& situation, const CowFacts& facts) {
+  if (came_for(situation.turn, Reason::heifer)) return true;
+  const bool has_calved =
+      came_for(situation.turn, Reason::fresh) || came_for(situation.turn, Reason::dry_off);
+  return !has_calved && is_heifer_on(facts, situation.today);
+}
+
+/// No value holds for heifers, small breeds or cows under 400 kg. Of whom nothing is known is taken
+/// for an adult of a large breed.
+bool holds_for_her(const Situation& situation) {
+  const CowFacts facts = facts_of(situation.past);
+  const bool is_small = facts.breed && is_small_breed(*facts.breed);
+  const bool is_light = facts.weight == WeightClass::under_400_kg;
+  return !is_small && !is_light && !is_heifer_today(situation, facts);
+}
+
+std::optional<Toe> short_toe_of_an_adult(const Situation& situation) {
+  const std::optional<Toe> shortest = shortest_toe(situation.turn);
   const bool is_short = shortest && shortest->length < short_below;
-  if (!is_short || came_for(turn, Reason::heifer)) return std::nullopt;
+  if (!is_short || !holds_for_her(situation)) return std::nullopt;
   return shortest;
 }
 
@@ -57,15 +74,15 @@ Firing about_toe(const Situation& situation, const Toe& toe, const std::string& 
 }  // namespace
 
 std::vector<Firing> toe_far_too_short(const Situation& situation) {
-  const std::optional<Toe> toe = short_toe_of_an_adult(situation.turn);
+  const std::optional<Toe> toe = short_toe_of_an_adult(situation);
   if (!toe || !is_far_too_short(*toe)) return {};
-  return {about_toe(situation, *toe, "no more off; in a large adult the sole is too thin.")};
+  return {about_toe(situation, *toe, "no more off; Holsteins need 83 (median; 90 proposed).")};
 }
 
 std::vector<Firing> toe_short(const Situation& situation) {
-  const std::optional<Toe> toe = short_toe_of_an_adult(situation.turn);
+  const std::optional<Toe> toe = short_toe_of_an_adult(situation);
   if (!toe || is_far_too_short(*toe)) return {};
-  return {about_toe(situation, *toe, "short for a large adult. Sole firm?")};
+  return {about_toe(situation, *toe, "Holsteins need 83 (median; 90 proposed). Sole firm?")};
 }
 
 }  // namespace evenclaw
