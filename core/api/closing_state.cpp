@@ -147,6 +147,12 @@ std::string when_put_on(const OnFootRow& row) {
   return words + " since " + spoken(row.since);
 }
 
+/// What the farmer looks at between two visits: the trimmer has looks of his own to be asked about.
+bool is_farmers_look(const TaskRow& task) {
+  const bool is_look = task.kind == TaskKind::look_at_foot || task.kind == TaskKind::block_check;
+  return is_look && task.owner == Owner::farmer;
+}
+
 class PointCollector {
  public:
   PointCollector(const Visit& visit, Heard heard, std::vector<CowRow> cows)
@@ -238,7 +244,7 @@ class PointCollector {
   /// told today ("still lame") does.
   void add_due(const TaskRow& task) {
     // Held back by the farmer until its day, whether she is seen or not.
-    if (task.kind == TaskKind::withdrawal_end) return;
+    if (task.kind == TaskKind::withdrawal_end || is_farmers_look(task)) return;
     if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
     if (was_seen_or_left(task.cow)) return;
     const bool is_of_today = task.made_on == visit_.day;

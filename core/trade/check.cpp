@@ -223,6 +223,14 @@ constexpr std::array rules = {
               "a sole under 5 mm is critical: 800 hind claws in a scanner; ground and ways: common "
               "practice, no source",
               "412\nLH outside thin sole toe", "412\nLH outside bruise toe"},
+    CheckRule{
+        "walk-watched-early", Rank::note,
+        "In the days after a trim she walks worse than her feet are; a walk watched then "
+        "misleads.",
+        "lame 14 % before, 34 % right after trimming, 20 % two months later: Van Hertem 2014; "
+        "that it means a week is our judgement",
+        "412\nLH outside bruise; watch her walk in 3d",
+        "412\nLH outside bruise; watch her walk in 14d"},
     CheckRule{"act-reserved-for-vet", Rank::stop,
               "Injections, anaesthesia and surgery are the vet's; local law decides who else may.",
               "surgery and anaesthesia: Kümper (Germany), RCVS (UK); injections and all other "
@@ -286,6 +294,7 @@ constexpr std::array<Check, rules.size()> checks = {notifiable_signs,
                                                     block_past_four_weeks,
                                                     raw_again,
                                                     thin_sole,
+                                                    walk_watched_early,
                                                     act_reserved_for_vet,
                                                     withdrawal_below_floor,
                                                     medicine_name_near,

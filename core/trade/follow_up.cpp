@@ -2,11 +2,16 @@
 
 #include <algorithm>
 #include <iterator>
+#include <string>
 #include <utility>
 
+#include "core/trade/follow_up_decided.hpp"
+#include "core/trade/follow_up_looks.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/second_failure.hpp"
+#include "core/trade/visit_so_far.hpp"
 #include "core/trade/withdrawal_tasks.hpp"
 
 namespace evenclaw {
@@ -15,7 +20,7 @@ namespace {
 
 void put(std::vector<TaskMade>& tasks, const TaskMade& task) {
   const auto same = std::find_if(tasks.begin(), tasks.end(), [&](const TaskMade& other) {
-    return other.kind == task.kind && other.foot == task.foot && other.claw == task.claw;
+    return other.rule == task.rule && other.foot == task.foot && other.claw == task.claw;
   });
   if (same == tasks.end()) {
     tasks.push_back(task);
@@ -82,21 +87,60 @@ void put_fixture_tasks(std::vector<TaskMade>& tasks, const Rows& past, const Foo
   }
   aim.claw = claw_meant(past, call, action);
   const TaskMade off = task_from(block_off_rule, aim, visit_day);
-  const TaskMade check = task_from(block_check_rule, {aim.foot, aim.claw, {}}, visit_day);
-  // A block said to come off before its check is due needs no check.
-  if (starts && (!aim.said || check.due < off.due)) put(tasks, check);
+  for (const FollowUpRule& rule : {block_first_look_rule, block_check_rule}) {
+    const TaskMade look = task_from(rule, {aim.foot, aim.claw, {}}, visit_day);
+    // A block said to come off before a look is due needs none.
+    if (starts && (!aim.said || look.due < off.due)) put(tasks, look);
+  }
   put(tasks, off);
 }
 
+/// Whether a foot the vet is called to, or some foot when he is called to her, was treated twice.
+bool is_second_failure(const Turn& turn, const Rows& past, std::optional<Foot> foot, Day today) {
+  return std::any_of(turn.feet.begin(), turn.feet.end(), [&](const FootCall& call) {
+    return (!foot || call.foot == *foot) && fails_again(past, call, today);
+  });
+}
+
+struct CalledAct {
+  const Action& action;
+  std::optional<Foot> foot;
+};
+
 /// Acts that may concern a foot or the whole cow.
-void put_call_tasks(std::vector<TaskMade>& tasks, const Action& action, std::optional<Foot> foot,
-                    Day visit_day) {
-  const Aim aim = {foot, Claw::none, day_meant(action.when, visit_day)};
-  if (action.kind == ActionKind::see_again) put(tasks, task_from(see_again_rule, aim, visit_day));
-  if (action.kind == ActionKind::watch_her_walk) {
-    put(tasks, task_from(watch_her_walk_rule, {{}, Claw::none, aim.said}, visit_day));
+void put_call_tasks(std::vector<TaskMade>& tasks, const Turn& turn, const Rows& past,
+                    const CalledAct& called, Day visit_day) {
+  const Aim aim = {called.foot, Claw::none, day_meant(called.action.when, visit_day)};
+  switch (decision_on(called.action.kind).follow_up) {
+    case ActFollowUp::look:
+      put(tasks, task_from(see_again_rule, aim, visit_day));
+      break;
+    case ActFollowUp::walk:
+      put(tasks, task_from(watch_her_walk_rule, {{}, Claw::none, aim.said}, visit_day));
+      break;
+    case ActFollowUp::vet: {
+      TaskMade vet = task_from(vet_rule, aim, visit_day);
+      if (is_second_failure(turn, past, called.foot, visit_day)) vet.words += ": it does not heal";
+      put(tasks, vet);
+      break;
+    }
+    case ActFollowUp::pain_relief:
+      if (!was_called(turn, ActionKind::pain_relief_given)) {
+        put(tasks, task_from(pain_relief_rule, {{}, Claw::none, {}}, visit_day));
+      }
+      break;
+    case ActFollowUp::block_on:
+    case ActFollowUp::block_kept:
+    case ActFollowUp::block_off:
+    case ActFollowUp::wrap_on:
+    case ActFollowUp::wrap_kept:
+    case ActFollowUp::wrap_off:
+    case ActFollowUp::look_after_dd:
+    case ActFollowUp::look_after_cut:
+    case ActFollowUp::withdrawal:
+    case ActFollowUp::none:
+      break;
   }
-  if (action.kind == ActionKind::vet) put(tasks, task_from(vet_rule, aim, visit_day));
 }
 
 struct ToldAct {
@@ -181,9 +225,44 @@ void close_looks(std::vector<TaskClosed>& closed, const FootCall& call, const Ro
   if (!was_looked_at(call)) return;
   for (const TaskRow& task : open_tasks(past)) {
     const bool this_foot = !task.foot || *task.foot == call.foot;
-    if (task.kind == TaskKind::look_at_foot && this_foot && visit_day >= task.earliest) {
+    const bool is_anew = follows_from_finding(task) && visit_day > task.made_on;
+    const bool is_time = visit_day >= task.earliest || is_anew;
+    if (task.kind == TaskKind::look_at_foot && this_foot && is_time) {
       close_task(closed, task, looked_at_as(call));
     }
+  }
+}
+
+/// With a block on that foot its own looks stand for those after open horn.
+void close_looks_for_block(std::vector<TaskClosed>& closed, const FootCall& call,
+                           const Rows& past) {
+  const auto block = std::find_if(call.actions.begin(), call.actions.end(), [](const Action& act) {
+    return decision_on(act.kind).follow_up == ActFollowUp::block_on;
+  });
+  if (block == call.actions.end()) return;
+  for (const TaskRow& task : open_tasks(past)) {
+    if (task.foot == call.foot && follows_from_open_horn(task)) {
+      close_task(closed, task, told_as(block->kind));
+    }
+  }
+}
+
+/// What was seen of her walk at this visit; "" when nothing was called of it.
+std::string walk_seen(const Turn& turn) {
+  if (turn.walks_sound) return "walks sound";
+  if (came_for(turn, Reason::lame) || !turn.lame.empty()) return "came lame";
+  if (!turn.mobility.said()) return {};
+  return "walk scored " + std::to_string(*turn.mobility.score) + " of " +
+         std::to_string(facts_of(*turn.mobility.scale).highest);
+}
+
+void close_watching(std::vector<TaskClosed>& closed, const Turn& turn, const Rows& past,
+                    Day visit_day) {
+  const std::string seen = walk_seen(turn);
+  if (seen.empty()) return;
+  for (const TaskRow& task : open_tasks(past)) {
+    const bool is_time = turn.walks_sound || visit_day >= task.earliest;
+    if (task.kind == TaskKind::watch_her_walk && is_time) close_task(closed, task, seen);
   }
 }
 
@@ -209,13 +288,14 @@ std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visi
   std::vector<TaskMade> tasks;
   for (const FootCall& call : turn.feet) {
     for (const Action& action : call.actions) {
-      put_call_tasks(tasks, action, call.foot, visit_day);
+      put_call_tasks(tasks, turn, past.rows, {action, call.foot}, visit_day);
       put_fixture_tasks(tasks, past.rows, call, action, visit_day);
     }
   }
   for (const Action& action : turn.actions) {
-    put_call_tasks(tasks, action, std::nullopt, visit_day);
+    put_call_tasks(tasks, turn, past.rows, {action, std::nullopt}, visit_day);
   }
+  for (const TaskMade& look : looks_asked_for(turn, past.rows, tasks, visit_day)) put(tasks, look);
   for (TaskMade& task : withdrawal_tasks(turn, visit_day)) tasks.push_back(std::move(task));
   name_tasks(tasks, first);
   return tasks;
@@ -244,15 +324,13 @@ std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day 
       close_by_act(closed, call, action, past.rows, visit_day);
     }
     close_looks(closed, call, past.rows, visit_day);
+    close_looks_for_block(closed, call, past.rows);
   }
   for (const TaskRow& task : open_tasks(past.rows)) {
     const bool is_over = task.kind == TaskKind::withdrawal_end && visit_day >= task.overdue;
     if (is_over) close_task(closed, task, "its time is over");
   }
-  if (!turn.walks_sound) return closed;
-  for (const TaskRow& task : open_tasks(past.rows)) {
-    if (task.kind == TaskKind::watch_her_walk) close_task(closed, task, "walks sound");
-  }
+  close_watching(closed, turn, past.rows, visit_day);
   return closed;
 }
 

@@ -25,15 +25,17 @@ struct FollowUpRule {
   int due_days;
   int overdue_days;
   std::string_view source;
+  std::string_view words = {};  // "look at {where}"; the usual words of its kind when empty
 };
 
 std::span<const FollowUpRule> all_follow_up_rules();
 
-/// The tasks made by a settled turn. `past` tells whether a second block was stacked on one whose
-/// tasks are already open (none are made) or on one nobody recorded (they are). Said twice of the
-/// same thing, the later word counts. Ids are derived from what each task is and from `first`: the
-/// entry of the turn, or for a correction the entry its corrections lead back to, so that every
-/// device that corrects the turn names the same task alike.
+/// The tasks made by a settled turn: what was called, then what its findings ask for by themselves
+/// where the caller planned nothing (core/trade/follow_up_decided.hpp). `past` tells whether a
+/// second block was stacked on one whose tasks are already open (none are made) or on one nobody
+/// recorded (they are). Said twice of the same thing, the later word counts. Ids are derived from
+/// what each task is and from `first`: the entry of the turn, or for a correction the entry its
+/// corrections lead back to, so that every device that corrects the turn names the same task alike.
 std::vector<TaskMade> tasks_made(const Turn& turn, const CowPast& past, Day visit_day,
                                  EntryId first);
 
@@ -57,15 +59,19 @@ struct TaskClosed {
 
 /// Open tasks that the acts of a turn close: "wrap taken off" closes that foot's wrap-off, lifting
 /// a foot closes its look. A look or a block check is closed by seeing it only from its earliest
-/// day on: meeting the block after three days is not the check of four weeks. Fetching the vet, and
-/// whatever nobody could answer, closes nothing.
+/// day on: meeting the block after three days is not the check of four weeks. A look that followed
+/// from a finding is asked for anew whenever the foot is seen at a later visit, and ends with a
+/// block on that foot. How she walks is known when she walks sound, from the earliest day on also
+/// when she came lame or was scored. Fetching the vet, and whatever nobody could answer, closes
+/// nothing.
 std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day visit_day);
 
 /// What one piece of news does. `unclear` is set, and nothing closed, when it could mean more than
 /// one thing (two wraps on and no foot named, for "wrap off"; "wraps off" or all four feet named
 /// mean every wrap) or when no such wrap or block is known of her. Without a foot, news told at a
 /// visit is of what was there when she came: a wrap put on at this visit is asked about. A block
-/// the farmer has seen on her closes nothing: its check is the trimmer's.
+/// the farmer has seen on her closes his own first look at it and not the check, which is the
+/// trimmer's.
 struct NewsEffect {
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> makes;         // "still lame" makes a look due today

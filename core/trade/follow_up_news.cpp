@@ -111,10 +111,47 @@ NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view h
   return effect;
 }
 
-NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past) {
+/// The farmer looks at the foot, or whether the block is on it.
+bool is_farmers_look(const TaskRow& task) {
+  const bool is_look = task.kind == TaskKind::look_at_foot || task.kind == TaskKind::block_check;
+  return is_look && task.owner == Owner::farmer;
+}
+
+bool is_of(const TaskRow& task, const FootSet& feet) {
+  return !task.foot || feet.empty() || feet.has(*task.foot);
+}
+
+FootSet feet_of(const std::vector<TaskRow>& tasks) {
+  FootSet feet;
+  for (const TaskRow& task : tasks) {
+    if (task.foot) feet.add(*task.foot);
+  }
+  return feet;
+}
+
+/// The farmer's first looks at a block that may be done by now.
+std::vector<TaskRow> first_looks_at_block(const NewsSaid& news, const Rows& past, Day today) {
+  std::vector<TaskRow> looks = open_tasks(past);
+  std::erase_if(looks, [&](const TaskRow& task) {
+    return task.kind != TaskKind::block_check || !is_farmers_look(task) || today < task.earliest ||
+           !is_of(task, news.feet);
+  });
+  return looks;
+}
+
+NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past, Day today) {
   NewsEffect effect;
   const FootSet known = feet_with(fixture, past);
   const bool is_known = news.feet.empty() ? !known.empty() : !both_in(news.feet, known).empty();
+  if (is_known && fixture == Fixture::block) {
+    const std::vector<TaskRow> looks = first_looks_at_block(news, past, today);
+    // One of several is still on: which was seen is not known, and nothing is lost by looking
+    // again.
+    const bool is_one = !news.feet.empty() || news.all || known.count() == 1;
+    for (const TaskRow& look : looks) {
+      if (is_one) close_task(effect.closes, look, "block still on");
+    }
+  }
   if (is_known) return effect;
   const std::string where = news.feet.empty() ? "her" : spoken(news.feet);
   effect.unclear = "No " + std::string(fixture_name(fixture)) + " is known on " + where +
@@ -122,38 +159,47 @@ NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& p
   return effect;
 }
 
-NewsEffect looked_at(const NewsSaid& news, const Rows& past) {
+/// The looks that may be done by now; when there are none, all that are planned: it was done early.
+std::vector<TaskRow> looks_meant(const NewsSaid& news, const Rows& past, Day today) {
+  std::vector<TaskRow> looks = open_tasks(past);
+  std::erase_if(looks, [&](const TaskRow& task) {
+    return (task.kind != TaskKind::look_at_foot && !is_farmers_look(task)) ||
+           !is_of(task, news.feet);
+  });
+  std::vector<TaskRow> by_now = looks;
+  std::erase_if(by_now, [&](const TaskRow& task) { return today < task.earliest; });
+  return by_now.empty() ? looks : by_now;
+}
+
+NewsEffect looked_at(const NewsSaid& news, const Rows& past, Day today) {
   NewsEffect effect;
-  FootSet feet;
-  for (const TaskRow& task : open_tasks(past)) {
-    if (task.kind != TaskKind::look_at_foot) continue;
-    if (task.foot) feet.add(*task.foot);
-    const bool foot_meant = !task.foot || news.feet.empty() || news.feet.has(*task.foot);
-    if (foot_meant) close_task(effect.closes, task, "looked at");
-  }
+  const std::vector<TaskRow> looks = looks_meant(news, past, today);
+  const FootSet feet = feet_of(looks);
   if (news.feet.empty() && feet.count() > 1) {
-    effect.closes.clear();
     effect.unclear = "Which foot was looked at: " + one_of(feet) + "?";
+    return effect;
   }
+  for (const TaskRow& look : looks) close_task(effect.closes, look, "looked at");
   return effect;
 }
 
 NewsEffect vet_came(const NewsSaid& news, const Rows& past) {
   NewsEffect effect;
   for (const TaskRow& task : open_tasks(past)) {
-    const bool foot_meant = !task.foot || news.feet.empty() || news.feet.has(*task.foot);
-    if (task.kind == TaskKind::vet && foot_meant) close_task(effect.closes, task, "vet came");
+    if (task.kind == TaskKind::vet && is_of(task, news.feet)) {
+      close_task(effect.closes, task, "vet came");
+    }
   }
   return effect;
 }
 
-/// A look that is already due answers for the foot, one due only in weeks does not: waiting is
-/// what a lame cow cannot afford.
+/// A look of the trimmer that is already due answers for the foot, one due only in weeks does not:
+/// waiting is what a lame cow cannot afford.
 bool has_look_due(const Rows& past, std::optional<Foot> foot, Day today) {
   const std::vector<TaskRow> open = open_tasks(past);
   return std::any_of(open.begin(), open.end(), [&](const TaskRow& task) {
-    return task.kind == TaskKind::look_at_foot && task.due <= today &&
-           (!task.foot || !foot || task.foot == foot);
+    return task.kind == TaskKind::look_at_foot && task.owner == Owner::trimmer &&
+           task.due <= today && (!task.foot || !foot || task.foot == foot);
   });
 }
 
@@ -165,8 +211,18 @@ void look_today(NewsEffect& effect, std::optional<Foot> foot, const Rows& past, 
   effect.makes.push_back(task);
 }
 
+/// The farmer has looked: she was to be watched, or her foot to get better.
+bool is_answered_by_lame(const TaskRow& task, const NewsSaid& news, Day today) {
+  if (task.kind == TaskKind::watch_her_walk) return today >= task.earliest;
+  const bool is_look = task.kind == TaskKind::look_at_foot && task.owner == Owner::farmer;
+  return is_look && today >= task.earliest && is_of(task, news.feet);
+}
+
 NewsEffect still_lame(const NewsSaid& news, const Rows& past, Day today, EntryId entry) {
   NewsEffect effect;
+  for (const TaskRow& task : open_tasks(past)) {
+    if (is_answered_by_lame(task, news, today)) close_task(effect.closes, task, "still lame");
+  }
   if (news.feet.empty()) look_today(effect, std::nullopt, past, today);
   for (const Foot foot : all_feet) {
     if (news.feet.has(foot)) look_today(effect, foot, past, today);
@@ -202,11 +258,11 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::block_came_off:
       return fixture_off(news, Fixture::block, "block came off by itself", past, today);
     case News::wrap_still_on:
-      return fixture_still_on(news, Fixture::wrap, past.rows);
+      return fixture_still_on(news, Fixture::wrap, past.rows, today);
     case News::block_still_on:
-      return fixture_still_on(news, Fixture::block, past.rows);
+      return fixture_still_on(news, Fixture::block, past.rows, today);
     case News::looked_at:
-      return looked_at(news, meant_by(news, past));
+      return looked_at(news, meant_by(news, past), today);
     case News::vet_came:
       return vet_came(news, past.rows);
     case News::still_lame:

@@ -19,6 +19,17 @@ const FollowUpRule wrap_off_rule = {
     8,
     "derived from the trials: 5 days with salicylic paste (Fiedler 2015), dressings changed at 7 "
     "days; no official number of days exists"};
+const FollowUpRule block_first_look_rule = {
+    "block-first-look",
+    1,
+    TaskKind::block_check,
+    Owner::farmer,
+    5,
+    8,
+    12,
+    "the trial with blocks looked again after 5 to 11 days and refitted lost ones: Thomas 2015; "
+    "that the farmer does it is common practice, no source",
+    "block still on? {where}"};
 const FollowUpRule block_check_rule = {
     "block-check",
     1,
@@ -50,22 +61,87 @@ const FollowUpRule see_again_rule = {
     "2015)"};
 const FollowUpRule watch_her_walk_rule = {
     "watch-her-walk",
+    2,
+    TaskKind::watch_her_walk,
+    Owner::farmer,
+    walks_worse_after_trim_days,
+    14,
+    22,
+    "lame cows 14 % before, 34 % right after trimming: Van Hertem 2014; half of treated lame cows "
+    "sound after 18 days, three quarters after 21: a thesis of Massey; a week apart is our "
+    "judgement"};
+const FollowUpRule lame_walk_rule = {
+    "lame-walk",
     1,
     TaskKind::watch_her_walk,
     Owner::farmer,
+    walks_worse_after_trim_days,
+    14,
+    22,
+    "as watch-her-walk; still lame then, waiting ruins the outcome: Thomas 2016, Vet Rec 178:116",
+    "watch her walk, ring if still lame"};
+const FollowUpRule dd_look_rule = {
+    "dd-look",
+    1,
+    TaskKind::look_at_foot,
+    Owner::farmer,
+    7,
+    10,
+    15,
+    "trials looked at day 7, 10, 14, 21 and 28 (Fiedler 2015: 10; Kofler 2015: 14.5 % came back); "
+    "which of them is our judgement",
+    "look at the sore on {where}"};
+const FollowUpRule foul_look_rule = {
+    "foul-look",
+    1,
+    TaskKind::look_at_foot,
+    Owner::farmer,
+    2,
+    3,
+    6,
+    "common practice, no source: foul that is treated gets better in days",
+    "look at {where}, vet if no better"};
+const FollowUpRule horn_first_look_rule = {
+    "horn-first-look",
+    1,
+    TaskKind::look_at_foot,
+    Owner::farmer,
+    5,
+    8,
+    12,
+    "the trial looked again after 5 to 11 days: Thomas 2015; no better after 5 to 7 days means a "
+    "second look: dairy-cattle.blogspot.com 2006",
+    "look at {where}, ring if no better"};
+const FollowUpRule horn_look_rule = {
+    "horn-look",
+    1,
+    TaskKind::look_at_foot,
+    Owner::trimmer,
+    25,
+    28,
+    32,
+    "the trial looked after 25 to 31 days: Thomas 2015; infected ones 64 % horned over by 28 days: "
+    "Kofler 2015"};
+const FollowUpRule vet_rule = {
+    "vet",
+    2,
+    TaskKind::vet,
+    Owner::vet,
     0,
     0,
     1,
-    "common practice, no source: made only by being called; the caller says by when, no number of "
-    "days is published"};
-const FollowUpRule vet_rule = {"vet",
-                               1,
-                               TaskKind::vet,
-                               Owner::vet,
-                               0,
-                               0,
-                               1,
-                               "common practice, no source: the farmer rings the same day"};
+    "common practice, no source: the farmer rings the same day; that it is told why a second "
+    "failure is the vet's: Thomas 2016, Vet Rec 178:116"};
+const FollowUpRule pain_relief_rule = {
+    "pain-relief",
+    1,
+    TaskKind::vet,
+    Owner::vet,
+    0,
+    0,
+    1,
+    "trim, block and pain relief together did best: Thomas 2015; prescribing it is the vet's",
+    "pain relief for {where}, farmer asks vet"};
 const FollowUpRule still_lame_rule = {
     "still-lame",
     1,
@@ -106,9 +182,11 @@ bool is_block_task(TaskKind kind) {
 }  // namespace
 
 std::span<const FollowUpRule> all_follow_up_rules() {
-  static const std::array rules = {wrap_off_rule,   block_check_rule,     block_off_rule,
-                                   see_again_rule,  watch_her_walk_rule,  vet_rule,
-                                   still_lame_rule, milk_withdrawal_rule, meat_withdrawal_rule};
+  static const std::array rules = {
+      wrap_off_rule,    block_first_look_rule, block_check_rule,     block_off_rule,
+      see_again_rule,   dd_look_rule,          horn_first_look_rule, horn_look_rule,
+      foul_look_rule,   watch_her_walk_rule,   lame_walk_rule,       vet_rule,
+      pain_relief_rule, still_lame_rule,       milk_withdrawal_rule, meat_withdrawal_rule};
   return rules;
 }
 
@@ -126,7 +204,12 @@ TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day) {
     task.earliest = std::max(visit_day, task.due - (rule.due_days - rule.earliest_days));
     task.overdue = task.due + 1;
   }
-  task.words = task_words(rule.kind, aim.foot, aim.claw);
+  if (rule.kind == TaskKind::watch_her_walk) {
+    const Day walks_as_she_does = visit_day + walks_worse_after_trim_days;
+    task.earliest = std::min(task.due, std::max(task.earliest, walks_as_she_does));
+  }
+  task.words = rule.words.empty() ? task_words(rule.kind, aim.foot, aim.claw)
+                                  : task_words(rule.words, aim.foot, aim.claw);
   task.rule = rule.slug;
   task.rule_version = rule.version;
   return task;

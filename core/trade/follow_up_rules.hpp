@@ -10,11 +10,18 @@
 namespace evenclaw {
 
 extern const FollowUpRule wrap_off_rule;
+extern const FollowUpRule block_first_look_rule;  // the farmer's: is it on
 extern const FollowUpRule block_check_rule;
 extern const FollowUpRule block_off_rule;
 extern const FollowUpRule see_again_rule;
-extern const FollowUpRule watch_her_walk_rule;  // made only by being called, with its time
+extern const FollowUpRule watch_her_walk_rule;  // made only by being called
+extern const FollowUpRule lame_walk_rule;       // came lame, and nothing else asks for her
+extern const FollowUpRule dd_look_rule;
+extern const FollowUpRule foul_look_rule;
+extern const FollowUpRule horn_first_look_rule;
+extern const FollowUpRule horn_look_rule;
 extern const FollowUpRule vet_rule;
+extern const FollowUpRule pain_relief_rule;
 extern const FollowUpRule still_lame_rule;
 extern const FollowUpRule milk_withdrawal_rule;  // made only with an end that was stated
 extern const FollowUpRule meat_withdrawal_rule;
@@ -26,8 +33,12 @@ struct Aim {
   std::optional<Day> said;
 };
 
+/// Nobody judges by rule how she walks in the days after she was trimmed: cows walk worse then.
+inline constexpr int walks_worse_after_trim_days = 7;
+
 /// The task, still without its id. A day said comes first: due on it, late from the day after, to
-/// be done earlier by as many days as the rule itself allows, never before the visit.
+/// be done earlier by as many days as the rule itself allows, never before the visit. Her walk is
+/// not watched in the days after the trim unless the day said lies in them.
 TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day);
 
 /// Gives every task the id that task_id() derives from what it is.

@@ -1,13 +1,15 @@
 #include "core/trade/task.hpp"
 
+#include <cstddef>
+#include <utility>
+
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string at_claw(std::string words, std::optional<Foot> foot, Claw claw) {
-  if (foot) words += ' ' + std::string(spoken(*foot));
+std::string with_claw(std::string words, Claw claw) {
   switch (claw) {
     case Claw::outside:
     case Claw::inside:
@@ -19,6 +21,11 @@ std::string at_claw(std::string words, std::optional<Foot> foot, Claw claw) {
       return words;
   }
   return words;
+}
+
+std::string at_claw(std::string words, std::optional<Foot> foot, Claw claw) {
+  if (foot) words += ' ' + std::string(spoken(*foot));
+  return with_claw(std::move(words), claw);
 }
 
 std::string her_or(std::optional<Foot> foot) {
@@ -47,6 +54,15 @@ std::string task_words(TaskKind kind, std::optional<Foot> foot, Claw claw) {
       return "routine trim due";
   }
   return {};
+}
+
+std::string task_words(std::string_view pattern, std::optional<Foot> foot, Claw claw) {
+  constexpr std::string_view where = "{where}";
+  const std::size_t at = pattern.find(where);
+  if (at == std::string_view::npos) return std::string(pattern);
+  const std::string named = foot ? with_claw(std::string(spoken(*foot)), claw) : her_or(foot);
+  return std::string(pattern.substr(0, at)) + named +
+         std::string(pattern.substr(at + where.size()));
 }
 
 }  // namespace evenclaw

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/date.hpp"
@@ -80,6 +81,9 @@ struct TaskMade {
 /// The words of a task as told to its owner, at most 60 characters: "wrap off left hind",
 /// "block check left hind, inside claw", "see her again" (no foot).
 std::string task_words(TaskKind kind, std::optional<Foot> foot, Claw claw);
+
+/// The same from a pattern: "{where}" becomes "left hind, inside claw", or "her" without a foot.
+std::string task_words(std::string_view pattern, std::optional<Foot> foot, Claw claw);
 
 /// What became of something since last time, as told: "412, 513 wraps off; 77 gone; 620 still
 /// lame".

@@ -51,6 +51,8 @@ called_twice 304: Left hind was called twice in this visit. Do both calls hold?
 304 | LH inside SH sole_middle slight
 
 ## due 2026-10-27
+coming 299: block still on? left hind, inside claw (farmer, by 2026-11-04)
+coming 302: watch her walk, ring if still lame (farmer, by 2026-11-10)
 coming 299: block check left hind, inside claw (trimmer, by 2026-11-24)
 coming 299: block off left hind, inside claw (trimmer, by 2026-12-01)
 

@@ -58,7 +58,14 @@ saved 420
 ## ended
 
 ## due 2026-10-27
+coming 412: look at left hind, ring if no better (farmer, by 2026-11-04)
+coming 414: look at left hind, ring if no better (farmer, by 2026-11-04)
+coming 417: block still on? right hind, inside claw (farmer, by 2026-11-04)
+coming 417: look at left hind, ring if no better (farmer, by 2026-11-04)
+coming 412: see again left hind (trimmer, by 2026-11-24)
+coming 414: see again left hind (trimmer, by 2026-11-24)
 coming 417: block check right hind, inside claw (trimmer, by 2026-11-24)
+coming 417: see again left hind (trimmer, by 2026-11-24)
 coming 417: block off right hind, inside claw (trimmer, by 2026-12-01)
 
 ## the same file again

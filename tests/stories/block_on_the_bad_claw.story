@@ -26,5 +26,6 @@ case: SU LH outside, found 1x
 2026-10-27 RH: nothing found
 
 ## due 2026-10-27
+coming 160: block still on? left hind, inside claw (farmer, by 2026-11-04)
 coming 160: block check left hind, inside claw (trimmer, by 2026-11-24)
 coming 160: block off left hind, inside claw (trimmer, by 2026-12-01)

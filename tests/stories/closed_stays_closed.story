@@ -21,6 +21,7 @@ saved 412
 told 412: closed: wrap off left hind
 
 ## due 2026-10-28
+coming 412: look at the sore on left hind (farmer, by 2026-11-06)
 
 ## from a file
 visit 2026-10-27
@@ -35,6 +36,8 @@ saved 412
 
 ## due 2026-10-28
 coming 412: wrap off right hind (farmer, by 2026-11-01)
+coming 412: look at the sore on left hind (farmer, by 2026-11-06)
+coming 412: look at the sore on right hind (farmer, by 2026-11-06)
 
 ## cow 412
 on her: wrap RH since 2026-10-27

@@ -32,6 +32,7 @@ told 412: closed: wrap off left hind
 saved 421
 
 ## due 2026-11-03
+due 421: look at the sore on left hind (farmer, by 2026-11-06)
 
 ## cow 421
 cow 421, called 412 on 2026-10-27, then put right

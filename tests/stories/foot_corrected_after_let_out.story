@@ -35,6 +35,8 @@ case: SU RH outside, found 1x
 2026-10-27 RH: outside claw: sole ulcer, middle of the sole, bad (SU)
 
 ## due 2026-10-27
+coming 412: look at right hind, ring if no better (farmer, by 2026-11-04)
+coming 412: see again right hind (trimmer, by 2026-11-24)
 
 ## turns
 412: 1

@@ -21,7 +21,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-told 77: closed: block check right hind, inside claw; block off right hind, inside claw
+told 77: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw
 question 77: 77 was said to be gone today. Is she still here?
 saved 77
 

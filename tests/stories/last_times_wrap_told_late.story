@@ -36,5 +36,7 @@ question 417: Her block on right hind was put on at this visit. Is that one off?
 told 412: closed: wrap off left hind
 
 ## due 2026-11-24
+overdue 417: block still on? right hind, inside claw (farmer, by 2026-11-04)
+overdue 412: look at the sore on left hind (farmer, by 2026-11-06)
 due 417: block check right hind, inside claw (trimmer, by 2026-11-24)
 due 417: block off right hind, inside claw (trimmer, by 2026-12-01)

@@ -49,3 +49,5 @@ told 412: now reads: 412 rest fine / RH outside sole ulcer middle of the sole, b
 lifted_not_called 413: Right hind: what was found?
 
 ## due 2026-10-27
+coming 412: look at right hind, ring if no better (farmer, by 2026-11-04)
+coming 412: see again right hind (trimmer, by 2026-11-24)

@@ -23,6 +23,8 @@ refused line 1: No cow of this herd carries the number 531. Did you mean 513?
 
 ## due 2026-10-27
 due 513: wrap off left hind (farmer, by 2026-10-25)
+due 412: look at the sore on right hind (farmer, by 2026-10-30)
+due 513: look at the sore on left hind (farmer, by 2026-10-30)
 
 ## ended
 news_unclear 531: "412, 531 wraps off": No cow of this herd carries the number 531. Which cow was it?

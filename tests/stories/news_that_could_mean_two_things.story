@@ -31,6 +31,10 @@ question 513: Which wrap: left hind or right hind?
 due 412: wrap off right hind (farmer, by 2026-10-25)
 due 513: wrap off left hind (farmer, by 2026-10-25)
 due 513: wrap off right hind (farmer, by 2026-10-25)
+due 412: look at the sore on left hind (farmer, by 2026-10-30)
+due 412: look at the sore on right hind (farmer, by 2026-10-30)
+due 513: look at the sore on left hind (farmer, by 2026-10-30)
+due 513: look at the sore on right hind (farmer, by 2026-10-30)
 
 ## ended
 news_unclear 513: "513 wrap off": Which wrap: left hind or right hind?

@@ -29,11 +29,13 @@ today all four
 told: today's feet: LF RF LH RH
 told 412: closed: wrap off right hind
 told 513: closed: wrap off left hind
-told 77: closed: block check right hind, inside claw; block off right hind, inside claw
+told 77: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw
 told 620: to do: still lame, look at her feet
 
 ## due 2026-10-27
 due 620: still lame, look at her feet (trimmer, by 2026-10-27)
+due 412: look at the sore on right hind (farmer, by 2026-10-30)
+due 513: look at the sore on left hind (farmer, by 2026-10-30)
 coming 620: see again left hind (trimmer, by 2026-11-17)
 
 ## ended

@@ -28,6 +28,7 @@ case: SU LH inside, found 1x
 2026-10-27 RH: nothing found
 
 ## due 2026-10-27
+coming 412: block still on? left hind, outside claw (farmer, by 2026-11-04)
 coming 412: block check left hind, outside claw (trimmer, by 2026-11-24)
 coming 412: block off left hind, outside claw (trimmer, by 2026-12-01)
 

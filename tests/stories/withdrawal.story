@@ -48,6 +48,10 @@ sold.
 due 513: last milk held back: 29 Oct evening; marked with paint (farmer, by 2026-10-29)
 due 513: last day meat held back: 1 Nov; marked with paint (farmer, by 2026-11-01)
 coming 513: wrap off right hind (farmer, by 2026-11-01)
+coming 412: look at the sore on left hind (farmer, by 2026-11-06)
+coming 513: look at the sore on right hind (farmer, by 2026-11-06)
+coming 614: look at the sore on left hind (farmer, by 2026-11-06)
+coming 615: look at the sore on left hind (farmer, by 2026-11-06)
 
 ## ended
 unanswered 614: Not on the herd's list: greenmix. What withdrawal?

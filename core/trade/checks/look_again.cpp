@@ -1,11 +1,12 @@
 // What nobody has to answer and the sheet should keep before the farmer's eyes: a block that stays
-// on, a sore that came back, a sole that bears no more cutting.
+// on, a sore that came back, a sole that bears no more cutting, a walk that tells little yet.
 #include <algorithm>
 #include <optional>
 #include <utility>
 
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -73,6 +74,17 @@ Firing note(const FootCall& call, About about, std::string words) {
   return firing;
 }
 
+/// "Watch her walk" with a day in which she still walks as one that was trimmed.
+const Action* watched_early(const Situation& situation) {
+  const std::vector<Action>& acts = situation.turn.actions;
+  const auto found = std::find_if(acts.begin(), acts.end(), [&](const Action& action) {
+    const std::optional<Day> day = day_meant(action.when, situation.today);
+    return action.kind == ActionKind::watch_her_walk && day &&
+           *day < situation.today + walks_worse_after_trim_days;
+  });
+  return found == acts.end() ? nullptr : &*found;
+}
+
 }  // namespace
 
 std::vector<Firing> block_past_four_weeks(const Situation& situation) {
@@ -115,6 +127,18 @@ std::vector<Firing> thin_sole(const Situation& situation) {
                        "Thin sole (" + std::string(spoken(call->foot)) +
                            "): nothing more comes off there; soft ground, short ways.");
   firing.causes.push_back({std::nullopt, About::thin_sole});
+  return {firing};
+}
+
+std::vector<Firing> walk_watched_early(const Situation& situation) {
+  // One that hardly walks is watched every day.
+  if (!situation.finished || walks_worst(situation)) return {};
+  const Action* watched = watched_early(situation);
+  if (watched == nullptr) return {};
+  Firing firing;
+  firing.warning.words = "Watched by " + spoken(*day_meant(watched->when, situation.today)) +
+                         ": cows walk worse just after a trim; look again later.";
+  firing.causes = {{std::nullopt, About::how_she_walks}};
   return {firing};
 }
 

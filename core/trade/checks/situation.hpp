@@ -88,6 +88,7 @@ std::vector<Firing> scab_without_treatment(const Situation& situation);
 std::vector<Firing> block_past_four_weeks(const Situation& situation);
 std::vector<Firing> raw_again(const Situation& situation);
 std::vector<Firing> thin_sole(const Situation& situation);
+std::vector<Firing> walk_watched_early(const Situation& situation);
 std::vector<Firing> act_reserved_for_vet(const Situation& situation);
 std::vector<Firing> withdrawal_below_floor(const Situation& situation);
 std::vector<Firing> medicine_name_near(const Situation& situation);

@@ -20,6 +20,7 @@ struct TwoCows {
   HerdId herd;
 
   TwoCows() : herd(place.herd().herd) {
+    place.clock.set(day("2026-11-10"));
     (void)place.visited("2026-07-20", {"412 nothing found", "413 nothing found", "done"});
     CowDetails details;
     details.calved = day("2026-09-01");

@@ -170,7 +170,7 @@ TEST_CASE("what was given stands on record with its end, and a later statement m
 TEST_CASE("the end of a withdrawal is never made earlier by moving its task") {
   Workplace place;
   put(place, mix("bluemix"));
-  (void)place.visited("2026-10-27", {"412 LH DD raw behind; spray with bluemix", "done"});
+  (void)place.visited("2026-10-27", {"412 LH DD chronic behind; spray with bluemix", "done"});
   const HerdId herd = place.herd().herd;
   const auto tasks = open_tasks_of(place.store, herd, "412", day("2026-10-27")).value();
   REQUIRE(tasks.size() == 2);
@@ -186,7 +186,7 @@ TEST_CASE("a visit put under its right day counts the withdrawal from that day")
   {
     Recording recording = place.record(visit);
     (void)recording
-        .say_all(std::vector<std::string>{"412 LH DD raw behind; spray with bluemix", "done"})
+        .say_all(std::vector<std::string>{"412 LH DD chronic behind; spray with bluemix", "done"})
         .value();
   }
   REQUIRE(correct_visit_day(place.ports(), visit, {day("2026-10-27"), true}).ok());
@@ -202,7 +202,7 @@ TEST_CASE("a visit put under its right day counts the withdrawal from that day")
 TEST_CASE("a withdrawal whose time is over is closed when she is seen again") {
   Workplace place;
   put(place, mix("bluemix", "2d", 0));
-  (void)place.visited("2026-10-20", {"412 LH DD raw behind; spray with bluemix", "done"});
+  (void)place.visited("2026-10-20", {"412 LH DD chronic behind; spray with bluemix", "done"});
   (void)place.visited("2026-10-22", {"412 nothing found", "done"});
   const HerdId herd = place.herd().herd;
   CHECK(open_tasks_of(place.store, herd, "412", day("2026-10-22")).value().size() == 1);

@@ -49,18 +49,23 @@ TEST_CASE("tasks of a visit that goes on are counted from its right day") {
   Workplace place;
   const Visit visit =
       under_the_wrong_day(place, {"412 LH DD raw behind; wrap on", "rest fine", "done"});
-  REQUIRE(due(place) == Lines{"412 wrap off left hind: 2026-10-27 2026-10-29 2026-11-01"});
+  REQUIRE(due(place) ==
+          Lines{"412 wrap off left hind: 2026-10-27 2026-10-29 2026-11-01",
+                "412 look at the sore on left hind: 2026-10-31 2026-11-03 2026-11-08"});
   const DayCorrected corrected = put_right(place, visit);
   CHECK(corrected.tasks_moved);
-  CHECK(words_of(corrected) == Lines{"412 wrap off left hind: 2026-10-29 -> 2026-11-01"});
-  CHECK(due(place) == Lines{"412 wrap off left hind: 2026-10-30 2026-11-01 2026-11-04"});
+  CHECK(words_of(corrected) ==
+        Lines{"412 wrap off left hind: 2026-10-29 -> 2026-11-01",
+              "412 look at the sore on left hind: 2026-11-03 -> 2026-11-06"});
+  CHECK(due(place) == Lines{"412 wrap off left hind: 2026-10-30 2026-11-01 2026-11-04",
+                            "412 look at the sore on left hind: 2026-11-03 2026-11-06 2026-11-11"});
 }
 
 TEST_CASE("a weekday that was said is the first such day after the right one") {
   Workplace place;
-  const Visit visit = under_the_wrong_day(
-      place,
-      {"412 LH DD raw behind; wrap on, off Thu", "413 RH DD raw behind; wrap on, off Mon", "done"});
+  const Visit visit =
+      under_the_wrong_day(place, {"412 LH DD chronic behind; wrap on, off Thu",
+                                  "413 RH DD chronic behind; wrap on, off Mon", "done"});
   const DayCorrected corrected = put_right(place, visit);
   // Thursday the 29th comes after both days; Monday the 26th is past on the 27th.
   CHECK(words_of(corrected) == Lines{"413 wrap off right hind: 2026-10-26 -> 2026-11-02"});
@@ -78,7 +83,7 @@ TEST_CASE("a look that was told at the visit for today moves with it") {
 TEST_CASE("a task that was closed stays closed and one that a person moved keeps her day") {
   Workplace place;
   const Visit visit = under_the_wrong_day(
-      place, {"412 LH DD raw behind; wrap on", "413 RH DD raw behind; wrap on", "done"});
+      place, {"412 LH DD chronic behind; wrap on", "413 RH DD chronic behind; wrap on", "done"});
   const HerdId herd = place.herd().herd;
   const auto of_cow = [&](std::string_view cow) {
     return open_tasks_of(place.store, herd, cow, day("2026-10-27")).value().at(0).task;
@@ -92,7 +97,7 @@ TEST_CASE("a task that was closed stays closed and one that a person moved keeps
 
 TEST_CASE("a task nobody had closed is the same task after the day was put right") {
   Workplace place;
-  const Visit visit = under_the_wrong_day(place, {"412 LH DD raw behind; wrap on", "done"});
+  const Visit visit = under_the_wrong_day(place, {"412 LH DD chronic behind; wrap on", "done"});
   const HerdId herd = place.herd().herd;
   const TaskId before = open_tasks_of(place.store, herd, "412", day("2026-10-27")).value()[0].task;
   (void)put_right(place, visit);
@@ -113,7 +118,7 @@ TEST_CASE("a look that was too early under the wrong day is done on the right on
 TEST_CASE(
     "after the visit was ended tasks keep the days the farmer was told, and differ in words") {
   Workplace place;
-  (void)place.visited("2026-10-24", {"412 LH DD raw behind; wrap on", "done"});
+  (void)place.visited("2026-10-24", {"412 LH DD chronic behind; wrap on", "done"});
   const Lines told = due(place);
   const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-24")).value();
   const DayCorrected corrected = put_right(place, visit);
@@ -124,8 +129,8 @@ TEST_CASE(
 
 TEST_CASE("the same lines given again after the day was put right are there already") {
   Workplace place;
-  const Lines lines = {"412 LH DD raw behind; wrap on", "done", "no number, red heifer",
-                       "LH DD raw behind; wrap on", "done"};
+  const Lines lines = {"412 LH DD chronic behind; wrap on", "done", "no number, red heifer",
+                       "LH DD chronic behind; wrap on", "done"};
   const Visit visit = under_the_wrong_day(place, lines);
   const Visit right = put_right(place, visit).visit;
   Recording again = place.record(right);

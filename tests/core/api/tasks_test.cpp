@@ -33,10 +33,10 @@ struct OneCow {
 TEST_CASE("a task is closed in the words of who did it, and only that one") {
   OneCow cow;
   const std::vector<DueTask> before = cow.open();
-  REQUIRE(before.size() == 3);
+  REQUIRE(before.size() == 5);
   CHECK(cow.slug_of_closing(before[0].task, "wrap off, looks dry").empty());
   const std::vector<DueTask> after = cow.open();
-  REQUIRE(after.size() == 2);
+  REQUIRE(after.size() == 4);
   CHECK(after[0].task == before[1].task);
   CHECK(after[1].task == before[2].task);
 }
@@ -54,10 +54,13 @@ TEST_CASE("a task that is moved is late as many days after its day as before") {
   OneCow cow;
   const DueTask before = cow.open()[0];
   REQUIRE(move_task(cow.place.ports(), cow.herd, before.task, day("2026-11-02"), "farmer away"));
-  const std::vector<DueTask> after = cow.open();
-  REQUIRE(after[0].task == before.task);
-  CHECK(after[0].due == day("2026-11-02"));
-  CHECK(after[0].overdue - after[0].due == before.overdue - before.due);
+  for (const DueTask& after : cow.open()) {
+    if (after.task != before.task) continue;
+    CHECK(after.due == day("2026-11-02"));
+    CHECK(after.overdue - after.due == before.overdue - before.due);
+    return;
+  }
+  FAIL("the task is not there any more");
 }
 
 TEST_CASE("a task is not moved to before the day it was made") {

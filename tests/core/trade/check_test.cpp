@@ -57,7 +57,10 @@ Turn any_turn(RandomStream& random) {
   if (!turn.lame.empty() || random.chance(0.1)) turn.reason = Reason::lame;
   turn.rest_fine = random.chance(0.3);
   if (random.chance(0.2)) turn.mobility = {MobilityScale::zero_to_three, 3};
-  if (random.chance(0.3)) turn.actions.push_back(act(ActionKind::watch_her_walk));
+  if (random.chance(0.3)) {
+    const int days = static_cast<int>(random.below(28));
+    turn.actions.push_back(act(ActionKind::watch_her_walk, Claw::none, in_days(days)));
+  }
   turn.end = any_of_words<TurnEnd>(random);
   return turn;
 }

@@ -80,7 +80,7 @@ TEST_CASE("wraps off and blocks off mean all that are on her") {
                                   {Foot::lh, act(ActionKind::block_on, Claw::outside)},
                                   {Foot::rh, act(ActionKind::block_on, Claw::inside)}});
   const NewsSaid blocks{"412", News::block_off, {}, true};
-  CHECK(effect_of(blocks, blocked.known, today, entry(99)).closes.size() == 6);
+  CHECK(effect_of(blocks, blocked.known, today, entry(99)).closes.size() == 9);
   CHECK(effect_of(blocks, Past().known, today, entry(99)).unclear);
 }
 
@@ -130,10 +130,10 @@ TEST_CASE("a wrap off on a cow without one may be another cow") {
   CHECK(effect.unclear == "No wrap is known on her. Was it another cow?");
 }
 
-TEST_CASE("block off closes check and removal") {
+TEST_CASE("block off closes first look, check and removal") {
   const Past past = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)}});
-  CHECK(after(News::block_off, past).closes.size() == 2);
-  CHECK(after(News::block_came_off, past).closes.size() == 2);
+  CHECK(after(News::block_off, past).closes.size() == 3);
+  CHECK(after(News::block_came_off, past).closes.size() == 3);
 }
 
 TEST_CASE("block off with a block on each claw is asked about") {
@@ -144,12 +144,49 @@ TEST_CASE("block off with a block on each claw is asked about") {
   CHECK(effect.unclear == "Which block of left hind: outside or inside?");
 }
 
-TEST_CASE("still on closes nothing: the check is the trimmer's") {
+TEST_CASE("still on is the farmer's first look at a block, never the trimmer's check") {
   const Past past = with_acts(
       {{Foot::lh, act(ActionKind::block_on, Claw::inside)}, {Foot::rh, act(ActionKind::wrap_on)}},
       30);
-  CHECK(after(News::block_still_on, past).closes.empty());
+  const Names first_look = {"block still on? left hind, inside claw: block still on"};
+  CHECK(how_closed(after(News::block_still_on, past), past) == first_look);
+  CHECK(how_closed(after(News::block_still_on, past, {Foot::lh}), past) == first_look);
   CHECK(after(News::wrap_still_on, past).closes.empty());
+  CHECK(how_closed(after(News::looked_at, past), past) ==
+        Names{"block still on? left hind, inside claw: looked at"});
+}
+
+TEST_CASE("a block said to be on before its first look, or one of several, closes nothing") {
+  const Past young = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)}}, 4);
+  CHECK(after(News::block_still_on, young).closes.empty());
+  const Past two = with_acts({{Foot::lh, act(ActionKind::block_on, Claw::inside)},
+                              {Foot::rh, act(ActionKind::block_on, Claw::inside)}});
+  CHECK(after(News::block_still_on, two).closes.empty());
+  CHECK(after(News::block_still_on, two, {Foot::lh}).closes.size() == 1);
+  const NewsSaid all{"412", News::block_still_on, {}, true};
+  CHECK(effect_of(all, two.known, today, entry(99)).closes.size() == 2);
+}
+
+TEST_CASE("looked at means what may be looked at by now, not the look of weeks later") {
+  const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
+  const Past after_a_week = Past().then(ulcer, today - 7);
+  CHECK(how_closed(after(News::looked_at, after_a_week), after_a_week) ==
+        Names{"look at left hind, ring if no better: looked at"});
+  const Past after_four = Past().then(ulcer, today - 28);
+  CHECK(after(News::looked_at, after_four).closes.size() == 2);
+}
+
+TEST_CASE("still lame answers what the farmer was to look at, and the trimmer looks today") {
+  const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
+  const Past seen = Past().then(ulcer, today - 9);
+  const NewsEffect effect = after(News::still_lame, seen);
+  CHECK(how_closed(effect, seen) == Names{"look at left hind, ring if no better: still lame"});
+  CHECK(effect.makes.size() == 1);
+  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 14);
+  CHECK(how_closed(after(News::still_lame, watched), watched) ==
+        Names{"watch her walk, ring if still lame: still lame"});
+  const Past too_early = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 3);
+  CHECK(after(News::still_lame, too_early).closes.empty());
 }
 
 TEST_CASE("still on where nothing was known is asked about: since when is it on?") {
@@ -219,7 +256,7 @@ TEST_CASE("gone closes all her tasks") {
                                {Foot::rh, act(ActionKind::wrap_on)},
                                {Foot::rh, act(ActionKind::vet)}});
   const NewsEffect effect = after(News::gone, past);
-  CHECK(effect.closes.size() == 4);
+  CHECK(effect.closes.size() == 5);
   for (const TaskClosed& closed : effect.closes) CHECK(closed.how == "gone");
 }
 

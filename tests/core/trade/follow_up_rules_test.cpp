@@ -46,6 +46,17 @@ TEST_CASE("a task carries rule, version, owner and words") {
   CHECK(task.words == "block check left hind, inside claw");
 }
 
+TEST_CASE("the words of every rule fit into 60 characters on any foot and claw") {
+  for (const FollowUpRule& rule : all_follow_up_rules()) {
+    CAPTURE(rule.slug);
+    for (const Claw claw : {Claw::outside, Claw::inside, Claw::both, Claw::none}) {
+      const TaskMade task = task_from(rule, {Foot::rf, claw, {}}, today);
+      CHECK(task.words.size() <= 60);
+      CHECK(task.words.find('{') == std::string::npos);
+    }
+  }
+}
+
 TEST_CASE("a day said before the visit counts as the day of the visit") {
   const TaskMade task = task_from(wrap_off_rule, {Foot::lh, Claw::none, today - 3}, today);
   CHECK(task.earliest == today);

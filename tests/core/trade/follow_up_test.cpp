@@ -2,7 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <set>
+#include <string>
 
 #include "core/base/random.hpp"
 #include "tests/core/trade/told_turns.hpp"
@@ -117,21 +119,27 @@ TEST_CASE("a task is never due before the visit that made it") {
   check_days(tasks[0], 0, 1, 2);
 }
 
-TEST_CASE("a block is checked at four weeks and off before six, by the trimmer") {
+TEST_CASE("a block is seen after 5-11 days, checked at four weeks and off before six") {
   const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::block_on, Claw::inside)));
-  REQUIRE(words_of(tasks) ==
-          Names{"block check left hind, inside claw", "block off left hind, inside claw"});
-  check_days(tasks[0], 21, 28, 35);
-  check_days(tasks[1], 28, 35, 42);
-  CHECK(tasks[0].owner == Owner::trimmer);
+  REQUIRE(words_of(tasks) == Names{"block still on? left hind, inside claw",
+                                   "block check left hind, inside claw",
+                                   "block off left hind, inside claw"});
+  check_days(tasks[0], 5, 8, 12);
+  check_days(tasks[1], 21, 28, 35);
+  check_days(tasks[2], 28, 35, 42);
+  CHECK(tasks[0].owner == Owner::farmer);
   CHECK(tasks[1].owner == Owner::trimmer);
+  CHECK(tasks[2].owner == Owner::trimmer);
 }
 
-TEST_CASE("a block said to come off in three weeks needs no check at four") {
+TEST_CASE("a block said to come off in a week needs no look, in three weeks no check at four") {
+  CHECK(words_of(made(with_act(act(ActionKind::block_on, Claw::inside, in_days(7))))) ==
+        Names{"block off left hind, inside claw"});
   const std::vector<TaskMade> tasks =
       made(with_act(act(ActionKind::block_on, Claw::inside, in_days(21))));
-  REQUIRE(words_of(tasks) == Names{"block off left hind, inside claw"});
-  check_days(tasks[0], 14, 21, 22);
+  REQUIRE(words_of(tasks) ==
+          Names{"block still on? left hind, inside claw", "block off left hind, inside claw"});
+  check_days(tasks[1], 14, 21, 22);
 }
 
 TEST_CASE("see again at the time said, else at about four weeks") {
@@ -168,25 +176,40 @@ TEST_CASE("told the farmer, spray, paste and opening make no task") {
   }
 }
 
-TEST_CASE("a second block stacked on the first makes no second pair of tasks") {
+TEST_CASE("the vet called where treatment failed twice is told that it does not heal") {
+  const Turn again = with_act(act(ActionKind::block_again, Claw::inside));
+  const Past past = Past().then(again, today - 21);
+  Turn now = with_act(act(ActionKind::block_again, Claw::inside));
+  CHECK(words_of(made(now, past.known)).size() == 3);  // nobody called the vet: no task for him
+  now.feet.front().actions.push_back(act(ActionKind::vet));
+  CHECK(words_of(made(now, past.known)).back() ==
+        "vet to see left hind, farmer rings: it does not heal");
+  CHECK(words_of(made(now)).back() == "vet to see left hind, farmer rings");
+  Turn of_her = again;
+  of_her.actions = {act(ActionKind::vet)};
+  CHECK(words_of(made(of_her, past.known)).back() ==
+        "vet to see her, farmer rings: it does not heal");
+}
+
+TEST_CASE("a second block stacked on the first makes no second set of tasks") {
   const Turn both = cow({foot(
       Foot::lh, {}, {act(ActionKind::block_on, Claw::inside), act(ActionKind::block_stacked)})});
-  CHECK(made(both).size() == 2);
+  CHECK(made(both).size() == 3);
   const Turn later = with_act(act(ActionKind::block_stacked, Claw::inside));
   CHECK(made(later, blocked(Claw::inside, 14).known).empty());
 }
 
-TEST_CASE("a block stacked on one nobody recorded makes the pair of tasks") {
+TEST_CASE("a block stacked on one nobody recorded makes its tasks") {
   const Turn turn = with_act(act(ActionKind::block_stacked, Claw::inside));
-  CHECK(made(turn).size() == 2);
-  CHECK(made(turn, blocked(Claw::outside, 14).known).size() == 2);
+  CHECK(made(turn).size() == 3);
+  CHECK(made(turn, blocked(Claw::outside, 14).known).size() == 3);
 }
 
 TEST_CASE("a block stacked after the old one came off starts anew") {
   const Turn turn = cow({foot(Foot::lh, {},
                               {act(ActionKind::block_came_off, Claw::inside),
                                act(ActionKind::block_stacked, Claw::inside)})});
-  CHECK(made(turn, blocked(Claw::inside, 14).known).size() == 2);
+  CHECK(made(turn, blocked(Claw::inside, 14).known).size() == 3);
 }
 
 TEST_CASE("said twice of the same foot, the later time counts") {
@@ -268,10 +291,10 @@ TEST_CASE("a new wrap closes the old task and makes a new one") {
   CHECK(past.known.rows.tasks[1].due == today + 5);
 }
 
-TEST_CASE("a block taken off or lost closes check and removal") {
+TEST_CASE("a block taken off or lost closes first look, check and removal") {
   for (const ActionKind kind : {ActionKind::block_off, ActionKind::block_came_off}) {
-    CHECK(how_closed(with_act(act(kind)), blocked(Claw::inside, 20)).size() == 2);
-    CHECK(how_closed(with_act(act(kind, Claw::inside)), blocked(Claw::inside, 20)).size() == 2);
+    CHECK(how_closed(with_act(act(kind)), blocked(Claw::inside, 20)).size() == 3);
+    CHECK(how_closed(with_act(act(kind, Claw::inside)), blocked(Claw::inside, 20)).size() == 3);
     CHECK(how_closed(with_act(act(kind, Claw::outside)), blocked(Claw::inside, 20)).empty());
   }
 }
@@ -279,15 +302,19 @@ TEST_CASE("a block taken off or lost closes check and removal") {
 TEST_CASE("a refitted block closes the tasks of the lost one and makes its own") {
   const Turn turn = with_act(act(ActionKind::block_refitted, Claw::inside));
   const Past past = blocked(Claw::inside, 20);
-  CHECK(how_closed(turn, past) == Names{"block check left hind, inside claw: block refitted",
+  CHECK(how_closed(turn, past) == Names{"block still on? left hind, inside claw: block refitted",
+                                        "block check left hind, inside claw: block refitted",
                                         "block off left hind, inside claw: block refitted"});
-  CHECK(made(turn, past.known).size() == 2);
+  CHECK(made(turn, past.known).size() == 3);
 }
 
 TEST_CASE("a block seen on is the check, when the check was due, and never the removal") {
   const Turn turn = with_act(act(ActionKind::block_still_on));
   CHECK(how_closed(turn, blocked(Claw::inside, 28)) ==
-        Names{"block check left hind, inside claw: block still on"});
+        Names{"block still on? left hind, inside claw: block still on",
+              "block check left hind, inside claw: block still on"});
+  CHECK(how_closed(turn, blocked(Claw::inside, 14)) ==
+        Names{"block still on? left hind, inside claw: block still on"});
   CHECK(how_closed(turn, blocked(Claw::inside, 3)).empty());
 }
 
@@ -299,7 +326,11 @@ TEST_CASE("still on with a day said moves the day it comes off") {
   CHECK(made(wrap, past.known)[0].due == today + 2);
   for (const ActionKind kind : {ActionKind::block_still_on, ActionKind::block_stacked}) {
     const Turn block = with_act(act(kind, Claw::inside, in_days(14)));
-    CHECK(how_closed(block, blocked(Claw::inside, 14)).size() == 1);
+    const Names closed = how_closed(block, blocked(Claw::inside, 14));
+    CHECK(std::count(closed.begin(), closed.end(),
+                     "block off left hind, inside claw: " +
+                         std::string(kind == ActionKind::block_stacked ? "block stacked"
+                                                                       : "block still on")) == 1);
     CHECK(words_of(made(block, blocked(Claw::inside, 14).known)) ==
           Names{"block off left hind, inside claw"});
   }
@@ -313,7 +344,7 @@ TEST_CASE("off without a side closes nothing when both claws were blocked") {
   Past past = blocked(Claw::inside, 20);
   past.then(with_act(act(ActionKind::block_on, Claw::outside)), today - 10);
   CHECK(how_closed(with_act(act(ActionKind::block_off)), past).empty());
-  CHECK(how_closed(with_act(act(ActionKind::block_off, Claw::both)), past).size() == 4);
+  CHECK(how_closed(with_act(act(ActionKind::block_off, Claw::both)), past).size() == 6);
 }
 
 TEST_CASE("lifting the foot closes its look, from the earliest day on") {
@@ -360,6 +391,17 @@ TEST_CASE("walks sound closes the watching") {
   CHECK(how_closed(turn, past).empty());
   turn.walks_sound = true;
   CHECK(how_closed(turn, past) == Names{"watch her walk: walks sound"});
+}
+
+TEST_CASE("who comes lame or is scored has been watched, from the earliest day on") {
+  Turn scored = cow({fine(Foot::lh)});
+  scored.mobility = {MobilityScale::zero_to_three, 1};
+  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 7);
+  const std::string task = "watch her walk, ring if still lame: ";
+  CHECK(how_closed(lame(cow({fine(Foot::lh)}), {Foot::lh}), watched) == Names{task + "came lame"});
+  CHECK(how_closed(scored, watched) == Names{task + "walk scored 1 of 3"});
+  const Past yesterday = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 6);
+  CHECK(how_closed(scored, yesterday).empty());
 }
 
 TEST_CASE("whatever is said, every task lies in order, has its own id and short words") {
@@ -427,8 +469,51 @@ TEST_CASE("her walk is watched by the farmer until the day that was said") {
   turn.actions.push_back(act(ActionKind::watch_her_walk, Claw::none, in_days(14)));
   const std::vector<TaskMade> tasks = made(turn);
   REQUIRE(tasks.size() == 1);
-  check_days(tasks[0], 14, 14, 15);
+  check_days(tasks[0], 7, 14, 15);
   CHECK(tasks[0].kind == TaskKind::watch_her_walk);
   CHECK(tasks[0].owner == Owner::farmer);
   CHECK_FALSE(tasks[0].foot);
+}
+
+TEST_CASE("her walk is not watched in the week after the trim unless a day in it was said") {
+  const struct {
+    int said;
+    int earliest;
+    int due;
+  } table[] = {{3, 3, 3}, {7, 7, 7}, {10, 7, 10}, {14, 7, 14}, {28, 21, 28}};
+
+  for (const auto& row : table) {
+    CAPTURE(row.said);
+    Turn turn = cow({});
+    turn.actions = {act(ActionKind::watch_her_walk, Claw::none, in_days(row.said))};
+    const std::vector<TaskMade> tasks = made(turn);
+    REQUIRE(tasks.size() == 1);
+    check_days(tasks[0], row.earliest, row.due, row.due + 1);
+  }
+  for (const FollowUpRule& rule : all_follow_up_rules()) {
+    if (rule.kind == TaskKind::watch_her_walk) CHECK(rule.earliest_days >= 7);
+  }
+}
+
+TEST_CASE("what a finding asked for is asked for anew at the next visit, and never twice") {
+  const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
+  const Names both = {"look at left hind, ring if no better: looked at, sole ulcer",
+                      "see again left hind: looked at, sole ulcer"};
+  Past past = Past().then(ulcer, today - 3);
+  CHECK(how_closed(ulcer, past) == both);
+  past.then(ulcer, today);
+  int open = 0;
+  for (const TaskRow& task : past.known.rows.tasks) open += task.open ? 1 : 0;
+  CHECK(open == 2);
+  CHECK(how_closed(cow({fine(Foot::rh)}), past).empty());
+}
+
+TEST_CASE("called again the same day a foot keeps its looks, unless a block goes on") {
+  const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
+  const Past past = Past().then(ulcer, today);
+  CHECK(how_closed(ulcer, past).empty());
+  CHECK(made(ulcer, past.known).empty());
+  CHECK(how_closed(with_act(act(ActionKind::block_on, Claw::inside)), past) ==
+        Names{"look at left hind, ring if no better: new block on",
+              "see again left hind: new block on"});
 }

@@ -16,6 +16,13 @@ TEST_CASE("a task is told in plain words") {
   CHECK(task_words(TaskKind::vet, std::nullopt, Claw::none) == "vet to see her, farmer rings");
 }
 
+TEST_CASE("words of its own name where it is to be done") {
+  CHECK(task_words("look at {where}, please", Foot::lh, Claw::none) == "look at left hind, please");
+  CHECK(task_words("on? {where}", Foot::rf, Claw::outside) == "on? right front, outside claw");
+  CHECK(task_words("look at {where}", std::nullopt, Claw::none) == "look at her");
+  CHECK(task_words("ring", Foot::lh, Claw::none) == "ring");
+}
+
 TEST_CASE("the words of a task fit into 60 characters") {
   for (const auto& kind : EnumWords<TaskKind>::table) {
     for (const auto& claw : EnumWords<Claw>::table) {

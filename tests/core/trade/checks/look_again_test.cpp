@@ -57,3 +57,13 @@ TEST_CASE("thin soles are noted once for her") {
   CHECK(noted_on("412\nboth hinds outside thin sole toe") == thin);
   CHECK(noted_on("412\nLH outside bruise").empty());
 }
+
+TEST_CASE(
+    "a walk watched in the week after the trim is noted, later and of the worst walk it is not") {
+  const Names early = {"note walk-watched-early"};
+  CHECK(noted_on("412\nLH outside bruise; watch her walk in 6d") == early);
+  CHECK(noted_on("412\nLH outside bruise; watch her walk tomorrow") == early);
+  CHECK(noted_on("412\nLH outside bruise; watch her walk in 7d").empty());
+  CHECK(noted_on("412; mobility 3 of 3; to straw; vet\nLH outside bruise; watch her walk in 2d")
+            .empty());
+}
