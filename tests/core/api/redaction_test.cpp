@@ -100,7 +100,8 @@ TEST_CASE("who takes a record away that was corrected is told which entry still 
 
 TEST_CASE("what a record closed is open again without it, and that is told before") {
   Workplace place;
-  (void)place.visited("2026-10-20", {"412 LH DD chronic behind; wrap on, off 3d", "rest fine", "done"});
+  (void)place.visited("2026-10-20",
+                      {"412 LH DD chronic behind; wrap on, off 3d", "rest fine", "done"});
   (void)place.visited("2026-10-27",
                       {"412 recheck; LH wrap taken off; nothing found", "rest fine", "done"});
   REQUIRE(open_tasks(place).empty());
