@@ -61,12 +61,22 @@ std::string end_words(const TurnSeen& seen) {
   return seen.end_reason.empty() ? words : words + ": " + seen.end_reason;
 }
 
+/// A time that is not known is said to be so, where one could be expected.
+std::string time_words(const TurnSeen& seen) {
+  if (seen.seconds_in_crush) {
+    const std::int32_t minutes = (*seen.seconds_in_crush + 59) / 60;
+    return std::to_string(minutes) + " min in the crush";
+  }
+  return seen.from_paper ? "from paper: time in the crush not known" : std::string();
+}
+
 /// What was said of all of her in one turn, a line each.
 std::string turn_lines(const TurnSeen& seen, const std::string& cow_said) {
   std::vector<std::string> said;
   if (seen.called != cow_said && !seen.called.empty()) said.push_back("called " + seen.called);
   if (!seen.came.empty()) said.push_back("came: " + seen.came);
   if (!seen.walked.empty()) said.push_back(seen.walked);
+  if (const std::string time = time_words(seen); !time.empty()) said.push_back(time);
   if (const std::string end = end_words(seen); !end.empty()) said.push_back(end);
   if (!seen.acts.empty()) said.push_back(joined(seen.acts, "; "));
   if (!seen.note.empty()) said.push_back("note: " + seen.note);
@@ -192,9 +202,16 @@ std::string cow_text(const CowShown& shown, Day today) {
 
 std::string visit_text(const VisitShown& shown, Day today) {
   const Visit& visit = shown.visit;
-  std::string out = visit.herd_name + ", " + said_day(visit.day, today) +
-                    (visit.closed ? ": ended, " : ": not ended yet, ") +
-                    counted(shown.cows, "cow", "cows") + "\n";
+  std::string out =
+      visit.herd_name + ", " + said_day(visit.day, today) +
+      (visit.closed ? ": ended, " : ": not ended yet, ") +
+      (visit.from_paper ? "from paper, " : "") + counted(shown.cows, "cow", "cows") +
+      (shown.together > 0 ? ", " + std::to_string(shown.together) + " animals counted together"
+                          : "") +
+      "\n";
+  for (const BatchShown& batch : shown.batches) {
+    out += wrapped_behind("  ", batch.name + ": " + batch.words) + "\n";
+  }
   if (shown.open.empty()) return out + "Nothing is left in doubt.\n";
   return out + "Still to be asked (" + std::to_string(shown.open.size()) + "):\n" +
          open_points_text(shown.open) + how_to_answer(shown.open, visit.day);
@@ -206,7 +223,8 @@ std::string herd_text(const HerdShown& shown, Day today) {
   std::string out = shown.name + "\n" + counted(cows, "cow", "cows") + " on record, " +
                     counted(visits, "visit", "visits") + "\n";
   for (const VisitRow& visit : shown.visits) {
-    out += "  " + said_day(visit.day, today) + (visit.closed ? "" : "  not ended yet");
+    out += "  " + said_day(visit.day, today) + (visit.closed ? "" : "  not ended yet") +
+           (visit.from_paper ? "  from paper, no times known" : "");
     if (&visit == &shown.visits.front() && !shown.open.empty()) {
       out += "  " + std::to_string(shown.open.size()) + " still to be asked: evenclaw show visit";
     }

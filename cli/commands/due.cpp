@@ -11,12 +11,14 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Option options[] = {{"--herd", "HERD", "one herd only"},
-                              {"--paper", "FILE", "one herd's list as a page to print"}};
+constexpr Option options[] = {
+    {"--herd", "HERD", "one herd only"},
+    {"--paper", "FILE", "one herd's list to print, with blank call lines"}};
 constexpr Example examples[] = {
     {"evenclaw due", "who has to do what, by when, in all herds"},
     {"evenclaw due --herd home --today 2026-11-26", "one herd, as it stands on that day"},
-    {"evenclaw due --herd home --paper due.html", "the same as a page to hang up"}};
+    {"evenclaw due --herd home --paper due.html",
+     "the same to hang up, with blank lines to write in"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<DueList>},
                                   {"with --paper", JsonForm::document, field_docs<FileAnswer>}};
 

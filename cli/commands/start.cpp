@@ -16,13 +16,14 @@ constexpr Option options[] = {
     {"--writer", "NAME", "who writes down"},
     {"--day", "DAY", "the day of the visit when it is not today, as 2026-11-24"},
     {"--new-herd", "", "the herd is new here"},
+    {"--from-paper", "", "it is typed from paper: no time of it is known"},
     {"--second", "", "a second visit to that herd on the same day"},
     {"--sure", "", "a name that looks misspelt, or a day long ago, is meant so"}};
 constexpr Example examples[] = {
     {"evenclaw start \"Home Farm\" --feet all --caller Anna --writer Ben",
      "starts today's visit, or goes on with it"},
     {"evenclaw start \"Hill Farm\" --new-herd --feet hinds", "a herd that was never visited"},
-    {"evenclaw start home --day 2026-11-24", "enters a day from paper, later"}};
+    {"evenclaw start home --day 2026-11-24 --from-paper", "enters a day from paper, later"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Visit>}};
 
 /// A herd of exactly that name which nobody has visited: what --new-herd left when the day or a
@@ -67,6 +68,7 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
   wanted.todays_feet = *feet;
   wanted.caller = invocation.value("--caller");
   wanted.writer = invocation.value("--writer");
+  wanted.from_paper = invocation.has("--from-paper");
   wanted.second_that_day = invocation.has("--second");
   wanted.sure = invocation.has("--sure");
   return wanted;
@@ -105,6 +107,7 @@ void print(const Visit& visit, const VisitWanted& wanted, const Records& records
             << visit.herd_name << ", " << said_day(visit.day, records.today());
   if (visit.ordinal > 1) std::cout << " (visit " << visit.ordinal << " of that day)";
   std::cout << '\n';
+  if (visit.from_paper) std::cout << "From paper: its day is known, no time of it is.\n";
   print_feet(visit, records.language());
   if (visit.goes_on) std::cout << to_be_said(visit, wanted, records.language());
   if (!visit.closed) {

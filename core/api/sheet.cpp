@@ -1,6 +1,7 @@
 #include "core/api/sheet.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <utility>
@@ -45,6 +46,7 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
   fill(rows.findings, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.actions, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.measures, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.batches, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.doubts, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.cases, faults, store, visit.herd, {});
   fill(rows.on_feet, faults, store, visit.herd, {});
@@ -167,6 +169,17 @@ std::string file_name(const Visit& visit) {
   return file_name(visit.day, visit.herd_name) + which + ".html";
 }
 
+/// Empty when none is open, or when nobody said.
+Result<FootSet> feet_of_the_open_visit(Store& store, HerdId herd) {
+  const auto visits = select_as<VisitRow>(store, herd, {}, {"day", "ordinal"});
+  if (!visits) return visits.faults();
+  FootSet feet;
+  for (const VisitRow& visit : *visits) {
+    if (!visit.closed) feet = visit.todays_feet;
+  }
+  return feet;
+}
+
 SheetMade sheet_of(std::string name, const Document& document, const SheetLook& look) {
   return {std::move(name), to_html(document, look.fonts), to_plain_text(document)};
 }
@@ -223,7 +236,12 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
     if (cow.left_on) left.insert(cow.cow);
   }
   std::erase_if(input.tasks, [&](const TaskRow& task) { return left.count(task.cow) > 0; });
-  return sheet_of(file_name(today, herd.name) + "-due.html", due_sheet(input), look);
+  auto feet = feet_of_the_open_visit(store, herd.herd);
+  if (!feet) return feet.faults();
+  Document document = due_sheet(input);
+  std::vector<Block> pages = writing_pages(input, *feet);
+  std::move(pages.begin(), pages.end(), std::back_inserter(document.blocks));
+  return sheet_of(file_name(today, herd.name) + "-due.html", document, look);
 }
 
 }  // namespace evenclaw

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -10,6 +11,7 @@
 #include "core/api/herds.hpp"
 #include "core/api/identities.hpp"
 #include "core/log/selection.hpp"
+#include "core/sheets/batch_words.hpp"
 #include "core/sheets/words.hpp"
 
 namespace evenclaw {
@@ -62,6 +64,7 @@ TurnSeen seen(const TurnRow& row, const std::vector<ActionRow>& actions) {
   turn.end = row.end;
   turn.end_reason = row.end_reason;
   turn.note = row.note;
+  turn.seconds_in_crush = row.seconds_in_crush;
   return turn;
 }
 
@@ -70,9 +73,18 @@ Outcome add_turns(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   if (!turns) return turns.faults();
   const auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
   if (!actions) return actions.faults();
+  const auto visits = select_as<VisitRow>(store, herd);
+  if (!visits) return visits.faults();
+  std::set<VisitId> from_paper;
+  for (const VisitRow& visit : *visits) {
+    if (visit.from_paper) from_paper.insert(visit.visit);
+  }
   shown.turns.assign(turns->rbegin(), turns->rend());
   shown.of_her.reserve(turns->size());
-  for (const TurnRow& row : *turns) shown.of_her.push_back(seen(row, *actions));
+  for (const TurnRow& row : *turns) {
+    shown.of_her.push_back(seen(row, *actions));
+    shown.of_her.back().from_paper = from_paper.count(row.visit) > 0;
+  }
   std::stable_sort(shown.of_her.begin(), shown.of_her.end(),
                    [](const TurnSeen& a, const TurnSeen& b) { return b.day < a.day; });
   return Done{};
@@ -282,7 +294,18 @@ Result<VisitShown> show_visit(const Ports& ports, const Visit& visit) {
   if (!state) return state.faults();
   auto open = with_names_shown(std::move(state->open), ports.directory);
   if (!open) return open.faults();
-  return VisitShown{visit, state->cows, *std::move(open)};
+  VisitShown shown{visit, state->cows, 0, {}, *std::move(open)};
+  auto rows = select_as<BatchRow>(ports.store, visit.herd,
+                                  {{"visit", Compare::equal, Cell(to_text(visit.visit))}});
+  if (!rows) return rows.faults();
+  const Wording& wording = english_wording();
+  for (BatchRow& row : *rows) {
+    shown.together += row.together;
+    std::string name = batch_name(row, wording);
+    std::string words = batch_words(row, wording);
+    shown.batches.push_back({std::move(name), std::move(words), std::move(row)});
+  }
+  return shown;
 }
 
 }  // namespace evenclaw

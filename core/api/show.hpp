@@ -15,6 +15,7 @@
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/batch_rows.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity_rows.hpp"
@@ -62,6 +63,8 @@ struct TurnSeen {
   TurnEnd end = TurnEnd::done;
   std::string end_reason;
   std::string note;
+  bool from_paper = false;
+  std::optional<std::int32_t> seconds_in_crush;  // absent where no time is known, as from paper
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -74,6 +77,9 @@ struct TurnSeen {
     visit("end", &TurnSeen::end, "done, not done or unfinished");
     visit("end_reason", &TurnSeen::end_reason, "why not done or unfinished");
     visit("note", &TurnSeen::note, "free words of her");
+    visit("from_paper", &TurnSeen::from_paper, "typed from paper: no time of it is known");
+    visit("seconds_in_crush", &TurnSeen::seconds_in_crush,
+          "how long she stood in the crush; absent where no time is known, as from paper");
   }
 };
 
@@ -186,15 +192,34 @@ struct HerdShown {
 /// A herd with its cows, visits and the named counts.
 Result<HerdShown> show_herd(Store& store, HerdId herd);
 
+/// Animals counted together, never among the cows.
+struct BatchShown {
+  std::string name;   // "12 heifers, far yard"
+  std::string words;  // "all four feet lifted, nothing found on 11"
+  BatchRow row;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("name", &BatchShown::name, "how many, of what, and where");
+    visit("words", &BatchShown::words, "feet lifted, what was found, who is apart, in words");
+    visit("row", &BatchShown::row, "the count");
+  }
+};
+
 struct VisitShown {
   Visit visit;
   std::int32_t cows = 0;
+  std::int32_t together = 0;  // animals in batches that have no turn of their own
+  std::vector<BatchShown> batches;
   std::vector<OpenPoint> open;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("visit", &VisitShown::visit, "the visit");
     visit("cows", &VisitShown::cows, "different cows seen");
+    visit("together", &VisitShown::together,
+          "animals counted together, without those called as cows of their own");
+    visit("batches", &VisitShown::batches, "what was counted together");
     visit("open", &VisitShown::open, "what is still to be asked");
   }
 };

@@ -127,6 +127,7 @@ Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
   body.ordinal = next_ordinal(rows, wanted.herd, day);
   body.visit = visit_id(wanted.herd, day, body.ordinal);
   body.todays_feet = wanted.todays_feet;
+  body.from_paper = wanted.from_paper;
   const auto written = write_one(ports, wanted.herd.value, body, {{}, {}, {*caller, *writer}, {}});
   if (!written) return written.faults();
   Visit visit;
@@ -136,6 +137,7 @@ Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
   visit.day = day;
   visit.ordinal = body.ordinal;
   visit.todays_feet = body.todays_feet;
+  visit.from_paper = body.from_paper;
   visit.caller = wanted.caller;
   visit.writer = wanted.writer;
   return visit;
@@ -143,6 +145,16 @@ Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
 
 std::string named(const Visit& visit) {
   return visit.herd_name + " on " + to_text(visit.day);
+}
+
+/// What was called beside the crush and what is typed from paper are told apart by visit.
+Fault begun_otherwise(const Visit& visit) {
+  return {.slug = "answer-needed",
+          .message = "The visit to " + named(visit) + " was not begun from paper.",
+          .token = to_text(visit.day),
+          .remedy =
+              "Leave that out to go on with it; or, when it was ended, start a second visit "
+              "of that day."};
 }
 
 Fault day_is_taken(const Visit& visit, const VisitRow& row) {
@@ -171,6 +183,7 @@ Visit visit_of(const VisitRow& row) {
   visit.day = row.day;
   visit.ordinal = row.ordinal;
   visit.todays_feet = row.todays_feet;
+  visit.from_paper = row.from_paper;
   visit.closed = row.closed;
   return visit;
 }
@@ -184,6 +197,7 @@ Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted) {
   if (!rows) return rows.faults();
   auto known = visit_to_go_on(ports, wanted, *rows, day);
   if (!known) return known.faults();
+  if (*known && wanted.from_paper && !(*known)->from_paper) return begun_otherwise(**known);
   if (*known) return **std::move(known);
   return open_new(ports, wanted, *rows, day);
 }

@@ -9,6 +9,7 @@
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/log/cow_registered.hpp"
+#include "core/log/device_bodies.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -32,11 +33,12 @@ struct HerdRegistered {
 
 struct VisitOpened {
   static constexpr std::string_view kind = "visit_opened";
-  static constexpr std::int32_t version = 1;
+  static constexpr std::int32_t version = 2;
   VisitId visit;
   Day day;
   std::int32_t ordinal = 1;
   FootSet todays_feet;
+  bool from_paper = false;  // typed later from what was written down; since version 2
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -44,6 +46,8 @@ struct VisitOpened {
     visit("day", &VisitOpened::day, "day in the herd's time zone");
     visit("ordinal", &VisitOpened::ordinal, "which visit of that day");
     visit("todays_feet", &VisitOpened::todays_feet, "feet lifted today");
+    visit("from_paper", &VisitOpened::from_paper,
+          "typed later from paper: its day is known, no time of it is");
   }
 };
 
@@ -87,6 +91,7 @@ struct TurnRecorded {
   std::vector<TaskMade> tasks;
   std::vector<TaskClosed> closes;
   std::vector<std::string> called_first;  // what she was called before her number was put right
+  std::optional<Instant> began = {};  // only when she was let out as it was called, line by line
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -99,6 +104,8 @@ struct TurnRecorded {
     visit("closes", &TurnRecorded::closes, "open tasks it closed");
     visit("called_first", &TurnRecorded::called_first,
           "what she was called before her number was put right");
+    visit("began", &TurnRecorded::began,
+          "when she was named; absent of what came from paper, a file or a pipe, or broke off");
   }
 };
 
@@ -230,36 +237,6 @@ struct Redact {
   static void fields(Visitor&& visit) {
     visit("target", &Redact::target, "the entry whose body is taken away");
     visit("words", &Redact::words, "why");
-  }
-};
-
-struct DeviceNamed {
-  static constexpr std::string_view kind = "device";
-  static constexpr std::int32_t version = 1;
-  DeviceId device;
-  std::string name;
-  std::optional<DeviceId> copied_from;
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("device", &DeviceNamed::device, "device");
-    visit("name", &DeviceNamed::name, "what people call it");
-    visit("copied_from", &DeviceNamed::copied_from, "the device whose file this was a copy of");
-  }
-};
-
-struct PersonAllowed {
-  static constexpr std::string_view kind = "person_allowed";
-  static constexpr std::int32_t version = 1;
-  PersonId person;
-  DeviceId device;
-  bool allowed = true;
-
-  template <class Visitor>
-  static void fields(Visitor&& visit) {
-    visit("person", &PersonAllowed::person, "person, whose name stands in the directory only");
-    visit("device", &PersonAllowed::device, "device");
-    visit("allowed", &PersonAllowed::allowed, "may write on it");
   }
 };
 

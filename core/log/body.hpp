@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/base/id.hpp"
+#include "core/log/batch_bodies.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
 #include "core/log/news_bodies.hpp"
@@ -20,10 +21,11 @@
 
 namespace evenclaw {
 
-using AllBodies = std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
-                             TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft,
-                             SameCow, SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed,
-                             NewsUnread, QuestionSettled, ProductListed, ProductDropped>;
+using AllBodies =
+    std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
+               TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
+               SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed, NewsUnread,
+               QuestionSettled, ProductListed, ProductDropped, BatchRecorded>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

@@ -316,6 +316,7 @@ Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup,
 Result<std::vector<Entry>> entries_for_visit(const EntryLookup& lookup, VisitId visit) {
   Gathering gathering(lookup);
   Outcome added = gathering.add_touching(visit.value, visit_kinds());
+  if (added) added = gathering.add_touching(visit.value, {std::string(BatchRecorded::kind)});
   if (added) added = gathering.add_families();
   if (!added) return added.faults();
   return std::move(gathering).take();

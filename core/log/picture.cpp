@@ -6,6 +6,7 @@
 #include <string>
 #include <utility>
 
+#include "core/log/body.hpp"
 #include "core/log/cow_identity.hpp"
 #include "core/log/cow_passport.hpp"
 #include "core/log/cow_story.hpp"
@@ -48,6 +49,18 @@ std::string joined(const std::vector<std::string>& lines) {
   return text;
 }
 
+/// A clock that was put back while she stood there tells nothing.
+void add_times(const TurnTold& told, TurnRow& row) {
+  constexpr std::int64_t longest_ms = std::int64_t{24} * 60 * 60 * 1000;
+  const std::optional<Instant>& began = told.body.began;
+  const Instant& let_out = told.entry->envelope.at;
+  // A correction is written later.
+  const bool is_of_then = began && !told.entry->envelope.supersedes;
+  if (!is_of_then || let_out.ms <= began->ms || let_out.ms - began->ms > longest_ms) return;
+  row.let_out_at = to_text(let_out);
+  row.seconds_in_crush = static_cast<std::int32_t>((let_out.ms - began->ms + 999) / 1000);
+}
+
 TurnRow turn_row(const CowStory& story, const TurnTold& told) {
   const Turn& turn = told.body.turn;
   TurnRow row = row_of_turn<TurnRow>(story, told);
@@ -75,6 +88,7 @@ TurnRow turn_row(const CowStory& story, const TurnTold& told) {
   row.writer = told.entry->envelope.writer.value_or(PersonId{});
   row.words = joined(told.body.words);
   row.note = turn.note;
+  add_times(told, row);
   return row;
 }
 
@@ -231,6 +245,50 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
   return rows;
 }
 
+namespace {
+
+std::string apart_words(const Batch& batch) {
+  std::string words;
+  for (const std::string& apart : batch.apart) words += (words.empty() ? "" : "; ") + apart;
+  return words;
+}
+
+/// Feet said later that day hold for what was counted before.
+BatchRow batch_row(const VisitRow& visit, const Entry& entry, const BatchRecorded& body) {
+  const Batch& batch = body.batch;
+  BatchRow row;
+  row.herd = visit.herd;
+  row.visit = visit.visit;
+  row.batch = entry.envelope.id;
+  row.day = visit.day;
+  row.animals = batch.animals;
+  row.place = batch.place;
+  row.counted = batch.counted;
+  row.apart = static_cast<std::int32_t>(batch.apart.size());
+  row.together = batch.together();
+  row.nothing_found = batch.nothing_found ? row.together : 0;
+  row.trimmed = batch.trimmed;
+  row.lifted = batch.lifted.empty() ? visit.todays_feet : batch.lifted;
+  row.feet = row.together * row.lifted.count();
+  row.apart_words = apart_words(batch);
+  row.caller = entry.envelope.caller.value_or(PersonId{});
+  row.writer = entry.envelope.writer.value_or(PersonId{});
+  row.words = joined(body.words);
+  return row;
+}
+
+void add_batches(const VisitRow& visit, const std::vector<const Entry*>& counting, Rows& rows) {
+  for (const Entry* entry : counting) {
+    if (!names_subject(*entry, visit.visit.value)) continue;
+    const auto body = body_as<BatchRecorded>(*entry);
+    if (body && body->visit == visit.visit) {
+      rows.batches.push_back(batch_row(visit, *entry, *body));
+    }
+  }
+}
+
+}  // namespace
+
 Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries) {
   Rows rows;
   const Standing standing = standing_among(entries);
@@ -252,8 +310,12 @@ Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries
   row.closed = facts.closed;
   row.opened_twice = facts.opened_twice;
   row.caller = facts.opening->envelope.caller.value_or(PersonId{});
-  row.opened_at = to_text(facts.opening->envelope.at);
+  row.from_paper = facts.opened.from_paper;
+  // Of a visit from paper that is the time at which somebody began to type.
+  if (!row.from_paper) row.opened_at = to_text(facts.opening->envelope.at);
+  add_batches(row, counting, rows);
   rows.visits.push_back(std::move(row));
+  sort_by_key(rows);
   return rows;
 }
 

@@ -31,7 +31,8 @@ class CowGroups {
 /// stay in the log). Pure: no today, no clock.
 Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries);
 
-/// The row of one visit from the entries that touch it; no row when it was never opened.
+/// The row of one visit and those of what was counted together at it, from the entries that touch
+/// it; no row when it was never opened.
 Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries);
 
 /// The cows and visits an entry touches, which have to be pictured anew after it. same_cow and its

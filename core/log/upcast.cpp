@@ -34,7 +34,13 @@ Json turn_2_to_3(Json body) {
   return body;
 }
 
-constexpr UpCaster up_casters[] = {{"turn", 1, turn_1_to_2},
+// Version 1 could not say that a visit was typed from paper.
+Json visit_opened_1_to_2(Json body) {
+  return body;
+}
+
+constexpr UpCaster up_casters[] = {{"visit_opened", 1, visit_opened_1_to_2},
+                                   {"turn", 1, turn_1_to_2},
                                    {"turn", 2, turn_2_to_3},
                                    {"news_unread", 1, news_unread_1_to_2},
                                    {"cow_registered", 1, cow_registered_1_to_2},

@@ -96,6 +96,29 @@ struct Table {
   std::vector<std::vector<Runs>> rows;
 };
 
+struct WritingColumn {
+  std::string head;
+  int share = 1;  // of the width, beside the others
+};
+
+struct WritingItem {
+  std::string label;  // empty leaves room to write it
+  Runs about;         // what is known of it; may be empty
+};
+
+/// To be written in by hand: for each item a box with its label set large, a line of blanks, rows
+/// of cells as high as a hand in wet gloves needs, each with a box to tick first, and a last line
+/// of blanks.
+struct WritingForm {
+  std::string label_head;           // "Cow"
+  std::vector<std::string> before;  // blanks above the rows: "Came for"
+  std::string tick_head;            // what a tick says: "nothing found"
+  std::vector<WritingColumn> columns;
+  std::vector<std::string> rows;    // "LH", "RH"
+  std::vector<std::string> behind;  // blanks below: "See again"
+  std::vector<WritingItem> items;
+};
+
 /// `label` says in words what the drawing shows, for those who cannot see it.
 struct Figure {
   Drawing drawing;
@@ -119,8 +142,8 @@ struct Note {
 /// What follows starts on a new sheet of paper.
 struct PageBreak {};
 
-using Block = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table, Figure, Card,
-                           Note, PageBreak>;
+using Block = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table, WritingForm,
+                           Figure, Card, Note, PageBreak>;
 
 struct Fact {
   std::string term;

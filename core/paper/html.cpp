@@ -106,6 +106,12 @@ class HtmlBody {
     return element("table", '\n' + content + element("tbody", '\n' + body) + '\n');
   }
 
+  std::string operator()(const WritingForm& form) {
+    std::string html;
+    for (const WritingItem& item : form.items) html += writing_item(form, item) + '\n';
+    return element("section", '\n' + html, "writing");
+  }
+
   std::string operator()(const Figure& figure) { return figure_of(figure, "plain"); }
 
   std::string operator()(const Card& card) const {
@@ -153,6 +159,47 @@ class HtmlBody {
                                   element("p", html_of(line)) + done);
     }
     return element("li", element("span", escaped(item.label), "label") + element("div", lines));
+  }
+
+  static std::string blanks(const std::vector<std::string>& names) {
+    std::string html;
+    for (const std::string& name : names) {
+      html += element("span", escaped(name) + "<i></i>", "blank");
+    }
+    return element("div", html, "blanks");
+  }
+
+  static std::string writing_rows(const WritingForm& form) {
+    int shares = 0;
+    for (const WritingColumn& column : form.columns) shares += column.share;
+    std::string columns = "<col class=\"row\"><col class=\"tick\">";
+    std::string head = "<td></td>" + element("th", escaped(form.tick_head));
+    for (const WritingColumn& column : form.columns) {
+      // Four fifths of the width are theirs.
+      columns += "<col style=\"width:" + std::to_string(80 * column.share / shares) + "%\">";
+      head += element("th", escaped(column.head));
+    }
+    std::string rows;
+    for (const std::string& row : form.rows) {
+      std::string cells =
+          element("th", escaped(row)) + "<td><span class=\"box\" aria-hidden=\"true\"></span></td>";
+      for (std::size_t i = 0; i < form.columns.size(); ++i) cells += "<td></td>";
+      rows += element("tr", cells) + '\n';
+    }
+    return element("table", element("colgroup", columns) + '\n' +
+                                element("thead", element("tr", head)) + '\n' +
+                                element("tbody", '\n' + rows));
+  }
+
+  static std::string writing_item(const WritingForm& form, const WritingItem& item) {
+    const bool is_long = character_count(item.label) > longest_large_label;
+    const std::string label =
+        item.label.empty() ? element("p", escaped(form.label_head) + "<i></i>", "label blank")
+                           : element("h3", escaped(item.label), is_long ? "label long" : "label");
+    const std::string about =
+        item.about.empty() ? std::string() : element("p", html_of(item.about), "about");
+    return element("article", element("div", label + about + blanks(form.before), "top") + '\n' +
+                                  writing_rows(form) + '\n' + blanks(form.behind));
   }
 
   static std::string_view align(const TableColumn& column) {

@@ -72,6 +72,25 @@ border-top:.5mm solid #000;padding:2mm 0 2.5mm;margin:0}
 .card dt{font-weight:bold;color:#000}
 .card dd{font-weight:normal}
 .card dd.only{grid-column:1/3}
+.writing article{border:.5mm solid #000;padding:1.5mm 2.5mm 2mm;margin:0 0 3mm}
+.writing .top{display:grid;grid-template-columns:auto 1fr;gap:0 5mm;align-items:end}
+.writing .label{font-size:24pt;line-height:1.1;min-width:24mm;max-width:60mm;margin:0}
+.writing .label.long{font-size:14pt}
+.writing .label.blank{font-size:11pt;min-width:62mm;height:11mm}
+.writing .about{font-size:12pt;line-height:1.2;margin:0}
+.writing .about+.blanks{grid-column:1/3}
+.blanks{display:flex;gap:4mm}
+.blank{display:flex;flex:1;align-items:flex-end;gap:1.5mm;height:9mm;font-size:11pt}
+.blank i{flex:1;border-bottom:.4mm solid #000}
+.writing table{table-layout:fixed;margin:1mm 0 0}
+.writing thead th{font-size:9pt;line-height:1.1;color:#000;padding:0 1mm .3mm;
+vertical-align:bottom}
+.writing tbody th{font-size:15pt;padding:0 1mm}
+.writing tbody tr{height:10mm}
+.writing tbody td{border-left:.3mm solid #999;padding:0 1mm}
+.writing .row{width:11mm}
+.writing .tick{width:17mm}
+.writing .box{display:block;width:6mm;height:6mm;border:.5mm solid #000;margin:0 auto}
 .note{font-size:10pt;color:#444}
 footer{margin-top:8mm;border-top:.3mm solid #999;padding-top:1.5mm;font-size:9pt;color:#444}
 @media screen and (max-width:600px){
@@ -88,7 +107,7 @@ h1{font-size:20pt}
 body{padding:0;max-width:none;overflow-wrap:break-word}
 .page{break-before:page;margin-top:0}
 h2,h3,.owner,thead{break-after:avoid}
-.notice,.tasks li,.card,tr,figure,.bullets li{break-inside:avoid}
+.notice,.tasks li,.card,.writing article,tr,figure,.bullets li{break-inside:avoid}
 p,li{orphans:2;widows:2}
 .card figure svg{width:25mm}
 footer{display:none}

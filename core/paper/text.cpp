@@ -195,6 +195,34 @@ void render(TextPage& page, const Table& table) {
   }
 }
 
+std::string with_blank(const std::string& name) {
+  constexpr std::size_t blank_width = 12;
+  return printable(name) + ' ' + std::string(blank_width, '_');
+}
+
+std::string with_blanks(const std::vector<std::string>& names) {
+  std::string line;
+  for (const std::string& name : names) line += (line.empty() ? "" : "  ") + with_blank(name);
+  return line;
+}
+
+void render(TextPage& page, const WritingForm& form) {
+  std::vector<std::string> cells;
+  cells.reserve(form.columns.size());
+  for (const WritingColumn& column : form.columns) cells.push_back(column.head);
+  for (const WritingItem& item : form.items) {
+    page.blank();
+    page.add(item.label.empty() ? with_blank(form.label_head) : printable(item.label) + "  ",
+             joined(item.about));
+    page.add("    ", with_blanks(form.before));
+    for (const std::string& row : form.rows) {
+      page.add("    " + printable(row) + "  [ ] " + printable(form.tick_head) + "  ",
+               with_blanks(cells));
+    }
+    page.add("    ", with_blanks(form.behind));
+  }
+}
+
 void render(TextPage& page, const Figure& figure) {
   if (!figure.caption.empty()) page.add("  ", printable(figure.caption));
 }

@@ -37,6 +37,11 @@ Share looked_at(const VisitView& view) {
 
 std::string looked_at_sentence(const VisitView& view) {
   const Share share = looked_at(view);
+  if (share.of == 0 && !view.input.rows.batches.empty()) {
+    std::int32_t together = 0;
+    for (const BatchRow& row : view.input.rows.batches) together += row.counted;
+    return view.wording.say(Saying::only_counted, {{"n", std::to_string(together)}});
+  }
   if (share.of == 0) {
     const bool all_removed = !view.input.removed.empty();
     return view.wording.say(all_removed ? Saying::all_removed : Saying::looked_at_nobody);

@@ -1,5 +1,6 @@
 #include "core/sheets/due_sheet.hpp"
 
+#include <algorithm>
 #include <iterator>
 #include <utility>
 
@@ -31,7 +32,71 @@ std::vector<Part> parts_of(const Tasks& tasks, Day today) {
   return parts;
 }
 
+/// Boxes on one sheet of A4, as printed with rows that high.
+std::size_t boxes_on_a_sheet(int feet) {
+  if (feet <= 1) return 5;
+  return feet == 2 ? 4 : 3;
+}
+
+std::string why_due(const Tasks& tasks, CowId cow, Day today, const Wording& wording) {
+  std::string why;
+  for (const TaskRow* task : tasks) {
+    if (task->cow != cow) continue;
+    why += (why.empty() ? "" : "; ") + task->words + ", " + wording.date(task->due, today);
+  }
+  return why;
+}
+
+std::vector<WritingItem> boxes(const DueSheetInput& input, std::size_t on_a_sheet,
+                               const Wording& wording) {
+  const CowNames names(input.cows, wording);
+  Tasks due;
+  std::vector<CowId> cows;
+  for (const TaskRow* task : open_tasks_in_order(input.tasks, names)) {
+    if (task->kind == TaskKind::withdrawal_end || input.today < task->earliest) continue;
+    due.push_back(task);
+    if (std::find(cows.begin(), cows.end(), task->cow) == cows.end()) cows.push_back(task->cow);
+  }
+  std::vector<WritingItem> items;
+  items.reserve(cows.size() + 2 * on_a_sheet);
+  for (const CowId cow : cows) {
+    WritingItem item{names.label(cow), {}};
+    if (const std::string looks = names.looks(cow); !looks.empty()) {
+      item.about.push_back(strong(looks + ": "));
+    }
+    item.about.push_back(plain(why_due(due, cow, input.today, wording)));
+    items.push_back(std::move(item));
+  }
+  // The sheet is filled, and one more is empty.
+  const std::size_t begun = items.size() % on_a_sheet;
+  const std::size_t empty = on_a_sheet + (begun == 0 ? 0 : on_a_sheet - begun);
+  items.insert(items.end(), empty, WritingItem{});
+  return items;
+}
+
 }  // namespace
+
+std::vector<Block> writing_pages(const DueSheetInput& input, const FootSet& feet,
+                                 const Wording& wording) {
+  const FootSet lifted = feet.empty() ? four_feet : feet;
+  WritingForm form;
+  form.label_head = wording.say(Saying::writing_cow);
+  form.before = {wording.say(Saying::writing_came_for), wording.say(Saying::writing_lame_on)};
+  form.tick_head = wording.state(FootState::nothing_found);
+  form.columns = {{wording.say(Saying::writing_claw), 2},
+                  {wording.say(Saying::writing_what), 5},
+                  {wording.say(Saying::writing_where), 3},
+                  {wording.say(Saying::writing_how_bad), 2},
+                  {wording.say(Saying::writing_done), 5}};
+  for (const Foot foot : all_feet) {
+    if (lifted.has(foot)) form.rows.emplace_back(word_of(foot));
+  }
+  form.behind = {wording.say(Saying::writing_of_her), wording.say(Saying::writing_see_again),
+                 wording.say(Saying::writing_vet_told)};
+  form.items = boxes(input, boxes_on_a_sheet(lifted.count()), wording);
+  return {PageBreak{}, Heading{2, wording.say(Saying::writing_title)},
+          Paragraph{{plain(wording.say(Saying::writing_how))}}, std::move(form)};
+}
 
 Document due_sheet(const DueSheetInput& input, const Wording& wording) {
   const CowNames names(input.cows, wording);

@@ -19,6 +19,12 @@ struct DueSheetInput {
   std::vector<CowRow> cows;    // at least those with a task
 };
 
+/// Blank lines to be written in by hand, in the order in which a cow is called: one box for each
+/// cow with an open task that may be done by `today` or is late, with why, then empty ones for
+/// others. `feet` are those lifted that day; all four when empty.
+std::vector<Block> writing_pages(const DueSheetInput& input, const FootSet& feet,
+                                 const Wording& wording = english_wording());
+
 /// The open tasks in three parts: late (from their `overdue` day on), to be done now (from their
 /// `earliest` day on), and coming; within a part by due day, owner and cow. Every open task stands
 /// on it once.

@@ -28,6 +28,11 @@ constexpr Worded<DdStage> stages[] = {
     {DdStage::m3, "M3"},   {DdStage::m4, "M4"},     {DdStage::m4_1, "M4.1"},
     {DdStage::raw, "raw"}, {DdStage::scab, "scab"}, {DdStage::chronic, "chronic"}};
 
+constexpr Worded<AnimalKind> animals[] = {
+    {AnimalKind::animals, "animals"},       {AnimalKind::cows, "cows"},
+    {AnimalKind::dry_cows, "dry cows"},     {AnimalKind::heifers, "heifers"},
+    {AnimalKind::youngstock, "youngstock"}, {AnimalKind::bulls, "bulls"}};
+
 constexpr Worded<FootState> states[] = {{FootState::unsaid, "nobody said whether lifted"},
                                         {FootState::not_lifted, "not lifted"},
                                         {FootState::nothing_found, "nothing found"}};
@@ -151,6 +156,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::person_with_cows, "{name} ({n} cow)|{name} ({n} cows)"},
     {S::person_not_said, "nobody named"},
     {S::todays_feet, "Today's feet"},
+    {S::times, "Times"},
+    {S::times_not_known, "from paper, not known"},
     {S::sheet_foot, "{herd}, visit of {day}. Sheet made {printed} with Evenclaw {version}."},
     {S::visit_open, "The visit is not closed yet: this sheet may still change."},
 
@@ -295,17 +302,41 @@ constexpr Worded<Saying> sayings[] = {
     {S::key_not_lifted, "not lifted"},
     {S::key_unsaid, "not said"},
     {S::mark_label, "Evenclaw"},
+    {S::batches_title, "Counted together"},
+    {S::batch_lifted, "{feet} lifted"},
+    {S::batch_feet_unsaid, "nobody said which feet were lifted"},
+    {S::batch_nothing_found, "nothing found on {n}"},
+    {S::batch_trimmed, "{n} trimmed"},
+    {S::batch_not_trimmed, "{n} not trimmed"},
+    {S::batch_apart, "called on her own: {who}"},
+    {S::only_counted, "No cow was called by herself; {n} animals were counted together."},
     {S::due_held_back, "Milk and meat held back"},
     {S::due_late, "Late"},
     {S::due_now, "To be done now"},
     {S::due_coming, "Coming"},
     {S::nothing_due, "Nothing is due."},
-    {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."}};
+    {S::due_foot, "{herd}, seen on {date}. Made with Evenclaw {version}."},
+    {S::writing_title, "To write in by the crush"},
+    {S::writing_how,
+     "In the order it is called. Tick only a foot that was lifted and had nothing; a line left "
+     "empty says nothing. Typed later with: evenclaw start HERD --day DAY --from-paper"},
+    {S::writing_cow, "Cow"},
+    {S::writing_came_for, "Came for"},
+    {S::writing_lame_on, "Lame on"},
+    {S::writing_claw, "claw"},
+    {S::writing_what, "what"},
+    {S::writing_where, "where"},
+    {S::writing_how_bad, "how bad"},
+    {S::writing_done, "done to it"},
+    {S::writing_of_her, "Of her"},
+    {S::writing_see_again, "See again"},
+    {S::writing_vet_told, "Vet, farmer told"}};
 
 constexpr WordingTables tables = {
     "en",     feet,     claws,    lesions,  {},     places_beside_white_line,
     degrees,  stages,   states,   reasons,  acts,   materials,
-    by_whoms, milkings, measures, weekdays, months, sayings};
+    by_whoms, milkings, measures, weekdays, months, sayings,
+    animals};
 
 constexpr Wording wording(tables);
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/sheets/advice.hpp"
+#include "core/sheets/batch_words.hpp"
 #include "core/sheets/day_sentences.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -273,7 +274,8 @@ std::vector<Block> not_done(const VisitView& view) {
   }
   Heading heading{2, wording.say(Saying::not_done_title)};
   if (bullets.items.empty()) {
-    const Saying all_well = view.cows.empty() ? Saying::looked_at_nobody : Saying::everything_done;
+    const bool is_nobody = view.cows.empty() && view.input.rows.batches.empty();
+    const Saying all_well = is_nobody ? Saying::looked_at_nobody : Saying::everything_done;
     return {std::move(heading), Paragraph{{plain(wording.say(all_well))}}};
   }
   return {std::move(heading), std::move(bullets)};
@@ -319,6 +321,7 @@ std::vector<Block> farmers_page(const VisitView& view) {
   append(blocks, told_at_visit(view));
   append(blocks, still_asked(view));
   append(blocks, the_day(view));
+  append(blocks, counted_together(view.input.rows.batches, view.wording));
   append(blocks, when_to_ring(view));
   append(blocks, cautions(view));
   return blocks;

@@ -44,6 +44,8 @@ enum class Saying {
   person_with_cows,  // {name} {n}
   person_not_said,
   todays_feet,
+  times,
+  times_not_known,
   sheet_foot,  // {herd} {day} {printed} {version}
   visit_open,
   // the farmer's page
@@ -172,13 +174,36 @@ enum class Saying {
   key_not_lifted,
   key_unsaid,
   mark_label,
+  // animals counted together
+  batches_title,
+  batch_lifted,  // {feet}
+  batch_feet_unsaid,
+  batch_nothing_found,  // {n}
+  batch_trimmed,        // {n}
+  batch_not_trimmed,    // {n}
+  batch_apart,          // {who}
+  only_counted,         // {n}
   // what is due
   due_held_back,
   due_late,
   due_now,
   due_coming,
   nothing_due,
-  due_foot,   // {herd} {date} {version}
+  due_foot,  // {herd} {date} {version}
+  // to be written in by hand
+  writing_title,
+  writing_how,
+  writing_cow,
+  writing_came_for,
+  writing_lame_on,
+  writing_claw,
+  writing_what,
+  writing_where,
+  writing_how_bad,
+  writing_done,
+  writing_of_her,
+  writing_see_again,
+  writing_vet_told,
   count_ends  // how many there are; stays the last
 };
 

@@ -57,7 +57,7 @@ struct VisitSheetInput {
   /// turns, feet, findings, actions, doubts: of this visit (rows of other visits are passed over).
   /// cases, on_feet: of the cows seen, all visits. tasks: all open tasks of the herd (closed ones
   /// are passed over). cows: at least every cow that any of these rows or `not_seen` names.
-  /// visits and cow_numbers are not looked at.
+  /// batches: of this visit. visits and cow_numbers are not looked at.
   Rows rows;
   std::vector<TurnWarning> warnings;  // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;

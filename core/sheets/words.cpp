@@ -79,6 +79,10 @@ std::string Wording::foot(Foot foot) const {
   return words_of(tables_.feet, foot);
 }
 
+std::string Wording::animals(AnimalKind animals) const {
+  return words_of(tables_.animals, animals);
+}
+
 std::string Wording::feet(const FootSet& feet) const {
   if (feet == four_feet) return say(Saying::four_feet);
   if (feet == hind_feet) return say(Saying::hind_feet);

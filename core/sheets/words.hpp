@@ -11,6 +11,7 @@
 
 #include "core/base/date.hpp"
 #include "core/sheets/saying.hpp"
+#include "core/trade/batch.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/task.hpp"
@@ -45,6 +46,7 @@ struct WordingTables {
   std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
   std::span<const std::string_view> months;   // twelve, short: "Nov"
   std::span<const Worded<Saying>> sayings;
+  std::span<const Worded<AnimalKind>> animals;
 };
 
 /// What goes into the places of a saying: {"date", "Thu 26 Nov"}.
@@ -93,6 +95,9 @@ class Wording {
   /// Why she came, all that was said: "lame on left hind", "fresh, lame on left hind", "swollen
   /// hock", "reason not called".
   [[nodiscard]] std::string reasons(const TurnRow& row) const;
+
+  /// "heifers".
+  [[nodiscard]] std::string animals(AnimalKind animals) const;
 
   /// "mobility 2 of 3"; "" when no score was said.
   [[nodiscard]] std::string mobility(const TurnRow& row) const;

@@ -98,8 +98,9 @@ struct VisitRow {
   FootSet todays_feet;
   bool closed = false;
   bool opened_twice = false;  // by two devices
-  PersonId caller;            // of the opening
-  std::string opened_at;      // display time of the opening entry
+  bool from_paper = false;
+  PersonId caller;                       // of the opening
+  std::optional<std::string> opened_at;  // display time of the opening entry
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -110,8 +111,10 @@ struct VisitRow {
     visit("todays_feet", &VisitRow::todays_feet, "feet lifted today");
     visit("closed", &VisitRow::closed, "whether it was closed");
     visit("opened_twice", &VisitRow::opened_twice, "opened on more than one device");
+    visit("from_paper", &VisitRow::from_paper, "typed from paper later: no time of it is known");
     visit("caller", &VisitRow::caller, "who calls");
-    visit("opened_at", &VisitRow::opened_at, "time shown on the device that opened it first");
+    visit("opened_at", &VisitRow::opened_at,
+          "time shown on the device that opened it first; absent of a visit from paper");
   }
 };
 
@@ -143,6 +146,8 @@ struct TurnRow {
   PersonId writer;
   std::string words;  // as said, lines joined by " / "
   std::string note;
+  std::optional<std::string> let_out_at;         // display time; absent where no time is known
+  std::optional<std::int32_t> seconds_in_crush;  // never 0 for a time that is not known
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -171,6 +176,10 @@ struct TurnRow {
     visit("writer", &TurnRow::writer, "who typed");
     visit("words", &TurnRow::words, "as said");
     visit("note", &TurnRow::note, "free words");
+    visit("let_out_at", &TurnRow::let_out_at,
+          "time shown on the device when she was let out; absent where no time is known");
+    visit("seconds_in_crush", &TurnRow::seconds_in_crush,
+          "from her first word to her last; absent where no time is known, as from paper");
   }
 };
 

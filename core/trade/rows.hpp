@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/trade/batch_rows.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity_rows.hpp"
@@ -10,8 +11,8 @@
 
 namespace evenclaw {
 
-/// The rows of one subject: a cow (with all united with her) fills everything but `visits`; a
-/// visit fills `visits`.
+/// The rows of one subject: a cow (with all united with her) fills everything but `visits`
+/// and `batches`; a visit fills these two.
 struct Rows {
   std::vector<CowRow> cows;
   std::vector<CowNumberRow> cow_numbers;
@@ -20,6 +21,7 @@ struct Rows {
   std::vector<CowAliasRow> cow_aliases;
   std::vector<CowFactsRow> cow_facts;
   std::vector<VisitRow> visits;
+  std::vector<BatchRow> batches;
   std::vector<TurnRow> turns;
   std::vector<FootRow> feet;
   std::vector<FindingRow> findings;
@@ -41,6 +43,7 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cow_aliases);
   f(rows.cow_facts);
   f(rows.visits);
+  f(rows.batches);
   f(rows.turns);
   f(rows.feet);
   f(rows.findings);

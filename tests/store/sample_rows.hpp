@@ -109,6 +109,12 @@ inline Rows drawn_visit_rows(RandomStream& random, HerdId herd, VisitId visit) {
   Rows rows;
   rows.visits.push_back(drawn_row<VisitRow>(random, herd));
   rows.visits.back().visit = visit;
+  const std::uint32_t batches = random.below(4);
+  rows.batches.reserve(batches);
+  for (std::uint32_t i = 0; i < batches; ++i) {
+    rows.batches.push_back(drawn_row<BatchRow>(random, herd));
+    rows.batches.back().visit = visit;
+  }
   return rows;
 }
 

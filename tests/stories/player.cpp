@@ -137,6 +137,7 @@ void StoryPlayer::play(const StorySection& section) {
   if (name == "ended") return expect(section, ended());
   if (name == "turns") return expect(section, turns());
   if (name == "callers") return expect(section, callers());
+  if (name == "counted") return expect(section, counted());
   if (name == "milk and meat") return expect(section, milk_and_meat());
   if (name == "recorded") return expect(section, recorded());
   if (name.rfind("due ", 0) == 0) return expect(section, due(name.substr(4)));
@@ -325,6 +326,14 @@ std::vector<std::string> StoryPlayer::callers() {
     for (const std::string& cow : cows) line += (line.back() == ':' ? " " : ", ") + cow;
     lines.push_back(line);
   }
+  return lines;
+}
+
+std::vector<std::string> StoryPlayer::counted() {
+  const VisitShown shown = show_visit(tablet().place.ports(), *tablet().visit).value();
+  std::vector<std::string> lines;
+  lines.reserve(shown.batches.size());
+  for (const BatchShown& batch : shown.batches) lines.push_back(batch.name + ": " + batch.words);
   return lines;
 }
 

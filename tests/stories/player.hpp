@@ -47,6 +47,7 @@ class StoryPlayer {
   [[nodiscard]] std::vector<std::string> cow(const std::string& said);
   [[nodiscard]] std::vector<std::string> recorded();
   [[nodiscard]] std::vector<std::string> callers();
+  [[nodiscard]] std::vector<std::string> counted();
   [[nodiscard]] std::vector<std::string> milk_and_meat();
   std::vector<std::string> turns();
 

@@ -124,6 +124,8 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   body.called_first.insert(body.called_first.end(), cow.called_first.begin(),
                            cow.called_first.end());
   body.turn = whole ? *whole : as_settled(cow);
+  // Of one who was called twice, and of one mended later, no one time tells how long she stood.
+  if (superseded == nullptr) body.began = cow.began;
   body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
   body.tasks = tasks_made(body.turn, past, visit_.day, first);
   for (auto turn = corrected.rbegin(); turn != corrected.rend(); ++turn) {

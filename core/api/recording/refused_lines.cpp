@@ -95,6 +95,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 /// foot while nobody is in the crush is kept with a cow without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
+  if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
   if (mended) mended = who_was_read(*mended);
   if (mended && !goes_on(*mended) && !before_.turns_called(*mended).empty()) {

@@ -114,6 +114,9 @@ Outcome RecordingState::take_line(std::string_view text) {
   if (*dropped) return Done{};
   auto line = read(text, context());
   if (line && line->clauses.empty()) return Done{};
+  const auto count = count_mended(text, std::exchange(is_behind_batch_, false));
+  if (!count) return count.faults();
+  if (*count) return Done{};
   const bool right_after_let_out = std::exchange(was_let_out_, false);
   if (!line && corrects_last_turn(text)) {
     if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
@@ -133,6 +136,9 @@ Outcome RecordingState::take_line(std::string_view text) {
   const FootSet lifted = lifted_at_this_visit(*line);
   line = with_lifted_kept(*std::move(line), text, lifted, *language_);
   if (!tells_news(*line)) mistaken_number_.reset();
+  const auto counted = counted_together(*line, text);
+  if (!counted) return counted.faults();
+  if (*counted) return Done{};
   const auto mended = mended_later(*line, text);
   if (!mended) return mended.faults();
   if (*mended) return Done{};
@@ -258,6 +264,7 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
                      [&](const WriterSaid& said) { return writer(said.name); },
                      [&](const GoAheadSaid&) { return go_ahead(text); },
                      [&](const NewsSaid& news) { return tell(news, text); },
+                     [&](const BatchSaid& said) { return record_batch(said, text); },
                  },
                  clause);
   if (applied && says_something_of_her(clause)) add_words(text);
@@ -321,6 +328,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   next.draft.turn.cow = cow;
   next.first_answer = items_.size();
   next.by = by_;
+  if (typed_ && !visit_.from_paper) next.began = ports_.clock.now();
   in_crush_ = std::move(next);
   if (!found.question.empty()) {
     answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
@@ -393,6 +401,7 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   in_crush_->draft.turn.cow = cow;
   in_crush_->called_first = std::move(before.called_first);
   in_crush_->warnings = std::move(before.warnings);
+  in_crush_->began = before.began;
   in_crush_->marks = std::move(before.marks);
   in_crush_->fine_before_named = before.fine_before_named;
   in_crush_->refused = std::move(before.refused);

@@ -48,6 +48,7 @@ Result<Visit> as_it_is_now(Store& store, Visit visit) {
   }
   visit.day = rows->front().day;
   visit.todays_feet = rows->front().todays_feet;
+  visit.from_paper = rows->front().from_paper;
   visit.closed = rows->front().closed;
   return visit;
 }
@@ -62,6 +63,7 @@ RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Lan
       journal_(std::move(from_before.journal)),
       finder_(std::move(from_before.finder)),
       before_(std::move(from_before.recorded)),
+      batches_(std::move(from_before.batches)),
       medicine_(std::move(from_before.medicine)),
       by_(before_.last_said_by()) {}
 
@@ -78,11 +80,14 @@ Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
   if (!finder) return finder.faults();
   auto before = RecordedBefore::open(ports.store, visit);
   if (!before) return before.faults();
+  auto batches = RecordedBatches::open(ports.store, visit);
+  if (!batches) return batches.faults();
   auto medicine = medicine_rules(ports.store, visit.herd, visit.day);
   if (!medicine) return medicine.faults();
-  std::unique_ptr<RecordingState> state(new RecordingState(
-      ports, visit, language,
-      {*std::move(journal), *std::move(finder), *std::move(before), *std::move(medicine)}));
+  std::unique_ptr<RecordingState> state(
+      new RecordingState(ports, visit, language,
+                         {*std::move(journal), *std::move(finder), *std::move(before),
+                          *std::move(batches), *std::move(medicine)}));
   const Outcome taken_up = state->take_up_draft();
   if (!taken_up) return taken_up.faults();
   return state;

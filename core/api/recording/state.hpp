@@ -20,6 +20,7 @@
 #include "core/api/recording/cow_finder.hpp"
 #include "core/api/recording/kept_draft.hpp"
 #include "core/api/recording/number_slip.hpp"
+#include "core/api/recording/recorded_batches.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/warning_ledger.hpp"
@@ -61,6 +62,7 @@ struct InCrush {
   std::size_t first_answer = 0;           // of the answers not given yet, the first about her
   std::optional<FootSet> filled_then;     // by "rest fine", when she was let out before
   SaidBy by;                              // who called her, and who typed
+  std::optional<Instant> began;           // when she was named, where that is known
 };
 
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
@@ -104,6 +106,7 @@ class RecordingState {
     Journal journal;
     CowFinder finder;
     RecordedBefore recorded;
+    RecordedBatches batches;
     MedicineRules medicine;
   };
 
@@ -146,6 +149,16 @@ class RecordingState {
   static Outcome add_to(InCrush& cow, const TurnClause& clause);
   void add_words(std::string_view text);
   void after_line(std::string_view text);
+
+  // counted_together.cpp
+  [[nodiscard]] bool is_of_a_batch(std::string_view text) const;
+  Result<bool> counted_together(const Line& line, std::string_view text);
+  Outcome record_batch(const BatchSaid& said, std::string_view text);
+  Outcome mend_batch(const BatchSaid& said, std::string_view text);
+  Outcome add_batch(BatchRecorded body, const RecordedBatch* wrong);
+  Result<bool> count_mended(std::string_view text, bool is_behind_batch);
+  Outcome refused_batch(std::string_view text);
+  void drop_misread_count(const Batch& batch);
 
   // reader.cpp
   [[nodiscard]] CowSaid who_was_read(const CowSaid& said) const;
@@ -261,6 +274,7 @@ class RecordingState {
   Journal journal_;
   CowFinder finder_;
   RecordedBefore before_;
+  RecordedBatches batches_;
   MedicineRules medicine_;
   SaidBy by_;
 
@@ -269,7 +283,8 @@ class RecordingState {
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
-  bool called_anew_ = false;  // by the line being taken
+  bool is_behind_batch_ = false;  // the last line counted animals
+  bool called_anew_ = false;      // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   std::string just_refused_;  // with the last line
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since

@@ -2,6 +2,7 @@
 #include <vector>
 
 #include "core/base/date.hpp"
+#include "core/trade/batch.hpp"
 #include "core/trade/call_line/english_words.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -84,10 +85,10 @@ constexpr Phrase turn_phrases[] = {
     {"the rest is fine", K::rest_fine},
     {"rest nothing found", K::rest_fine},
     {"others fine", K::rest_fine},
-    {"all fine", K::rest_fine},
+    says_of_all("all good", K::rest_fine, 0),
+    says_of_all("all fine", K::rest_fine, 0),
     {"rest ok", K::rest_fine},
-    {"all ok", K::rest_fine},
-    {"all good", K::rest_fine},
+    says_of_all("all ok", K::rest_fine, 0),
     {"rest good", K::rest_fine},
     {"others ok", K::rest_fine},
     {"everything fine", K::rest_fine},
@@ -248,6 +249,23 @@ constexpr Phrase turn_phrases[] = {
     {"writer", K::writer},
     {"news", K::news_lead},
     {"since last time", K::news_lead},
+    says("animals", K::animals, AnimalKind::animals),
+    says("head", K::animals, AnimalKind::animals),
+    says("ones", K::animals, AnimalKind::animals),
+    says("cows", K::animals, AnimalKind::cows),
+    says("milkers", K::animals, AnimalKind::cows),
+    says("dry cows", K::animals, AnimalKind::dry_cows),
+    says("heifers", K::animals, AnimalKind::heifers),
+    says("youngstock", K::animals, AnimalKind::youngstock),
+    says("young stock", K::animals, AnimalKind::youngstock),
+    says("calves", K::animals, AnimalKind::youngstock),
+    says("bulls", K::animals, AnimalKind::bulls),
+    {"all trimmed", K::all_trimmed},
+    {"bar", K::bar},
+    {"except", K::bar},
+    {"except for", K::bar},
+    {"apart from", K::bar},
+    {"but for", K::bar},
     says("gone", K::gone, News::gone),
     says("sold", K::news, News::gone),
     says("culled", K::news, News::gone),
@@ -267,6 +285,9 @@ constexpr std::string_view english_how_done[] = {
     "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
 
 constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"};
+
+// "Bar the little black one".
+constexpr std::string_view english_articles[] = {"the", "a", "an", "that", "this"};
 
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
@@ -290,9 +311,9 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& english() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language(
-      "english", phrases,
-      {english_how_done, english_number_leads, english_short_words, english_fillers});
+  static const Language language("english", phrases,
+                                 {english_how_done, english_number_leads, english_short_words,
+                                  english_fillers, english_articles});
   return language;
 }
 

@@ -12,8 +12,8 @@ namespace {
 bool ends_text(TokenKind kind, TextExtent extent) {
   if (extent == TextExtent::to_line_end) return false;
   if (kind == TokenKind::strong) return true;
-  return extent == TextExtent::to_separator &&
-         (kind == TokenKind::comma || kind == TokenKind::colon);
+  const bool to_any = extent == TextExtent::to_separator || extent == TextExtent::of_a_batch;
+  return to_any && (kind == TokenKind::comma || kind == TokenKind::colon);
 }
 
 // Words that nobody needs to describe a cow, a product or a reason, but that call something.
@@ -145,7 +145,8 @@ std::size_t name_token_count(std::span<const Token> tokens, std::size_t at, std:
 }
 
 bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Language& language) {
-  if (extent == TextExtent::to_line_end) return false;
+  const bool may_hold_calls = extent == TextExtent::to_line_end || extent == TextExtent::of_a_batch;
+  if (may_hold_calls) return false;
   std::size_t start = 0;
   while (start < tokens.size()) {
     std::size_t end = start;

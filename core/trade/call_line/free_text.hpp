@@ -14,7 +14,8 @@ enum class TextExtent {
   none,
   to_separator,  // up to , : ; · or a full stop
   to_strong,     // up to ; · or a full stop
-  to_line_end
+  to_line_end,
+  of_a_batch  // up to a separator or to what became of the animals (batch_line.hpp)
 };
 
 /// Whether free words may stand behind a phrase of that kind: "spray", "note", "no tag".

@@ -309,6 +309,30 @@ constexpr Step step_table[] = {
     {S::news_next, K::number, S::news_number, &B::add_news_number},
     {S::news_next, K::comma, S::news_next},
     {S::news_next, K::strong, S::news_next},
+
+    {S::batch_first, K::number, S::batch_number, &B::count_batch},
+    {S::batch_first, K::correction, S::batch_first, &B::correct_batch},
+    {S::batch_first, K::comma, S::batch_first},
+    {S::batch_number, K::animals, S::batch, &B::name_animals},
+    {S::batch, K::text, S::batch, &B::place_batch},
+    {S::batch, K::comma, S::batch},
+    {S::batch, K::colon, S::batch},
+    {S::batch_told, K::rest_fine, S::batch_told, &B::say_batch_state},
+    {S::batch_told, K::foot_state, S::batch_told, &B::say_batch_state},
+    {S::batch_told, K::all_trimmed, S::batch_told, &B::say_batch_state},
+    {S::batch_told, K::trimmed, S::batch_told, &B::say_batch_state},
+    {S::batch_told, K::only, S::batch_only},
+    {S::batch_told, K::feet, S::batch_told, &B::add_batch_feet},
+    {S::batch_told, K::foot, S::batch_told, &B::add_batch_feet},
+    {S::batch_told, K::bar, S::batch_bar},
+    {S::batch_told, K::comma, S::batch_told},
+    {S::batch_told, K::conjunction, S::batch_told},
+    {S::batch_told, K::strong, S::batch_told},
+    {S::batch_only, K::feet, S::batch_told, &B::add_batch_feet},
+    {S::batch_only, K::foot, S::batch_told, &B::add_batch_feet},
+    {S::batch_bar, K::number, S::batch_apart, &B::add_apart_number},
+    {S::batch_bar, K::text, S::batch_apart, &B::add_apart_looks},
+    {S::batch_apart, K::conjunction, S::batch_bar},
 };
 
 constexpr std::string_view may_end = "";
@@ -371,6 +395,13 @@ constexpr SpotFacts spot_table[] = {
     {S::news_said, S::news_said, may_end},
     {S::news_more, S::news_more, may_end},
     {S::news_next, S::news_next, may_end},
+    {S::batch_first, S::batch_first, "how many animals"},
+    {S::batch_number, S::batch_number, "what animals they are"},
+    {S::batch, S::batch_told, may_end, TextExtent::of_a_batch},
+    {S::batch_only, S::batch_only, "the feet that were lifted"},
+    {S::batch_told, S::batch_told, may_end, TextExtent::none, &B::settle_batch},
+    {S::batch_bar, S::batch_bar, "who was not like the others", TextExtent::of_a_batch},
+    {S::batch_apart, S::batch_told, may_end},
 };
 static_assert(std::size(spot_table) == spot_count);
 

@@ -66,9 +66,16 @@ enum class Spot : unsigned char {
   news_feet,
   news_said,
   news_more,
-  news_next
+  news_next,
+  batch_first,
+  batch_number,
+  batch,  // behind the animals: where they are may follow, and what became of them
+  batch_only,
+  batch_told,
+  batch_bar,
+  batch_apart
 };
-inline constexpr std::size_t spot_count = static_cast<std::size_t>(Spot::news_next) + 1;
+inline constexpr std::size_t spot_count = static_cast<std::size_t>(Spot::batch_apart) + 1;
 
 using Act = void (LineBuilder::*)(const Term&);
 

@@ -49,6 +49,7 @@ struct WordsBeside {
   std::span<const std::string_view> number_leads;  // "nr": in front of a number, as in "nr 413"
   std::span<const ShortWord> short_words;          // behind an apostrophe
   std::span<const std::string_view> fillers;       // "the", "has": between what is called
+  std::span<const std::string_view> articles;      // "the": before what a cow looks like
 };
 
 class Language {
@@ -87,6 +88,9 @@ class Language {
 
   /// Whether the word only joins what is called: "the", "has".
   [[nodiscard]] bool fills(std::string_view folded) const;
+
+  /// Whether the word stands before what a cow looks like and tells nothing of her: "the".
+  [[nodiscard]] bool is_article(std::string_view folded) const;
 
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;

@@ -8,6 +8,7 @@
 
 #include "core/base/date.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/batch.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/foot.hpp"
 #include "core/trade/task.hpp"
@@ -50,10 +51,18 @@ struct GoAheadSaid {
   friend bool operator==(const GoAheadSaid&, const GoAheadSaid&) = default;
 };
 
+/// "12 heifers, far yard, all good": animals counted together. Who was apart is named behind it, as
+/// a cow of her own.
+struct BatchSaid {
+  Batch batch;
+  bool mends = false;  // the count of the line before: "no, 11 heifers"
+  friend bool operator==(const BatchSaid&, const BatchSaid&) = default;
+};
+
 /// One thing a line says, in the order in which it was said. TurnClause is what is said about the
 /// cow that is in the crush (turn_clause.hpp); NewsSaid is the since-last-time talk.
 using Clause = std::variant<CowNamed, TurnClause, TurnEnded, TodaysFeetSaid, CallerSaid, WriterSaid,
-                            GoAheadSaid, NewsSaid>;
+                            GoAheadSaid, NewsSaid, BatchSaid>;
 
 struct Line {
   std::vector<Clause> clauses;  // empty for a blank line or a comment (#)

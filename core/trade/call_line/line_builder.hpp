@@ -111,6 +111,16 @@ class LineBuilder {
   void add_news_number(const Term& number);
   void add_news_feet(const Term& feet);
   void say_news(const Term& news);
+  // Animals counted together.
+  void correct_batch(const Term& word);
+  void count_batch(const Term& number);
+  void name_animals(const Term& animals);
+  void place_batch(const Term& text);
+  void say_batch_state(const Term& state);
+  void add_batch_feet(const Term& feet);
+  void add_apart_number(const Term& number);
+  void add_apart_looks(const Term& text);
+  void settle_batch(const Term& next);
   // Separators.
   void mark_weak(const Term& separator);
   void mark_strong(const Term& separator);
@@ -137,6 +147,8 @@ class LineBuilder {
     return clause == nullptr ? nullptr : std::get_if<T>(clause);
   }
 
+  [[nodiscard]] BatchSaid* batch();
+  void put_apart(CowSaid cow, std::string called, const Term& from);
   [[nodiscard]] CowSaid* cow_being_named();
   void check_cow_number(const Term& number);
   void refuse_gone_foot(const Term& term);
@@ -163,6 +175,7 @@ class LineBuilder {
   FootSet news_feet_;
   std::size_t news_from_ = 0;  // clauses of the news said last
   bool news_said_ = false;
+  bool mends_batch_ = false;
 };
 
 }  // namespace evenclaw

@@ -7,7 +7,9 @@
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
+#include "core/trade/call_line/mark.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
@@ -21,37 +23,17 @@ namespace {
 
 Spot first_spot(LineSort sort, const LineContext& context) {
   if (sort == LineSort::news) return Spot::news_first;
+  if (sort == LineSort::batch) return Spot::batch_first;
   return context.cow_open ? Spot::first_with_cow : Spot::first_without_cow;
+}
+
+Spot spot_after_fault(LineSort sort) {
+  if (sort == LineSort::news) return Spot::news_next;
+  return sort == LineSort::batch ? Spot::batch_told : Spot::turn;
 }
 
 bool is_separator(TermKind kind) {
   return kind == TermKind::comma || kind == TermKind::strong || kind == TermKind::colon;
-}
-
-TermKind kind_of_mark(TokenKind kind) {
-  switch (kind) {
-    case TokenKind::word:
-      return TermKind::unknown_word;
-    case TokenKind::number:
-      return TermKind::number;
-    case TokenKind::date:
-      return TermKind::date;
-    case TokenKind::quoted:
-      return TermKind::quoted;
-    case TokenKind::comma:
-      return TermKind::comma;
-    case TokenKind::colon:
-      return TermKind::colon;
-    case TokenKind::strong:
-      return TermKind::strong;
-    case TokenKind::conjunction:
-      return TermKind::conjunction;
-    case TokenKind::doubt:
-      return TermKind::doubt;
-    case TokenKind::stray:
-      return TermKind::stray;
-  }
-  return TermKind::stray;
 }
 
 // Right behind her number it mends what was called of her earlier that day.
@@ -123,7 +105,7 @@ class Parser {
   }
 
   [[nodiscard]] Term next_term() const {
-    if (const std::size_t count = free_words_here()) return term_of(TermKind::text, count);
+    if (const std::size_t count = free_words_here()) return text_term(count);
     const Language::Match match = language_.longest_match(tokens_, at_);
     if (match.phrase == nullptr) return unphrased_term();
     if (match.phrase->kind == TermKind::zone_word && at_ + match.word_count < tokens_.size()) {
@@ -157,6 +139,14 @@ class Parser {
     return term;
   }
 
+  [[nodiscard]] Term text_term(std::size_t count) const {
+    const bool has_article =
+        spot_ == Spot::batch_bar && count > 1 && language_.is_article(tokens_[at_].folded);
+    const std::size_t skipped =
+        has_article ? tokens_[at_ + 1].offset - tokens_[at_].offset : std::size_t{0};
+    return term_of(TermKind::text, count, static_cast<int>(skipped));
+  }
+
   // How many tokens are free words; 0 where none may stand or a separator comes first.
   [[nodiscard]] std::size_t free_words_here() const {
     const SpotFacts& facts = facts_of(spot_);
@@ -165,6 +155,7 @@ class Parser {
     const Step* step = step_from(spot_, mark);
     const bool is_mark = is_separator(mark) || mark == TermKind::doubt;
     if (is_mark && step != nullptr && step->from == spot_) return 0;
+    if (facts.text == TextExtent::of_a_batch) return batch_token_count(tokens_, at_, language_);
     const std::size_t count = text_token_count(tokens_, at_, facts.text);
     return spot_ == Spot::product_name ? name_token_count(tokens_, at_, count, language_) : count;
   }
@@ -322,7 +313,7 @@ class Parser {
     // With nobody to correct the rest of the line has no sense of its own.
     if (term.kind == TermKind::correction && needs_cow_before) at_ = tokens_.size();
     while (at_ < tokens_.size() && !is_separator(kind_of_mark(tokens_[at_].kind))) pass_over();
-    spot_ = sort_ == LineSort::news ? Spot::news_next : Spot::turn;
+    spot_ = spot_after_fault(sort_);
   }
 
   // What stands between a fault and the next separator is not read. But a word that is none of the
@@ -479,16 +470,6 @@ class Parser {
 Reading read_as(LineSort sort, std::string_view text, const LineContext& context,
                 const Language& language, Telling telling) {
   return Parser(sort, text, context, language, telling).read();
-}
-
-std::vector<LineSort> possible_sorts(std::string_view text, const Language& language) {
-  const std::vector<Token> tokens = spoken_tokens(text, language);
-  const std::size_t start = first_said(tokens, language);
-  if (start == tokens.size()) return {LineSort::turn_or_visit};
-  const Phrase* first = language.longest_match(tokens, start).phrase;
-  if (first != nullptr && first->kind == TermKind::news_lead) return {LineSort::news};
-  if (tokens[start].kind != TokenKind::number) return {LineSort::turn_or_visit};
-  return {LineSort::turn_or_visit, LineSort::news};
 }
 
 }  // namespace evenclaw

@@ -24,7 +24,7 @@ struct Reading {
   [[nodiscard]] bool whole() const { return faults.empty() && !missing; }
 };
 
-enum class LineSort { turn_or_visit, news };
+enum class LineSort { turn_or_visit, news, batch };
 
 /// Finding the nearest known word takes longer than reading; who only asks whether a line reads
 /// does without.

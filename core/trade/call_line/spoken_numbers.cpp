@@ -20,8 +20,8 @@ struct SpokenNumber {
 };
 
 bool makes_a_number_of(TermKind kind) {
-  constexpr TermKind kinds[] = {TermKind::day_unit, TermKind::week_unit, TermKind::mm, TermKind::cm,
-                                TermKind::out_of};
+  constexpr TermKind kinds[] = {TermKind::day_unit, TermKind::week_unit, TermKind::mm,
+                                TermKind::cm,       TermKind::out_of,    TermKind::animals};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

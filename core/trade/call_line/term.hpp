@@ -109,8 +109,11 @@ enum class TermKind : unsigned char {
   caller,
   writer,
   news_lead,
-  news,  // News
-  gone   // News::gone, when it is said of a cow; of a claw it is missing
+  animals,      // AnimalKind: several of them, behind their number
+  all_trimmed,  // of animals that were counted
+  bar,          // "all good bar the little black one"
+  news,         // News
+  gone          // News::gone, when it is said of a cow; of a claw it is missing
 };
 inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::gone) + 1;
 

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -267,9 +268,10 @@ std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
   constexpr decltype(&lame_behind_its_leg) traps[] = {
-      lame_behind_its_leg, no_name_of_a_product,  lesions_share_a_word,     claw_and_claw,
-      not_so_or_mended,    letters_in_a_number,   number_in_a_name,         number_of_no_number,
-      lame_at_an_end,      of_the_feet_or_of_her, recheck_behind_a_finding, number_not_ended};
+      lame_behind_its_leg,  no_name_of_a_product,  lesions_share_a_word,     claw_and_claw,
+      not_so_or_mended,     letters_in_a_number,   number_in_a_name,         number_of_no_number,
+      lame_at_an_end,       of_the_feet_or_of_her, recheck_behind_a_finding, number_not_ended,
+      swallowed_by_a_batch, one_or_several};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

@@ -193,6 +193,88 @@ TEST_CASE("correcting the day of a visit moves every turn of it") {
   CHECK(rows.feet[0].day == day("2026-11-23"));
 }
 
+namespace {
+
+BatchRecorded counted(VisitId visit, std::int32_t count) {
+  BatchRecorded body;
+  body.visit = visit;
+  body.batch.counted = count;
+  body.batch.animals = AnimalKind::heifers;
+  body.batch.nothing_found = true;
+  body.batch.apart = {"little black one"};
+  body.words = {"12 heifers, all good bar the little black one"};
+  return body;
+}
+
+}  // namespace
+
+TEST_CASE("animals counted together are a row of their visit and of no cow") {
+  Farm farm;
+  const CowId cow = cow_named("412");
+  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  const VisitId visit = farm.visit("2026-11-24");
+  const Rows of_her = farm.rows_of(cow);
+  farm.write(counted(visit, 12));
+  const Rows rows = farm.rows_of(visit);
+  REQUIRE(rows.batches.size() == 1);
+  CHECK(rows.batches[0].counted == 12);
+  CHECK(rows.batches[0].together == 11);
+  CHECK(rows.batches[0].nothing_found == 11);
+  CHECK(rows.batches[0].lifted == hind_feet);
+  CHECK(rows.batches[0].feet == 22);
+  CHECK(rows.turns.empty());
+  CHECK(rows.cows.empty());
+  CHECK(farm.rows_of(cow).turns.size() == of_her.turns.size());
+  CHECK(farm.rows_of(cow).batches.empty());
+}
+
+TEST_CASE("a count that was mended counts once, one that was removed not at all") {
+  Farm farm;
+  const VisitId visit = farm.visit("2026-11-24");
+  farm.write(counted(visit, 12));
+  const Entry wrong = farm.last();
+  farm.correct(wrong, counted(visit, 11));
+  REQUIRE(farm.rows_of(visit).batches.size() == 1);
+  CHECK(farm.rows_of(visit).batches[0].counted == 11);
+  farm.redact(Entry(farm.last()));
+  CHECK(farm.rows_of(visit).batches.empty());
+}
+
+TEST_CASE("of a visit from paper no time is known, and none is shown as zero") {
+  Farm farm;
+  const VisitId visit = visit_id(farm.herd(), day("2026-11-24"), 1);
+  farm.write(VisitOpened{visit, day("2026-11-24"), 1, hind_feet, true});
+  const Rows rows = farm.rows_of(visit);
+  REQUIRE(rows.visits.size() == 1);
+  CHECK(rows.visits[0].from_paper);
+  CHECK(rows.visits[0].day == day("2026-11-24"));
+  CHECK_FALSE(rows.visits[0].opened_at.has_value());
+}
+
+TEST_CASE("how long she stood there is told only where her first word has a time") {
+  Farm farm;
+  const CowId cow = cow_named("412");
+  farm.visit("2026-11-24");
+  farm.set_clock("2026-11-24T09:12:00.000+01:00");
+  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(body);
+  const TurnRow without = farm.rows_of(cow).turns.at(0);
+  CHECK_FALSE(without.seconds_in_crush.has_value());
+  CHECK_FALSE(without.let_out_at.has_value());
+
+  const CowId other = cow_named("413");
+  body = farm.turn_body(other, "2026-11-24", {nothing_found(Foot::lh)});
+  body.began = instant_from_text("2026-11-24T09:10:00.000+01:00");
+  farm.turn(body);
+  const TurnRow with = farm.rows_of(other).turns.at(0);
+  REQUIRE(with.seconds_in_crush.has_value());
+  CHECK(*with.seconds_in_crush >= 60);
+  CHECK(with.let_out_at.has_value());
+
+  farm.correct(Entry(farm.last()), body);
+  CHECK_FALSE(farm.rows_of(other).turns.at(0).seconds_in_crush.has_value());
+}
+
 TEST_CASE("two tablets that open the same visit make one visit with the turns of both") {
   Farm farm;
   const CowId cow = cow_named("412");

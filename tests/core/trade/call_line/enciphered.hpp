@@ -53,10 +53,13 @@ class Words {
       short_words_.push_back({kept(each.ending), kept(each.word)});
     }
     for (const std::string_view word : from.words_beside().fillers) fillers_.push_back(kept(word));
+    for (const std::string_view word : from.words_beside().articles) {
+      articles_.push_back(kept(word));
+    }
   }
 
   [[nodiscard]] Language language() const {
-    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_, fillers_}};
+    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_, fillers_, articles_}};
   }
 
  private:
@@ -68,6 +71,7 @@ class Words {
   std::vector<std::string_view> number_leads_;
   std::vector<ShortWord> short_words_;
   std::vector<std::string_view> fillers_;
+  std::vector<std::string_view> articles_;
 };
 
 inline const Language& language() {

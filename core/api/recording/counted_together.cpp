@@ -1,0 +1,223 @@
+// Animals counted together: one entry for all of them, and a turn of her own for each who was not
+// like the others. No cow is made of a count.
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/parser.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+const BatchSaid* batch_in(const Line& line) {
+  return line.clauses.empty() ? nullptr : std::get_if<BatchSaid>(&line.clauses.front());
+}
+
+/// What is said anew holds, the rest stays.
+Batch mended(Batch batch, const Batch& right) {
+  batch.counted = right.counted;
+  batch.animals = right.animals;
+  if (!right.place.empty()) batch.place = right.place;
+  if (right.nothing_found) batch.nothing_found = true;
+  if (right.trimmed != Trimmed::not_called) batch.trimmed = right.trimmed;
+  if (!right.lifted.empty()) batch.lifted = right.lifted;
+  batch.apart.insert(batch.apart.end(), right.apart.begin(), right.apart.end());
+  return batch;
+}
+
+/// "No, 11" and nothing else.
+const CowSaid* number_mended(const Line& line) {
+  if (line.clauses.size() != 1) return nullptr;
+  const auto* said = std::get_if<TurnClause>(&line.clauses.front());
+  const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
+  return right == nullptr ? nullptr : &right->cow;
+}
+
+/// "12 heifers", as it was said.
+std::string counted_as(std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  for (std::size_t at = 0; at + 1 < tokens.size(); ++at) {
+    if (tokens[at].kind != TokenKind::number) continue;
+    const std::size_t words = language.longest_match(tokens, at + 1).word_count;
+    const Token& last = tokens[at + std::max<std::size_t>(words, 1)];
+    return std::string(
+        text.substr(tokens[at].offset, last.offset + last.length - tokens[at].offset));
+  }
+  return std::string(trimmed(text));
+}
+
+std::optional<std::int32_t> count_of(const CowSaid& said) {
+  constexpr std::size_t most_digits = 3;
+  const std::string digits = plain_number(said.number);
+  if (said.known != CowKnown::numbered || digits.size() > most_digits) return std::nullopt;
+  std::int32_t count = 0;
+  for (const char digit : digits) {
+    if (digit < '0' || digit > '9') return std::nullopt;
+    count = count * 10 + (digit - '0');
+  }
+  const bool could_be = count >= fewest_in_a_batch && count <= most_in_a_batch;
+  return could_be ? std::optional(count) : std::nullopt;
+}
+
+}  // namespace
+
+bool RecordingState::is_of_a_batch(std::string_view text) const {
+  const std::vector<LineSort> sorts = possible_sorts(text, *language_);
+  return sorts.front() == LineSort::batch;
+}
+
+/// True when the line counts animals, or mends such a count right behind it.
+Result<bool> RecordingState::counted_together(const Line& line, std::string_view text) {
+  const BatchSaid* said = batch_in(line);
+  if (said == nullptr) return false;
+  const Outcome settled = settle_news_said_again(text);
+  if (!settled) return settled.faults();
+  const Outcome recorded = said->mends ? mend_batch(*said, text) : record_batch(*said, text);
+  if (!recorded) return recorded.faults();
+  for (std::size_t at = 1; at < line.clauses.size(); ++at) {
+    const Outcome applied = apply(line.clauses[at], text);
+    if (!applied) return applied.faults();
+  }
+  if (in_crush_ && line.clauses.size() > 1) {
+    const bool has_number = in_crush_->draft.turn.cow.known == CowKnown::numbered;
+    show_mark(std::string("call what was found on her") +
+              (has_number ? "" : "; her number is asked for when the visit closes"));
+    after_line(text);
+  }
+  is_behind_batch_ = true;
+  was_let_out_ = false;
+  return true;
+}
+
+Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view text) {
+  drop_misread_count(said.batch);
+  if (in_crush_) {
+    const Outcome out = let_out(LetOutBy::next_cow);
+    if (!out) return out;
+  }
+  if (const RecordedBatch* same = typed_ ? nullptr : batches_.again(text)) {
+    ReplyItem& item = answer(ReplyKind::there_already, "");
+    item.cow = name_of(same->body.batch, *language_);
+    item.entry = same->entry;
+    return Done{};
+  }
+  BatchRecorded body{visit_.visit, said.batch, {std::string(trimmed(text))}};
+  if (body.batch.lifted.empty()) body.batch.lifted = visit_.todays_feet;
+  return add_batch(std::move(body), nullptr);
+}
+
+Outcome RecordingState::add_batch(BatchRecorded body, const RecordedBatch* wrong) {
+  const EntryId entry = journal_.fresh_id();
+  EntryFacts facts{entry, {}, by_, {}};
+  if (wrong != nullptr) facts.supersedes = wrong->entry;
+  const Outcome added = journal_.add(body, facts);
+  if (!added) return added;
+  const std::string name = name_of(body.batch, *language_);
+  ReplyItem& saved = answer(ReplyKind::saved, "");
+  saved.cow = name;
+  saved.entry = entry;
+  answer(ReplyKind::told, told_of(body.batch, *language_)).cow = name;
+  if (body.batch.lifted.empty()) {
+    answer(ReplyKind::mark, "which feet were lifted is not said: \"" +
+                                std::string(language_->say(TermKind::today)) + " ...\"");
+  }
+  if (wrong != nullptr) {
+    batches_.mend(wrong->entry, entry, std::move(body));
+  } else {
+    batches_.add(entry, std::move(body));
+  }
+  return Done{};
+}
+
+Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text) {
+  const RecordedBatch* wrong = batches_.last();
+  if (wrong == nullptr) {
+    refuse(text, {{.slug = "call-impossible",
+                   .message = "No animals were counted at this visit.",
+                   .line = line_number_,
+                   .remedy = "Say the count without \"" +
+                             std::string(language_->say(TermKind::correction)) + "\"."}});
+    return Done{};
+  }
+  const std::vector<std::string>& words = wrong->body.words;
+  const bool is_given_again =
+      !typed_ && std::find(words.begin(), words.end(), trimmed(text)) != words.end();
+  BatchRecorded body = wrong->body;
+  body.batch = mended(body.batch, said.batch);
+  body.words.emplace_back(trimmed(text));
+  if (is_given_again) {
+    ReplyItem& item = answer(ReplyKind::there_already, "");
+    item.cow = name_of(wrong->body.batch, *language_);
+    item.entry = wrong->entry;
+    return Done{};
+  }
+  if (body.batch.together() < 1) {
+    refuse(text, {{.slug = "call-impossible",
+                   .message = "As many are on their own as would be counted.",
+                   .line = line_number_,
+                   .remedy = "Say how many they were, those on their own among them."}});
+    return Done{};
+  }
+  return add_batch(std::move(body), wrong);
+}
+
+/// "No, 11" right behind a count is the count, unless somebody was apart whose number it could be.
+Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_batch) {
+  const RecordedBatch* last = batches_.last();
+  if (!is_behind_batch || last == nullptr) return false;
+  const auto line = read(text, after_let_out());
+  const CowSaid* right = line ? number_mended(*line) : nullptr;
+  if (right == nullptr) return false;
+  const std::optional<std::int32_t> count = count_of(*right);
+  if (!count && in_crush_) return false;
+  const std::string no(language_->say(TermKind::correction));
+  const std::string animals(language_->say(TermKind::animals, last->body.batch.animals));
+  const std::string mending = "\"" + no + ", " + right->number + ' ' + animals + "\"";
+  if (count && !in_crush_) {
+    BatchSaid said;
+    said.batch.counted = *count;
+    said.batch.animals = last->body.batch.animals;
+    said.mends = true;
+    const Outcome mended = mend_batch(said, text);
+    if (!mended) return mended.faults();
+    is_behind_batch_ = true;
+    return true;
+  }
+  const std::string what =
+      count ? "It is unclear whether that is how many they were, or the number of the one who "
+              "stands there."
+            : "So many are not counted together, and no cow was named since.";
+  const std::string remedy =
+      count ? "How many: " + mending + "; her number: call what was found on her first, then this."
+            : "Say how many they were: \"" + no + ", 11 " + animals +
+                  "\"; or her number and all "
+                  "that holds.";
+  refuse(text,
+         {{.slug = "call-impossible", .message = what, .line = line_number_, .remedy = remedy}});
+  is_behind_batch_ = true;
+  return true;
+}
+
+/// Nobody of a count that could not be read stands in the crush, and no cow carries its number.
+Outcome RecordingState::refused_batch(std::string_view text) {
+  is_behind_batch_ = false;
+  hold_back_after(text);
+  return keep_as_unread({counted_as(text, *language_), std::string(trimmed(text))},
+                        "This count was not understood. How many were they, and what was found?");
+}
+
+/// "12 heifer, all good" was refused with a cow 12 in it, and is said again as a count.
+void RecordingState::drop_misread_count(const Batch& batch) {
+  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
+  if (plain_number(in_crush_->draft.turn.cow.number) != std::to_string(batch.counted)) return;
+  forget_answers_about_her();
+  in_crush_.reset();
+  held_back_by_.clear();
+}
+
+}  // namespace evenclaw

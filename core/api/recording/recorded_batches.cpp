@@ -1,0 +1,81 @@
+#include "core/api/recording/recorded_batches.hpp"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+#include "core/base/text.hpp"
+#include "core/log/body.hpp"
+#include "core/log/standing.hpp"
+#include "core/trade/call_line/offered.hpp"
+
+namespace evenclaw {
+
+std::string name_of(const Batch& batch, const Language& language) {
+  return std::to_string(batch.counted) + ' ' +
+         std::string(language.say(TermKind::animals, batch.animals));
+}
+
+std::string told_of(const Batch& batch, const Language& language) {
+  std::vector<std::string> parts;
+  if (!batch.place.empty()) parts.push_back(batch.place);
+  if (!batch.lifted.empty()) parts.push_back(offered_feet(batch.lifted, language) + " lifted");
+  const std::string together = std::to_string(batch.together());
+  if (batch.nothing_found) parts.push_back(together + " with nothing found");
+  if (batch.trimmed == Trimmed::yes) parts.push_back(together + " trimmed");
+  if (batch.trimmed == Trimmed::no) parts.push_back(together + " not trimmed");
+  for (const std::string& apart : batch.apart) parts.push_back(apart + " on her own");
+  std::string words;
+  for (const std::string& part : parts) words += (words.empty() ? "" : ", ") + part;
+  return words;
+}
+
+Result<RecordedBatches> RecordedBatches::open(Store& store, const Visit& visit) {
+  std::vector<Entry> entries;
+  const std::vector<std::string> kinds = {std::string(BatchRecorded::kind)};
+  const Outcome read =
+      store.read_entries({visit.herd.value, visit.visit.value, kinds}, [&](const Entry& entry) {
+        entries.push_back(entry);
+        return true;
+      });
+  if (!read) return read.faults();
+  RecordedBatches recorded;
+  for (const Entry* entry : standing_among(entries).entries) {
+    auto body = body_as<BatchRecorded>(*entry);
+    if (body) recorded.batches_.push_back({entry->envelope.id, *std::move(body), false});
+  }
+  return recorded;
+}
+
+const RecordedBatch* RecordedBatches::again(std::string_view words) {
+  const auto same = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& batch) {
+    return !batch.matched && !batch.body.words.empty() &&
+           batch.body.words.front() == trimmed(words);
+  });
+  if (same == batches_.end()) return nullptr;
+  same->matched = true;
+  told_last_ = same->entry;
+  return &*same;
+}
+
+const RecordedBatch* RecordedBatches::last() const {
+  const auto told = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& batch) {
+    return told_last_ && batch.entry == *told_last_;
+  });
+  if (told != batches_.end()) return &*told;
+  return batches_.empty() ? nullptr : &batches_.back();
+}
+
+void RecordedBatches::add(EntryId entry, BatchRecorded body) {
+  batches_.push_back({entry, std::move(body), true});
+  told_last_ = entry;
+}
+
+void RecordedBatches::mend(EntryId wrong, EntryId right, BatchRecorded body) {
+  const auto at = std::find_if(batches_.begin(), batches_.end(),
+                               [&](const RecordedBatch& batch) { return batch.entry == wrong; });
+  if (at != batches_.end()) *at = {right, std::move(body), true};
+  told_last_ = right;
+}
+
+}  // namespace evenclaw

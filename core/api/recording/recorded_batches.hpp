@@ -1,0 +1,54 @@
+// The batches of this visit that are on record, so that a file given twice counts nobody twice and
+// a count can be mended.
+#pragma once
+
+#include <deque>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/api/visits.hpp"
+#include "core/base/id.hpp"
+#include "core/base/result.hpp"
+#include "core/log/batch_bodies.hpp"
+#include "core/ports/store.hpp"
+#include "core/trade/call_line/language.hpp"
+
+namespace evenclaw {
+
+struct RecordedBatch {
+  EntryId entry;
+  BatchRecorded body;
+  bool matched = false;  // given again by this recording, or recorded by it
+};
+
+/// "12 heifers".
+std::string name_of(const Batch& batch, const Language& language);
+
+/// "LH RH lifted, 11 with nothing found, 1 apart (little black one)".
+std::string told_of(const Batch& batch, const Language& language);
+
+class RecordedBatches {
+ public:
+  static Result<RecordedBatches> open(Store& store, const Visit& visit);
+
+  /// One that was counted in these words and not given again yet; null when there is none.
+  const RecordedBatch* again(std::string_view words);
+
+  /// The one that was told or given again last, else the one on record that was counted last; null
+  /// when there is none.
+  [[nodiscard]] const RecordedBatch* last() const;
+
+  /// Recorded just now.
+  void add(EntryId entry, BatchRecorded body);
+
+  /// It takes the place of the one it mends.
+  void mend(EntryId wrong, EntryId right, BatchRecorded body);
+
+ private:
+  std::optional<EntryId> told_last_;
+  // Those that count, in the order they were told; pointers into it stay good.
+  std::deque<RecordedBatch> batches_;
+};
+
+}  // namespace evenclaw
