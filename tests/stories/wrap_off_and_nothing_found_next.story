@@ -1,7 +1,7 @@
-# Nothing found, said after a wrap off that was refused
+# Nothing found, said after a wrap off that named no foot
 
-What became of a wrap tells nothing of the feet, so the feet are what the next line says, and the wrap is
-asked about by its foot.
+The wrap is off the one foot that carries one. What became of it tells nothing of the feet, so the feet are
+what the next line says, that one too; named after all it is the same wrap.
 
 ## given
 visit 2026-10-13
@@ -22,8 +22,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
-refused line 3: no foot is named for what was done; say the foot first: "RH wrap taken off"
-ask 102: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off by itself / RH wrap taken off / RH wrap don't know)
+mark 102: RH: wrap on since 13 Oct, 14 days, 9 late
 saved 102
 
 ## cow 102

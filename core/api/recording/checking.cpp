@@ -57,7 +57,8 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
   }
   Turn turn = settled(cow.draft.turn, feet);
   for (FootCall& call : turn.feet) {
-    const bool was_fine = feet.has(call.foot) && cow.fine_before_named.has(call.foot);
+    const bool was_fine =
+        cow.draft.turn.rest_fine && feet.has(call.foot) && cow.fine_before_named.has(call.foot);
     const bool is_fine =
         was_fine && call.state == FootState::unsaid && tells_of_fixtures_only(call);
     if (is_fine) call.state = FootState::nothing_found;
@@ -150,6 +151,11 @@ void RecordingState::show_marks() {
         std::string(spoken(foot)) + " stays open: what was said of it was not understood";
     if (in_crush_->marks.insert(mark).second) show_mark(mark);
   }
+}
+
+/// What of her past was taken stands before what it gives to ask.
+void RecordingState::show_learned() {
+  for (const std::string& told : std::exchange(learned_, {})) show_mark(told);
 }
 
 void RecordingState::show_mark(const std::string& mark) {

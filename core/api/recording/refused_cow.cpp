@@ -51,16 +51,19 @@ bool is_list_of_numbers(const std::vector<Token>& tokens, const Language& langua
 
 bool belongs_to_a_turn(TermKind kind) {
   constexpr TermKind kinds[] = {
-      TermKind::foot,         TermKind::feet,        TermKind::claw,
-      TermKind::lesion,       TermKind::place,       TermKind::degree,
-      TermKind::stage,        TermKind::foot_state,  TermKind::nothing_after_all,
-      TermKind::watch,        TermKind::rest_fine,   TermKind::trimmed,
-      TermKind::reason,       TermKind::lame,        TermKind::came_for,
-      TermKind::turn_end,     TermKind::opened_act,  TermKind::product_act,
-      TermKind::walks_sound,  TermKind::see_again,   TermKind::white_line_place,
-      TermKind::block_of,     TermKind::mark_of,     TermKind::dd_in_it,
-      TermKind::unclear_word, TermKind::kept_word,   TermKind::mobility,
-      TermKind::turn_end_why, TermKind::withheld_act};
+      TermKind::foot,         TermKind::feet,         TermKind::claw,
+      TermKind::lesion,       TermKind::place,        TermKind::degree,
+      TermKind::stage,        TermKind::foot_state,   TermKind::nothing_after_all,
+      TermKind::watch,        TermKind::rest_fine,    TermKind::trimmed,
+      TermKind::reason,       TermKind::lame,         TermKind::came_for,
+      TermKind::turn_end,     TermKind::opened_act,   TermKind::product_act,
+      TermKind::walks_sound,  TermKind::see_again,    TermKind::white_line_place,
+      TermKind::block_of,     TermKind::mark_of,      TermKind::dd_in_it,
+      TermKind::unclear_word, TermKind::kept_word,    TermKind::mobility,
+      TermKind::turn_end_why, TermKind::withheld_act, TermKind::nicked,
+      TermKind::blood,        TermKind::compared,     TermKind::as_last_time,
+      TermKind::still_on_her, TermKind::stump_known,  TermKind::other_claw,
+      TermKind::other_foot,   TermKind::one_side,     TermKind::off_with_it};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
@@ -123,7 +126,10 @@ constexpr TermKind not_another_cow[] = {
     TermKind::farmer_off,  TermKind::other_side,   TermKind::meant,
     TermKind::unreadable,  TermKind::both,         TermKind::withheld_act,
     TermKind::directed_by, TermKind::till,         TermKind::milking,
-    TermKind::never_mind};
+    TermKind::never_mind,  TermKind::nicked,       TermKind::blood,
+    TermKind::compared,    TermKind::as_last_time, TermKind::still_on_her,
+    TermKind::stump_known, TermKind::other_claw,   TermKind::other_foot,
+    TermKind::one_side,    TermKind::off_with_it};
 
 /// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
 /// one.

@@ -106,6 +106,21 @@ Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Lan
 
 Outcome RecordingState::take_line(std::string_view text) {
   ++line_number_;
+  const std::optional<std::string> answered = answer_with_foot(text);
+  learned_.clear();
+  unnamed_ = {};
+  if (!answered) return take_said(text);
+  learned_ = {"taken as: " + *answered};
+  return take_said(*answered);
+}
+
+/// What is not understood without its foot may get it with the next line.
+Outcome RecordingState::refuse_for(std::string_view text, const Faults& faults) {
+  learned_.clear();
+  return refused_line(text, await_foot(text, with_foot_offered(faults, text)));
+}
+
+Outcome RecordingState::take_said(std::string_view text) {
   called_anew_ = false;
   if (is_given_again(text)) return Done{};
   const std::string just_refused = std::exchange(just_refused_, {});
@@ -127,12 +142,15 @@ Outcome RecordingState::take_line(std::string_view text) {
     answer(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
-  if (!line) return refused_line(text, with_foot_offered(line.faults(), text));
+  if (!line) return refuse_for(text, line.faults());
   if (answers_which_is_off(*line)) {
     const std::string lead(language_->say(TermKind::news_lead));
     auto news = read(lead + ' ' + std::string(text), context());
     if (news) line = std::move(news);
   }
+  auto plain = beside_her_past(*std::move(line));
+  if (!plain) return refuse_for(text, plain.faults());
+  line = std::move(plain->line);
   const FootSet lifted = lifted_at_this_visit(*line);
   line = with_lifted_kept(*std::move(line), text, lifted, *language_);
   if (!tells_news(*line)) mistaken_number_.reset();
@@ -146,6 +164,8 @@ Outcome RecordingState::take_line(std::string_view text) {
   if (!asked) return asked.faults();
   if (*asked) return Done{};
   let_go_held_back(*line, text);
+  unnamed_ = plain->unnamed;
+  learned_.insert(learned_.end(), plain->learned.begin(), plain->learned.end());
   if (!holds_back(*line)) return take_read(*line, text);
   const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
   if (corrects) return refuse_held_back(text);
@@ -183,7 +203,7 @@ bool RecordingState::answers_which_is_off(const Line& line) const {
 Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   called_anew_ = is_called_anew(line);
   const Faults faults = not_applicable(line);
-  if (!faults.empty()) return refused_line(text, with_foot_offered(faults, text));
+  if (!faults.empty()) return refuse_for(text, faults);
   if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;
   const Outcome dropped = settle_news_said_again(text);
@@ -449,8 +469,10 @@ void RecordingState::add_words(std::string_view text) {
 }
 
 void RecordingState::after_line(std::string_view text) {
-  if (!in_crush_) return;
+  if (!in_crush_) return learned_.clear();
+  in_crush_->fine_before_named.add(std::exchange(unnamed_, {}));
   given_again(text);
+  show_learned();
   show_marks();
   if (in_crush_->done_said) return;
   const bool finished = looks_finished();

@@ -160,7 +160,14 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
     cow.refused.push_back(unread);
     return;
   }
-  for (const Clause& clause : line->clauses) {
+  const auto plain =
+      plain_line(*line, cow.draft, {cow.past.rows, visit_.visit, visit_.day}, *language_);
+  if (!plain) {
+    cow.refused.push_back(unread);
+    return;
+  }
+  cow.fine_before_named.add(plain->unnamed);
+  for (const Clause& clause : plain->line.clauses) {
     const auto* said = std::get_if<TurnClause>(&clause);
     const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
     if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;

@@ -18,6 +18,7 @@
 #include "core/api/people.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/recording/cow_finder.hpp"
+#include "core/api/recording/her_past.hpp"
 #include "core/api/recording/kept_draft.hpp"
 #include "core/api/recording/number_slip.hpp"
 #include "core/api/recording/recorded_batches.hpp"
@@ -45,9 +46,9 @@ struct InCrush {
   CowPast past;
   std::vector<NearCow> near;  // when she is new here
   WarningLedger warnings;
-  std::optional<EarlierTurn> earlier;     // gone on with unless she contradicts it
-  std::set<std::string> marks;            // shown already
-  FootSet fine_before_named;              // "rest fine" was said before these were spoken of
+  std::optional<EarlierTurn> earlier;  // gone on with unless she contradicts it
+  std::set<std::string> marks;         // shown already
+  FootSet fine_before_named;  // "rest fine" speaks of them: said before they were, or not named
   std::vector<RefusedLine> refused;       // lines about her that nobody could read
   std::vector<std::string> called_first;  // before her number was put right
   bool done_said = false;                 // kept in only because a warning was open
@@ -130,6 +131,8 @@ class RecordingState {
 
   // say.cpp
   Outcome take_line(std::string_view text);
+  Outcome take_said(std::string_view text);
+  Outcome refuse_for(std::string_view text, const Faults& faults);
   [[nodiscard]] bool answers_which_is_off(const Line& line) const;
   Outcome take_read(const Line& line, std::string_view text);
   [[nodiscard]] LineContext after_let_out() const;
@@ -159,6 +162,11 @@ class RecordingState {
   Result<bool> count_mended(std::string_view text, bool is_behind_batch);
   Outcome refused_batch(std::string_view text);
   void drop_misread_count(const Batch& batch);
+
+  // her_past.cpp
+  Result<PlainLine> beside_her_past(Line line);
+  Faults await_foot(std::string_view text, Faults faults);
+  std::optional<std::string> answer_with_foot(std::string_view text);
 
   // reader.cpp
   [[nodiscard]] CowSaid who_was_read(const CowSaid& said) const;
@@ -210,6 +218,7 @@ class RecordingState {
   [[nodiscard]] bool is_shown(const Warning& warning) const;
   void show_marks();
   void show_mark(const std::string& mark);
+  void show_learned();
 
   // walks_by.cpp
   Result<bool> asked_who_walks(const Line& line, std::string_view text);
@@ -287,6 +296,9 @@ class RecordingState {
   bool called_anew_ = false;      // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   std::string just_refused_;  // with the last line
+  std::string lacks_foot_;    // the last line, when it was refused for the want of a foot
+  FootSet unnamed_;           // spoken of by the line that is taken, and not named
+  std::vector<std::string> learned_;  // of her past, by the line that is taken; not shown yet
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already

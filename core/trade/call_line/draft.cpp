@@ -6,6 +6,7 @@
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/other_foot.hpp"
 #include "core/trade/call_line/possible.hpp"
 #include "core/trade/call_line/reason_taken_back.hpp"
 #include "core/trade/call_line/said_again.hpp"
@@ -209,6 +210,16 @@ class Objection {
     });
   }
 
+  Why operator()(const KnownSaid& said) const {
+    return impossible("\"" + said.words + "\" needs what is known of her, and nothing is",
+                      "say the foot and what was found or done");
+  }
+
+  Why operator()(const OtherFootNamed& said) const {
+    if (other_foot_named(draft_, said)) return std::nullopt;
+    return impossible("it is unclear which foot is the other one", "say the foot: {LH}, {RH}");
+  }
+
   Why operator()(const CowCorrected& said) const {
     if (turn_.cow != said.cow) return std::nullopt;
     return impossible(said.cow.number + " is what was said");
@@ -364,6 +375,10 @@ class Addition {
 
   void operator()(const ReasonTakenBack& said) const { take_back_reason(turn_, said); }
 
+  void operator()(const KnownSaid&) const {}  // always refused
+
+  void operator()(const OtherFootNamed&) const {}  // added as the foot it means
+
   void operator()(const NothingAfterAll&) const {
     on_each_foot([](FootCall& call) {
       call.findings.clear();
@@ -396,22 +411,6 @@ class Addition {
   TurnDraft& draft_;
   Turn& turn_;
 };
-
-// Whether what was said is what the clause takes back.
-bool is_taken_back_by(const TurnClause& clause, const TurnClause& said) {
-  const auto* finding = std::get_if<FindingSaid>(&said);
-  const auto* act = std::get_if<ActionSaid>(&said);
-  const auto* measure = std::get_if<MeasureSaid>(&said);
-  if (std::holds_alternative<NothingAfterAll>(clause)) return finding != nullptr;
-  if (const auto* back = std::get_if<FindingTakenBack>(&clause)) {
-    return finding != nullptr && takes_back(back->finding, finding->finding);
-  }
-  if (const auto* back = std::get_if<MeasureTakenBack>(&clause)) {
-    return measure != nullptr && takes_back(*back, measure->measure);
-  }
-  const auto* back = std::get_if<ActTakenBack>(&clause);
-  return back != nullptr && act != nullptr && takes_back(back->action, act->action);
-}
 
 // What a correction says again. What was taken back is not said again, or it would take away the
 // like of it on the foot that was meant.
@@ -486,6 +485,9 @@ Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
   if (const auto* detail = std::get_if<DetailCorrected>(&clause)) {
     return correct_detail(draft, *detail);
   }
+  const auto* other = std::get_if<OtherFootNamed>(&clause);
+  const auto meant = other == nullptr ? std::nullopt : other_foot_named(draft, *other);
+  if (meant) return add_plainly(draft, FeetNamed{FootSet{*meant}});
   return add_plainly(draft, clause);
 }
 

@@ -20,14 +20,16 @@ constexpr TermKind main_words[] = {
     TermKind::lesion,    TermKind::other_lesion, TermKind::white_line_place, TermKind::foot_state,
     TermKind::trimmed,   TermKind::block_act,    TermKind::wrap_act,         TermKind::opened_act,
     TermKind::plain_act, TermKind::block_of,     TermKind::product_act,      TermKind::see_again,
-    TermKind::measure};
+    TermKind::measure,   TermKind::nicked,       TermKind::as_last_time};
 
 constexpr TermKind details[] = {
     TermKind::claw,       TermKind::place,       TermKind::white_line_side,
     TermKind::zone,       TermKind::degree,      TermKind::stage,
     TermKind::quoted,     TermKind::off,         TermKind::nothing_after_all,
     TermKind::dd_in_it,   TermKind::material,    TermKind::by_whom,
-    TermKind::correction, TermKind::directed_by, TermKind::milking};
+    TermKind::correction, TermKind::directed_by, TermKind::milking,
+    TermKind::compared,   TermKind::one_side,    TermKind::stump_known,
+    TermKind::other_claw, TermKind::blood};
 
 // Of her, not of a foot, when a foot stands just before.
 bool is_of_the_cow(const Term& term) {

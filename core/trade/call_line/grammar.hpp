@@ -34,6 +34,7 @@ enum class Spot : unsigned char {
   loose_place,
   finding,
   finding_on,  // behind "on": the feet named before
+  nicked,      // the foot may follow
   other_words,
   other_text,
   block,

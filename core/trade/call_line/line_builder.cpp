@@ -181,9 +181,13 @@ void LineBuilder::take_detail(const Term& detail) {
     refuse_if(add_detail(*item, detail), detail);
     return;
   }
-  refuse(not_understood(shown(detail.said) + " is said of nothing here",
-                        "name the lesion or the act it belongs to, foot first: "
-                        "\"{LH outside sole ulcer}\""),
+  const bool is_compared = detail.kind == TermKind::compared;
+  refuse(not_understood(
+             shown(detail.said) + " is said of nothing here",
+             is_compared ? "say it behind the lesion: \"{sole ulcer}, " + std::string(detail.said) +
+                               "\"; all that was found there last: \"{same as last time}\""
+                         : "name the lesion or the act it belongs to, foot first: "
+                           "\"{LH outside sole ulcer}\""),
          detail);
 }
 

@@ -59,6 +59,14 @@ class LineBuilder {
   void check_both(const Term& word);
   void open_finding(const Term& lesion);
   void open_white_line_at(const Term& place);
+  void begin_nick(const Term& word);
+  void nick_foot(const Term& foot);
+  void open_nick(const Term& next);
+  void say_blood(const Term& word);
+  void name_other_foot(const Term& words);
+  void say_known(const Term& words);
+  void say_still_on_her(const Term& words);
+  void say_off_with_it(const Term& words);
   void say_foot_state(const Term& state);
   void say_state_of_lame_feet(const Term& state);
   void say_trimmed(const Term& trimmed);
@@ -168,6 +176,7 @@ class LineBuilder {
   bool takes_back_ = false;      // "no, no": the finding or act that follows was not there
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
+  Term nick_word_;
   Term number_;
   Term mobility_word_;
   bool corrects_mobility_ = false;

@@ -26,6 +26,7 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::doubt, "a question mark stands behind the number of a cow"},
     {TermKind::measure_tail, "a length comes first, such as {78 mm}"},
     {TermKind::ditto, "say what was found; nothing is taken over from another foot, cow or visit"},
+    {TermKind::as_last_time, "say it behind the foot: \"{LH} {same as last time}\""},
     {TermKind::number_word,
      "say the number of a cow in digits, or all of it as in {four twelve}; a time with its unit"},
     {TermKind::unreadable,

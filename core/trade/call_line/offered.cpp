@@ -38,6 +38,11 @@ std::string offered_act(std::optional<Foot> foot, ActionKind act, Claw claw,
                    language.say(facts_of(act).said_as, act), words_for(claw, language)});
 }
 
+std::string offered_finding(Foot foot, Claw claw, Lesion lesion, const Language& language) {
+  return in_a_row(
+      {language.say(K::foot, foot), words_for(claw, language), language.say(K::lesion, lesion)});
+}
+
 std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Language& language) {
   return in_a_row(
       {offered_act(foot, act, Claw::none, language), language.say(K::by_whom, ByWhom::vet)});

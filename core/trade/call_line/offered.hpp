@@ -19,6 +19,9 @@ std::string offered_go_ahead(const Language& language);
 std::string offered_act(std::optional<Foot> foot, ActionKind act, Claw claw,
                         const Language& language);
 
+/// "LH outside swelling".
+std::string offered_finding(Foot foot, Claw claw, Lesion lesion, const Language& language);
+
 /// "injected by the vet", "LH claw amputated by the vet".
 std::string offered_by_vet(std::optional<Foot> foot, ActionKind act, const Language& language);
 

@@ -101,6 +101,11 @@ Taken add_words(Finding& finding, std::string words) {
   return std::nullopt;
 }
 
+Taken add_one_side(Finding& finding, const Term& detail) {
+  if (finding.lesion != Lesion::sw) return has_none("side of its own");
+  return add_words(finding, std::string(detail.said));
+}
+
 struct FindingDetail {
   TermKind kind;
   Taken (*add)(Finding& finding, const Term& detail);
@@ -116,6 +121,9 @@ constexpr FindingDetail finding_details[] = {
     {TermKind::degree, [](Finding& f, const Term& t) { return add_degree(f, t.as<Degree>()); }},
     {TermKind::stage, [](Finding& f, const Term& t) { return add_stage(f, t.as<DdStage>()); }},
     {TermKind::dd_in_it, [](Finding& f, const Term&) { return add_dd(f); }},
+    {TermKind::one_side, [](Finding& f, const Term& t) { return add_one_side(f, t); }},
+    {TermKind::compared,
+     [](Finding& f, const Term& t) { return add_words(f, std::string(t.said)); }},
     {TermKind::quoted, [](Finding& f, const Term& t) { return add_words(f, words_in(t)); }},
     {TermKind::text, [](Finding& f, const Term& t) { return add_words(f, words_in(t)); }},
 };

@@ -90,4 +90,19 @@ bool takes_back(const MeasureTakenBack& said, const Measure& measured) {
   return same_kind && same_length && agree(said.claw, measured.claw, Claw::not_called);
 }
 
+bool is_taken_back_by(const TurnClause& clause, const TurnClause& said) {
+  const auto* finding = std::get_if<FindingSaid>(&said);
+  const auto* act = std::get_if<ActionSaid>(&said);
+  const auto* measure = std::get_if<MeasureSaid>(&said);
+  if (std::holds_alternative<NothingAfterAll>(clause)) return finding != nullptr;
+  if (const auto* back = std::get_if<FindingTakenBack>(&clause)) {
+    return finding != nullptr && takes_back(back->finding, finding->finding);
+  }
+  if (const auto* back = std::get_if<MeasureTakenBack>(&clause)) {
+    return measure != nullptr && takes_back(*back, measure->measure);
+  }
+  const auto* back = std::get_if<ActTakenBack>(&clause);
+  return back != nullptr && act != nullptr && takes_back(back->action, act->action);
+}
+
 }  // namespace evenclaw

@@ -24,4 +24,7 @@ bool takes_back(const Action& said, const Action& done);
 /// "No, no 48 mm" means whatever was measured so, "no, no length" however long it was.
 bool takes_back(const MeasureTakenBack& said, const Measure& measured);
 
+/// Whether what was said is what the clause takes back.
+bool is_taken_back_by(const TurnClause& clause, const TurnClause& said);
+
 }  // namespace evenclaw

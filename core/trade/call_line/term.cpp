@@ -29,6 +29,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::zone, "a place"},
     {TermKind::degree, "a degree"},
     {TermKind::stage, "a stage"},
+    {TermKind::nicked, "a lesion"},
     {TermKind::foot_state, "nothing found"},
     {TermKind::nothing_after_all, "nothing found"},
     {TermKind::rest_fine, "nothing found"},

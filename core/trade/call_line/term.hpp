@@ -37,7 +37,8 @@ enum class TermKind : unsigned char {
   foot,        // Foot
   feet,        // FeetGroup
   whole_cow,
-  claw,  // Claw
+  other_foot,  // FeetGroup: "her other back"
+  claw,        // Claw
   good_claw,
   // findings
   lesion,  // Lesion
@@ -51,7 +52,11 @@ enum class TermKind : unsigned char {
   stage,             // DdStage
   dd_in_it,
   unclear_word,  // UnclearWord: known, and asked about
-  kept_word,     // kept as a note: "laminitis"
+  kept_word,     // KeptWord: kept as a note
+  nicked,        // into the live: blood was drawn, perhaps on the foot that follows
+  blood,         // of a nick; else it could be more than one thing
+  one_side,      // of a swelling: above one of the two claws
+  compared,      // "same", "better", "worse": a finding, beside the last time
   foot_state,    // FootState
   nothing_after_all,
   rest_fine,
@@ -62,6 +67,10 @@ enum class TermKind : unsigned char {
   opened_act,    // ActionKind
   product_act,   // ActionKind
   plain_act,     // ActionKind
+  still_on_her,  // ActionKind: a wrap or block, of the foot that is known to carry it
+  off_with_it,   // it was still on
+  stump_known,   // of the foot on which a claw is known to be missing
+  other_claw,    // what is left of that foot was trimmed
   block_of,      // Material: a block by what it is
   mark_of,       // Material: a mark by what it is
   material,      // Material, of a block or mark that was said
@@ -104,6 +113,7 @@ enum class TermKind : unsigned char {
   meant,       // "I meant", behind a correction
   not_that,
   ditto,
+  as_last_time,
   // the visit
   today,
   caller,
@@ -119,6 +129,9 @@ inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind
 
 /// Words that could mean one of several things.
 enum class UnclearWord { rot, abscess, dish, pain_relief };
+
+/// Words that are kept as a note. A check hears that it stinks.
+enum class KeptWord { no_lesion_here, stinks };
 
 /// Feet that are named by one word.
 enum class FeetGroup { fronts, hinds, four };

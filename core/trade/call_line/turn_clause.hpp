@@ -136,16 +136,38 @@ struct ReasonTakenBack {
   friend bool operator==(const ReasonTakenBack&, const ReasonTakenBack&) = default;
 };
 
+/// What only makes sense with what is known of her.
+enum class KnownOfHer {
+  wrapped_foot,  // "there's still a wrap on her": of the foot that carries it
+  blocked_foot,
+  stump,        // of the foot on which a claw is known to be missing
+  other_claw,   // "square up the other one": the claw beside the missing one was trimmed
+  as_last_time  // what was found when the foot was lifted last
+};
+
+/// It is put in plainer clauses (known_of_her.hpp) before it is added to a draft; `words` as said.
+struct KnownSaid {
+  KnownOfHer what;
+  std::string words;
+  friend bool operator==(const KnownSaid&, const KnownSaid&) = default;
+};
+
+/// "her other back": of these feet the one that was not spoken of yet.
+struct OtherFootNamed {
+  FootSet among;
+  friend bool operator==(const OtherFootNamed&, const OtherFootNamed&) = default;
+};
+
 /// "nothing after all": whatever was called on the feet named last was not there.
 struct NothingAfterAll {
   friend bool operator==(const NothingAfterAll&, const NothingAfterAll&) = default;
 };
 
-using TurnClause =
-    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
-                 MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold, NoteSaid, EndSaid,
-                 FootCorrected, ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack,
-                 ActTakenBack, MeasureTakenBack, ReasonTakenBack, NothingAfterAll>;
+using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
+                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold,
+                                NoteSaid, EndSaid, FootCorrected, ClawCorrected, DetailCorrected,
+                                CowCorrected, FindingTakenBack, ActTakenBack, MeasureTakenBack,
+                                ReasonTakenBack, NothingAfterAll, KnownSaid, OtherFootNamed>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {

@@ -35,8 +35,9 @@ enum class About {
   fall,
   signs_of_disease,
   callers_knife,
-  thin_sole,
-  day_off
+    day_off,
+  smell,
+  thin_sole
 };
 
 struct Cause {
@@ -68,6 +69,8 @@ std::vector<Firing> both_claws_painful(const Situation& situation);
 std::vector<Firing> claw_that_is_missing(const Situation& situation);
 std::vector<Firing> block_side_not_called(const Situation& situation);
 std::vector<Firing> comes_off_on_that_day(const Situation& situation);
+std::vector<Firing> swelling_side_not_called(const Situation& situation);
+std::vector<Firing> it_stinks(const Situation& situation);
 std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 std::vector<Firing> called_in_two_ways(const Situation& situation);
 std::vector<Firing> still_on_not_mentioned(const Situation& situation);

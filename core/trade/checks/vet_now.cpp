@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
@@ -25,6 +26,13 @@ Firing vet_for_her(const Situation& situation, std::string words, About about) {
   firing.warning.answers = vet_or_go_ahead(std::nullopt, situation.language);
   firing.causes = {{std::nullopt, about}};
   return firing;
+}
+
+/// Above one of the two claws, be it said which or only that.
+bool is_one_sided(const Finding& finding, const Situation& situation) {
+  if (finding.lesion != Lesion::sw || finding.claw == Claw::both) return false;
+  return is_called(finding.claw) ||
+         holds_phrase(finding.words, TermKind::one_side, 0, situation.language);
 }
 
 /// For each act of that kind one warning: `before`, where it is, `after`.
@@ -82,12 +90,28 @@ std::vector<Firing> toe_or_bone(const Situation& situation) {
 
 std::vector<Firing> swollen_on_one_side(const Situation& situation) {
   return for_findings(
-      situation,
-      [](const Finding& finding) {
-        const bool one_side = finding.claw == Claw::outside || finding.claw == Claw::inside;
-        return finding.lesion == Lesion::sw && one_side;
-      },
+      situation, [&](const Finding& finding) { return is_one_sided(finding, situation); },
       "Swollen above one claw", "the joint may be reached. Vet.");
+}
+
+std::vector<Firing> swelling_side_not_called(const Situation& situation) {
+  std::vector<Firing> firings;
+  for (const FootCall& call : situation.turn.feet) {
+    for (const Finding& finding : call.findings) {
+      if (!is_one_sided(finding, situation) || is_called(finding.claw)) continue;
+      Firing firing;
+      firing.warning.foot = call.foot;
+      firing.warning.words =
+          "Swollen on one side (" + std::string(spoken(call.foot)) + "): above which claw?";
+      for (const Claw claw : {Claw::outside, Claw::inside}) {
+        firing.warning.answers.push_back(
+            offered_finding(call.foot, claw, finding.lesion, situation.language));
+      }
+      firing.causes = {{call.foot, About::finding}};
+      firings.push_back(std::move(firing));
+    }
+  }
+  return firings;
 }
 
 std::vector<Firing> bleeding_goes_on(const Situation& situation) {

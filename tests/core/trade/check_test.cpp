@@ -76,6 +76,19 @@ Turn with_any_products(Turn turn, RandomStream& random) {
   return turn;
 }
 
+/// With words that a check hears.
+Turn with_any_words(Turn turn, RandomStream& random) {
+  for (FootCall& call : turn.feet) {
+    if (random.chance(0.1)) call.note = "it stinks";
+    for (Finding& finding : call.findings) {
+      if (finding.lesion != Lesion::sw || random.chance(0.5)) continue;
+      finding.claw = Claw::not_called;
+      finding.words = "on one side";
+    }
+  }
+  return turn;
+}
+
 FootRow without_inside_claw(Foot foot) {
   FootRow row;
   row.foot = foot;
@@ -158,8 +171,8 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
     RandomStream random(seed, 3);
     Past past = any_past(random);
     past.known.medicine = invented_list();
-    const Turn turn =
-        with_medicines(with_any_products(any_turn(random), random), past.known.medicine, today);
+    const Turn said = with_any_words(with_any_products(any_turn(random), random), random);
+    const Turn turn = with_medicines(said, past.known.medicine, today);
     if (random.chance(0.2)) past.then(turn, today - 56).then(turn, today - 28);
     if (random.chance(0.2)) past.known.rows.feet.push_back(without_inside_claw(Foot::lh));
     for (const Warning& warning : check_turn(turn, past.known, today, true, english())) {

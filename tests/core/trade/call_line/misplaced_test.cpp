@@ -50,8 +50,11 @@ TEST_CASE("pain relief is given or asked for") {
 }
 
 TEST_CASE("the same as on another foot is said in full") {
-  CHECK(remedy_of("RH same") ==
+  CHECK(remedy_of("RH same again") ==
         "say what was found; nothing is taken over from another foot, cow or visit");
+  CHECK(remedy_of("RH same") ==
+        "say it behind the lesion: \"sole ulcer, same\"; all that was found there last: \"same as "
+        "last time\"");
 }
 
 TEST_CASE("a cow in one number word is said in digits") {

@@ -11,6 +11,13 @@ TEST_CASE("a swelling above one claw is a stop, above a claw not called it is no
   CHECK(fired_on("412\nRH swollen").empty());
 }
 
+TEST_CASE("a swelling on one side is a stop whose side is asked for, also when the vet is called") {
+  CHECK(fired_on("412\nRH swollen on one side") ==
+        Names{"stop swollen-on-one-side RH", "ask swelling-side-not-called RH"});
+  CHECK(fired_on("412\nRH swollen on one side; vet") == Names{"ask swelling-side-not-called RH"});
+  CHECK(fired_on("412\nRH swollen on one side; vet\nRH inside swelling").empty());
+}
+
 TEST_CASE("pus above the coronet and a swelling beside it are one infection and one stop") {
   CHECK(fired_on("412\nRH pus above the coronet; outside swollen") ==
         Names{"stop pus-above-the-horn RH"});

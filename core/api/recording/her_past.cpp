@@ -1,0 +1,206 @@
+#include "core/api/recording/her_past.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+#include <variant>
+
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+template <class T>
+const T* said_as_a(const Clause& clause) {
+  const auto* said = std::get_if<TurnClause>(&clause);
+  return said == nullptr ? nullptr : std::get_if<T>(said);
+}
+
+bool is_of_a_fixture(const Clause& clause) {
+  const auto* act = said_as_a<ActionSaid>(clause);
+  return act != nullptr && fixture_said(act->action.kind).has_value();
+}
+
+bool is_perhaps_compared(const Clause& clause) {
+  const auto* found = said_as_a<FindingSaid>(clause);
+  return found != nullptr && !found->finding.words.empty();
+}
+
+bool names_feet(const Clause& clause) {
+  return said_as_a<FeetNamed>(clause) != nullptr || said_as_a<OtherFootNamed>(clause) != nullptr;
+}
+
+/// Said of a foot, so that it would be unclear whether it is said of the one that was not named.
+bool is_said_of_a_foot(const Clause& clause) {
+  return said_as_a<FootStateSaid>(clause) != nullptr || said_as_a<FindingSaid>(clause) != nullptr ||
+         said_as_a<TrimmedSaid>(clause) != nullptr || said_as_a<MeasureSaid>(clause) != nullptr;
+}
+
+/// Where the foot goes in a line: behind her number when she is named, else before all of it.
+std::size_t place_of_the_foot(std::string_view text) {
+  const std::size_t behind = text.find_first_not_of("0123456789");
+  if (behind == 0 || behind == std::string_view::npos) return 0;
+  const std::size_t at = text.find_first_not_of(" ,;", behind);
+  return at == std::string_view::npos ? 0 : at;
+}
+
+std::string with_foot(std::string_view text, std::string_view foot) {
+  const std::size_t at = place_of_the_foot(text);
+  return std::string(text.substr(0, at)) + std::string(foot) + ' ' + std::string(text.substr(at));
+}
+
+/// "LH nicked her other back": named so, it would be the other one of that.
+bool goes_on_with_the_other_foot(const Line& line) {
+  const auto other = std::find_if(line.clauses.begin(), line.clauses.end(), [](const Clause& each) {
+    return said_as_a<OtherFootNamed>(each) != nullptr;
+  });
+  return other != line.clauses.end() && other != line.clauses.begin() &&
+         said_as_a<FeetNamed>(*std::prev(other)) != nullptr;
+}
+
+/// Walks a line beside her past.
+class Reader {
+ public:
+  Reader(const Line& line, TurnDraft so_far, const KnownPast& past, const Language& language)
+      : line_(line), draft_(std::move(so_far)), past_(past), language_(language) {}
+
+  Result<PlainLine> read() {
+    for (at_ = 0; at_ < line_.clauses.size(); ++at_) {
+      const Clause& clause = line_.clauses[at_];
+      const auto* known = said_as_a<KnownSaid>(clause);
+      if (known == nullptr) {
+        take(clause);
+        continue;
+      }
+      auto plain = put_plainly(draft_, *known, past_, language_);
+      if (!plain) return plain.faults();
+      for (const TurnClause& each : plain->clauses) add(each);
+      for (std::string& told : plain->learned) learned(std::move(told));
+    }
+    return std::move(out_);
+  }
+
+ private:
+  void take(const Clause& clause) {
+    const auto* act = said_as_a<ActionSaid>(clause);
+    const auto foot = act == nullptr ? std::nullopt : foot_that_carries_it(draft_, *act, past_);
+    if (foot && !more_is_said_of_a_foot()) return take_where_it_is(*act, *foot);
+    compare(clause);
+    add(clause);
+  }
+
+  void take_where_it_is(const ActionSaid& act, Foot foot) {
+    const Fixture fixture = fixture_said(act.action.kind)->fixture;
+    learned(told_of_fixture(past_, foot, fixture, language_));
+    if (find_foot(draft_.turn, foot) == nullptr) out_.unnamed.add(FootSet{foot});
+    add(TurnClause{FeetNamed{FootSet{foot}}});
+    add(TurnClause{act});
+    while (at_ + 1 < line_.clauses.size() && said_as_a<NoteSaid>(line_.clauses[at_ + 1])) {
+      add(line_.clauses[++at_]);
+    }
+    add(TurnClause{FeetNamed{}});
+  }
+
+  [[nodiscard]] bool more_is_said_of_a_foot() const {
+    for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
+      if (names_feet(line_.clauses[next])) return false;
+      if (is_said_of_a_foot(line_.clauses[next])) return true;
+    }
+    return false;
+  }
+
+  void compare(const Clause& clause) {
+    const auto* found = said_as_a<FindingSaid>(clause);
+    if (found == nullptr) return;
+    if (!holds_phrase(found->finding.words, TermKind::compared, 0, language_)) return;
+    for (const Foot foot : all_feet) {
+      if (!draft_.feet_named.has(foot)) continue;
+      learned(told_of_last(past_, foot, found->finding, language_));
+    }
+  }
+
+  void add(const Clause& clause) {
+    const auto* said = std::get_if<TurnClause>(&clause);
+    // What cannot be added is refused when the line is taken.
+    if (said != nullptr) (void)add_clause(draft_, *said);
+    out_.line.clauses.push_back(clause);
+  }
+
+  void learned(std::string told) {
+    std::vector<std::string>& all = out_.learned;
+    const bool is_new = std::find(all.begin(), all.end(), told) == all.end();
+    if (!told.empty() && is_new) all.push_back(std::move(told));
+  }
+
+  const Line& line_;
+  TurnDraft draft_;
+  const KnownPast& past_;
+  const Language& language_;
+  std::size_t at_ = 0;
+  PlainLine out_;
+};
+
+}  // namespace
+
+bool leans_on_her_past(const Line& line) {
+  return std::any_of(line.clauses.begin(), line.clauses.end(), [](const Clause& clause) {
+    return said_as_a<KnownSaid>(clause) != nullptr || is_of_a_fixture(clause) ||
+           is_perhaps_compared(clause);
+  });
+}
+
+Result<PlainLine> plain_line(const Line& line, TurnDraft so_far, const KnownPast& past,
+                             const Language& language) {
+  return Reader(line, std::move(so_far), past, language).read();
+}
+
+/// Beside the past of the cow it names, else of her who stands in the crush.
+Result<PlainLine> RecordingState::beside_her_past(Line line) {
+  if (!leans_on_her_past(line)) return PlainLine{std::move(line), {}, {}};
+  const auto* named = std::get_if<CowNamed>(&line.clauses.front());
+  const bool is_another = named != nullptr && !goes_on(named->cow);
+  if (!is_another && !in_crush_) return PlainLine{std::move(line), {}, {}};
+  if (!is_another) {
+    return plain_line(line, in_crush_->draft, {in_crush_->past.rows, visit_.visit, visit_.day},
+                      *language_);
+  }
+  const auto past = past_of(finder_.find(named->cow).cow);
+  if (!past) return past.faults();
+  TurnDraft so_far;
+  if (is_certain_now(named->cow)) so_far = in_crush_->draft;
+  so_far.turn.cow = named->cow;
+  return plain_line(line, std::move(so_far), {past->rows, visit_.visit, visit_.day}, *language_);
+}
+
+/// What lacks only its foot is asked about once, and the foot alone is the answer.
+Faults RecordingState::await_foot(std::string_view text, Faults faults) {
+  if (!typed_) return faults;
+  const std::string_view said = trimmed(text);
+  for (const Foot foot : all_feet) {
+    const auto line = read(with_foot(said, language_->say(TermKind::foot, foot)), context());
+    if (!line) continue;
+    const auto plain = beside_her_past(*line);
+    if (!plain || !not_applicable(plain->line).empty()) continue;
+    if (goes_on_with_the_other_foot(*line)) return faults;
+    lacks_foot_ = said;
+    faults.resize(1);
+    break;
+  }
+  return faults;
+}
+
+/// "LH", right after a line that lacked the foot: that line with it. Nothing for any other line.
+std::optional<std::string> RecordingState::answer_with_foot(std::string_view text) {
+  const std::string asked = std::exchange(lacks_foot_, {});
+  if (asked.empty() || !typed_) return std::nullopt;
+  const auto line = read(text, context());
+  if (!line || line->clauses.size() != 1) return std::nullopt;
+  const auto* named = said_as_a<FeetNamed>(line->clauses.front());
+  if (named == nullptr || named->feet.count() != 1) return std::nullopt;
+  return with_foot(asked, trimmed(text));
+}
+
+}  // namespace evenclaw
