@@ -55,6 +55,33 @@ std::vector<std::string> words_with_apostrophe(std::string_view phrase) {
 
 }  // namespace
 
+std::vector<Phrase> with_missing_from(std::span<const Phrase> own,
+                                      std::span<const Phrase> complete) {
+  std::set<std::vector<std::string>> taken;
+  for (const Phrase& phrase : own) taken.insert(words_of(phrase.words));
+  std::vector<Phrase> all(own.begin(), own.end());
+  for (const Phrase& phrase : complete) {
+    const bool is_said = std::any_of(own.begin(), own.end(), [&](const Phrase& each) {
+      return each.kind == phrase.kind && each.value == phrase.value && each.plural == phrase.plural;
+    });
+    if (!is_said && taken.count(words_of(phrase.words)) == 0) all.push_back(phrase);
+  }
+  return all;
+}
+
+std::span<const CallLanguage> call_languages() {
+  static constexpr CallLanguage languages[] = {{"en", "English", english},
+                                               {"de", "Deutsch", german}};
+  return languages;
+}
+
+const CallLanguage* call_language(std::string_view code) {
+  for (const CallLanguage& each : call_languages()) {
+    if (each.code == code) return &each;
+  }
+  return nullptr;
+}
+
 Language::Language(std::string_view name, std::span<const Phrase> phrases, WordsBeside beside)
     : name_(name), phrases_(phrases), beside_(beside) {
   for (const Phrase& phrase : phrases_) {

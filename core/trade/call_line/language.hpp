@@ -125,7 +125,25 @@ class Language {
   std::unordered_map<std::string, std::vector<Candidate>> by_first_word_;  // longest first
 };
 
-/// Words as they are called on farms where English is spoken.
+/// The phrases of `own`, and where it has no word for a meaning those of `complete`, as long as
+/// `own` does not use them for something else: a word nobody is sure of is better left out.
+std::vector<Phrase> with_missing_from(std::span<const Phrase> own,
+                                      std::span<const Phrase> complete);
+
+/// Words as they are called on farms where English is spoken: every meaning has some.
 const Language& english();
+/// And where German is; an English word stands where no German one is sure.
+const Language& german();
+
+/// A language a day may be called in.
+struct CallLanguage {
+  std::string_view code;  // ISO 639-1: "de"
+  std::string_view name;  // as those who speak it say: "Deutsch"
+  const Language& (*words)();
+};
+
+std::span<const CallLanguage> call_languages();
+/// Nothing for a code of none of them.
+const CallLanguage* call_language(std::string_view code);
 
 }  // namespace evenclaw

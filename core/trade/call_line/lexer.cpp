@@ -42,6 +42,25 @@ std::size_t character_size(char lead) {
   return byte < 0xF0 ? 3 : 4;
 }
 
+struct SpeltOut {
+  std::string_view letter;  // in lower case
+  std::string_view instead;
+};
+
+// How keyboards without these letters write them; who has them types either.
+constexpr SpeltOut spelt_out_table[] = {
+    {"\xC3\xA4", "ae"}, {"\xC3\xB6", "oe"}, {"\xC3\xBC", "ue"}, {"\xC3\x9F", "ss"}};
+
+std::string spelt_out(std::string word) {
+  for (const SpeltOut& row : spelt_out_table) {
+    for (std::size_t at = word.find(row.letter); at != std::string::npos;
+         at = word.find(row.letter, at)) {
+      word.replace(at, row.letter.size(), row.instead);
+    }
+  }
+  return word;
+}
+
 class Lexer {
  public:
   explicit Lexer(std::string_view line) : line_(line) {}
@@ -241,7 +260,7 @@ std::string folded_word(std::string_view word) {
     }
     kept += word[at];
   }
-  return fold_case(kept);
+  return spelt_out(fold_case(kept));
 }
 
 std::string unquoted(std::string_view quoted) {

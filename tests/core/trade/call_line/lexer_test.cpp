@@ -61,7 +61,11 @@ TEST_CASE("a line is cut into words, numbers and marks") {
 TEST_CASE("words lose capitals, apostrophes and hyphens") {
   CHECK(words_of("White-Line ABSCESS") == "white|line|abscess");
   CHECK(words_of("don't don\xE2\x80\x99t") == "dont|dont");
-  CHECK(words_of("Gr\xC3\x9CN") == "gr\xC3\xBCn");
+  CHECK(words_of("\xC3\x89T\xC3\x89") == "\xC3\xA9t\xC3\xA9");
+}
+
+TEST_CASE("letters that many keyboards lack are read as they are spelt out there") {
+  CHECK(words_of("Gr\xC3\x9CN \xC3\x84 \xC3\xB6 Fu\xC3\x9F") == "gruen|ae|oe|fuss");
 }
 
 TEST_CASE("a day in the form of a date is one token, and what is none of the calendar is not") {

@@ -14,12 +14,14 @@ namespace evenclaw::saying {
 
 // Tests run from the root of the repository.
 inline constexpr const char* page = "docs/format/call-line.md";
+inline constexpr const char* german_page = "docs/format/call-line-de.md";
 
 struct WorkedLine {
   std::string number;
   std::vector<std::string> before;
   std::string line;
   std::string outcome;
+  std::string also;  // of a further column
 };
 
 inline std::vector<std::string> parts_of(std::string_view text, std::string_view separator) {
@@ -38,9 +40,9 @@ inline std::string without_ticks(std::string text) {
   return text.substr(1, text.size() - 2);
 }
 
-// The rows of the table whose head line ends with this title.
-inline std::vector<WorkedLine> rows_under(std::string_view title) {
-  std::ifstream file(page);
+// The rows of the table in whose head line this title stands behind the line.
+inline std::vector<WorkedLine> rows_under(std::string_view title, const char* of = page) {
+  std::ifstream file(of);
   REQUIRE(file.is_open());
   std::vector<WorkedLine> rows;
   bool is_here = false;
@@ -52,7 +54,8 @@ inline std::vector<WorkedLine> rows_under(std::string_view title) {
       is_here = cells[4] == title;
     } else if (is_here && cells[1] != "---") {
       rows.push_back({cells[1], parts_of(without_ticks(cells[2]), "//"), without_ticks(cells[3]),
-                      without_ticks(cells[4])});
+                      without_ticks(cells[4]),
+                      cells.size() > 5 ? without_ticks(cells[5]) : std::string()});
     }
   }
   return rows;
