@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "core/api/business.hpp"
+#include "core/api/call_language.hpp"
 #include "core/api/transfer.hpp"
 #include "store/sqlite/sqlite_directory.hpp"
 #include "store/sqlite/sqlite_store.hpp"
@@ -128,7 +129,11 @@ Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Ope
     }
     records->today_ = *today;
   }
-  if (opening == Opening::look || opening == Opening::salvage) return records;
+  if (opening == Opening::salvage) return records;
+  const auto language = call_language_of(records->store());
+  if (!language) return language.faults();
+  records->language_ = &(*language)->words();
+  if (opening == Opening::look) return records;
   auto business = ready_business(records->ports(), machine_name());
   if (!business) return business.faults();
   if (business->copied_from) {

@@ -42,8 +42,8 @@ class Records {
 
   [[nodiscard]] const std::string& file() const { return file_; }
 
-  /// The language in which days are called; there is one table of words so far.
-  [[nodiscard]] const Language& language() const { return english(); }
+  /// The language in which the business calls its days.
+  [[nodiscard]] const Language& language() const { return *language_; }
 
   /// The herd named with --herd; else the one of the open visit; else the only one there is.
   [[nodiscard]] Result<Herd> herd_meant(const Invocation& invocation);
@@ -58,6 +58,7 @@ class Records {
   explicit Records(std::unique_ptr<Parts> parts);
 
   std::unique_ptr<Parts> parts_;
+  const Language* language_ = &english();
   Day today_;
   std::string file_;
 };
