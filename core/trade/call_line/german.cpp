@@ -2,6 +2,7 @@
 #include <vector>
 
 #include "core/base/date.hpp"
+#include "core/trade/batch.hpp"
 #include "core/trade/call_line/german_words.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -280,6 +281,14 @@ constexpr Phrase turn_phrases[] = {
     {"am", K::time_in},
     {"in", K::time_in},
 
+    says("Tiere", K::animals, AnimalKind::animals),
+    says("Kühe", K::animals, AnimalKind::cows),
+    says("Färsen", K::animals, AnimalKind::heifers),
+    says("Kälber", K::animals, AnimalKind::youngstock),
+    says("Bullen", K::animals, AnimalKind::bulls),
+    {"bis auf", K::bar},
+    {"außer", K::bar},
+
     {"heute", K::today},
     {"Klauenpfleger", K::caller},
     {"Schreiber", K::writer},
@@ -307,6 +316,15 @@ constexpr std::string_view german_number_leads[] = {"nr", "nummer"};
 // "Geht's".
 constexpr ShortWord german_short_words[] = {{"s", "es"}};
 
+// "Bis auf die kleine Schwarze".
+constexpr std::string_view german_articles[] = {"der", "die",  "das",   "den",  "dem",
+                                                "ein", "eine", "einen", "diese"};
+
+// They stand between what is called and call nothing themselves.
+constexpr std::string_view german_fillers[] = {"der", "die", "das",  "ein",  "eine",  "aber",
+                                               "ist", "hat", "auch", "sehr", "etwas", "dann",
+                                               "da",  "so",  "sie",  "ihr",  "es"};
+
 std::vector<Phrase> joined_phrases() {
   std::vector<Phrase> own;
   for (const std::span<const Phrase> part :
@@ -320,8 +338,9 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& german() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language("german", phrases,
-                                 {german_how_done, german_number_leads, german_short_words});
+  static const Language language(
+      "german", phrases,
+      {german_how_done, german_number_leads, german_short_words, german_fillers, german_articles});
   return language;
 }
 
