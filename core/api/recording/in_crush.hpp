@@ -15,7 +15,6 @@
 #include "core/base/date.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/check.hpp"
-#include "core/trade/task.hpp"
 
 namespace evenclaw {
 
@@ -61,12 +60,5 @@ struct LastOut {
 
 /// Why a cow is let out.
 enum class LetOutBy { next_cow, done, end_of_input, end_of_visit, other_visit };
-
-/// News whose number is likely a slip, and the numbers that were proposed.
-struct MistakenNumber {
-  NewsSaid said;
-  std::string words;
-  std::vector<std::string> proposed;
-};
 
 }  // namespace evenclaw

@@ -8,6 +8,7 @@
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
 
@@ -29,5 +30,12 @@ bool is_slip_of(std::string_view said, std::string_view known);
 /// Answers are offered in the words of `language`.
 std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,
                                        const Language& language);
+
+/// News whose number is likely a slip, and the numbers that were proposed.
+struct MistakenNumber {
+  NewsSaid said;
+  std::string words;
+  std::vector<std::string> proposed;
+};
 
 }  // namespace evenclaw

@@ -1,5 +1,5 @@
-#include <cstddef>
 #include <span>
+#include <vector>
 
 #include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/parser.hpp"

@@ -35,7 +35,7 @@ enum class About {
   fall,
   signs_of_disease,
   callers_knife,
-    day_off,
+  day_off,
   smell,
   thin_sole
 };

@@ -118,7 +118,7 @@ TEST_CASE("what nobody could be sure of is refused, never counted") {
       {"12 heifers all good bar 7", "it is unclear whether that is the cow 7 or so many"},
       {"12 heifers all good bar the one with DD", "what was found or done is called of her"},
       {"2 heifers all good bar the black one and the white one", "as many are apart as"},
-      {"12 heifers and 3 bulls all good", "the number 3 stands alone"},
+      {"12 heifers and 3 bulls all good", "\"3\" begins another cow"},
       {"12 heifers with the bulls all good", "animals are counted twice in this line"},
       {"12 heifers fronts not lifted, all good", "the feet that were lifted are said"}};
   for (const Row& row : rows) {
