@@ -25,3 +25,4 @@ saved 413
 ## due 2026-10-28
 due 413: block off left hind, inside claw (trimmer, by 2026-10-29)
 coming 412: wrap off left hind (farmer, by 2026-11-01)
+coming 412: look at the sore on left hind (farmer, by 2026-11-06)

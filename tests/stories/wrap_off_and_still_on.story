@@ -45,6 +45,9 @@ due_not_seen 413: wrap off right hind: told today, and she was not seen
 
 ## due 2026-10-27
 due 413: wrap off right hind (farmer, by 2026-10-27)
+due 412: look at the sore on left hind (farmer, by 2026-10-30)
+due 413: look at the sore on right hind (farmer, by 2026-10-30)
+due 414: look at the sore on right hind (farmer, by 2026-10-30)
 
 ## cow 413
 on her: wrap RH since 2026-10-20
