@@ -321,9 +321,9 @@ constexpr std::string_view german_articles[] = {"der", "die",  "das",   "den",  
                                                 "ein", "eine", "einen", "diese"};
 
 // They stand between what is called and call nothing themselves.
-constexpr std::string_view german_fillers[] = {"der", "die", "das",  "ein",  "eine",  "aber",
-                                               "ist", "hat", "auch", "sehr", "etwas", "dann",
-                                               "da",  "so",  "sie",  "ihr",  "es"};
+constexpr std::string_view german_fillers[] = {
+    "der", "die", "das", "den", "dem",  "ein",  "eine", "einen", "ist", "sind", "war", "hat",
+    "sie", "er",  "es",  "da",  "hier", "aber", "auch", "dann",  "so",  "noch", "sehr"};
 
 std::vector<Phrase> joined_phrases() {
   std::vector<Phrase> own;
