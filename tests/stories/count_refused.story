@@ -19,4 +19,4 @@ done
 12 heifers: both hind feet lifted, nothing found on 12
 
 ## ended
-news_unclear 500 heifers, all good: "500 heifers, all good": This count was not understood. How many were they, and what was found?
+news_unclear 500 heifers: "500 heifers, all good": This count was not understood. How many were they, and what was found?

@@ -8,9 +8,9 @@ today hinds
 done
 
 ## recorded
-little black one | unfinished: nothing was said of her
+little black one | unfinished: nothing was said
 413 | fine LH RH
 
 ## ended
 unnumbered little black one: Which number has she: little black one?
-unfinished little black one: Her turn was not finished: nothing was said of her
+unfinished little black one: Her turn was not finished: nothing was said
