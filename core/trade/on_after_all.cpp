@@ -35,7 +35,7 @@ TaskMade once_more(const TaskRow& task, Day today) {
 /// The one that a task closed twice made last counts.
 bool is_among(const std::vector<TaskMade>& tasks, const TaskRow& task) {
   return std::any_of(tasks.begin(), tasks.end(), [&](const TaskMade& made) {
-    return made.kind == task.kind && made.foot == task.foot && made.claw == task.claw;
+    return made.rule == task.rule && made.foot == task.foot && made.claw == task.claw;
   });
 }
 

@@ -1,5 +1,6 @@
 #include "core/trade/call_line/lexer.hpp"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <utility>
@@ -35,7 +36,7 @@ bool is_beyond_ascii(char c) {
   return static_cast<unsigned char>(c) >= 0x80;
 }
 
-std::size_t character_size(char lead) {
+std::size_t size_promised_by(char lead) {
   const auto byte = static_cast<unsigned char>(lead);
   if (byte < 0x80) return 1;
   if (byte < 0xE0) return 2;
@@ -77,6 +78,11 @@ class Lexer {
 
   [[nodiscard]] char byte(std::size_t offset) const {
     return offset < line_.size() ? line_[offset] : '\0';
+  }
+
+  // Bytes that are no text may promise more than is there.
+  [[nodiscard]] std::size_t character_size(std::size_t offset) const {
+    return std::min(size_promised_by(byte(offset)), line_.size() - offset);
   }
 
   void skip_spaces() {
@@ -187,7 +193,7 @@ class Lexer {
   // in "m4.1".
   [[nodiscard]] std::size_t word_part(std::size_t offset) const {
     if (is_digit(byte(offset))) return 1;
-    if (is_letter(offset)) return character_size(byte(offset));
+    if (is_letter(offset)) return character_size(offset);
     if (byte(offset) == '\'' && is_letter(offset + 1)) return 1;
     if (line_.compare(offset, curly_apostrophe.size(), curly_apostrophe) == 0 &&
         is_letter(offset + curly_apostrophe.size())) {
@@ -235,7 +241,7 @@ class Lexer {
       case '?':
         return taken(TokenKind::doubt, 1);
       default:
-        return taken(TokenKind::stray, character_size(byte(at_)));
+        return taken(TokenKind::stray, character_size(at_));
     }
   }
 

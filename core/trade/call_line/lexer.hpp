@@ -29,8 +29,9 @@ struct Token {
                        // with a blank in it, its digits
 };
 
-/// All tokens of a line of valid UTF-8, in order; only spaces lie between them. A hyphen inside a
-/// word counts as a space, so that "white-line" and "white line" are the same two words.
+/// All tokens of a line, in order; only spaces lie between them. A hyphen inside a word counts as a
+/// space, so that "white-line" and "white line" are the same two words. Bytes that are no UTF-8
+/// make tokens too, which mean nothing.
 std::vector<Token> tokens_of(std::string_view line);
 
 /// A word as tokens_of() folds it: lower case, without apostrophes.

@@ -32,7 +32,7 @@ TEST_CASE("A visit from paper has its day, and its times are told to be not know
   CHECK(has(cow.out, "from paper: time in the crush not known"));
   CHECK_FALSE(has(cow.out, "min in the crush"));
   const Ran json = workshop.run({"show", "cow", "412", "--today", "2026-11-25", "--json"});
-  CHECK(has(json.out, "\"from_paper\":true"));
+  CHECK(has(json.out, "\"from_paper\": true"));
   CHECK_FALSE(has(json.out, "seconds_in_crush"));
   CHECK_FALSE(has(json.out, "let_out_at"));
   const Ran herd = workshop.run({"show", "herd", "home", "--today", "2026-11-25", "--json"});

@@ -4,6 +4,8 @@
 
 #include <string>
 
+#include "core/base/random.hpp"
+
 using namespace evenclaw;
 
 namespace {
@@ -116,4 +118,20 @@ TEST_CASE("the number of an ear tag may have a blank behind the country, at the 
   CHECK(tokens[0].length == 16);
   CHECK(tokens_of("276 00031231234 lame").size() == 3);
   CHECK(tokens_of("no 276 000312312345").size() == 3);
+}
+
+TEST_CASE("bytes that are no text make tokens within the line") {
+  RandomStream random(7, 3);
+  for (int i = 0; i < 2000; ++i) {
+    std::string line;
+    const std::uint32_t length = random.below(40);
+    for (std::uint32_t at = 0; at < length; ++at) line += static_cast<char>(random.below(256));
+    std::size_t end = 0;
+    for (const Token& token : tokens_of(line)) {
+      REQUIRE(token.length > 0);
+      REQUIRE(token.offset >= end);
+      end = token.offset + token.length;
+      REQUIRE(end <= line.size());
+    }
+  }
 }
