@@ -109,9 +109,19 @@ brown heifer, white star | fine LF RF LH RH
 215 | LH outside SW on one side; vet | RH blood_drawn toe slight | fine LF RF
 
 ## due 2026-10-27
+due 205: look at the sore on right hind (farmer, by 2026-10-23)
+due 213: watch her walk, ring if still lame (farmer, by 2026-10-27)
 due 205: vet to see right hind, farmer rings (vet, by 2026-10-27)
 due 215: vet to see left hind, farmer rings (vet, by 2026-10-27)
 due 204: wrap off right hind (farmer, by 2026-10-29)
+coming 207: look at left hind, ring if no better (farmer, by 2026-11-04)
+coming 209: look at right hind, ring if no better (farmer, by 2026-11-04)
+coming 211: look at left hind, ring if no better (farmer, by 2026-11-04)
+coming 412: block still on? left hind, inside claw (farmer, by 2026-11-04)
+coming 204: look at the sore on right hind (farmer, by 2026-11-06)
+coming 207: see again left hind (trimmer, by 2026-11-24)
+coming 209: see again right hind (trimmer, by 2026-11-24)
+coming 211: see again left hind (trimmer, by 2026-11-24)
 coming 412: block check left hind, inside claw (trimmer, by 2026-11-24)
 coming 412: see again left hind (trimmer, by 2026-11-24)
 coming 412: block off left hind, inside claw (trimmer, by 2026-12-01)
