@@ -72,7 +72,7 @@ unnumbered no number: Which number has she? (nothing found on her)
 doubtful_number 218?: Is her number 218?
 unfinished 218?: Her turn was not finished: "218 lame LH, vet came" was not understood
 unfinished 302: Her turn was not finished: "301, 302 lame LH" was not understood
-unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood; "77 gone Thu" was not understood
+unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood
 unfinished no number: Her turn was not finished: "next one 413", "rest fine" were not understood
 unfinished no number: Her turn was not finished: "brown heifer", "RH outsde sole ulcer" were not understood
 lifted_not_called no number: Right hind: what was found?
@@ -87,6 +87,6 @@ no number | unfinished: "next one 413", "rest fine" were not understood
 413 | fine LH RH
 414 | fine LH
 415 lame RH | RH IH between slight | fine LH
-416 | fine LH RH | unfinished: "77 gone Thu", "no, left hind" were not understood; "77 gone Thu" was not understood
+416 | fine LH RH | unfinished: "77 gone Thu", "no, left hind" were not understood
 417 | fine LH
 no number | RH not called | unfinished: "brown heifer", "RH outsde sole ulcer" were not understood

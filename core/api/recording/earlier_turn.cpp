@@ -77,6 +77,7 @@ std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
   if (!cow.earlier || repeats(cow)) return std::nullopt;
   const Turn& before = cow.earlier->turn.body.turn;
   std::optional<Turn> whole = gone_on(before, as_settled(cow));
+  if (whole) tell_reasons_once(*whole);
   // What the list did not have at the first call it may have now.
   if (whole) whole = with_medicines(*std::move(whole), medicine_, visit_.day);
   // Only who says that she is done says that nothing more is to be said again.

@@ -87,6 +87,21 @@ std::vector<std::string> lines_in(std::string_view reason) {
   return lines;
 }
 
+/// What the reason adds to those that are known: of its lines the new ones, or all of it.
+std::string without_known(std::string_view reason, const std::vector<std::string>& known) {
+  std::vector<std::string> lines = lines_in(reason);
+  if (lines.empty()) {
+    const bool is_known = std::find(known.begin(), known.end(), reason) != known.end();
+    return is_known ? std::string() : std::string(reason);
+  }
+  for (const std::string& each : known) {
+    for (const std::string& line : lines_in(each)) {
+      lines.erase(std::remove(lines.begin(), lines.end(), line), lines.end());
+    }
+  }
+  return not_understood_lines(lines);
+}
+
 void set_reasons(Turn& turn, const std::vector<std::string>& reasons) {
   turn.end_reason.clear();
   for (const std::string& reason : reasons) {
@@ -107,8 +122,15 @@ std::string not_understood(const std::vector<RefusedLine>& lines) {
 
 void add_end_reason(Turn& turn, std::string_view reason) {
   if (turn.end == TurnEnd::done) turn.end = TurnEnd::unfinished;
+  const std::string added = without_known(reason, reasons_in(turn.end_reason));
+  if (added.empty()) return;
   if (!turn.end_reason.empty()) turn.end_reason += between_reasons;
-  turn.end_reason += reason;
+  turn.end_reason += added;
+}
+
+void tell_reasons_once(Turn& turn) {
+  const std::vector<std::string> reasons = reasons_in(std::exchange(turn.end_reason, {}));
+  for (const std::string& reason : reasons) add_end_reason(turn, reason);
 }
 
 void drop_end_reason(Turn& turn, std::string_view reason) {

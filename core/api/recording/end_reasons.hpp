@@ -17,8 +17,12 @@ inline constexpr std::string_view nothing_was_said = "nothing was said";
 /// `"no, insde" was not understood`; "" when there is no such line.
 std::string not_understood(const std::vector<RefusedLine>& lines);
 
-/// A turn that was done is unfinished for this reason; one that was not done has one more.
+/// A turn that was done is unfinished for this reason; one that was not done has one more. What is
+/// a reason already, or a line that is named in one, is not added again.
 void add_end_reason(Turn& turn, std::string_view reason);
+
+/// Two calls of her may have been unfinished for the same reason, which is told once.
+void tell_reasons_once(Turn& turn);
 
 /// The reason falls away; a turn with no other one left is done.
 void drop_end_reason(Turn& turn, std::string_view reason);

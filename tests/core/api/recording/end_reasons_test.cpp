@@ -74,3 +74,22 @@ TEST_CASE("an end that was called is told from one that was only missing") {
   CHECK(tell_its_end({"412", "unfinished, went down"}, visit_day, english()));
   CHECK_FALSE(tell_its_end({"412", "LH outside SU", "rest fine"}, visit_day, english()));
 }
+
+TEST_CASE("what is a reason already is told once") {
+  Turn turn;
+  add_end_reason(turn, "the input ended");
+  add_end_reason(turn, "\"LH outsde\" was not understood");
+  add_end_reason(turn, "the input ended");
+  add_end_reason(turn, "\"LH outsde\", \"no, insde\" were not understood");
+  CHECK(turn.end_reason ==
+        "the input ended; \"LH outsde\" was not understood; \"no, insde\" was not understood");
+}
+
+TEST_CASE("two calls that were unfinished for the same reason tell it once") {
+  Turn turn = unfinished(
+      "\"LH outsde\" was not understood; went down; went down; "
+      "\"LH outsde\" was not understood");
+  tell_reasons_once(turn);
+  CHECK(turn.end == TurnEnd::unfinished);
+  CHECK(turn.end_reason == "\"LH outsde\" was not understood; went down");
+}
