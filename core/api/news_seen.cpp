@@ -14,6 +14,15 @@ std::vector<std::string> kinds_of_news() {
   return {std::string(TaskClosedBody::kind), std::string(CowLeft::kind)};
 }
 
+void add_news(std::vector<NewsSeen>& news, const Entry& entry) {
+  if (const auto told = body_as<TaskClosedBody>(entry)) {
+    news.push_back({told->day, told->words, told->asked.value_or("")});
+  }
+  if (const auto left = body_as<CowLeft>(entry)) {
+    news.push_back({left->day, left->words.empty() ? "gone" : left->words, ""});
+  }
+}
+
 }  // namespace
 
 Result<std::vector<NewsSeen>> news_of_cow(Store& store, HerdId herd, std::span<const CowId> group) {
@@ -22,13 +31,7 @@ Result<std::vector<NewsSeen>> news_of_cow(Store& store, HerdId herd, std::span<c
   for (const CowId cow : group) {
     const Outcome read =
         store.read_entries({herd.value, cow.value, kinds_of_news()}, [&](const Entry& entry) {
-          if (!seen.insert(entry.envelope.id).second) return true;
-          if (const auto told = body_as<TaskClosedBody>(entry)) {
-            news.push_back({told->day, told->words, told->asked.value_or("")});
-          }
-          if (const auto left = body_as<CowLeft>(entry)) {
-            news.push_back({left->day, left->words.empty() ? "gone" : left->words, ""});
-          }
+          if (seen.insert(entry.envelope.id).second) add_news(news, entry);
           return true;
         });
     if (!read) return read.faults();
