@@ -143,38 +143,46 @@ Outcome RecordingState::take_said(std::string_view text) {
     return Done{};
   }
   if (!line) return refuse_for(text, line.faults());
-  if (answers_which_is_off(*line)) {
+  return take_understood(*std::move(line), text);
+}
+
+Outcome RecordingState::take_understood(Line line, std::string_view text) {
+  if (answers_which_is_off(line)) {
     const std::string lead(language_->say(TermKind::news_lead));
     auto news = read(lead + ' ' + std::string(text), context());
-    if (news) line = std::move(news);
+    if (news) line = *std::move(news);
   }
-  auto plain = beside_her_past(*std::move(line));
+  auto plain = beside_her_past(std::move(line));
   if (!plain) return refuse_for(text, plain.faults());
   line = std::move(plain->line);
-  const FootSet lifted = lifted_at_this_visit(*line);
-  line = with_lifted_kept(*std::move(line), text, lifted, *language_);
-  if (!tells_news(*line)) mistaken_number_.reset();
-  const auto counted = counted_together(*line, text);
+  const FootSet lifted = lifted_at_this_visit(line);
+  line = with_lifted_kept(std::move(line), text, lifted, *language_);
+  if (!tells_news(line)) mistaken_number_.reset();
+  const auto counted = counted_together(line, text);
   if (!counted) return counted.faults();
   if (*counted) return Done{};
-  const auto mended = mended_later(*line, text);
+  const auto mended = mended_later(line, text);
   if (!mended) return mended.faults();
   if (*mended) return Done{};
-  const auto asked = asked_who_walks(*line, text);
+  const auto asked = asked_who_walks(line, text);
   if (!asked) return asked.faults();
   if (*asked) return Done{};
-  let_go_held_back(*line, text);
+  let_go_held_back(line, text);
   unnamed_ = plain->unnamed;
   learned_.insert(learned_.end(), plain->learned.begin(), plain->learned.end());
-  if (!holds_back(*line)) return take_read(*line, text);
-  const bool corrects = corrects_her_feet(*line) || corrects_the_number(*line);
+  return holds_back(line) ? take_held_back(line, text) : take_read(line, text);
+}
+
+/// A line before it that nobody could read may have named another cow.
+Outcome RecordingState::take_held_back(const Line& line, std::string_view text) {
+  const bool corrects = corrects_her_feet(line) || corrects_the_number(line);
   if (corrects) return refuse_held_back(text);
   const Outcome stands = stand_for_whoever();
   if (!stands) return stands;
   if (typed_) return refuse_held_back(text);
   answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
       shortened(text, 60);
-  return take_read(*line, text);
+  return take_read(line, text);
 }
 
 /// "412 LH wrap off", of a wrap put on at this visit, once "412 wrap off" was asked about: the foot

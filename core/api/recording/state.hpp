@@ -83,6 +83,8 @@ class RecordingState {
   // say.cpp
   Outcome take_line(std::string_view text);
   Outcome take_said(std::string_view text);
+  Outcome take_understood(Line line, std::string_view text);
+  Outcome take_held_back(const Line& line, std::string_view text);
   Outcome refuse_for(std::string_view text, const Faults& faults);
   [[nodiscard]] bool answers_which_is_off(const Line& line) const;
   Outcome take_read(const Line& line, std::string_view text);
