@@ -68,9 +68,8 @@ std::vector<Firing> comes_off_on_that_day(const Situation& situation) {
       const std::optional<Day> off = day_meant(action.when, situation.today);
       if (!fixture || !off) continue;
       const int days = *off - situation.today;
-      if (!why_not_then(*fixture, days).empty()) {
-        firings.push_back(asked(situation, call, action, days));
-      }
+      if (why_not_then(*fixture, days).empty()) continue;
+      firings.push_back(asked(situation, call, action, days));
     }
   }
   return firings;

@@ -66,6 +66,17 @@ std::vector<Firing> for_findings(const Situation& situation, auto&& is_meant,
   return firings;
 }
 
+Firing side_asked(Foot foot, Lesion lesion, const Language& language) {
+  Firing firing;
+  firing.warning.foot = foot;
+  firing.warning.words =
+      "Swollen on one side (" + std::string(spoken(foot)) + "): above which claw?";
+  firing.warning.answers = {offered_finding(foot, Claw::outside, lesion, language),
+                            offered_finding(foot, Claw::inside, lesion, language)};
+  firing.causes = {{foot, About::finding}};
+  return firing;
+}
+
 }  // namespace
 
 std::vector<Firing> pus_above_the_horn(const Situation& situation) {
@@ -99,16 +110,7 @@ std::vector<Firing> swelling_side_not_called(const Situation& situation) {
   for (const FootCall& call : situation.turn.feet) {
     for (const Finding& finding : call.findings) {
       if (!is_one_sided(finding, situation) || is_called(finding.claw)) continue;
-      Firing firing;
-      firing.warning.foot = call.foot;
-      firing.warning.words =
-          "Swollen on one side (" + std::string(spoken(call.foot)) + "): above which claw?";
-      for (const Claw claw : {Claw::outside, Claw::inside}) {
-        firing.warning.answers.push_back(
-            offered_finding(call.foot, claw, finding.lesion, situation.language));
-      }
-      firing.causes = {{call.foot, About::finding}};
-      firings.push_back(std::move(firing));
+      firings.push_back(side_asked(call.foot, finding.lesion, situation.language));
     }
   }
   return firings;
