@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cli/columns.hpp"
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw::cli {
@@ -11,8 +12,8 @@ namespace {
 
 /// Only a number can be called.
 bool has_number(const OpenPoint& point) {
-  return !point.cow_said.empty() && std::all_of(point.cow_said.begin(), point.cow_said.end(),
-                                                [](char c) { return c >= '0' && c <= '9'; });
+  return !point.cow_said.empty() &&
+         std::all_of(point.cow_said.begin(), point.cow_said.end(), is_digit);
 }
 
 bool is_about_a_name(const OpenPoint& point) {

@@ -54,14 +54,10 @@ std::string counted_as(std::string_view text, const Language& language) {
 std::optional<std::int32_t> count_of(const CowSaid& said) {
   constexpr std::size_t most_digits = 3;
   const std::string digits = plain_number(said.number);
-  if (said.known != CowKnown::numbered || digits.size() > most_digits) return std::nullopt;
-  std::int32_t count = 0;
-  for (const char digit : digits) {
-    if (digit < '0' || digit > '9') return std::nullopt;
-    count = count * 10 + (digit - '0');
-  }
-  const bool could_be = count >= fewest_in_a_batch && count <= most_in_a_batch;
-  return could_be ? std::optional(count) : std::nullopt;
+  if (said.known != CowKnown::numbered) return std::nullopt;
+  const std::optional<int> count = whole_number(digits, most_digits);
+  const bool could_be = count && *count >= fewest_in_a_batch && *count <= most_in_a_batch;
+  return could_be ? count : std::nullopt;
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <cstddef>
 
 #include "core/api/recording/state.hpp"
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/electronic_number.hpp"
@@ -33,8 +34,7 @@ std::string why_not_her(const Turn& turn, const ReadCow& read) {
 }  // namespace
 
 bool is_read_off(std::string_view number) {
-  return number.size() == digits_read &&
-         std::all_of(number.begin(), number.end(), [](char c) { return c >= '0' && c <= '9'; });
+  return number.size() == digits_read && std::all_of(number.begin(), number.end(), is_digit);
 }
 
 std::optional<std::string> read_in(const CowSaid& said) {

@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/base/ascii.hpp"
 #include "core/base/date.hpp"
 #include "core/base/text.hpp"
 
@@ -24,12 +25,8 @@ constexpr std::string_view em_dash = "\xE2\x80\x94";
 constexpr std::array<std::string_view, 4> quote_marks = {"\"", "\xE2\x80\x9C", "\xE2\x80\x9D",
                                                          "\xE2\x80\x9E"};
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 bool is_ascii_letter(char c) {
-  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+  return is_small_letter(c) || is_capital(c);
 }
 
 bool is_beyond_ascii(char c) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/parser.hpp"
 
@@ -39,10 +40,6 @@ std::size_t first_bad_byte(std::string_view text) {
     at += size;
   }
   return at;
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
 }
 
 // How far a reading got before it met something it could not take. "102 wrap off, nothing found"

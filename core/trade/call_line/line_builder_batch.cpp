@@ -1,8 +1,8 @@
 // What a line says of animals that are counted together.
-#include <algorithm>
 #include <string>
 #include <utility>
 
+#include "core/base/text.hpp"
 #include "core/trade/call_line/line_builder.hpp"
 #include "core/trade/call_line/open_item.hpp"
 
@@ -12,17 +12,9 @@ namespace {
 
 constexpr std::size_t most_digits_of_a_count = 3;
 
-bool is_whole_number(std::string_view digits) {
-  return !digits.empty() &&
-         std::all_of(digits.begin(), digits.end(), [](char c) { return c >= '0' && c <= '9'; });
-}
-
 /// Nothing when it is no whole number or far too many.
 std::optional<std::int32_t> count_in(std::string_view digits) {
-  if (!is_whole_number(digits) || digits.size() > most_digits_of_a_count) return std::nullopt;
-  std::int32_t count = 0;
-  for (const char digit : digits) count = count * 10 + (digit - '0');
-  return count;
+  return whole_number(digits, most_digits_of_a_count);
 }
 
 }  // namespace
