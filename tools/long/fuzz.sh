@@ -1,18 +1,11 @@
 #!/usr/bin/env bash
-# Every fuzz target for EVENCLAW_FUZZ_SECONDS (an hour) with sanitizers; what it finds is kept in
-# build/fuzz/found and belongs into tests/regress as a test.
+# Every fuzz target for EVENCLAW_FUZZ_SECONDS (an hour), and the inputs worth keeping of each.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 . tools/long/result.sh
 
 seconds=${EVENCLAW_FUZZ_SECONDS:-3600}
-targets=()
-for source in tests/fuzz/*_fuzz.cpp; do
-  targets+=("$(basename "$source" _fuzz.cpp)")
-done
-prepared fuzz "${targets[@]/#/fuzz_}"
 result_page fuzz "Fuzzing, $seconds seconds per target"
-mkdir -p build/fuzz/found
 {
   echo "$(clang++ --version | head -1), address and undefined behaviour sanitizers, one process."
   echo
@@ -20,17 +13,14 @@ mkdir -p build/fuzz/found
   echo "|---|---|---|---|---|"
 } >>"$page"
 status=0
-for target in "${targets[@]}"; do
-  # What was reached before is the start of the next run; it lies outside the project's files.
-  corpus=build/fuzz/corpus/$target log=build/fuzz/$target.log faults=0
-  mkdir -p "$corpus"
-  "build/fuzz/tests/fuzz/fuzz_$target" -max_total_time="$seconds" -max_len=4096 -timeout=10 \
-    -artifact_prefix="build/fuzz/found/$target-" -print_final_stats=1 \
-    "$corpus" "tests/fuzz/seeds/$target" >"$log" 2>&1 || faults=1
-  runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")
-  slowest=$(sed -n 's/^stat::slowest_unit_time_sec: *//p' "$log")
-  edges=$(sed -n 's/.* cov: \([0-9]*\).*/\1/p' "$log" | tail -1)
-  echo "| $target | ${runs:-?} | ${edges:-?} | ${slowest:-?} s | $faults |" >>"$page"
-  ((faults == 0)) || { tail -30 "$log"; status=1; }
+for source in tests/fuzz/*_fuzz.cpp; do
+  target=$(basename "$source" _fuzz.cpp)
+  smallest=build/fuzz/smallest/$target
+  bash tools/fuzz.sh "$seconds" "$target" >>"$page" || status=1
+  # As few inputs as reach every edge that all of them together reach.
+  rm -rf "$smallest" && mkdir -p "$smallest"
+  "build/fuzz/tests/fuzz/fuzz_$target" -merge=1 -max_len=4096 "$smallest" \
+    "build/fuzz/corpus/$target" "tests/fuzz/seeds/$target" >"build/fuzz/$target.merge.log" 2>&1
+  python3 tools/fuzz_corpus.py pack "$smallest" "tests/fuzz/corpus/$target.txt"
 done
 exit $status
