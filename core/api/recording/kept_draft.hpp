@@ -23,10 +23,12 @@ struct KeptDraft {
   PersonId writer;
   std::vector<std::string> words;
   std::vector<std::string> refused;  // lines about her that were not understood
+  std::vector<FootSet> spoken_of;    // the feet each of them came behind
   std::vector<WarningShown> warnings;
   bool done_said = false;
   std::optional<std::string> held_back_by;
-  std::optional<PersonId> called_by;  // when somebody else calls since she was called
+  std::optional<PersonId> called_by;        // when somebody else calls since she was called
+  std::optional<std::string> just_refused;  // with the last line
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -38,11 +40,13 @@ struct KeptDraft {
     visit("writer", &KeptDraft::writer, "who types");
     visit("words", &KeptDraft::words, "the lines as said");
     visit("refused", &KeptDraft::refused, "lines that were not understood");
+    visit("spoken_of", &KeptDraft::spoken_of, "the feet each of them came behind");
     visit("warnings", &KeptDraft::warnings, "warnings shown so far");
     visit("done_said", &KeptDraft::done_said, "she was to be let out");
     visit("held_back_by", &KeptDraft::held_back_by,
           "a line not understood that may have named another cow");
     visit("called_by", &KeptDraft::called_by, "who called her, when another one calls now");
+    visit("just_refused", &KeptDraft::just_refused, "the last line, when it was not understood");
   }
 };
 

@@ -78,6 +78,18 @@ void RecordingState::end_turn(LetOutBy why) {
   }
 }
 
+/// A file given once more calls her a second time again, and by that nothing changes.
+bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn* superseded) const {
+  if (typed_ || superseded == nullptr) return false;
+  const TurnRecorded& then = superseded->body;
+  return body.cow == then.cow && body.turn == then.turn &&
+         std::all_of(in_crush_->draft.words.begin(), in_crush_->draft.words.end(),
+                     [&](const std::string& line) {
+                       return std::find(then.words.begin(), then.words.end(), line) !=
+                              then.words.end();
+                     });
+}
+
 /// The cow that "no, 421" names.
 std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const {
   const auto line = read(text, after_let_out());
@@ -151,6 +163,17 @@ const RecordedTurn* RecordingState::gone_on_with() {
   return before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
 }
 
+Outcome RecordingState::answer_there_already(const RecordedTurn& same) {
+  forget_answers_about_her();
+  ReplyItem& item = answer(ReplyKind::there_already, "");
+  item.cow = cow_in_crush();
+  item.entry = same.entry;
+  last_turn_ = same.entry;
+  const Outcome stands = stand_as_recorded(same);
+  keep_last_out(last_turn_.value());
+  return stands;
+}
+
 Outcome RecordingState::let_out(LetOutBy why) {
   if (was_only_mended(why)) {
     forget_answers_about_her();
@@ -160,16 +183,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
   }
   in_crush_->called_to_the_end = why == LetOutBy::done;
   if (walked_by(why)) return tell_that_she_walked_by();
-  if (const RecordedTurn* same = there_already()) {
-    forget_answers_about_her();
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = cow_in_crush();
-    item.entry = same->entry;
-    last_turn_ = same->entry;
-    const Outcome stands = stand_as_recorded(*same);
-    keep_last_out(last_turn_.value());
-    return stands;
-  }
+  if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
   end_turn(why);
   check_her(true, {});
   if (typed_ && why == LetOutBy::next_cow) {
@@ -188,6 +202,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
   }
   const EntryId entry = journal_.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, superseded);
+  if (says_it_again(body, superseded)) return answer_there_already(*superseded);
   const SaidBy by = in_crush_->by;
   keep_last_out(entry);
   return record(entry, std::move(body), by, superseded);

@@ -129,12 +129,16 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.draft.turn.cow = kept.said;
   cow.named_in_refused = true;
   for (const std::string& line : kept.words) read_again(cow, line);
-  for (const std::string& line : kept.refused) {
-    cow.refused.emplace_back(line, cow.draft.feet_named, *language_);
+  for (std::size_t at = 0; at < kept.refused.size(); ++at) {
+    // An older version kept the lines without their feet.
+    const bool is_known = at < kept.spoken_of.size();
+    cow.refused.emplace_back(kept.refused[at], is_known ? kept.spoken_of[at] : cow.draft.feet_named,
+                             *language_);
   }
   cow.taken_up = cow.draft.words.size();
   cow.broke_off = true;
   held_back_by_ = kept.held_back_by.value_or("");
+  just_refused_ = kept.just_refused.value_or("");
   by_ = {kept.caller, kept.writer};
   cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
   in_crush_ = std::move(cow);
@@ -170,9 +174,11 @@ void RecordingState::read_again(InCrush& cow, const std::string& text) const {
   for (const Clause& clause : plain->line.clauses) {
     const auto* said = std::get_if<TurnClause>(&clause);
     const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
-    if (const auto* named = std::get_if<CowNamed>(&clause)) cow.draft.turn.cow = named->cow;
+    const auto* named = std::get_if<CowNamed>(&clause);
+    const bool is_other = named != nullptr && !same_said(cow.draft.turn.cow, named->cow);
+    if (is_other) cow.draft.turn.cow = named->cow;
     if (right != nullptr) cow.draft.turn.cow = right->cow;
-    if (right != nullptr || std::holds_alternative<CowNamed>(clause)) cow.named_in_refused = false;
+    if (right != nullptr || named != nullptr) cow.named_in_refused = false;
     if (said == nullptr || right != nullptr) continue;
     const Outcome added = add_to(cow, *said);
     if (!added) cow.refused.push_back(unread);
@@ -257,11 +263,15 @@ std::string RecordingState::draft_text() const {
   kept.caller = by_.caller;
   kept.writer = by_.writer;
   kept.words = in_crush_->draft.words;
-  for (const RefusedLine& line : in_crush_->refused) kept.refused.push_back(line.text);
+  for (const RefusedLine& line : in_crush_->refused) {
+    kept.refused.push_back(line.text);
+    kept.spoken_of.push_back(line.spoken_of);
+  }
   kept.warnings =
       (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
   kept.done_said = in_crush_->done_said;
   if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
+  if (!just_refused_.empty()) kept.just_refused = just_refused_;
   if (in_crush_->by.caller != by_.caller) kept.called_by = in_crush_->by.caller;
   return kept_text(kept);
 }

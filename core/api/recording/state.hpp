@@ -184,6 +184,8 @@ class RecordingState {
   void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
   [[nodiscard]] const RecordedTurn* there_already();
+  [[nodiscard]] bool says_it_again(const TurnRecorded& body, const RecordedTurn* superseded) const;
+  Outcome answer_there_already(const RecordedTurn& same);
   [[nodiscard]] std::optional<CowSaid> put_right_in(std::string_view line) const;
   [[nodiscard]] const RecordedTurn* gone_on_with();
   void forget_answers_about_her();
