@@ -62,7 +62,6 @@ void tell_lactation(CowRegistered& body, const CowDetails& details, Faults& faul
   }
 }
 
-/// The body, with every fault of what was typed.
 CowRegistered body_of(const CowDetails& details, Day from, Faults& faults) {
   CowRegistered body;
   body.valid_from = from;
@@ -83,12 +82,6 @@ CowRegistered body_of(const CowDetails& details, Day from, Faults& faults) {
   body.weight = details.weight;
   tell_lactation(body, details, faults);
   return body;
-}
-
-bool tells_anything(const CowRegistered& body) {
-  return body.tag || body.electronic || !body.aliases.empty() || body.breed || body.born ||
-         body.heifer_or_cow || body.weight || body.calved || body.lactation || body.dry_off ||
-         body.due_to_calve;
 }
 
 std::string name_in(const std::vector<CowRow>& cows, CowId cow) {
@@ -112,11 +105,7 @@ Outcome no_question_about_tags(Store& store, HerdId herd, const CowRegistered& b
         *carried + " is known as the tag of " + name_in(*cows, **carrier) + ".",
         "If she is that cow, tell it of her by her name there; if not, say that you are sure."));
   }
-  const auto number = electronic_number(body.electronic.value_or(""));
-  if (number && kind_of(*number) == ElectronicKind::test) {
-    questions.push_back(answer_needed("Numbers that begin with 999 are for trying a reader out.",
-                                      "Read her again, or say that you are sure."));
-  }
+  if (const auto asked = asked_of_reader(body)) questions.push_back(*asked);
   return questions.empty() ? Outcome(Done{}) : Outcome(std::move(questions));
 }
 
@@ -136,14 +125,33 @@ Outcome no_question_about_number(Store& store, HerdId herd, const HerdNumber& nu
                        "same number, say that you are sure.");
 }
 
-/// What her id is made of: alike however many zeros stand before the digits.
+}  // namespace
+
+Result<CowRegistered> told_of_her(const CowDetails& details, Day from) {
+  Faults faults;
+  CowRegistered body = body_of(details, from, faults);
+  if (!faults.empty()) return faults;
+  return body;
+}
+
+bool tells_anything(const CowRegistered& body) {
+  return body.tag || body.electronic || !body.aliases.empty() || body.breed || body.born ||
+         body.heifer_or_cow || body.weight || body.calved || body.lactation || body.dry_off ||
+         body.due_to_calve;
+}
+
 std::string strongest_identifier(const CowRegistered& body) {
   const auto tag = national_tag(body.tag.value_or(""));
   if (tag) return tag->country + plain_number(tag->digits);
   return body.electronic.value_or(body.number);
 }
 
-}  // namespace
+std::optional<Fault> asked_of_reader(const CowRegistered& body) {
+  const auto number = electronic_number(body.electronic.value_or(""));
+  if (!number || kind_of(*number) != ElectronicKind::test) return std::nullopt;
+  return answer_needed("Numbers that begin with 999 are for trying a reader out.",
+                       "Read her again, or say that you are sure.");
+}
 
 Result<EntryId> register_cow(const Ports& ports, HerdId herd, const HerdNumber& number,
                              const CowDetails& details, bool sure) {

@@ -10,6 +10,7 @@
 #include "core/base/date.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/log/cow_registered.hpp"
 #include "core/trade/cow_facts.hpp"
 
 namespace evenclaw {
@@ -52,6 +53,19 @@ struct CowTold {
 /// Adds to what is known of a cow; what is told otherwise than before holds. Faults as
 /// register_cow(); "usage" when nothing is told.
 Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, const CowTold& told, bool sure);
+
+/// What the details come to, of no cow yet and without a number; every fault of what was typed.
+Result<CowRegistered> told_of_her(const CowDetails& details, Day from);
+
+/// Anything besides cow and number.
+bool tells_anything(const CowRegistered& body);
+
+/// What her id is made of: her tag, else her electronic number, else her number; alike however many
+/// zeros stand before the digits.
+std::string strongest_identifier(const CowRegistered& body);
+
+/// The question about an electronic number for trying a reader out.
+std::optional<Fault> asked_of_reader(const CowRegistered& body);
 
 /// What is told of an electronic number that was given for a herd number.
 Fault is_no_herd_number(const std::string& number);

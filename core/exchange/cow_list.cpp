@@ -1,0 +1,368 @@
+#include "core/exchange/cow_list.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <map>
+#include <string_view>
+#include <utility>
+
+#include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
+#include "core/exchange/csv.hpp"
+#include "core/trade/electronic_number.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/national_tag.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+enum class Column {
+  number,
+  tag,
+  electronic,
+  name,
+  breed,
+  born,
+  heifer_or_cow,
+  calved,
+  lactation,
+  dry_off,
+  due_to_calve
+};
+
+struct Head {
+  std::string_view words;
+  Column column;
+};
+
+// The first of a column is the one it is told by. German from memory.
+constexpr Head heads[] = {{"number", Column::number},
+                          {"herd number", Column::number},
+                          {"cow", Column::number},
+                          {"cow number", Column::number},
+                          {"nummer", Column::number},
+                          {"stallnummer", Column::number},
+                          {"kuh", Column::number},
+                          {"tag", Column::tag},
+                          {"ear tag", Column::tag},
+                          {"national tag", Column::tag},
+                          {"official tag", Column::tag},
+                          {"ohrmarke", Column::tag},
+                          {"lebensnummer", Column::tag},
+                          {"electronic number", Column::electronic},
+                          {"electronic", Column::electronic},
+                          {"eid", Column::electronic},
+                          {"transponder", Column::electronic},
+                          {"elektronische nummer", Column::electronic},
+                          {"name", Column::name},
+                          {"breed", Column::breed},
+                          {"rasse", Column::breed},
+                          {"born", Column::born},
+                          {"birth", Column::born},
+                          {"date of birth", Column::born},
+                          {"birth date", Column::born},
+                          {"geboren", Column::born},
+                          {"geburtsdatum", Column::born},
+                          {"heifer or cow", Column::heifer_or_cow},
+                          {"färse oder kuh", Column::heifer_or_cow},
+                          {"calved", Column::calved},
+                          {"last calved", Column::calved},
+                          {"calving date", Column::calved},
+                          {"gekalbt", Column::calved},
+                          {"letzte kalbung", Column::calved},
+                          {"lactation", Column::lactation},
+                          {"lactation number", Column::lactation},
+                          {"laktation", Column::lactation},
+                          {"dry off", Column::dry_off},
+                          {"drying off", Column::dry_off},
+                          {"trockenstellen", Column::dry_off},
+                          {"due to calve", Column::due_to_calve},
+                          {"due", Column::due_to_calve},
+                          {"kalbetermin", Column::due_to_calve}};
+
+struct Kind {
+  std::string_view words;
+  HeiferOrCow kind;
+};
+
+constexpr Kind kinds[] = {{"heifer", HeiferOrCow::heifer},
+                          {"cow", HeiferOrCow::cow},
+                          {"färse", HeiferOrCow::heifer},
+                          {"kuh", HeiferOrCow::cow}};
+
+constexpr std::size_t most_digits_of_lactation = 2;
+
+/// "Dry-off_date" and "dry off date" are one head.
+std::string plain_head(std::string_view head) {
+  std::string plain = fold_case(trimmed(head));
+  for (char& c : plain) {
+    if (c == '_' || c == '-') c = ' ';
+  }
+  return plain;
+}
+
+const Head* known_head(std::string_view plain) {
+  const auto at = std::find_if(std::begin(heads), std::end(heads),
+                               [&](const Head& head) { return fold_case(head.words) == plain; });
+  return at == std::end(heads) ? nullptr : at;
+}
+
+/// A short word is near everything.
+const Head* head_meant(std::string_view plain) {
+  constexpr std::size_t shortest = 5;
+  constexpr std::size_t furthest = 1;
+  if (plain.size() < shortest) return nullptr;
+  const auto at = std::find_if(std::begin(heads), std::end(heads), [&](const Head& head) {
+    return head.words.size() >= shortest && edit_distance(fold_case(head.words), plain) <= furthest;
+  });
+  return at == std::end(heads) ? nullptr : at;
+}
+
+std::string_view told_by(Column column) {
+  return std::find_if(std::begin(heads), std::end(heads),
+                      [column](const Head& head) { return head.column == column; })
+      ->words;
+}
+
+bool tells_which(Column column) {
+  return column == Column::number || column == Column::tag || column == Column::electronic;
+}
+
+/// 2026-09-01, or 01.09.2026 as it is written in German.
+std::optional<Day> day_in(std::string_view cell) {
+  if (const auto day = day_from_text(cell)) return day;
+  constexpr std::size_t length = 10;
+  const bool is_dotted = cell.size() == length && cell[2] == '.' && cell[5] == '.';
+  if (!is_dotted) return std::nullopt;
+  return day_from_text(std::string(cell.substr(6)) + '-' + std::string(cell.substr(3, 2)) + '-' +
+                       std::string(cell.substr(0, 2)));
+}
+
+/// What stands in a cell, put where it belongs.
+class CellReading {
+ public:
+  CellReading(CowListed& cow, Faults& faults) : cow_(cow), faults_(faults) {}
+
+  void read(Column column, const std::string& cell) {
+    if (cell.empty()) return;
+    names_her_ |= tells_which(column);
+    switch (column) {
+      case Column::number:
+        return number(cell);
+      case Column::tag:
+        return tag(cell);
+      case Column::electronic:
+        return electronic(cell);
+      case Column::name:
+        cow_.name = cell;
+        return;
+      case Column::breed:
+        cow_.breed = cell;
+        return;
+      case Column::born:
+        return day(cow_.born, column, cell);
+      case Column::heifer_or_cow:
+        return kind(cell);
+      case Column::calved:
+        return day(cow_.calved, column, cell);
+      case Column::lactation:
+        return lactation(cell);
+      case Column::dry_off:
+        return day(cow_.dry_off, column, cell);
+      case Column::due_to_calve:
+        return day(cow_.due_to_calve, column, cell);
+    }
+  }
+
+  /// What the cells say together.
+  void finish() {
+    if (!names_her_) {
+      refuse("nothing tells which cow this is", "",
+             "Give her number, ear tag or electronic number.");
+    }
+    if (!has_lactation_0_) return;
+    if (cow_.heifer_or_cow == HeiferOrCow::cow || cow_.calved) {
+      refuse("she has calved, and her lactation is 0", "0",
+             "Lactation 0 is a heifer: mend the one or the other.");
+    }
+    cow_.heifer_or_cow = HeiferOrCow::heifer;
+  }
+
+ private:
+  void refuse(std::string message, std::string token, std::string remedy) {
+    faults_.push_back(
+        list_unreadable(cow_.line, std::move(message), std::move(token), std::move(remedy)));
+  }
+
+  void refuse_cell(Column column, const std::string& cell, std::string_view what,
+                   std::string remedy) {
+    refuse("\"" + cell + "\" under \"" + std::string(told_by(column)) + "\" is no " +
+               std::string(what),
+           cell, std::move(remedy));
+  }
+
+  void number(const std::string& cell) {
+    if (is_written_as_electronic(cell)) {
+      return refuse_cell(Column::number, cell, "herd number",
+                         "It is an electronic number: that has a column of its own.");
+    }
+    cow_.number = cell;
+  }
+
+  void tag(const std::string& cell) {
+    const auto tag = national_tag(cell);
+    if (tag) {
+      cow_.tag = cell;
+    } else {
+      refuse_cell(Column::tag, cell, "official ear tag", tag.faults().front().remedy);
+    }
+  }
+
+  void electronic(const std::string& cell) {
+    const auto number = electronic_number(cell);
+    if (number) {
+      cow_.electronic = cell;
+    } else {
+      refuse_cell(Column::electronic, cell, "electronic number",
+                  "It has 15 digits; a spreadsheet must keep them as text.");
+    }
+  }
+
+  void day(std::optional<Day>& into, Column column, const std::string& cell) {
+    into = day_in(cell);
+    if (!into) refuse_cell(column, cell, "day", "Write it as 2026-09-01 or 01.09.2026.");
+  }
+
+  void kind(const std::string& cell) {
+    const std::string folded = fold_case(cell);
+    for (const Kind& each : kinds) {
+      if (fold_case(each.words) == folded) cow_.heifer_or_cow = each.kind;
+    }
+    if (!cow_.heifer_or_cow) {
+      refuse_cell(Column::heifer_or_cow, cell, "heifer and no cow", "Write heifer or cow.");
+    }
+  }
+
+  void lactation(const std::string& cell) {
+    const auto number = whole_number(cell, most_digits_of_lactation);
+    if (!number) {
+      refuse_cell(Column::lactation, cell, "number of a lactation",
+                  "Write 0 for a heifer, 1, 2 ...");
+    } else if (*number == 0) {
+      has_lactation_0_ = true;
+    } else {
+      cow_.lactation = *number;
+    }
+  }
+
+  CowListed& cow_;
+  Faults& faults_;
+  bool names_her_ = false;
+  bool has_lactation_0_ = false;
+};
+
+using Columns = std::vector<std::optional<Column>>;
+
+Columns columns_of(const CsvTable& table, CowList& list, Faults& faults) {
+  Columns columns;
+  for (const std::string& head : table.head) {
+    const std::string plain = plain_head(head);
+    const Head* known = known_head(plain);
+    const Head* meant = known == nullptr ? head_meant(plain) : nullptr;
+    columns.push_back(known == nullptr ? std::nullopt : std::optional(known->column));
+    const auto same = std::count(columns.begin(), columns.end(), columns.back());
+    if (known != nullptr && same > 1) {
+      faults.push_back(list_unreadable(
+          table.head_line, "two columns hold the " + std::string(told_by(known->column)), head,
+          "Take one of them out."));
+    } else if (meant != nullptr) {
+      faults.push_back(list_unreadable(table.head_line, "\"" + head + "\" is no known head", head,
+                                       "Did you mean " + std::string(meant->words) +
+                                           "? If it holds something else, give it another head."));
+    } else if (known == nullptr) {
+      list.not_read.push_back(head);
+    }
+  }
+  const bool names_cows = std::any_of(
+      columns.begin(), columns.end(),
+      [](const std::optional<Column>& column) { return column && tells_which(*column); });
+  if (!names_cows && faults.empty()) {
+    faults.push_back(list_unreadable(table.head_line, "no column tells which cow a line is of", "",
+                                     "One has the head number, tag or electronic number."));
+  }
+  return columns;
+}
+
+/// Alike however it is written; "" for nothing.
+std::string plain_tag(const std::string& written) {
+  const auto tag = national_tag(written);
+  return tag ? tag->country + plain_number(tag->digits) : std::string();
+}
+
+std::string plain_electronic(const std::string& written) {
+  const auto number = electronic_number(written);
+  return number ? to_text(*number) : std::string();
+}
+
+/// No two lines are of one cow.
+void refuse_twice(const CowList& list, Faults& faults) {
+  std::array<std::map<std::string, int>, 3> lines;
+  for (const CowListed& cow : list.cows) {
+    const std::array<std::string, 3> names = {plain_number(cow.number), plain_tag(cow.tag),
+                                              plain_electronic(cow.electronic)};
+    for (std::size_t at = 0; at < names.size(); ++at) {
+      if (names[at].empty()) continue;
+      const auto [first, is_new] = lines[at].emplace(names[at], cow.line);
+      if (is_new) continue;
+      faults.push_back(list_unreadable(
+          cow.line,
+          "\"" + names[at] + "\" stands in line " + std::to_string(first->second) + " too",
+          names[at], "Leave one of the two in, with what holds."));
+    }
+  }
+}
+
+}  // namespace
+
+Result<CowList> cow_list(std::span<const std::string> lines) {
+  const CsvTable table = csv_table(lines);
+  if (table.head_line == 0) return table.faults;
+  CowList list;
+  Faults faults;
+  const Columns columns = columns_of(table, list, faults);
+  const bool is_head_clear = faults.empty();
+  faults.insert(faults.begin(), table.faults.begin(), table.faults.end());
+  if (!is_head_clear) return faults;
+  for (const CsvRow& row : table.rows) {
+    CowListed cow;
+    cow.line = row.line;
+    CellReading reading(cow, faults);
+    for (std::size_t at = 0; at < columns.size(); ++at) {
+      if (columns[at]) reading.read(*columns[at], row.cells[at]);
+    }
+    reading.finish();
+    list.cows.push_back(std::move(cow));
+  }
+  refuse_twice(list, faults);
+  std::stable_sort(faults.begin(), faults.end(),
+                   [](const Fault& a, const Fault& b) { return a.line < b.line; });
+  if (!faults.empty()) return faults;
+  return list;
+}
+
+std::vector<std::string> known_heads() {
+  std::vector<std::string> all;
+  for (const Head& head : heads) {
+    const bool is_first = told_by(head.column) == head.words;
+    if (is_first) {
+      all.emplace_back(head.words);
+    } else {
+      all.back() += ", " + std::string(head.words);
+    }
+  }
+  return all;
+}
+
+}  // namespace evenclaw
