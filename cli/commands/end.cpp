@@ -17,6 +17,15 @@ constexpr Example examples[] = {
     {"evenclaw end --herd home --day 2026-11-24", "one of several open visits"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<VisitEnded>}};
 
+/// Once, when the work in this yard is over.
+void print_before_leaving(const VisitEnded& ended) {
+  if (ended.before_leaving.empty()) return;
+  std::cout << "Before you leave the yard\n";
+  for (const std::string& words : ended.before_leaving) {
+    std::cout << wrapped_behind("  [ ] ", words) << "\n";
+  }
+}
+
 void print(const VisitEnded& ended, Day today) {
   ReplyPrinter printer(false);
   for (const ReplyItem& item : ended.last_turn) printer.print(item);
@@ -31,6 +40,7 @@ void print(const VisitEnded& ended, Day today) {
             << counted(ended.cows, "cow", "cows") << ".\n"
             << "Now: evenclaw sheet, evenclaw due\n";
   if (!ended.open.empty()) std::cout << "What is still to be asked: evenclaw show visit\n";
+  print_before_leaving(ended);
 }
 
 Exit run(const Invocation& invocation) {

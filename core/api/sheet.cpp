@@ -16,6 +16,7 @@
 #include "core/paper/text.hpp"
 #include "core/sheets/due_sheet.hpp"
 #include "core/sheets/visit_sheet.hpp"
+#include "core/sheets/yard_list.hpp"
 
 namespace evenclaw {
 
@@ -242,6 +243,8 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   std::vector<Block> pages = writing_pages(input, *feet);
   std::move(pages.begin(), pages.end(), std::back_inserter(document.blocks));
   return sheet_of(file_name(today, herd.name) + "-due.html", document, look);
+  std::vector<Block> yard = before_leaving();
+  std::move(yard.begin(), yard.end(), std::back_inserter(pages));
 }
 
 }  // namespace evenclaw

@@ -10,6 +10,7 @@
 #include "core/api/recording.hpp"
 #include "core/log/bodies.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/leaving_yard.hpp"
 
 namespace evenclaw {
 
@@ -315,6 +316,10 @@ Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Langu
   const auto written = write_one(ports, visit.herd.value, body, {{}, {}, *by, {}});
   if (!written) return written.faults();
   ended.visit.closed = true;
+  if (ended.ended_before || ended.visit.from_paper) return shown(ports, std::move(ended));
+  for (const YardTask& task : before_leaving_the_yard()) {
+    ended.before_leaving.emplace_back(task.words);
+  }
   return shown(ports, std::move(ended));
 }
 

@@ -173,6 +173,7 @@ struct VisitEnded {
   std::vector<OpenPoint> open;
   std::int32_t cows = 0;      // different cows seen
   bool ended_before = false;  // it had been ended; written again only if something changed
+  std::vector<std::string> before_leaving;  // the yard: told once, of a visit that is over just now
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -181,6 +182,8 @@ struct VisitEnded {
     visit("open", &VisitEnded::open, "what is still to be asked");
     visit("cows", &VisitEnded::cows, "different cows seen");
     visit("ended_before", &VisitEnded::ended_before, "it had been ended before");
+    visit("before_leaving", &VisitEnded::before_leaving,
+          "what is done before leaving the yard; told once, and not of a visit from paper");
   }
 };
 

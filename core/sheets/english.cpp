@@ -327,6 +327,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::writing_what, "what"},
     {S::writing_where, "where"},
     {S::writing_how_bad, "how bad"},
+    {S::yard_title, "Before leaving the yard"},
+    {S::yard_source, "({what})"},
     {S::writing_done, "done to it"},
     {S::writing_of_her, "Of her"},
     {S::writing_see_again, "See again"},

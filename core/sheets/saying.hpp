@@ -192,6 +192,9 @@ enum class Saying {
   due_foot,  // {herd} {date} {version}
   // to be written in by hand
   writing_title,
+  // before leaving the yard
+  yard_title,
+  yard_source,  // {what}
   writing_how,
   writing_cow,
   writing_came_for,
