@@ -49,6 +49,24 @@ std::string section_text(const DueList& list, std::string_view title, F belongs)
   return lines.empty() ? lines : std::string(title) + "\n" + lines;
 }
 
+/// Before anything else: who goes to fetch them reads it first.
+std::string careful_text(const DueList& list) {
+  constexpr std::size_t cow_width = 6;
+  const bool name_herds =
+      several_herds(list) ||
+      std::any_of(list.careful.begin(), list.careful.end(), [&](const CarefulWith& cow) {
+        return cow.herd != list.careful.front().herd ||
+               (!list.tasks.empty() && cow.herd != list.tasks.front().herd);
+      });
+  std::string lines;
+  for (const CarefulWith& cow : list.careful) {
+    lines += "  " + padded(cow.cow_said, cow_width) + " " + cow.words + " (" +
+             said_day(cow.last_said, list.today) + ")" +
+             (name_herds ? "  [" + cow.herd_name + "]" : "") + "\n";
+  }
+  return lines.empty() ? lines : "Careful in the crush\n" + lines;
+}
+
 /// Each source once; what was called or told needs none.
 std::string sources_of_routine_trims(const DueList& list) {
   std::vector<std::string> sources;
@@ -74,8 +92,9 @@ std::string task_of_her(const DueTask& task, Day today) {
 }
 
 std::string due_text(const DueList& list) {
-  if (list.tasks.empty()) return "Nothing is open.\n";
-  std::string out = section_text(list, "Milk and meat held back", is_held_back);
+  const std::string careful = careful_text(list);
+  if (list.tasks.empty()) return careful + "Nothing is open.\n";
+  std::string out = careful + section_text(list, "Milk and meat held back", is_held_back);
   for (const Section& section : sections) {
     out += section_text(list, section.title, [&](const DueTask& task) {
       return task.state == section.state && !is_held_back(task);

@@ -131,6 +131,8 @@ std::string head_of(const CowShown& shown, Day today) {
   std::string head = "Cow " + shown.cow_said + ", " + shown.herd_name;
   if (shown.cow.left_on) head += " (left " + said_day(*shown.cow.left_on, today) + ")";
   head += "\n";
+  const std::string careful = told_of_handling(shown.handling, today);
+  if (!careful.empty()) head += "  careful: " + careful + "\n";
   for (const CowNumberRow& number : shown.numbers) {
     if (!number.valid_to) continue;
     head += "  was " + number.number + " until " + said_day(*number.valid_to, today) + "\n";

@@ -104,6 +104,9 @@ Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
   for (const Herd& known : *herds) names[known.herd] = known.name;
   DueList list;
   list.today = today;
+  auto careful = careful_with(store, herd);
+  if (!careful) return careful.faults();
+  list.careful = *std::move(careful);
   const auto trims = routine_trims(store, herd, today);
   if (!trims) return trims.faults();
   rows->insert(rows->end(), trims->begin(), trims->end());

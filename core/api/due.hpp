@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/careful.hpp"
 #include "core/api/ports.hpp"
 #include "core/base/date.hpp"
 #include "core/base/enum_words.hpp"
@@ -71,6 +72,7 @@ struct DueList {
   std::int32_t overdue = 0;
   std::int32_t due = 0;
   std::int32_t coming = 0;
+  std::vector<CarefulWith> careful;  // whether anything of theirs is due or not
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -79,6 +81,7 @@ struct DueList {
     visit("overdue", &DueList::overdue, "how many are late");
     visit("due", &DueList::due, "how many may be done now");
     visit("coming", &DueList::coming, "how many are too early");
+    visit("careful", &DueList::careful, "cows to be careful with in the crush");
   }
 };
 

@@ -228,6 +228,7 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   Faults faults;
   fill(input.cows, faults, store, herd.herd, {});
   fill(input.tasks, faults, store, herd.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  fill(input.handling, faults, store, herd.herd, {});
   const auto trims = routine_trims(store, herd.herd, today);
   if (!trims) faults.insert(faults.end(), trims.faults().begin(), trims.faults().end());
   if (!faults.empty()) return faults;
@@ -237,14 +238,15 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
     if (cow.left_on) left.insert(cow.cow);
   }
   std::erase_if(input.tasks, [&](const TaskRow& task) { return left.count(task.cow) > 0; });
+  std::erase_if(input.handling, [&](const HandlingRow& row) { return left.count(row.cow) > 0; });
   auto feet = feet_of_the_open_visit(store, herd.herd);
   if (!feet) return feet.faults();
   Document document = due_sheet(input);
   std::vector<Block> pages = writing_pages(input, *feet);
-  std::move(pages.begin(), pages.end(), std::back_inserter(document.blocks));
-  return sheet_of(file_name(today, herd.name) + "-due.html", document, look);
   std::vector<Block> yard = before_leaving();
   std::move(yard.begin(), yard.end(), std::back_inserter(pages));
+  std::move(pages.begin(), pages.end(), std::back_inserter(document.blocks));
+  return sheet_of(file_name(today, herd.name) + "-due.html", document, look);
 }
 
 }  // namespace evenclaw

@@ -115,6 +115,7 @@ struct CowShown {
   std::vector<CowTagRow> tags;
   std::vector<CowAliasRow> aliases;
   std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
+  std::vector<HandlingRow> handling;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -135,6 +136,7 @@ struct CowShown {
     visit("tags", &CowShown::tags, "ear tags and electronic numbers she has or had");
     visit("aliases", &CowShown::aliases, "other names she goes by");
     visit("facts", &CowShown::facts, "what was registered of her, if anything was");
+    visit("handling", &CowShown::handling, "what she does in the crush, or needs there");
   }
 };
 

@@ -13,6 +13,7 @@
 #include "core/log/doubts.hpp"
 #include "core/log/fixtures.hpp"
 #include "core/log/foot_cases.hpp"
+#include "core/log/handling_told.hpp"
 #include "core/log/row_order.hpp"
 #include "core/log/standing.hpp"
 #include "core/log/task_history.hpp"
@@ -227,6 +228,7 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
   rows.cow_numbers = numbers_of(story);
   rows.cows.push_back(cow_row_of(story, rows.cow_numbers));
   add_passport(story, rows);
+  rows.handling = handling_of(story);
   for (const TurnTold& turn : story.turns) {
     rows.turns.push_back(turn_row(story, turn));
     add_called(story, turn, rows);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
+#include <string>
 #include <utility>
 
 #include "core/sheets/task_blocks.hpp"
@@ -47,6 +49,42 @@ std::string why_due(const Tasks& tasks, CowId cow, Day today, const Wording& wor
   return why;
 }
 
+/// "kicks and needs the hoist"; "" of a cow of whom nothing holds.
+std::string how_handled(const DueSheetInput& input, CowId cow, const Wording& wording) {
+  std::vector<HandlingRow> hers;
+  std::copy_if(input.handling.begin(), input.handling.end(), std::back_inserter(hers),
+               [cow](const HandlingRow& row) { return row.cow == cow; });
+  std::vector<std::string> words;
+  for (const Handling what : standing_in(hers)) {
+    ActionRow row;
+    row.action = said_as(what);
+    words.push_back(wording.act(row, input.today));
+  }
+  return wording.list(words);
+}
+
+/// Read before the first cow is fetched, whether anything of theirs is due or not.
+std::optional<BoxedNotice> careful_with(const DueSheetInput& input, const CowNames& names,
+                                        const Wording& wording) {
+  std::vector<CowId> cows;
+  for (const HandlingRow& row : input.handling) {
+    const bool is_new = std::find(cows.begin(), cows.end(), row.cow) == cows.end();
+    if (!row.over_on && is_new) cows.push_back(row.cow);
+  }
+  if (cows.empty()) return std::nullopt;
+  std::sort(cows.begin(), cows.end(), [&](CowId a, CowId b) { return names.before(a, b); });
+  BoxedNotice box{wording.say(Saying::careful_title), {}, {}};
+  for (const CowId cow : cows) {
+    NoticeItem item{names.label(cow), {}};
+    if (const std::string looks = names.looks(cow); !looks.empty()) {
+      item.lines.push_back({strong(looks)});
+    }
+    item.lines.push_back({plain(as_sentence(how_handled(input, cow, wording)))});
+    box.items.push_back(std::move(item));
+  }
+  return box;
+}
+
 std::vector<WritingItem> boxes(const DueSheetInput& input, std::size_t on_a_sheet,
                                const Wording& wording) {
   const CowNames names(input.cows, wording);
@@ -63,6 +101,10 @@ std::vector<WritingItem> boxes(const DueSheetInput& input, std::size_t on_a_shee
     WritingItem item{names.label(cow), {}};
     if (const std::string looks = names.looks(cow); !looks.empty()) {
       item.about.push_back(strong(looks + ": "));
+    }
+    if (const std::string how = how_handled(input, cow, wording); !how.empty()) {
+      item.about.push_back(
+          strong(as_sentence(wording.say(Saying::careful, {{"what", how}})) + ' '));
     }
     item.about.push_back(plain(why_due(due, cow, input.today, wording)));
     items.push_back(std::move(item));
@@ -108,6 +150,10 @@ Document due_sheet(const DueSheetInput& input, const Wording& wording) {
   document.mark = product_mark(wording);
   document.foot = wording.say(
       Saying::due_foot, {{"herd", input.herd_name}, {"date", date}, {"version", input.version}});
+  if (auto careful = careful_with(input, names, wording)) {
+    document.blocks.emplace_back(*std::move(careful));
+  }
+  const std::size_t before_tasks = document.blocks.size();
   for (const Part& part : parts_of(open_tasks_in_order(input.tasks, names), input.today)) {
     if (part.tasks.empty()) continue;
     document.blocks.emplace_back(
@@ -115,7 +161,7 @@ Document due_sheet(const DueSheetInput& input, const Wording& wording) {
     std::vector<Block> blocks = task_blocks(part.tasks, names, 3, input.today, wording);
     std::move(blocks.begin(), blocks.end(), std::back_inserter(document.blocks));
   }
-  if (document.blocks.empty()) {
+  if (document.blocks.size() == before_tasks) {
     document.blocks.emplace_back(Paragraph{{plain(wording.say(Saying::nothing_due))}});
   }
   return document;

@@ -184,17 +184,19 @@ enum class Saying {
   batch_apart,          // {who}
   only_counted,         // {n}
   // what is due
+  careful_title,
+  careful,  // {what}
   due_held_back,
   due_late,
   due_now,
   due_coming,
   nothing_due,
   due_foot,  // {herd} {date} {version}
-  // to be written in by hand
-  writing_title,
   // before leaving the yard
   yard_title,
   yard_source,  // {what}
+  // to be written in by hand
+  writing_title,
   writing_how,
   writing_cow,
   writing_came_for,

@@ -90,7 +90,16 @@ enum class ActionKind {
   withheld,  // milk and meat, till the time said with it
   milk_withheld,
   meat_withheld,
-  no_withdrawal  // somebody said that there is none
+  no_withdrawal,  // somebody said that there is none
+  // How she has to be handled: known of her from then on, until it is said to be over.
+  kicks,
+  jumps,
+  lies_down,    // in the crush, of her own will
+  needs_hoist,  // or the belly band
+  kicks_no_more,
+  jumps_no_more,
+  lies_down_no_more,
+  hoist_no_more
 };
 
 template <>
@@ -146,7 +155,15 @@ struct EnumWords<ActionKind> {
       {ActionKind::withheld, "withheld"},
       {ActionKind::milk_withheld, "milk_withheld"},
       {ActionKind::meat_withheld, "meat_withheld"},
-      {ActionKind::no_withdrawal, "no_withdrawal"}};
+      {ActionKind::no_withdrawal, "no_withdrawal"},
+      {ActionKind::kicks, "kicks"},
+      {ActionKind::jumps, "jumps"},
+      {ActionKind::lies_down, "lies_down"},
+      {ActionKind::needs_hoist, "needs_hoist"},
+      {ActionKind::kicks_no_more, "kicks_no_more"},
+      {ActionKind::jumps_no_more, "jumps_no_more"},
+      {ActionKind::lies_down_no_more, "lies_down_no_more"},
+      {ActionKind::hoist_no_more, "hoist_no_more"}};
 };
 
 /// What a block is made of, or how she was marked.

@@ -12,6 +12,8 @@ constexpr std::string_view by_the_check =
 constexpr std::string_view till_told = "no number of days is published; the caller says see again";
 constexpr std::string_view of_the_vet = "the vet who did it says what follows";
 constexpr std::string_view end_as_stated = "up to the end that was stated";
+constexpr std::string_view warned_of = "no work: told before she comes in again";
+constexpr std::string_view no_warning_more = "what was told of her is over";
 constexpr std::string_view product_on_skin =
     "with digital dermatitis on the foot a look; with a withdrawal its end";
 
@@ -71,6 +73,14 @@ constexpr ActDecision act_table[] = {
     {Act::milk_withheld, OfAct::withdrawal, end_as_stated},
     {Act::meat_withheld, OfAct::withdrawal, end_as_stated},
     {Act::no_withdrawal, OfAct::none, "somebody said that there is none"},
+    {Act::kicks, OfAct::none, warned_of},
+    {Act::jumps, OfAct::none, warned_of},
+    {Act::lies_down, OfAct::none, warned_of},
+    {Act::needs_hoist, OfAct::none, warned_of},
+    {Act::kicks_no_more, OfAct::none, no_warning_more},
+    {Act::jumps_no_more, OfAct::none, no_warning_more},
+    {Act::lies_down_no_more, OfAct::none, no_warning_more},
+    {Act::hoist_no_more, OfAct::none, no_warning_more},
 };
 
 constexpr std::string_view at_next_trim = "seen at the next trim; told in the herd's figures";

@@ -73,6 +73,14 @@ bool is_medicine_act(ActionKind kind) {
     case ActionKind::milk_withheld:
     case ActionKind::meat_withheld:
     case ActionKind::no_withdrawal:
+    case ActionKind::kicks:
+    case ActionKind::jumps:
+    case ActionKind::lies_down:
+    case ActionKind::needs_hoist:
+    case ActionKind::kicks_no_more:
+    case ActionKind::jumps_no_more:
+    case ActionKind::lies_down_no_more:
+    case ActionKind::hoist_no_more:
       return false;
   }
   return false;

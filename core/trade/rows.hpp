@@ -6,6 +6,7 @@
 #include "core/trade/batch_rows.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/handling_rows.hpp"
 #include "core/trade/identity_rows.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -20,6 +21,7 @@ struct Rows {
   std::vector<CowTagRow> cow_tags;
   std::vector<CowAliasRow> cow_aliases;
   std::vector<CowFactsRow> cow_facts;
+  std::vector<HandlingRow> handling;
   std::vector<VisitRow> visits;
   std::vector<BatchRow> batches;
   std::vector<TurnRow> turns;
@@ -42,6 +44,7 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cow_tags);
   f(rows.cow_aliases);
   f(rows.cow_facts);
+  f(rows.handling);
   f(rows.visits);
   f(rows.batches);
   f(rows.turns);

@@ -9,6 +9,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
+mark 298: kept as why; to be told so when she comes again say "lies down" on its own
 saved 298
 mark 299: place, degree not called (left hind sole ulcer)
 saved 299

@@ -361,6 +361,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   if (!found.question.empty()) {
     answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
   }
+  warn_of_her();
   return Done{};
 }
 
@@ -391,6 +392,7 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
     show_mark("kept as a note; a finding is said before \"" +
               std::string(language_->say(TermKind::note)) + "\" or on a line of its own");
   }
+  if (const auto* ended = std::get_if<EndSaid>(&clause)) offer_to_warn(ended->reason);
   if (other_cow == nullptr) return Done{};
   const CowSaid right = in_crush_->draft.turn.cow;
   return hold_against(right);

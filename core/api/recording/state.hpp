@@ -175,6 +175,10 @@ class RecordingState {
 
   // walks_by.cpp
   Result<bool> asked_who_walks(const Line& line, std::string_view text);
+  // warn_of_her.cpp
+  void warn_of_her();
+  void offer_to_warn(std::string_view reason);
+
   [[nodiscard]] bool walked_by(LetOutBy why) const;
   Outcome tell_that_she_walked_by();
 

@@ -70,6 +70,14 @@ constexpr ActFacts act_table[] = {
     {A::milk_withheld, K::withheld_act, no_claw, ActTime::when, on_cow, from_afar},
     {A::meat_withheld, K::withheld_act, no_claw, ActTime::when, on_cow, from_afar},
     {A::no_withdrawal, K::plain_act, no_claw, ActTime::none, on_cow, from_afar},
+    {A::kicks, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::jumps, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::lies_down, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::needs_hoist, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::kicks_no_more, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::jumps_no_more, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::lies_down_no_more, K::handling, no_claw, ActTime::none, on_cow, from_afar},
+    {A::hoist_no_more, K::handling, no_claw, ActTime::none, on_cow, from_afar},
 };
 
 }  // namespace
@@ -106,6 +114,14 @@ bool is_always_of_the_cow(ActionKind kind) {
     case A::milk_withheld:
     case A::meat_withheld:
     case A::no_withdrawal:
+    case A::kicks:
+    case A::jumps:
+    case A::lies_down:
+    case A::needs_hoist:
+    case A::kicks_no_more:
+    case A::jumps_no_more:
+    case A::lies_down_no_more:
+    case A::hoist_no_more:
       return true;
     case A::opened:
     case A::loose_horn_off:

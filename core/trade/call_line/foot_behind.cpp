@@ -20,7 +20,7 @@ constexpr TermKind main_words[] = {
     TermKind::lesion,    TermKind::other_lesion, TermKind::white_line_place, TermKind::foot_state,
     TermKind::trimmed,   TermKind::block_act,    TermKind::wrap_act,         TermKind::opened_act,
     TermKind::plain_act, TermKind::block_of,     TermKind::product_act,      TermKind::see_again,
-    TermKind::measure,   TermKind::nicked,       TermKind::as_last_time};
+    TermKind::measure,   TermKind::nicked,       TermKind::as_last_time,     TermKind::handling};
 
 constexpr TermKind details[] = {
     TermKind::claw,       TermKind::place,       TermKind::white_line_side,
@@ -35,7 +35,7 @@ constexpr TermKind details[] = {
 bool is_of_the_cow(const Term& term) {
   if (term.kind == TermKind::rest_fine) return true;
   const bool is_act = term.kind == TermKind::plain_act || term.kind == TermKind::product_act ||
-                      term.kind == TermKind::withheld_act;
+                      term.kind == TermKind::withheld_act || term.kind == TermKind::handling;
   return is_act && is_always_of_the_cow(term.as<ActionKind>());
 }
 

@@ -74,8 +74,10 @@ Census census_of(std::span<const Token> tokens, TextExtent extent, const Languag
     }
     const TermKind kind = match.phrase->kind;
     census.calls |= calls_something(kind) && !may_describe_her(*match.phrase);
-    // Who gave it ends the name of a product, and only that.
-    census.calls |= extent == TextExtent::to_separator && tells_who(kind);
+    // Who gave it ends the name of a product, and only that; no product is called "kicks", but that
+    // may be why she was not done.
+    const bool ends_a_name = tells_who(kind) || kind == TermKind::handling;
+    census.calls |= extent == TextExtent::to_separator && ends_a_name;
     census.calls_of_a_foot |= names_feet(kind) ? after_lame : after_foot && calls_something(kind);
     after_foot |= names_feet(kind);
     after_lame = kind == TermKind::lame || (after_lame && kind == TermKind::time_in);

@@ -45,6 +45,7 @@ enum class Spot : unsigned char {
   see_again,
   watch,     // a time must follow, perhaps behind a comma
   withheld,  // alike
+  beware,    // behind "careful": what she does must follow
   time,      // a time must follow
   time_number,
   measure,

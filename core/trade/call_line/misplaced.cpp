@@ -62,7 +62,7 @@ bool is_a_time(TermKind kind) {
 bool is_done_to_her(TermKind kind) {
   constexpr TermKind kinds[] = {TermKind::block_act,  TermKind::block_of,    TermKind::wrap_act,
                                 TermKind::opened_act, TermKind::product_act, TermKind::plain_act,
-                                TermKind::see_again,  TermKind::watch};
+                                TermKind::see_again,  TermKind::watch,       TermKind::handling};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

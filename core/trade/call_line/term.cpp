@@ -43,6 +43,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::see_again, "something done"},
     {TermKind::watch, "something done"},
     {TermKind::withheld_act, "something done"},
+    {TermKind::handling, "something done"},
     {TermKind::off, "when it comes off"},
     {TermKind::farmer_off, "when it comes off"},
     {TermKind::weekday, "a weekday"},

@@ -79,6 +79,8 @@ enum class TermKind : unsigned char {
   see_again,     // ActionKind
   watch,         // ActionKind
   withheld_act,  // ActionKind
+  handling,      // ActionKind: "kicks"
+  beware,        // "careful", before it
   // times
   off,
   farmer_off,  // "him off with it": a wrap the farmer takes off

@@ -53,6 +53,25 @@ TEST_CASE("milk and meat that are held back stand before what is late") {
   CHECK(text.find("Milk and meat held back (1 task on 1 cow)") < text.find("Late (1 task"));
 }
 
+TEST_CASE("cows to be careful with stand first, whether anything of theirs is due or not") {
+  InventedDay day("Hollow Meadow");
+  day.task("2", TaskKind::wrap_off, Owner::farmer, -9);
+  DueSheetInput input{day.input().herd_name, day.input().printed, day.input().version,
+                      day.input().rows.tasks, day.input().rows.cows};
+  HandlingRow kicks;
+  kicks.cow = input.cows.front().cow;
+  HandlingRow over = kicks;
+  over.what = Handling::jumps;
+  over.over_on = input.today;
+  input.handling = {kicks, over};
+  const std::string text = to_plain_text(due_sheet(input));
+  const auto careful = text.find("Careful in the crush");
+  REQUIRE(careful != std::string::npos);
+  CHECK(careful < text.find("Late (1 task"));
+  CHECK(text.find("Kicks.") != std::string::npos);
+  CHECK(text.find("jumps") == std::string::npos);
+}
+
 TEST_CASE("nothing due is said") {
   InventedDay day("Hollow Meadow");
   CHECK(to_plain_text(due_of(day.input())).find("Nothing is due.") != std::string::npos);

@@ -57,7 +57,15 @@ TEST_CASE("a block, a wrap, a spray and the knife need a foot; what the farm is 
                                        ActionKind::withheld,
                                        ActionKind::milk_withheld,
                                        ActionKind::meat_withheld,
-                                       ActionKind::no_withdrawal};
+                                       ActionKind::no_withdrawal,
+                                       ActionKind::kicks,
+                                       ActionKind::jumps,
+                                       ActionKind::lies_down,
+                                       ActionKind::needs_hoist,
+                                       ActionKind::kicks_no_more,
+                                       ActionKind::jumps_no_more,
+                                       ActionKind::lies_down_no_more,
+                                       ActionKind::hoist_no_more};
   for (const ActFacts& facts : all_acts()) {
     const bool concerns_cow =
         std::find(std::begin(of_the_cow), std::end(of_the_cow), facts.kind) != std::end(of_the_cow);

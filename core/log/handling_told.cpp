@@ -1,0 +1,53 @@
+#include "core/log/handling_told.hpp"
+
+#include <map>
+
+namespace evenclaw {
+
+namespace {
+
+class HandlingBook {
+ public:
+  explicit HandlingBook(const CowStory& story) : story_(story) {}
+
+  void take(const Action& action, Day day) {
+    const auto said = handling_said(action.kind);
+    if (!said) return;
+    const auto known = rows_.find(said->what);
+    if (!said->holds) {
+      if (known != rows_.end() && !known->second.over_on) known->second.over_on = day;
+      return;
+    }
+    if (known == rows_.end() || known->second.over_on) {
+      rows_[said->what] = {story_.herd, story_.cow, said->what, day, day, std::nullopt};
+    } else {
+      known->second.last_said = day;
+    }
+  }
+
+  std::vector<HandlingRow> take_rows() && {
+    std::vector<HandlingRow> rows;
+    rows.reserve(rows_.size());
+    for (const auto& [what, row] : rows_) rows.push_back(row);
+    return rows;
+  }
+
+ private:
+  const CowStory& story_;
+  std::map<Handling, HandlingRow> rows_;
+};
+
+}  // namespace
+
+std::vector<HandlingRow> handling_of(const CowStory& story) {
+  HandlingBook book(story);
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    for (const FootCall& call : turn.body.turn.feet) {
+      for (const Action& action : call.actions) book.take(action, turn.moment.day);
+    }
+    for (const Action& action : turn.body.turn.actions) book.take(action, turn.moment.day);
+  }
+  return std::move(book).take_rows();
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,60 @@
+#include "core/trade/handling.hpp"
+
+#include <algorithm>
+
+#include "core/trade/handling_rows.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+struct HandlingFacts {
+  Handling what;
+  ActionKind said_as;
+  ActionKind over_as;
+  std::string_view spoken;
+};
+
+constexpr HandlingFacts handling_table[] = {
+    {Handling::kicks, ActionKind::kicks, ActionKind::kicks_no_more, "kicks"},
+    {Handling::jumps, ActionKind::jumps, ActionKind::jumps_no_more, "jumps"},
+    {Handling::lies_down, ActionKind::lies_down, ActionKind::lies_down_no_more,
+     "lies down in the crush"},
+    {Handling::needs_hoist, ActionKind::needs_hoist, ActionKind::hoist_no_more, "needs the hoist"}};
+
+const HandlingFacts& facts_of(Handling what) {
+  return handling_table[static_cast<std::size_t>(what)];
+}
+
+}  // namespace
+
+std::optional<HandlingSaid> handling_said(ActionKind kind) {
+  for (const HandlingFacts& facts : handling_table) {
+    if (facts.said_as == kind) return HandlingSaid{facts.what, true};
+    if (facts.over_as == kind) return HandlingSaid{facts.what, false};
+  }
+  return std::nullopt;
+}
+
+ActionKind said_as(Handling what) {
+  return facts_of(what).said_as;
+}
+
+std::vector<Handling> standing_in(const std::vector<HandlingRow>& rows) {
+  std::vector<Handling> standing;
+  for (const HandlingRow& row : rows) {
+    if (!row.over_on) standing.push_back(row.what);
+  }
+  std::sort(standing.begin(), standing.end());
+  return standing;
+}
+
+std::string spoken(const std::vector<Handling>& what) {
+  std::string words;
+  for (const Handling each : what) {
+    words += (words.empty() ? "" : ", ") + std::string(facts_of(each).spoken);
+  }
+  return words;
+}
+
+}  // namespace evenclaw
