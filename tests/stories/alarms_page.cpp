@@ -72,35 +72,57 @@ std::string by_day(const std::vector<PlayedDay>& days) {
 struct RuleCount {
   std::string rank;
   int said = 0;
-  int deserved = 0;
+  int beyond = 0;
 };
 
-std::string per_hundred(int count, int cows) {
+std::string share_of(int count, int among, int cows) {
   char text[32];
-  (void)std::snprintf(text, sizeof text, "%.1f", 100.0 * count / std::max(cows, 1));
+  (void)std::snprintf(text, sizeof text, "%.2f", 1.0 * among * count / std::max(cows, 1));
   return text;
 }
 
-std::string by_rule(const std::vector<PlayedDay>& days) {
-  const PlayedDay all = all_together(days);
-  std::map<std::string, RuleCount> counts;
-  for (const CheckRule& rule : all_checks())
+using RuleCounts = std::map<std::string, RuleCount>;
+
+RuleCounts counts_of(const PlayedDay& day) {
+  RuleCounts counts;
+  for (const CheckRule& rule : all_checks()) {
     counts[std::string(rule.slug)] = {rank_said(rule.rank)};
-  for (const Alarm& alarm : all.alarms) {
+  }
+  for (const Alarm& alarm : day.alarms) {
     RuleCount& count = counts[alarm.rule];
     count.rank = rank_said(alarm.rank);
     ++count.said;
-    if (alarm.deserved) ++count.deserved;
+    if (!alarm.deserved) ++count.beyond;
   }
-  std::string table =
-      "\n## By check\n\n"
-      "| check | rank | said | deserved | beyond | beyond in 100 cows "
-      "|\n|---|---|---|---|---|---|\n";
-  for (const auto& [rule, count] : counts) {
-    const int past = count.said - count.deserved;
-    table += "| " + rule + " | " + count.rank + " | " + std::to_string(count.said) + " | " +
-             std::to_string(count.deserved) + " | " + std::to_string(past) + " | " +
-             per_hundred(past, all.cows) + " |\n";
+  return counts;
+}
+
+/// "3", or "3, 1 beyond".
+std::string told(const RuleCount& count) {
+  const std::string said = std::to_string(count.said);
+  return count.beyond == 0 ? said : said + ", " + std::to_string(count.beyond) + " beyond";
+}
+
+/// In how many cows it speaks, day by day, and how often beyond what was deserved in the numbers of
+/// cows for which one Ask and one Stop are allowed.
+std::string by_rule(const std::vector<PlayedDay>& days) {
+  std::string head = "\n## By check\n\n| check | rank |";
+  std::string line = "|---|---|";
+  std::vector<RuleCounts> of_days;
+  for (const PlayedDay& day : days) {
+    head += ' ' + day.name + " |";
+    line += "---|";
+    of_days.push_back(counts_of(day));
+  }
+  std::string table = head + " all | all in 10 cows | beyond in 10 cows | beyond in 40 cows |\n" +
+                      line + "---|---|---|---|\n";
+  const PlayedDay all = all_together(days);
+  for (const auto& [rule, count] : counts_of(all)) {
+    table += "| " + rule + " | " + count.rank + " | ";
+    for (RuleCounts& of_day : of_days) table += told(of_day[rule]) + " | ";
+    table += told(count) + " | " + share_of(count.said, 10, all.cows) + " | " +
+             share_of(count.beyond, 10, all.cows) + " | " + share_of(count.beyond, 40, all.cows) +
+             " |\n";
   }
   return table;
 }
