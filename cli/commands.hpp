@@ -20,6 +20,7 @@ extern const Command person_command;
 extern const Command product_command;
 extern const Command allowed_command;
 extern const Command language_command;
+extern const Command setting_command;
 extern const Command redact_command;
 extern const Command log_command;
 extern const Command take_in_command;

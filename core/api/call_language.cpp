@@ -2,9 +2,8 @@
 
 #include <string>
 
-#include "core/api/journal.hpp"
+#include "core/api/settings.hpp"
 #include "core/base/text.hpp"
-#include "core/log/bodies.hpp"
 
 namespace evenclaw {
 
@@ -32,19 +31,10 @@ std::string codes() {
 }  // namespace
 
 Result<const CallLanguage*> call_language_of(Store& store) {
-  const auto identity = store.identity();
-  if (!identity) return identity.faults();
-  const CallLanguage* settled = &call_languages().front();
-  const Outcome read =
-      store.read_entries({identity->business.value, std::nullopt, {std::string(Setting::kind)}},
-                         [&](const Entry& entry) {
-                           const auto setting = body_as<Setting>(entry);
-                           if (!setting || setting->name != setting_name) return true;
-                           const CallLanguage* known = call_language(setting->value);
-                           settled = known == nullptr ? &call_languages().front() : known;
-                           return true;
-                         });
-  if (!read) return read.faults();
+  const auto code = setting_of(store, setting_name);
+  if (!code) return code.faults();
+  const CallLanguage* settled = *code ? call_language(**code) : nullptr;
+  if (settled == nullptr) settled = &call_languages().front();
   return settled;
 }
 
@@ -63,10 +53,7 @@ Result<EntryId> set_call_language(const Ports& ports, std::string_view language)
                  .message = "A cow is in the crush, called in the language of now.",
                  .remedy = "Let her out first: say \"done\" in evenclaw record, in that language."};
   }
-  const auto identity = ports.store.identity();
-  if (!identity) return identity.faults();
-  return write_one(ports, identity->business.value,
-                   Setting{std::string(setting_name), std::string(meant->code)}, {});
+  return settle_for_business(ports, setting_name, meant->code);
 }
 
 }  // namespace evenclaw

@@ -259,7 +259,14 @@ constexpr std::array rules = {
               "the record states the period as the vet or the label does: common practice, no "
               "source",
               "412\nLH DD raw behind; spray with greenmix",
-              "412\nLH DD raw behind; spray with plainmix"}};
+              "412\nLH DD raw behind; spray with plainmix"},
+    CheckRule{
+        "long-in-the-crush", Rank::note,
+        "The longer she is held, the more it costs her, and the more she fights it next time.",
+        "common practice, no source; no time in the crush is published that we found, so 20 "
+        "minutes are our judgement and each business sets its own",
+        "412\n# 27 minutes in the crush\nLH trimmed",
+        "412\n# 12 minutes in the crush\nLH trimmed"}};
 
 using Check = std::vector<Firing> (*)(const Situation&);
 
@@ -308,7 +315,8 @@ constexpr std::array<Check, rules.size()> checks = {notifiable_signs,
                                                     act_reserved_for_vet,
                                                     withdrawal_below_floor,
                                                     medicine_name_near,
-                                                    withdrawal_missing};
+                                                    withdrawal_missing,
+                                                    long_in_the_crush};
 
 std::vector<Firing> all_firings(const Situation& situation) {
   std::vector<Firing> firings;

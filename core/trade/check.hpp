@@ -1,6 +1,7 @@
 // Checks made while she is still in the crush.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -16,12 +17,19 @@
 
 namespace evenclaw {
 
+/// How long she has stood in the crush so far, and from how many minutes on that is noted.
+struct TimeInCrush {
+  std::int32_t seconds = 0;
+  std::int32_t long_minutes = 0;
+};
+
 /// What is known before this turn, of her and of the cows before her, as the rules need it.
 struct CowPast {
-  Rows rows;                        // of this cow, all visits; empty when she is new
-  std::vector<TurnRow> same_visit;  // her earlier turns in this same visit
-  VisitSoFar so_far = {};           // of the other cows of this visit
-  MedicineRules medicine;           // the herd's list, the law, and what was asked today
+  Rows rows;                                 // of this cow, all visits; empty when she is new
+  std::vector<TurnRow> same_visit;           // her earlier turns in this same visit
+  VisitSoFar so_far = {};                    // of the other cows of this visit
+  MedicineRules medicine;                    // the herd's list, the law, and what was asked today
+  std::optional<TimeInCrush> in_crush = {};  // where a time is known, and long ones are noted
 };
 
 /// One rule as a row of a table: what it is called, how urgent it is, why it exists.

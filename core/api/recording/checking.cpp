@@ -98,11 +98,23 @@ void RecordingState::hold_for_a_plan(std::vector<Warning>& firing) {
                firing.end());
 }
 
+/// Of one who was taken up again, or stands there to be mended, no time is known.
+std::optional<TimeInCrush> RecordingState::time_in_crush() const {
+  constexpr std::int64_t ms_in_second = 1000;
+  constexpr std::int64_t longest_ms = std::int64_t{24} * 60 * 60 * ms_in_second;
+  if (!in_crush_->began || !long_minutes_) return std::nullopt;
+  const std::int64_t ms = ports_.clock.now().ms - in_crush_->began->ms;
+  // A clock that was put back or forward while she stood there tells nothing.
+  if (ms <= 0 || ms > longest_ms) return std::nullopt;
+  return TimeInCrush{static_cast<std::int32_t>(ms / ms_in_second), *long_minutes_};
+}
+
 void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
   CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
   past.so_far = before_.so_far(in_crush_->cow, in_crush_->by.caller);
+  past.in_crush = finished ? time_in_crush() : std::nullopt;
   std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished, *language_);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(*in_crush_);

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/long_in_crush.hpp"
 #include "core/api/products.hpp"
 #include "core/base/text.hpp"
 
@@ -65,6 +66,7 @@ RecordingState::RecordingState(const Ports& ports, const Visit& visit, const Lan
       before_(std::move(from_before.recorded)),
       batches_(std::move(from_before.batches)),
       medicine_(std::move(from_before.medicine)),
+      long_minutes_(from_before.long_minutes),
       by_(before_.last_said_by()) {}
 
 Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
@@ -84,10 +86,12 @@ Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports,
   if (!batches) return batches.faults();
   auto medicine = medicine_rules(ports.store, visit.herd, visit.day);
   if (!medicine) return medicine.faults();
+  const auto long_minutes = long_in_crush(ports.store);
+  if (!long_minutes) return long_minutes.faults();
   std::unique_ptr<RecordingState> state(
       new RecordingState(ports, visit, language,
                          {*std::move(journal), *std::move(finder), *std::move(before),
-                          *std::move(batches), *std::move(medicine)}));
+                          *std::move(batches), *std::move(medicine), *long_minutes}));
   const Outcome taken_up = state->take_up_draft();
   if (!taken_up) return taken_up.faults();
   return state;

@@ -60,6 +60,7 @@ class RecordingState {
     RecordedBefore recorded;
     RecordedBatches batches;
     MedicineRules medicine;
+    std::optional<std::int32_t> long_minutes;  // in the crush; absent where none are noted
   };
 
   RecordingState(const Ports& ports, const Visit& visit, const Language& language,
@@ -167,18 +168,19 @@ class RecordingState {
   [[nodiscard]] Turn as_settled(const InCrush& cow) const;
   [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);
+  [[nodiscard]] std::optional<TimeInCrush> time_in_crush() const;
   void hold_for_a_plan(std::vector<Warning>& firing);
   [[nodiscard]] bool is_shown(const Warning& warning) const;
   void show_marks();
   void show_mark(const std::string& mark);
   void show_learned();
 
-  // walks_by.cpp
-  Result<bool> asked_who_walks(const Line& line, std::string_view text);
   // warn_of_her.cpp
   void warn_of_her();
   void offer_to_warn(std::string_view reason);
 
+  // walks_by.cpp
+  Result<bool> asked_who_walks(const Line& line, std::string_view text);
   [[nodiscard]] bool walked_by(LetOutBy why) const;
   Outcome tell_that_she_walked_by();
 
@@ -244,6 +246,7 @@ class RecordingState {
   RecordedBefore before_;
   RecordedBatches batches_;
   MedicineRules medicine_;
+  std::optional<std::int32_t> long_minutes_;
   SaidBy by_;
 
   std::optional<InCrush> in_crush_;

@@ -96,6 +96,7 @@ std::vector<Firing> act_reserved_for_vet(const Situation& situation);
 std::vector<Firing> withdrawal_below_floor(const Situation& situation);
 std::vector<Firing> medicine_name_near(const Situation& situation);
 std::vector<Firing> withdrawal_missing(const Situation& situation);
+std::vector<Firing> long_in_the_crush(const Situation& situation);
 
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"

@@ -59,6 +59,19 @@ std::vector<Firing> near_calving(const Situation& situation) {
   return {firing};
 }
 
+/// Said without the minutes: they run on while she stands there.
+std::vector<Firing> long_in_the_crush(const Situation& situation) {
+  const std::optional<TimeInCrush>& time = situation.past.in_crush;
+  constexpr std::int32_t seconds_in_minute = 60;
+  if (!situation.finished || !time || time->seconds < time->long_minutes * seconds_in_minute) {
+    return {};
+  }
+  Firing firing;
+  firing.warning.words =
+      "In the crush for more than " + std::to_string(time->long_minutes) + " minutes.";
+  return {firing};
+}
+
 std::vector<Firing> leaving_with_block_or_wrap(const Situation& situation) {
   const Turn& turn = situation.turn;
   const bool leaves = situation.finished && was_called(turn, ActionKind::cull_advised);

@@ -28,6 +28,8 @@ class SteppingClock final : public Clock {
     return time_;
   }
 
+  void pass(int minutes) { time_.ms += std::int64_t{minutes} * 60'000; }
+
   void set(Day day) { time_ = {std::int64_t{day.since_epoch} * 86'400'000 + 28'800'000, 60}; }
 
  private:

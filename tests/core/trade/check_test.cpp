@@ -175,6 +175,7 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
     const Turn turn = with_medicines(said, past.known.medicine, today);
     if (random.chance(0.2)) past.then(turn, today - 56).then(turn, today - 28);
     if (random.chance(0.2)) past.known.rows.feet.push_back(without_inside_claw(Foot::lh));
+    if (random.chance(0.2)) past.known.in_crush = TimeInCrush{1800, 20};
     for (const Warning& warning : check_turn(turn, past.known, today, true, english())) {
       CAPTURE(warning.words);
       const auto rules = all_checks();

@@ -45,6 +45,15 @@ inline void call_out(TurnDraft& draft, const std::string& line, Day day,
   }
 }
 
+/// "# 27 minutes in the crush" tells how long she has stood there by now.
+inline std::optional<TimeInCrush> time_told(const std::string& line) {
+  constexpr std::int32_t long_minutes = 20;
+  if (line.rfind("# ", 0) != 0 || line.find(" minutes in the crush") == std::string::npos) {
+    return std::nullopt;
+  }
+  return TimeInCrush{60 * std::stoi(line.substr(2)), long_minutes};
+}
+
 /// The number of another cow than the one in the crush begins the line.
 inline bool names_another(const TurnDraft& draft, const std::string& line) {
   const std::string number = line.substr(0, line.find(' '));
@@ -82,6 +91,7 @@ inline ToldDay told_day(std::string_view text, const Language& language = englis
         count_in(day.past.known.so_far, settled(day.draft.turn, four_feet), true);
         day.draft = {};
       }
+      if (const auto time = time_told(line)) day.past.known.in_crush = time;
       call_out(day.draft, line, when, language);
     }
     if (i < earlier) day.past.then(settled(day.draft.turn, four_feet), when);

@@ -41,3 +41,12 @@ TEST_CASE("what she wears from before counts, unless it came off") {
 TEST_CASE("the vet called settles whether she can travel") {
   CHECK(fired_on("412\nLH DD raw behind; wrap on; cull advised; vet").empty());
 }
+
+TEST_CASE("long in the crush is noted when she is let out, and never asked about") {
+  const char* const long_there = "412\n# 20 minutes in the crush\nLH trimmed";
+  CHECK(noted_on(long_there) == Names{"note long-in-the-crush"});
+  CHECK(fired_on(long_there).empty());
+  CHECK(noted_on("412\n# 19 minutes in the crush\nLH trimmed").empty());
+  ToldDay day = told_day(long_there);
+  CHECK(noted(day.draft.turn, day.past.known, day.today, false).empty());
+}
