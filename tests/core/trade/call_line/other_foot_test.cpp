@@ -1,0 +1,35 @@
+#include "core/trade/call_line/other_foot.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace evenclaw;
+
+namespace {
+
+TurnDraft draft_of(std::initializer_list<Foot> spoken_of, FootSet named_now) {
+  TurnDraft draft;
+  for (const Foot foot : spoken_of) {
+    FootCall call;
+    call.foot = foot;
+    draft.turn.feet.push_back(call);
+  }
+  draft.feet_named = named_now;
+  return draft;
+}
+
+}  // namespace
+
+TEST_CASE("the other hind is the one nobody has spoken of yet") {
+  const TurnDraft draft = draft_of({Foot::lh, Foot::rf}, FootSet{Foot::rf});
+  CHECK(other_foot_named(draft, {hind_feet}) == Foot::rh);
+}
+
+TEST_CASE("when both were spoken of it is the one that is not spoken of now") {
+  const TurnDraft draft = draft_of({Foot::lh, Foot::rh}, FootSet{Foot::rh});
+  CHECK(other_foot_named(draft, {hind_feet}) == Foot::lh);
+}
+
+TEST_CASE("with none spoken of, or both named at once, nobody knows which is the other one") {
+  CHECK_FALSE(other_foot_named(draft_of({Foot::rf}, FootSet{Foot::rf}), {hind_feet}));
+  CHECK_FALSE(other_foot_named(draft_of({Foot::lh, Foot::rh}, hind_feet), {hind_feet}));
+}
