@@ -59,7 +59,7 @@ void RecordingState::end_turn(LetOutBy why) {
     if (typed_) answer(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
   } else if (nothing_said && !(why == LetOutBy::done && in_crush_->earlier)) {
     add_end_reason(turn, nothing_was_said);
-  } else if (why != LetOutBy::done && says_only_how_she_walks(turn)) {
+  } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {
     add_end_reason(turn, "nothing was said of her feet");
   }
   if (in_crush_->done_said || turn.end != TurnEnd::done) return;

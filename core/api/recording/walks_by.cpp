@@ -2,11 +2,14 @@
 // silently the turn of a cow, nor are feet that are told of next silently hers.
 #include "core/api/recording/walks_by.hpp"
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 #include <variant>
 
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/handling.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -25,6 +28,15 @@ bool says_only_how_she_walks(const Turn& turn) {
   only.cow = turn.cow;
   only.walks_sound = true;
   return turn == only;
+}
+
+bool says_nothing_of_her_feet(const Turn& turn) {
+  Turn only;
+  only.cow = turn.cow;
+  only.walks_sound = turn.walks_sound;
+  std::copy_if(turn.actions.begin(), turn.actions.end(), std::back_inserter(only.actions),
+               [](const Action& action) { return handling_said(action.kind).has_value(); });
+  return turn == only && (turn.walks_sound || !turn.actions.empty());
 }
 
 /// While the turn of another cow is under way it could be either, and what is said of feet next

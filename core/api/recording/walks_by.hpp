@@ -13,4 +13,7 @@ const CowSaid* says_only_that_she_walks(const Line& line);
 /// Nothing else was said of her: no foot, no act, no reason.
 bool says_only_how_she_walks(const Turn& turn);
 
+/// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
+bool says_nothing_of_her_feet(const Turn& turn);
+
 }  // namespace evenclaw

@@ -31,3 +31,11 @@ TEST_CASE("a turn that holds anything else is more than how she walks") {
   CHECK_FALSE(says_only_how_she_walks(saying::turn_of({"416 fresh; walks sound"})));
   CHECK_FALSE(says_only_how_she_walks(saying::turn_of({"416"})));
 }
+
+TEST_CASE("how she walks and is handled says nothing of her feet, whatever else does") {
+  CHECK(says_nothing_of_her_feet(saying::turn_of({"416 kicks"})));
+  CHECK(says_nothing_of_her_feet(saying::turn_of({"416 walks sound; needs the hoist"})));
+  CHECK_FALSE(says_nothing_of_her_feet(saying::turn_of({"416 kicks; to straw"})));
+  CHECK_FALSE(says_nothing_of_her_feet(saying::turn_of({"416 kicks", "LH"})));
+  CHECK_FALSE(says_nothing_of_her_feet(saying::turn_of({"416"})));
+}
