@@ -8,15 +8,14 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/heard_at_visit.hpp"
 #include "core/api/open_news.hpp"
 #include "core/api/told_two_ways.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/quotation.hpp"
-#include "core/log/body.hpp"
 #include "core/log/doubts.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
-#include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
@@ -57,87 +56,6 @@ OpenPointKind point_kind(DoubtKind kind) {
   return OpenPointKind::two_versions;
 }
 
-/// What was said of the visit, entry by entry, in the order of the log.
-struct Heard {
-  std::set<CowId> cows_told_of;  // news was told of them, at the visit or since
-  std::vector<OpenNews> unclear;
-  std::set<CowId> settled;  // asked about, and answered in words
-  std::set<CowId> cows_with_a_turn;
-  std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
-  std::map<CowId, std::string> found_on;  // of cows without a number, in words
-  std::map<EntryId, std::pair<DeviceId, std::int64_t>> told_by;  // turns: device, place in the log
-  std::vector<FateTold> fates;                                   // of wraps and blocks, as news
-  std::map<std::pair<EntryId, std::string>, Rank> ranks;         // of warnings, by turn and words
-  bool changed_since_closing = false;
-};
-
-/// "left hind digital dermatitis", "nothing found on her".
-std::string found_in(const Turn& turn) {
-  std::string words;
-  for (const FootCall& call : turn.feet) {
-    for (const Finding& finding : call.findings) {
-      const bool has_words = is_named_by_words(finding.lesion) && !finding.words.empty();
-      words += (words.empty() ? "" : ", ") + std::string(spoken(call.foot)) + " " +
-               (has_words ? finding.words : std::string(facts_of(finding.lesion).name));
-    }
-  }
-  return words.empty() ? "nothing found on her" : words;
-}
-
-void hear(Heard& heard, const TurnRecorded& told, EntryId entry) {
-  if (told.turn.cow.known == CowKnown::doubtful) heard.in_doubt.emplace(entry, told.turn.cow);
-  if (told.turn.cow.known == CowKnown::unnumbered) heard.found_on[told.cow] = found_in(told.turn);
-  for (const WarningShown& shown : told.warnings) {
-    Rank& rank = heard.ranks[{entry, shown.warning.words}];
-    rank = std::max(rank, shown.warning.rank);
-  }
-}
-
-Outcome hear_visit(Heard& heard, Store& store, const Visit& visit) {
-  return store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
-    const bool closes = entry.envelope.kind == VisitClosed::kind;
-    heard.changed_since_closing = !closes;
-    if (const auto turn = body_as<TurnRecorded>(entry)) hear(heard, *turn, entry.envelope.id);
-    heard.told_by[entry.envelope.id] = {entry.envelope.device, entry.envelope.order};
-    const auto settled = body_as<QuestionSettled>(entry);
-    if (settled && settled->cow && !settled->about) heard.settled.insert(*settled->cow);
-    return true;
-  });
-}
-
-bool tells_its_fate(FixtureStep step) {
-  return is_off_after(step) || step == FixtureStep::left_on;
-}
-
-Outcome hear_news(Heard& heard, Store& store, const Visit& visit) {
-  const std::vector<std::string> kinds = {std::string(TaskClosedBody::kind)};
-  return store.read_entries({visit.herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
-    const auto told = body_as<TaskClosedBody>(entry);
-    if (!told) return true;
-    const bool since = !told->visit && told->day >= visit.day && !told->asked;
-    if (!since && told->visit != visit.visit) return true;
-    heard.cows_told_of.insert(told->cow);
-    const std::optional<FixtureSaid> said = fixture_said(told->news);
-    const bool is_clear = said && tells_its_fate(said->step) && !told->asked;
-    if (!is_clear) return true;
-    heard.fates.push_back({told->cow, said->fixture, told->feet, is_off_after(said->step), true,
-                           since, entry.envelope.device, entry.envelope.order});
-    return true;
-  });
-}
-
-Result<Heard> heard_in(Store& store, const Visit& visit) {
-  Heard heard;
-  Outcome read = hear_visit(heard, store, visit);
-  if (read) read = hear_news(heard, store, visit);
-  if (!read) return read.faults();
-  auto news = open_news(store, visit.herd);
-  if (!news) return news.faults();
-  std::copy_if(news->begin(), news->end(), std::back_inserter(heard.unclear),
-               [&](const OpenNews& open) { return open.visit == visit.visit; });
-  return heard;
-}
-
 std::string when_put_on(const OnFootRow& row) {
   std::string words(word_of(row.fixture));
   words += " on " + std::string(spoken(row.foot));
@@ -155,7 +73,7 @@ bool is_farmers_look(const TaskRow& task) {
 
 class PointCollector {
  public:
-  PointCollector(const Visit& visit, Heard heard, std::vector<CowRow> cows)
+  PointCollector(const Visit& visit, HeardAtVisit heard, std::vector<CowRow> cows)
       : visit_(visit), heard_(std::move(heard)) {
     for (CowRow& cow : cows) cows_.emplace(cow.cow, std::move(cow));
   }
@@ -175,6 +93,7 @@ class PointCollector {
     turns_.emplace(turn.visit, turn.cow);
     if (turn.visit != visit_.visit) return;
     heard_.cows_with_a_turn.insert(turn.cow);
+    if (turn.end != TurnEnd::not_done) looked_at_.insert(turn.cow);
     if (!turn.number_said.empty()) said_.emplace(turn.cow, plain_number(turn.number_said));
   }
 
@@ -208,6 +127,7 @@ class PointCollector {
     const std::optional<FixtureSaid> said = fixture_said(action.action);
     if (action.visit != visit_.visit || !said) return;
     spoken_of_.emplace(action.cow, said->fixture);
+    if (action.foot) told_in_crush_.insert({action.cow, said->fixture, *action.foot});
     const auto told_by = heard_.told_by.find(action.turn);
     if (!tells_its_fate(said->step) || told_by == heard_.told_by.end()) return;
     const auto& [device, order] = told_by->second;
@@ -259,9 +179,23 @@ class PointCollector {
   void add_on_foot(const OnFootRow& row) {
     know_of(row);
     if (row.ended != FixtureEnd::still_on || row.since >= visit_.day) return;
-    if (was_seen_or_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
-    if (asked_.count({row.cow, row.foot}) > 0) return;
-    add(OpenPointKind::still_on, row.cow, when_put_on(row) + ": still on?");
+    if (has_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
+    if (heard_.cows_with_a_turn.count(row.cow) > 0) {
+      not_known_in_crush_.push_back(row);
+    } else if (asked_.count({row.cow, row.foot}) == 0) {
+      ask_whether_still_on(row);
+    }
+  }
+
+  /// After all turns and fates. In the crush she is asked about it, unless she was not known there
+  /// for who she is: called under a doubtful number and joined since, or known of on another
+  /// tablet.
+  void add_not_known_in_crush() {
+    for (const OnFootRow& row : not_known_in_crush_) {
+      const OnHerFoot it{row.cow, row.fixture, row.foot};
+      const bool was_known = heard_.asked_in_crush.count(it) > 0 || told_in_crush_.count(it) > 0;
+      if (!was_known && was_looked_at(row.cow)) ask_whether_still_on(row);
+    }
   }
 
   [[nodiscard]] ClosingState state() && {
@@ -298,6 +232,13 @@ class PointCollector {
 
   [[nodiscard]] bool was_seen_or_left(CowId cow) const {
     return has_left(cow) || heard_.cows_with_a_turn.count(cow) > 0;
+  }
+
+  /// Who was not done is asked about for that.
+  [[nodiscard]] bool was_looked_at(CowId cow) const { return looked_at_.count(cow) > 0; }
+
+  void ask_whether_still_on(const OnFootRow& row) {
+    add(OpenPointKind::still_on, row.cow, when_put_on(row) + ": still on?");
   }
 
   void know_of(const OnFootRow& row) {
@@ -371,12 +312,15 @@ class PointCollector {
   }
 
   const Visit& visit_;
-  Heard heard_;
+  HeardAtVisit heard_;
   std::map<CowId, CowRow> cows_;
   std::set<std::pair<VisitId, CowId>> turns_;
   std::set<std::pair<CowId, std::string>> said_;  // numbers said in this visit
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
-  std::set<std::pair<CowId, Fixture>> spoken_of_;                 // in the crush, at this visit
+  std::set<CowId> looked_at_;                                     // in the crush, at this visit
+  std::set<std::pair<CowId, Fixture>> spoken_of_;                 // alike
+  std::set<OnHerFoot> told_in_crush_;                             // alike, of which foot
+  std::vector<OnFootRow> not_known_in_crush_;                     // perhaps: asked about nowhere
   std::map<std::tuple<CowId, Fixture, Foot>, Day> first_put_on_;  // and not off before
   std::vector<OpenPoint> points_;
 };
@@ -417,7 +361,7 @@ Result<std::vector<OpenPoint>> with_names_shown(std::vector<OpenPoint> open, Dir
 }
 
 Result<ClosingState> closing_state(Store& store, const Visit& visit) {
-  auto heard = heard_in(store, visit);
+  auto heard = heard_at(store, visit);
   if (!heard) return heard.faults();
   auto cows = select_as<CowRow>(store, visit.herd);
   if (!cows) return cows.faults();
@@ -447,6 +391,7 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
     });
   }
   if (!read) return read.faults();
+  points.add_not_known_in_crush();
   points.add_unclear_news();
   points.add_told_two_ways();
   return std::move(points).state();

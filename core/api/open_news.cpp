@@ -4,6 +4,7 @@
 #include <set>
 #include <utility>
 
+#include "core/api/herd_log.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
@@ -22,15 +23,20 @@ bool is_the_other_way(News asked, News told) {
 
 class NewsBook {
  public:
+  explicit NewsBook(const CowGroups& groups) : groups_(groups) {}
+
   void take(const Entry& entry) {
     if (const auto cow = body_as<CowRegistered>(entry)) carry(cow->cow, cow->number);
     if (const auto given = body_as<NumberGiven>(entry)) carry(given->cow, given->number);
     if (const auto told = body_as<TaskClosedBody>(entry)) take_told(*told, entry.envelope.id);
     if (const auto left = body_as<CowLeft>(entry)) {
-      drop([&](const OpenNews& news) { return is_of(news, left->cow); });
+      const CowId cow = groups_.representative(left->cow);
+      drop([&](const OpenNews& news) { return is_of(news, cow); });
     }
     if (const auto unread = body_as<NewsUnread>(entry)) {
-      open_.push_back({unread->visit, unread->cow, unread->number, std::nullopt, unread->words,
+      std::optional<CowId> cow = unread->cow;
+      if (cow) cow = groups_.representative(*cow);
+      open_.push_back({unread->visit, cow, unread->number, std::nullopt, unread->words,
                        unread->asked, unread->person, entry.envelope.id});
     }
     if (const auto settled = body_as<QuestionSettled>(entry)) take_settled(*settled);
@@ -39,7 +45,9 @@ class NewsBook {
   std::vector<OpenNews> all() && { return std::move(open_); }
 
  private:
-  void carry(CowId cow, const std::string& number) { carried_.insert({cow, plain_number(number)}); }
+  void carry(CowId cow, const std::string& number) {
+    carried_.insert({groups_.representative(cow), plain_number(number)});
+  }
 
   [[nodiscard]] bool is_of(const OpenNews& news, CowId cow) const {
     if (news.cow) return *news.cow == cow;
@@ -48,21 +56,22 @@ class NewsBook {
 
   /// Asked about again, the same news is one question; only plain news settles what was not read.
   void take_told(const TaskClosedBody& told, EntryId entry) {
+    const CowId cow = groups_.representative(told.cow);
     drop([&](const OpenNews& news) {
-      if (!is_of(news, told.cow)) return false;
+      if (!is_of(news, cow)) return false;
       if (!news.news) return !told.asked;
       return *news.news == told.news || (!told.asked && is_the_other_way(*news.news, told.news));
     });
     if (!told.asked || !told.visit) return;
     open_.push_back(
-        {*told.visit, told.cow, {}, told.news, told.words, *told.asked, std::nullopt, entry});
+        {*told.visit, cow, {}, told.news, told.words, *told.asked, std::nullopt, entry});
   }
 
   void take_settled(const QuestionSettled& settled) {
     drop([&](const OpenNews& news) {
       if (news.visit != settled.visit) return false;
       if (settled.about && news.words != *settled.about) return false;
-      if (settled.cow && is_of(news, *settled.cow)) return true;
+      if (settled.cow && is_of(news, groups_.representative(*settled.cow))) return true;
       return !news.number.empty() && plain_number(news.number) == plain_number(settled.number);
     });
   }
@@ -72,6 +81,7 @@ class NewsBook {
     open_.erase(std::remove_if(open_.begin(), open_.end(), is_settled), open_.end());
   }
 
+  const CowGroups& groups_;
   std::vector<OpenNews> open_;
   std::set<std::pair<CowId, std::string>> carried_;
 };
@@ -83,7 +93,9 @@ Result<std::vector<OpenNews>> open_news(Store& store, HerdId herd) {
       std::string(CowRegistered::kind),  std::string(NumberGiven::kind),
       std::string(TaskClosedBody::kind), std::string(CowLeft::kind),
       std::string(NewsUnread::kind),     std::string(QuestionSettled::kind)};
-  NewsBook book;
+  const auto groups = HerdLog(store, herd).groups();
+  if (!groups) return groups.faults();
+  NewsBook book(*groups);
   const Outcome read =
       store.read_entries({herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
         book.take(entry);

@@ -15,7 +15,7 @@ namespace evenclaw {
 
 struct OpenNews {
   VisitId visit;
-  std::optional<CowId> cow;  // none when nobody carried the number
+  std::optional<CowId> cow;  // as her rows name her; none when nobody carried the number
   std::string number;        // as said, where it was not understood or nobody carried it
   std::optional<News> news;  // none when it was not understood, or nobody carried the number
   std::string words;

@@ -54,6 +54,10 @@ std::optional<FootSet> feet_in_doubt(const Fates& fates) {
 
 }  // namespace
 
+bool tells_its_fate(FixtureStep step) {
+  return is_off_after(step) || step == FixtureStep::left_on;
+}
+
 std::vector<ToldTwoWays> told_two_ways(const std::vector<FateTold>& told) {
   std::map<std::pair<CowId, Fixture>, Fates> by_cow;
   for (const FateTold& one : told) by_cow[{one.cow, one.fixture}].push_back(one);

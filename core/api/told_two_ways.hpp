@@ -7,6 +7,7 @@
 #include "core/base/id.hpp"
 #include "core/trade/foot.hpp"
 #include "core/trade/foot_rows.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -28,6 +29,9 @@ struct ToldTwoWays {
   FootSet feet;  // of which both were said, as far as one was named
   friend bool operator==(const ToldTwoWays&, const ToldTwoWays&) = default;
 };
+
+/// It is off after this step, or was left on.
+bool tells_its_fate(FixtureStep step);
 
 /// Off and still on, told on two devices, for there nobody knows which came first; on one device
 /// only when "still on" came after "off", for who finds it on may take it off. News settles it when
