@@ -5,11 +5,14 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -40,6 +43,21 @@ std::string dropped(const std::string& line) {
   return quoted(line) + " is dropped";
 }
 
+/// Feet that were only named in lines nobody could read: with these nothing is left of them. What
+/// "rest fine" spoke of were the others.
+FootSet drop_feet_of_refused(TurnRecorded& body, const Language& language) {
+  FootSet named;
+  for (const std::string& line : body.words) named.add(feet_in_refused(line, language).named);
+  FootSet dropped;
+  for (const FootCall& call : body.turn.feet) {
+    FootCall bare;
+    bare.foot = call.foot;
+    if (call == bare && !named.has(call.foot)) dropped.add(call.foot);
+  }
+  std::erase_if(body.turn.feet, [&](const FootCall& call) { return dropped.has(call.foot); });
+  return dropped;
+}
+
 }  // namespace
 
 /// Without a number it means the line that was refused just before.
@@ -48,10 +66,8 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
   const std::optional<std::string> number = number_to_drop(text, *language_);
   if (!number) return false;
   const bool has_number = !number->empty();
-  CowSaid cow;
-  cow.number = *number;
   const bool is_here = in_crush_ && !in_crush_->refused.empty() &&
-                       (has_number ? same_said(in_crush_->draft.turn.cow, cow)
+                       (has_number ? only_number(in_crush_->draft.turn.cow) == plain_number(*number)
                                    : in_crush_->refused.back().text == just_refused);
   bool any = is_here;
   if (is_here) drop_of_her(has_number ? std::string() : just_refused);
@@ -61,11 +77,9 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     any = any || *of_news;
   }
   if (has_number) {
-    for (const RecordedTurn* turn : before_.turns_called(cow)) {
-      auto of_turn = drop_of_let_out(RecordedTurn(*turn), text);
-      if (!of_turn) return of_turn;
-      any = any || *of_turn;
-    }
+    auto of_turns = drop_of_all_let_out(*number, text);
+    if (!of_turns) return of_turns;
+    any = any || *of_turns;
   }
   if (!any) answer(ReplyKind::mark, "there is no line to drop; say her number first");
   return true;
@@ -101,10 +115,29 @@ Result<bool> RecordingState::drop_news(const std::string& number, std::string_vi
   return any;
 }
 
+Result<bool> RecordingState::drop_of_all_let_out(const std::string& number, std::string_view text) {
+  bool any = false;
+  std::vector<RecordedTurn> turns;
+  for (const RecordedTurn* turn : before_.turns_called_by(number)) turns.push_back(*turn);
+  for (const RecordedTurn& turn : turns) {
+    auto of_turn = drop_of_let_out(turn, text);
+    if (!of_turn) return of_turn;
+    any = any || *of_turn;
+  }
+  return any;
+}
+
+/// Of whom nothing is left it is asked whether she was there at all.
 Result<bool> RecordingState::drop_of_let_out(const RecordedTurn& turn, std::string_view text) {
   TurnRecorded body = turn.body;
   drop_not_understood(body.turn);
   if (body.turn == turn.body.turn) return false;
+  const FootSet feet = drop_feet_of_refused(body, *language_);
+  if (!feet.empty()) {
+    answer(ReplyKind::mark, "nothing is on record of " + spoken(feet) + " now").cow =
+        said_as(body.turn.cow, *language_);
+  }
+  if (says_nothing(body.turn)) add_end_reason(body.turn, nothing_was_said);
   body.words.emplace_back(trimmed(text));
   const std::optional<EntryId> last_turn = last_turn_;
   const SaidBy by{turn.by.caller, by_.writer};

@@ -113,6 +113,11 @@ void set_reasons(Turn& turn, const std::vector<std::string>& reasons) {
 
 }  // namespace
 
+bool says_nothing(const Turn& turn) {
+  return turn.feet.empty() && turn.actions.empty() && !turn.rest_fine && !turn.walks_sound &&
+         !turn.mobility.said() && turn.note.empty() && turn.end == TurnEnd::done;
+}
+
 std::string not_understood(const std::vector<RefusedLine>& lines) {
   std::vector<std::string> texts;
   texts.reserve(lines.size());

@@ -14,6 +14,9 @@ namespace evenclaw {
 
 inline constexpr std::string_view nothing_was_said = "nothing was said";
 
+/// Done, and neither a foot nor anything else was spoken of; why she came does not count.
+bool says_nothing(const Turn& turn);
+
 /// `"no, insde" was not understood`; "" when there is no such line.
 std::string not_understood(const std::vector<RefusedLine>& lines);
 

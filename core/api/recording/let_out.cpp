@@ -13,11 +13,6 @@ namespace evenclaw {
 
 namespace {
 
-bool says_nothing(const Turn& turn) {
-  return turn.feet.empty() && turn.actions.empty() && !turn.rest_fine && !turn.walks_sound &&
-         !turn.mobility.said() && turn.note.empty() && turn.end == TurnEnd::done;
-}
-
 /// A "go ahead" that answered something: somebody stood there and decided.
 bool was_answered(const std::vector<WarningShown>& warnings) {
   return std::any_of(warnings.begin(), warnings.end(),

@@ -4,7 +4,9 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/refused_cow.hpp"
 #include "core/log/body.hpp"
+#include "core/trade/identity.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -212,6 +214,15 @@ std::vector<const RecordedTurn*> RecordedBefore::turns_called(const CowSaid& cow
   for (const RecordedTurn& turn : turns_) {
     const bool counts = !turn.superseded && same_said(turn.body.turn.cow, cow);
     if (counts) turns.push_back(&turn);
+  }
+  return turns;
+}
+
+std::vector<const RecordedTurn*> RecordedBefore::turns_called_by(std::string_view number) const {
+  std::vector<const RecordedTurn*> turns;
+  for (const RecordedTurn& turn : turns_) {
+    const bool is_hers = only_number(turn.body.turn.cow) == plain_number(number);
+    if (!turn.superseded && is_hers) turns.push_back(&turn);
   }
   return turns;
 }

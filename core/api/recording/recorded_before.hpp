@@ -92,6 +92,8 @@ class RecordedBefore {
   [[nodiscard]] const RecordedTurn* last_of(CowId cow) const;
   /// The turns that count of the cow of that number.
   [[nodiscard]] std::vector<const RecordedTurn*> turns_called(const CowSaid& cow) const;
+  /// And of whoever was called by that one number, in doubt or not.
+  [[nodiscard]] std::vector<const RecordedTurn*> turns_called_by(std::string_view number) const;
   /// How many turns of hers count in this visit.
   [[nodiscard]] int turns_of(CowId cow) const;
   /// What was called at this visit of all cows but that one; `caller` called her.

@@ -12,6 +12,7 @@
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/trap.hpp"
+#include "core/trade/identity.hpp"
 
 namespace evenclaw {
 
@@ -179,6 +180,11 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
 
 }  // namespace
 
+std::string only_number(const CowSaid& cow) {
+  const bool has_one = cow.known != CowKnown::unnumbered && cow.alternatives.empty();
+  return has_one ? plain_number(cow.number) : std::string();
+}
+
 bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
   const std::vector<Token> tokens = spoken_tokens(text, language);
@@ -208,7 +214,9 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     return refused;
   }
   if (const std::size_t announced = announced_tokens(tokens, language); announced > 0) {
-    return cow_in_refused(text.substr(tokens[announced - 1].offset), context, language);
+    refused = cow_in_refused(text.substr(tokens[announced - 1].offset), context, language);
+    refused.is_clear_number = false;  // it may mend the number of the cow before
+    return refused;
   }
   if (const std::optional<CowSaid> cow = said_in_one_word(tokens, language)) {
     refused.likely = CowLikely::perhaps;
@@ -227,7 +235,9 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
   if (!cow) return {};
   refused.cow = *cow;
-  if (number_breaks_off(tokens, 0, text, language)) refused.likely = CowLikely::perhaps;
+  const bool breaks_off = number_breaks_off(tokens, 0, text, language);
+  if (breaks_off) refused.likely = CowLikely::perhaps;
+  refused.is_clear_number = cow->known == CowKnown::numbered && !breaks_off;
   const bool is_sure = refused.likely == CowLikely::surely;
   if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "core/trade/call_line/line.hpp"
@@ -15,7 +16,12 @@ struct RefusedCow {
   CowLikely likely = CowLikely::none;
   CowSaid
       cow;  // as far as she was named; when it is not sure that a cow was, she is a doubtful one
+  // Her number is in no doubt: should a cow of the herd carry it, it is that one.
+  bool is_clear_number = false;
 };
+
+/// One number and no other; what is sure of it does not count. "" when she has none.
+std::string only_number(const CowSaid& cow);
 
 /// surely: it starts with a cow and goes on with words of a turn. perhaps: it starts with a number
 /// and goes on with nothing known ("22 nothnig found" names 22?), or with "no" and words that

@@ -18,12 +18,6 @@ namespace evenclaw {
 
 namespace {
 
-/// One number and no other; what is sure of it does not count.
-std::string only_number(const CowSaid& cow) {
-  const bool has_one = cow.known != CowKnown::unnumbered && cow.alternatives.empty();
-  return has_one ? plain_number(cow.number) : std::string();
-}
-
 bool same_number(const CowSaid& a, const CowSaid& b) {
   return !only_number(a).empty() && only_number(a) == only_number(b);
 }
@@ -54,6 +48,17 @@ bool has_letters_in_number(std::string_view text, const Language& language) {
 
 bool tells_of_a_foot(std::string_view text, const Language& language) {
   return feet_in_refused(text, language) != RefusedFeet{};
+}
+
+/// A clear number that a cow of the herd carries is that cow, whatever was said behind it: what is
+/// asked of her block or wrap is asked, and nobody has to say later that the two are one.
+CowSaid as_known_here(const RefusedCow& refused, const CowFinder& finder) {
+  CowSaid cow = refused.cow;
+  const bool may_be_hers = refused.is_clear_number && cow.known == CowKnown::doubtful;
+  const std::optional<CowId> carrier =
+      may_be_hers ? finder.carrier(cow.number) : std::optional<CowId>();
+  if (carrier && !finder.left(*carrier)) cow.known = CowKnown::numbered;
+  return cow;
 }
 
 }  // namespace
@@ -105,7 +110,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely != CowLikely::none) {
-    const Outcome named = name_in_refused(who_was_read(refused.cow), text);
+    const CowSaid cow = as_known_here(refused, finder_);
+    const Outcome named = name_in_refused(who_was_read(cow), text);
     if (!named) return named;
   } else {
     const bool is_of_whoever = in_crush_ && !held_back_by_.empty() &&

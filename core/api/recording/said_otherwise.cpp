@@ -136,9 +136,18 @@ bool take(const Heard& before, std::vector<Heard>& now) {
   return true;
 }
 
+bool puts_on_or_takes_off(TermKind kind) {
+  return kind == TermKind::block_act || kind == TermKind::wrap_act;
+}
+
 /// `says_more`: the refused line held more than its slips, and this one says it. A word that nobody
-/// knows needs that, for alone it could have been anything.
+/// knows needs that, for alone it could have been anything. "Wrap on" without its foot is mended by
+/// words of a wrap, not by a finding.
 bool is_mended(const Heard& slip, const std::vector<Heard>& more, bool says_more) {
+  if (puts_on_or_takes_off(slip.kind)) {
+    return std::any_of(more.begin(), more.end(),
+                       [&](const Heard& each) { return each.kind == slip.kind; });
+  }
   if (slip.looks_like == nullptr) {
     const bool is_known = slip.kind != TermKind::unknown_word;
     return is_known ? !more.empty() || says_more : !more.empty() && says_more;

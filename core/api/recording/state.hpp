@@ -142,6 +142,7 @@ class RecordingState {
   Result<bool> drop_news(const std::string& number, std::string_view text,
                          const std::string& just_refused);
   void drop_of_her(const std::string& just_refused);
+  Result<bool> drop_of_all_let_out(const std::string& number, std::string_view text);
   Result<bool> drop_of_let_out(const RecordedTurn& turn, std::string_view text);
 
   // held_back.cpp

@@ -61,6 +61,19 @@ TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
   }
 }
 
+TEST_CASE("a number is clear unless it is announced, in one word, broken off or in doubt itself") {
+  for (const char* text :
+       {"22 nothnig found", "301 LH SU gone", "827 no milk till Thu", "and 22 x"}) {
+    CAPTURE(text);
+    CHECK(named_in(text).is_clear_number);
+  }
+  for (const char* text : {"No 413", "nr. 413", "two hundred and LH SU", "seven LH", "22? x",
+                           "513 or 531 x", "4l3 lame LH"}) {
+    CAPTURE(text);
+    CHECK_FALSE(named_in(text).is_clear_number);
+  }
+}
+
 TEST_CASE("a number with letters in it names a cow without a number who looks as it was said") {
   constexpr Row rows[] = {
       {"4l3 lame LH", "4l3"}, {"41O lame RH", "41O"}, {"413A lame", "413A"}, {"413x", "413x"}};
