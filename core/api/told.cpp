@@ -12,6 +12,7 @@
 #include "core/api/herd_log.hpp"
 #include "core/api/identities.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/news_taken_back.hpp"
 #include "core/api/news_words.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/line.hpp"
@@ -41,15 +42,27 @@ struct Telling {
   }
 };
 
+struct LastVisit {
+  VisitId visit;
+  Day day;
+};
+
 /// Up to that day; the day itself when there was none.
-Result<Day> last_visit_day(const Telling& telling) {
+Result<LastVisit> last_visit(const Telling& telling) {
   const auto visits = select_as<VisitRow>(telling.ports.store, telling.herd, {}, {"day"});
   if (!visits) return visits.faults();
-  Day last = telling.day;
+  LastVisit last{VisitId{}, telling.day};
   for (const VisitRow& visit : *visits) {
-    if (visit.day <= telling.day) last = visit.day;
+    if (visit.day <= telling.day) last = {visit.visit, visit.day};
   }
   return last;
+}
+
+void refuse(Telling& telling, const NewsSaid& news, const Fault& fault) {
+  ReplyItem& item = telling.answer(ReplyKind::refused, news, fault.message);
+  item.slug = fault.slug;
+  item.token = news.number;
+  item.remedy = fault.remedy;
 }
 
 Outcome tell(Telling& telling, const NewsSaid& news) {
@@ -57,10 +70,7 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   if (!cow) {
     const Fault& fault = cow.faults().front();
     if (fault.slug != "cow-not-found") return cow.faults();
-    ReplyItem& item = telling.answer(ReplyKind::refused, news, fault.message);
-    item.slug = fault.slug;
-    item.token = news.number;
-    item.remedy = fault.remedy;
+    refuse(telling, news, fault);
     return Done{};
   }
   HerdLog log(telling.ports.store, telling.herd);
@@ -68,10 +78,10 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto past = log.past_of(*cow, VisitId{});
   if (!past) return past.faults();
   const EntryId entry = telling.journal.fresh_id();
-  const auto since = last_visit_day(telling);
+  const auto since = last_visit(telling);
   if (!since) return since.faults();
   CowNews told{
-      *cow,        news,         effect_told(news, *past, {telling.day, entry}, {*since, true}),
+      *cow,        news,         effect_told(news, *past, {telling.day, entry}, {since->day, true}),
       telling.day, std::nullopt, telling.words};
   const auto waiting = who_waits_for_the_vet(telling.ports.store, log, told);
   if (!waiting) return waiting.faults();
@@ -90,6 +100,43 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   }
   telling.answer(ReplyKind::told, news,
                  words_of_effect(news.news, effect.closes, effect.makes, *past));
+  return Done{};
+}
+
+/// What was told of the wrong cow, or of one who is not gone, is taken back and told of the right
+/// one.
+Outcome mend(Telling& telling, const NewsMended& mended, const Language& language) {
+  NewsSaid news;
+  news.number = mended.number;
+  const auto cow = find_cow(telling.ports.store, telling.herd, mended.number, telling.day);
+  if (!cow) {
+    const Fault& fault = cow.faults().front();
+    if (fault.slug != "cow-not-found") return cow.faults();
+    refuse(telling, news, fault);
+    return Done{};
+  }
+  auto standing = news_standing(telling.ports.store, telling.herd, *cow, {});
+  if (!standing) return standing.faults();
+  if (!mended.right)
+    std::erase_if(*standing, [](const NewsStanding& told) { return !told.is_gone; });
+  if (standing->empty()) {
+    refuse(telling, news, nothing_to_take_back(mended));
+    return Done{};
+  }
+  const auto since = last_visit(telling);
+  if (!since) return since.faults();
+  const NewsStanding& last = standing->back();
+  const std::string words = std::exchange(telling.words, last.words + "; " + telling.words);
+  const Outcome taken =
+      take_back(telling.journal, last, {since->visit, telling.day, mended.number, words}, {});
+  if (!taken) return taken;
+  telling.answer(ReplyKind::told, news, taken_back_told(last));
+  if (!mended.right) return Done{};
+  for (NewsSaid of_right : news_told_in(last.words, mended.number, telling.day, language)) {
+    of_right.number = *mended.right;
+    const Outcome told = tell(telling, of_right);
+    if (!told) return told;
+  }
   return Done{};
 }
 
@@ -117,9 +164,10 @@ Result<Line> read_as_news(std::string_view line, Day day, const Language& langua
 
 Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::string_view line,
                         const Language& language) {
-  const auto read = read_as_news(line, day, language);
+  const auto mended = news_mended_in(line, language);
+  const auto read = mended ? Result<Line>(Line{}) : read_as_news(line, day, language);
   if (!read) return read.faults();
-  if (!is_news_only(read)) {
+  if (!mended && !is_news_only(read)) {
     return Fault{"call-not-understood",
                  "this is not news of cows: it belongs to a visit",
                  std::string(trimmed(line)),
@@ -131,6 +179,8 @@ Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::stri
   auto journal = Journal::open(ports, herd.herd.value);
   if (!journal) return journal.faults();
   Telling telling{ports, herd.herd, day, std::string(trimmed(line)), *std::move(journal), {}};
+  const Outcome mending = mended ? mend(telling, *mended, language) : Outcome(Done{});
+  if (!mending) return mending.faults();
   for (const Clause& clause : read->clauses) {
     const Outcome told = tell(telling, std::get<NewsSaid>(clause));
     if (!told) return told.faults();

@@ -158,6 +158,18 @@ void sort_by_moment(std::vector<Told<Body>>& told) {
             [](const Told<Body>& a, const Told<Body>& b) { return a.moment < b.moment; });
 }
 
+/// Said to be so and then not to be: nothing comes of it, what it closed is open.
+template <class Body>
+void drop_taken_back(std::vector<Told<Body>>& told,
+                     const std::vector<Told<QuestionSettled>>& settled) {
+  std::erase_if(told, [&](const Told<Body>& one) {
+    return std::any_of(settled.begin(), settled.end(), [&](const Told<QuestionSettled>& back) {
+      return back.body.cow == one.body.cow && back.body.about == one.body.words &&
+             one.moment.nth < back.moment.nth;
+    });
+  });
+}
+
 void date_turns(std::span<const Entry* const> counting, std::vector<Told<TurnRecorded>>& turns) {
   std::set<VisitId> visits;
   for (const auto& turn : turns) visits.insert(turn.body.visit);
@@ -183,6 +195,8 @@ CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Ent
   StoryReader reader(group, story);
   for (std::size_t nth = 0; nth < counting.size(); ++nth) reader.read(*counting[nth], nth);
   OthersReader(group, story).read(counting);
+  drop_taken_back(story.news, story.settled);
+  drop_taken_back(story.left, story.settled);
   date_turns(counting, story.turns);
   date_turns(counting, story.of_others.turns);
   sort_by_moment(story.turns);

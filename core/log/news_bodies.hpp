@@ -47,7 +47,8 @@ struct QuestionSettled {
   Day day;
   std::string number;
   std::optional<CowId> cow;
-  std::optional<std::string> about;  // the news it settles, as said; all that was asked when absent
+  // The news it settles or takes back, as said; all that was asked when absent.
+  std::optional<std::string> about;
   std::string words;
 
   template <class Visitor>
@@ -56,7 +57,8 @@ struct QuestionSettled {
     visit("day", &QuestionSettled::day, "day it was answered");
     visit("number", &QuestionSettled::number, "the number it was asked of");
     visit("cow", &QuestionSettled::cow, "the cow that carries it, if any");
-    visit("about", &QuestionSettled::about, "the news it settles, as said; all when absent");
+    visit("about", &QuestionSettled::about,
+          "the news it settles or takes back, as said; all when absent");
     visit("words", &QuestionSettled::words, "the answer");
   }
 };

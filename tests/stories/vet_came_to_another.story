@@ -21,7 +21,8 @@ no, 77
 ## answered
 told: today's feet: LH RH
 question 231: No vet was to come to her, but to 77. Was it 77?
-refused line 3: "no" is said of a cow, and no cow is named yet; start with her number
+told 231: taken back: 231 vet came
+told 77: closed: vet to see right front, farmer rings
 
 ## said
 77 vet came
@@ -30,8 +31,8 @@ refused line 3: "no" is said of a cow, and no cow is named yet; start with her n
 done
 
 ## answered
-told 77: closed: vet to see right front, farmer rings
-question 231: No vet was to come to her. Was it another cow?
+there already 77
+told 231: noted; nothing of hers was waiting for it
 saved 231
 
 ## ended

@@ -212,4 +212,10 @@ void CowFinder::now_gone(CowId cow, std::string_view words) {
   }
 }
 
+void CowFinder::now_here(CowId cow) {
+  for (Known& known : cows_) {
+    if (known.cow == cow) known.left_on.reset();
+  }
+}
+
 }  // namespace evenclaw

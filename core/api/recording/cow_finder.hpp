@@ -74,6 +74,8 @@ class CowFinder {
   void forget(CowId cow);
   /// She left the herd on the visit's day.
   void now_gone(CowId cow, std::string_view words);
+  /// That she left was taken back.
+  void now_here(CowId cow);
 
  private:
   struct Number {

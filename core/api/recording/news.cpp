@@ -174,6 +174,9 @@ Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_vie
 }
 
 Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
+  const std::string number = plain_number(news.number);
+  if (told_with_last_.empty() || told_with_last_.back() != number)
+    told_with_last_.push_back(number);
   std::optional<CowId> cow = finder_.carrier(news.number);
   // Who is in the crush for the first time carries her number only when she is let out.
   const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&
@@ -213,7 +216,7 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
   const Outcome added = add_news(journal_, told, {entry, {}, by_, {}});
   if (!added) return added;
   if (news.news == News::gone) finder_.now_gone(cow, told.words);
-  before_.add_told(cow, news.news, news.feet);
+  before_.add_told(cow, news.news, news.feet, told.words);
   answer(ReplyKind::told, words_of_effect(news.news, told.effect.closes, told.effect.makes, *past))
       .cow = plain_number(news.number);
   const Outcome answered = answer_by_news(cow, news, text);

@@ -5,6 +5,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/refused_cow.hpp"
+#include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/medicine_use.hpp"
@@ -40,10 +41,12 @@ Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
   const Outcome read_left = store.read_entries(
       {visit.herd.value, std::nullopt, {std::string(CowLeft::kind)}}, [&](const Entry& entry) {
         const auto left = body_as<CowLeft>(entry);
-        if (left && left->day == visit.day) before.told_.push_back({left->cow, News::gone, {}});
+        if (!left || left->day != visit.day) return true;
+        before.told_.push_back({left->cow, News::gone, {}, false, false, left->words});
         return true;
       });
   if (!read_left) return read_left.faults();
+  for (const QuestionSettled& back : before.taken_back_) before.overtake_told(back);
   return before;
 }
 
@@ -69,13 +72,14 @@ void RecordedBefore::read(const Entry& entry) {
   if (const auto news = body_as<NewsUnread>(entry)) is_unread_now(news->number, news->words);
   if (const auto settled = body_as<QuestionSettled>(entry)) {
     if (settled->about) add_settled({settled->number, *settled->about});
+    if (settled->about && settled->cow) taken_back_.push_back(*settled);
   }
   const auto told = body_as<TaskClosedBody>(entry);
   if (!told) return;
   if (told->asked) {
     asked_.insert({told->cow, told->words});
   } else {
-    told_.push_back({told->cow, told->news, told->feet});
+    told_.push_back({told->cow, told->news, told->feet, false, false, told->words});
   }
 }
 
@@ -275,8 +279,32 @@ bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
   return asked_.insert({cow, words}).second;
 }
 
-void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet) {
-  told_.push_back({cow, news, feet, false, true});
+void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet, const std::string& words) {
+  told_.push_back({cow, news, feet, false, true, words});
+}
+
+void RecordedBefore::overtake_told(const QuestionSettled& back) {
+  for (NewsTold& told : told_) {
+    if (told.cow == back.cow && told.words == back.about) told.overtaken = true;
+  }
+}
+
+void RecordedBefore::take_back(CowId cow, const std::string& words, const std::string& number,
+                               std::string_view how) {
+  QuestionSettled back;
+  back.number = number;
+  back.cow = cow;
+  back.about = words;
+  back.words = trimmed(how);
+  overtake_told(back);
+  asked_.erase({cow, words});
+  taken_back_.push_back(std::move(back));
+}
+
+bool RecordedBefore::was_taken_back(const std::string& number, std::string_view how) const {
+  return std::any_of(taken_back_.begin(), taken_back_.end(), [&](const QuestionSettled& back) {
+    return plain_number(back.number) == number && back.words == trimmed(how);
+  });
 }
 
 /// Another wrap is on her now, so "wrap off" is news again.

@@ -14,6 +14,7 @@
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
 #include "core/log/bodies.hpp"
+#include "core/log/news_bodies.hpp"
 #include "core/ports/store.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
@@ -35,8 +36,9 @@ struct NewsTold {
   CowId cow;
   News news = News::looked_at;
   FootSet feet;
-  bool overtaken = false;   // another one was put on since
+  bool overtaken = false;   // another one was put on since, or it was taken back
   bool said_again = false;  // or said by this recording
+  std::string words = {};
 };
 
 struct UnreadNews {
@@ -108,7 +110,12 @@ class RecordedBefore {
   /// The same news of the same cow was recorded for this visit and holds still: no such wrap or
   /// block was put on since. In a file given again each time it was told counts once.
   bool was_told(CowId cow, News news, const FootSet& feet, bool typed);
-  void add_told(CowId cow, News news, const FootSet& feet);
+  void add_told(CowId cow, News news, const FootSet& feet, const std::string& words);
+  /// What was told of her in these words is not so; `how` said that, of that number.
+  void take_back(CowId cow, const std::string& words, const std::string& number,
+                 std::string_view how);
+  /// News of that number was taken back in these words.
+  [[nodiscard]] bool was_taken_back(const std::string& number, std::string_view how) const;
   /// News nobody could be sure of: true the first time these words are said of her.
   bool asks_now(CowId cow, const std::string& words);
 
@@ -146,10 +153,12 @@ class RecordedBefore {
   void read_said_by(const Envelope& envelope);
   void overtake_by(const TurnRecorded& turn);
   void overtake(CowId cow, Foot foot, Fixture fixture);
+  void overtake_told(const QuestionSettled& back);
 
   std::deque<RecordedTurn> turns_;  // pointers into it stay good
   std::set<EntryId> matched_;
   std::vector<NewsTold> told_;
+  std::vector<QuestionSettled> taken_back_;
   std::vector<UnreadNews> unread_;
   std::set<std::pair<std::string, std::string>> read_in_vain_;
   std::set<std::pair<CowId, std::string>> asked_;

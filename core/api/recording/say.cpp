@@ -127,6 +127,9 @@ Outcome RecordingState::take_said(std::string_view text) {
   const auto dropped = drops_what_was_refused(text, just_refused);
   if (!dropped) return dropped.faults();
   if (*dropped) return Done{};
+  const auto mended = news_mended(text, std::exchange(told_with_last_, {}));
+  if (!mended) return mended.faults();
+  if (*mended) return Done{};
   auto line = read(text, context());
   if (line && line->clauses.empty()) return Done{};
   const auto count = count_mended(text, std::exchange(is_behind_batch_, false));

@@ -15,6 +15,7 @@
 #include "core/api/cow_news.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/news_taken_back.hpp"
 #include "core/api/people.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/recording/cow_finder.hpp"
@@ -219,6 +220,15 @@ class RecordingState {
   Outcome refuse_mending(const std::string& number, Fault fault, std::string_view text);
   Outcome record_mended_later(const RecordedTurn& wrong, TurnDraft draft, std::string_view text);
 
+  // news_mended.cpp
+  Result<bool> news_mended(std::string_view text, const std::vector<std::string>& told);
+  Result<bool> number_of_news_mended(std::string_view text, const std::vector<std::string>& told);
+  Result<bool> mend_news(const NewsMended& mended, std::string_view text);
+  Result<bool> mend_news_of_nobody(const NewsMended& mended, std::string_view text);
+  Outcome take_news_back(const std::vector<NewsStanding>& told, const std::string& number,
+                         std::string_view text);
+  Outcome tell_instead(const std::string& words, const NewsMended& mended, std::string_view text);
+
   // news.cpp
   Outcome tell(const NewsSaid& news, std::string_view text);
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
@@ -263,6 +273,7 @@ class RecordingState {
   FootSet unnamed_;           // spoken of by the line that is taken, and not named
   std::vector<std::string> learned_;  // of her past, by the line that is taken; not shown yet
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
+  std::vector<std::string> told_with_last_;        // numbers of whom the last line told news
   int line_number_ = 0;
   std::string next_line_;    // of a file, when it is there already
   int last_words_line_ = 0;  // whose words are in the draft already

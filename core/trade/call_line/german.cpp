@@ -298,6 +298,8 @@ constexpr Phrase turn_phrases[] = {
     {"Neues", K::news_lead},
     {"seit letztem Mal", K::news_lead},
     says("weg", K::gone, News::gone),
+    {"noch da", K::still_here},
+    {"ist noch da", K::still_here},
     says("verkauft", K::news, News::gone),
     says("geschlachtet", K::news, News::gone),
     says("verendet", K::news, News::gone),

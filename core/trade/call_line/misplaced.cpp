@@ -36,6 +36,7 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::not_that,
      "say what is right: \"{no, inside}\", \"{no, right hind}\", \"{no, 421}\""},
     {TermKind::never_mind, "say it alone, or behind her number, to drop what was not understood"},
+    {TermKind::still_here, "of one who was said to be gone, behind her number: {306 still here}"},
     {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
     {TermKind::gone,
      "of a cow it stands behind her number: {77 gone}; of a claw say \"{inside} {claw missing}\""},

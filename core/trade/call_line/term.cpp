@@ -67,6 +67,7 @@ constexpr NameOfKind name_table[] = {
     {TermKind::today, "today's feet"},
     {TermKind::caller, "caller or writer"},
     {TermKind::writer, "caller or writer"},
+    {TermKind::still_here, "news of the cow"},
     {TermKind::news, "news of the cow"},
     {TermKind::gone, "news of the cow"},
 };

@@ -38,11 +38,49 @@ TEST_CASE("what was told of a cow is shown in its words, the newest day first") 
   Workplace place;
   (void)visit_with_news(place);
   (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "412 still lame", english());
-  CHECK(told_of(place, "412") == Lines{"2026-10-28 412 still lame",
-                                       "2026-10-27 412 walks sound, 513 walks sound",
+  CHECK(told_of(place, "412") == Lines{"2026-10-28 412 still lame", "2026-10-27 412 walks sound",
                                        "2026-10-27 412 wrap off / Which wrap: left hind or right "
                                        "hind?"});
   CHECK(told_of(place, "77") == Lines{"2026-10-27 77 gone"});
+}
+
+TEST_CASE("of a line that tells of several cows each is shown her own part") {
+  struct Row {
+    const char* line;
+    const char* number;
+    const char* part;
+  };
+
+  constexpr Row rows[] = {
+      {"412, 513 wraps off; 77 gone; 620 still lame LH", "77", "77 gone"},
+      {"412, 513 wraps off; 77 gone; 620 still lame LH", "513", "412, 513 wraps off"},
+      {"412, 513 wraps off; 77 gone; 620 still lame LH", "620", "620 still lame LH"},
+      {"412 and 513 wraps off, 77 gone", "412", "412 and 513 wraps off"},
+      {"news: 412 wrap off, 513 wrap off", "412", "news: 412 wrap off"},
+      {"412 wrap off. 513 gone. 412 walks sound", "412", "412 wrap off; 412 walks sound"},
+      {"0412 gone, 513 gone", "412", "0412 gone"},
+      {"412 weg, 513 weg", "412", "412 weg"},
+      {"four twelve gone, 513 gone", "412", "four twelve gone, 513 gone"},
+      {"306 gone; 306 no, 307", "307", "306 gone; 306 no, 307"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.line);
+    const Lines numbers = {row.number};
+    CHECK(part_told_of(row.line, numbers) == row.part);
+  }
+}
+
+TEST_CASE("what was taken back is shown with the words that took it back") {
+  Workplace place;
+  (void)visit_with_news(place);
+  (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "77 not gone", english());
+  CHECK(told_of(place, "77") == Lines{"2026-10-27 77 gone / taken back: 77 not gone"});
+}
+
+TEST_CASE("what was taken back is no news of the visit") {
+  Workplace place;
+  const Visit visit = visit_with_news(place);
+  (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "77 not gone", english());
+  CHECK(news_of_visit(place.store, visit).value() == Lines{"412 walks sound, 513 walks sound"});
 }
 
 TEST_CASE("the news of a visit is each line once, and only what was clear") {

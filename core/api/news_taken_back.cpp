@@ -1,0 +1,196 @@
+#include "core/api/news_taken_back.hpp"
+
+#include <algorithm>
+#include <variant>
+
+#include "core/api/herd_log.hpp"
+#include "core/base/text.hpp"
+#include "core/log/bodies.hpp"
+#include "core/log/body.hpp"
+#include "core/log/news_bodies.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// What stands in a line beside commas: "no" and "not", numbers, that she is gone or here.
+enum class Heard { no, number, gone, here, other };
+
+struct HeardWord {
+  Heard what = Heard::other;
+  std::string number;
+};
+
+Heard heard_as(const Phrase* phrase) {
+  if (phrase == nullptr) return Heard::other;
+  switch (phrase->kind) {
+    case TermKind::correction:
+    case TermKind::negation:
+      return Heard::no;
+    case TermKind::gone:
+      return Heard::gone;
+    case TermKind::news:
+      return static_cast<News>(phrase->value) == News::gone ? Heard::gone : Heard::other;
+    case TermKind::still_here:
+      return Heard::here;
+    default:
+      return Heard::other;
+  }
+}
+
+std::vector<HeardWord> heard_in(std::string_view text, const Language& language) {
+  std::vector<HeardWord> heard;
+  if (!is_utf8(text)) return heard;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const Token& token = tokens[at];
+    const Language::Match match = language.longest_match(tokens, at);
+    at += std::max<std::size_t>(match.word_count, 1);
+    if (token.kind == TokenKind::comma) continue;
+    if (token.kind != TokenKind::number) {
+      heard.push_back({heard_as(match.phrase), {}});
+      continue;
+    }
+    const bool is_in_words = !token.folded.empty();
+    heard.push_back({Heard::number, is_in_words
+                                        ? token.folded
+                                        : std::string(text.substr(token.offset, token.length))});
+  }
+  return heard;
+}
+
+std::size_t count_of_no(const std::vector<HeardWord>& heard, std::size_t from) {
+  std::size_t at = from;
+  while (at < heard.size() && heard[at].what == Heard::no) ++at;
+  return at - from;
+}
+
+void add_standing(std::vector<NewsStanding>& standing, const Entry& entry) {
+  if (const auto told = body_as<TaskClosedBody>(entry)) {
+    standing.push_back(
+        {told->cow, told->day, told->visit, told->words, false, told->asked.has_value()});
+  }
+  if (const auto left = body_as<CowLeft>(entry)) {
+    standing.push_back({left->cow, left->day, std::nullopt, left->words, true, false});
+  }
+  const auto settled = body_as<QuestionSettled>(entry);
+  if (!settled || !settled->about || !settled->cow) return;
+  std::erase_if(standing, [&](const NewsStanding& told) {
+    return told.cow == *settled->cow && told.words == *settled->about;
+  });
+}
+
+std::vector<std::string> kinds_that_matter() {
+  return {std::string(TaskClosedBody::kind), std::string(CowLeft::kind),
+          std::string(QuestionSettled::kind)};
+}
+
+std::vector<NewsSaid> news_of(const Result<Line>& line, const std::string& number) {
+  std::vector<NewsSaid> news;
+  if (!line) return news;
+  for (const Clause& clause : line->clauses) {
+    const auto* said = std::get_if<NewsSaid>(&clause);
+    if (said != nullptr && plain_number(said->number) == plain_number(number)) {
+      news.push_back(*said);
+    }
+  }
+  return news;
+}
+
+}  // namespace
+
+std::optional<NewsMended> news_mended_in(std::string_view text, const Language& language) {
+  const std::vector<HeardWord> heard = heard_in(text, language);
+  const std::size_t first = count_of_no(heard, 0);
+  if (first >= heard.size() || heard[first].what != Heard::number) return std::nullopt;
+  const std::size_t denied = count_of_no(heard, first + 1);
+  const std::size_t last = first + 1 + denied;
+  if (last + 1 != heard.size()) return std::nullopt;
+  const std::string& number = heard[first].number;
+  switch (heard[last].what) {
+    case Heard::here:
+      return NewsMended{number, std::nullopt};
+    case Heard::gone:
+      if (denied > 0) return NewsMended{number, std::nullopt};
+      return std::nullopt;
+    case Heard::number:
+      if (first == 0 && denied > 0) return NewsMended{number, heard[last].number};
+      return std::nullopt;
+    case Heard::no:
+    case Heard::other:
+      return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::string> number_put_right_in(std::string_view text, const Language& language) {
+  const std::vector<HeardWord> heard = heard_in(text, language);
+  const bool is_one =
+      heard.size() == 2 && heard[0].what == Heard::no && heard[1].what == Heard::number;
+  return is_one ? std::optional(heard[1].number) : std::nullopt;
+}
+
+Result<std::vector<NewsStanding>> news_standing(Store& store, HerdId herd, CowId cow,
+                                                std::span<const Entry> unwritten) {
+  const auto groups = HerdLog(store, herd).groups();
+  if (!groups) return groups.faults();
+  std::vector<NewsStanding> standing;
+  const std::vector<std::string> kinds = kinds_that_matter();
+  const Outcome read =
+      store.read_entries({herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
+        add_standing(standing, entry);
+        return true;
+      });
+  if (!read) return read.faults();
+  for (const Entry& entry : unwritten) {
+    if (entry.envelope.scope == herd.value) add_standing(standing, entry);
+  }
+  std::erase_if(standing, [&](const NewsStanding& told) {
+    return groups->representative(told.cow) != groups->representative(cow);
+  });
+  return standing;
+}
+
+std::vector<NewsSaid> news_told_in(std::string_view words, const std::string& number, Day day,
+                                   const Language& language) {
+  LineContext context;
+  context.visit_day = day;
+  const std::vector<NewsSaid> news = news_of(read_line(words, context, language), number);
+  if (!news.empty()) return news;
+  // Who only walked by was called as if she stood there.
+  const std::string lead(language.say(TermKind::news_lead));
+  return news_of(read_line(lead + ' ' + std::string(words), context, language), number);
+}
+
+Fault nothing_to_take_back(const NewsMended& mended) {
+  const std::string number = plain_number(mended.number);
+  if (mended.right) {
+    return {.slug = "call-impossible",
+            .message = "Nothing was told of " + number + " that could be of " + *mended.right + ".",
+            .remedy = "Tell what became of " + *mended.right + '.'};
+  }
+  return {.slug = "call-impossible",
+          .message = "Nobody said that " + number + " is gone.",
+          .remedy = "If another one was said to be gone, say her number."};
+}
+
+std::string taken_back_told(const NewsStanding& told) {
+  return "taken back: " + (told.words.empty() ? "gone" : told.words);
+}
+
+Outcome take_back(Journal& journal, const NewsStanding& told, const TakingBack& taking,
+                  const SaidBy& by) {
+  QuestionSettled body;
+  body.visit = told.visit.value_or(taking.visit);
+  body.day = taking.day;
+  body.number = taking.number;
+  body.cow = told.cow;
+  body.about = told.words;
+  body.words = trimmed(taking.words);
+  return journal.add(body, {journal.fresh_id(), {}, by, {}});
+}
+
+}  // namespace evenclaw

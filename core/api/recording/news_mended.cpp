@@ -1,0 +1,151 @@
+// News that was told of the wrong cow is of the right one, and who was said to be gone is here.
+#include <algorithm>
+#include <utility>
+
+#include "core/api/news_taken_back.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/call_line/offered.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// The last line that told what may be meant, with all it told.
+std::vector<NewsStanding> told_last(std::vector<NewsStanding> standing, bool is_of_gone,
+                                    const Visit& visit) {
+  std::erase_if(standing, [&](const NewsStanding& told) {
+    const bool is_of_visit =
+        told.visit ? told.visit == visit.visit : told.is_gone && told.day == visit.day;
+    return is_of_gone ? !told.is_gone : !is_of_visit;
+  });
+  if (standing.empty()) return standing;
+  const std::string words = standing.back().words;
+  std::erase_if(standing, [&](const NewsStanding& told) { return told.words != words; });
+  return standing;
+}
+
+Fault whose_number(const CowSaid& cow, const std::string& told, const std::string& right,
+                   const Language& language) {
+  const std::string mending = offered_correction(right, language);
+  const std::string of_her =
+      cow.known == CowKnown::numbered
+          ? "\"" + plain_number(cow.number) + ' ' + mending + "\""
+          : "call what else was found on her first, then \"" + mending + "\"";
+  return {.slug = "call-impossible",
+          .message =
+              "It is unclear whether that is the number of who stands there, or of whom the news "
+              "is.",
+          .remedy = "The news: \"" + told + ' ' + mending + "\"; her number: " + of_her + "."};
+}
+
+Fault which_of_them(const std::vector<std::string>& numbers, const std::string& right,
+                    const Language& language) {
+  return {.slug = "call-impossible",
+          .message = "News was told of several cows, and it is not clear whose number was wrong.",
+          .remedy = "Say the wrong number first: \"" + numbers.front() + ' ' +
+                    offered_correction(right, language) + "\"."};
+}
+
+}  // namespace
+
+/// "No, 307" right behind news: its number, unless it could be that of who stands in the crush, or
+/// of who was let out of it before.
+Result<bool> RecordingState::number_of_news_mended(std::string_view text,
+                                                   const std::vector<std::string>& told) {
+  const std::optional<std::string> right = number_put_right_in(text, *language_);
+  if (!right || told.empty() || (!in_crush_ && last_turn_)) return false;
+  if (in_crush_ || told.size() > 1) {
+    Fault fault = in_crush_
+                      ? whose_number(in_crush_->draft.turn.cow, told.front(), *right, *language_)
+                      : which_of_them(told, *right, *language_);
+    const Outcome refused = refuse_mending(told.front(), std::move(fault), text);
+    if (!refused) return refused.faults();
+    return true;
+  }
+  return mend_news({told.front(), right}, text);
+}
+
+/// True when the line takes back what was told of a cow, or tells it of another one.
+Result<bool> RecordingState::news_mended(std::string_view text,
+                                         const std::vector<std::string>& told) {
+  const std::optional<NewsMended> mended = news_mended_in(text, *language_);
+  if (!mended) return number_of_news_mended(text, told);
+  CowSaid cow;
+  cow.number = mended->number;
+  // Who was called is mended as a cow, not as news.
+  const bool was_called = goes_on(cow) || !before_.turns_called(cow).empty();
+  if (mended->right && was_called) return false;
+  return mend_news(*mended, text);
+}
+
+Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_view text) {
+  const std::optional<CowId> cow = finder_.carrier(mended.number);
+  if (!cow) return mended.right ? mend_news_of_nobody(mended, text) : Result<bool>(false);
+  auto standing = news_standing(ports_.store, visit_.herd, *cow, journal_.unwritten());
+  if (!standing) return standing.faults();
+  const std::vector<NewsStanding> told = told_last(*std::move(standing), !mended.right, visit_);
+  const std::string number = plain_number(mended.number);
+  if (told.empty() && !typed_ && before_.was_taken_back(number, text)) {
+    answer(ReplyKind::there_already, "told before").cow = number;
+    return true;
+  }
+  if (told.empty() && mended.right) return false;
+  if (told.empty()) {
+    refuse(text, {nothing_to_take_back(mended)});
+    return true;
+  }
+  Outcome taken = settle_news_said_again(text);
+  if (taken) taken = take_news_back(told, number, text);
+  if (!taken) return taken.faults();
+  const Outcome retold =
+      mended.right ? tell_instead(told.front().words, mended, text) : Outcome(Done{});
+  if (!retold) return retold.faults();
+  return true;
+}
+
+Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
+                                       const std::string& number, std::string_view text) {
+  const NewsStanding& first = told.front();
+  const Outcome taken =
+      take_back(journal_, first, {visit_.visit, visit_.day, number, std::string(text)}, by_);
+  if (!taken) return taken;
+  before_.take_back(first.cow, first.words, number, text);
+  finder_.now_here(first.cow);
+  answer(ReplyKind::told, taken_back_told(first)).cow = number;
+  return in_crush_ && in_crush_->cow == first.cow ? look_again_at_past() : Outcome(Done{});
+}
+
+/// The same of the right one, in the words of both lines.
+Outcome RecordingState::tell_instead(const std::string& words, const NewsMended& mended,
+                                     std::string_view text) {
+  const std::string both = words + "; " + std::string(trimmed(text));
+  const std::vector<NewsSaid> all = news_told_in(words, mended.number, visit_.day, *language_);
+  for (NewsSaid news : all) {
+    news.number = *mended.right;
+    const Outcome told = tell(news, both);
+    if (!told) return told;
+  }
+  if (!all.empty()) return Done{};
+  return keep_as_unread({*mended.right, both},
+                        "What was told of her was not understood. What is "
+                        "it?");
+}
+
+/// "66 wrap off" was of nobody: "66 no, 68" says of whom.
+Result<bool> RecordingState::mend_news_of_nobody(const NewsMended& mended, std::string_view text) {
+  const std::vector<UnreadNews> unread = before_.unread();
+  const auto last = std::find_if(unread.rbegin(), unread.rend(), [&](const UnreadNews& news) {
+    return plain_number(news.number) == plain_number(mended.number) &&
+           !news_told_in(news.words, mended.number, visit_.day, *language_).empty();
+  });
+  if (last == unread.rend()) return false;
+  const Outcome settled = settle_unread(*last, text);
+  if (!settled) return settled.faults();
+  const Outcome told = tell_instead(last->words, mended, text);
+  if (!told) return told.faults();
+  return true;
+}
+
+}  // namespace evenclaw
