@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/recalled.hpp"
 
 namespace evenclaw {
@@ -20,10 +21,11 @@ bool mends_the_score(const TurnClause& clause) {
 }
 
 bool mends_or_takes_back(const TurnClause& clause) {
-  return mends_the_score(clause) || is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
-         is_a<DetailCorrected>(clause) || is_a<FindingTakenBack>(clause) ||
-         is_a<ActTakenBack>(clause) || is_a<MeasureTakenBack>(clause) ||
-         is_a<ReasonTakenBack>(clause) || is_a<NothingAfterAll>(clause);
+  return mends_the_score(clause) || finds_instead(clause) || is_a<FootCorrected>(clause) ||
+         is_a<ClawCorrected>(clause) || is_a<DetailCorrected>(clause) ||
+         is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
+         is_a<MeasureTakenBack>(clause) || is_a<ReasonTakenBack>(clause) ||
+         is_a<NothingAfterAll>(clause);
 }
 
 template <class T>

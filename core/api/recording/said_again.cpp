@@ -200,6 +200,34 @@ bool is_said_in_full(const std::vector<TermKind>& refused) {
          });
 }
 
+/// "LH nothing found", and perhaps her number before it.
+bool says_nothing_was_found(std::string_view line, const Language& language) {
+  const std::vector<Token> tokens = tokens_of(line);
+  bool any = false;
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Phrase* phrase = language.longest_match(tokens, at).phrase;
+    const bool is_state = phrase != nullptr && phrase->kind == TermKind::foot_state;
+    if (is_state && static_cast<FootState>(phrase->value) != FootState::nothing_found) return false;
+    const bool is_other_phrase = phrase != nullptr && !is_state && !is_a_foot(phrase->kind);
+    const bool is_other_word = phrase == nullptr && tokens[at].kind == TokenKind::word;
+    if (is_other_phrase || is_other_word) return false;
+    any |= is_state;
+    at += std::max<std::size_t>(language.longest_match(tokens, at).word_count, 1);
+  }
+  return any;
+}
+
+/// "LH nothing found" where a lesion was called, and then "nothing after all".
+bool is_taken_back_instead(std::string_view refused, std::string_view now,
+                           const Language& language) {
+  const std::vector<TermKind> kinds = kinds_in(now, language);
+  if (std::find(kinds.begin(), kinds.end(), TermKind::nothing_after_all) == kinds.end())
+    return false;
+  const FootSet before = feet_in_refused(refused, language).named;
+  const FootSet after = feet_in_refused(now, language).named;
+  return says_nothing_was_found(refused, language) && (after.empty() || before == after);
+}
+
 /// Only a number was said, and in one word: "thirteen" may be the end of 413.
 bool ends_her_number(const Compared& before, const Compared& after) {
   const std::string& end = before.number;
@@ -229,6 +257,7 @@ bool is_said_again(std::string_view refused, std::string_view now, const Languag
   const std::vector<TermKind> kinds_before = kinds_in(refused, language);
   if (is_said_otherwise(kinds_before, kinds_in(now, language))) return true;
   if (is_corrected_again(refused, now, language)) return true;
+  if (is_taken_back_instead(refused, now, language)) return true;
   const FootSet feet_before = feet_in_refused(refused, language).named;
   const FootSet feet_after = feet_in_refused(now, language).named;
   if (!feet_before.empty() && feet_before != feet_after) return false;

@@ -12,6 +12,7 @@
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/free_text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -53,7 +54,7 @@ bool corrects_mobility(const TurnClause& clause) {
 bool is_correction(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
   if (said == nullptr) return false;
-  return std::holds_alternative<FootCorrected>(*said) ||
+  return finds_instead(*said) || std::holds_alternative<FootCorrected>(*said) ||
          std::holds_alternative<ClawCorrected>(*said) ||
          std::holds_alternative<DetailCorrected>(*said) ||
          std::holds_alternative<FindingTakenBack>(*said) ||

@@ -5,6 +5,7 @@
 
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
 #include "core/trade/call_line/possible.hpp"
@@ -79,11 +80,7 @@ class Objection {
     const bool is_fine = said.state == FootState::nothing_found;
     if (draft_.feet_named.empty() && !is_fine) return no_foot("\"{not lifted}\"");
     return on_each_foot([&said, is_fine](const FootCall& call) -> Why {
-      if (is_fine && !call.findings.empty()) {
-        return impossible(told(call.findings.front().lesion) + " was called on " + told(call.foot),
-                          "if it was not there, say \"{nothing after all}\"; for the other feet "
-                          "\"{rest fine}\"");
-      }
+      if (Why refusal = is_fine ? why_not_fine(call) : std::nullopt) return refusal;
       if (is_fine && call.state == FootState::not_lifted) return stayed_down(call.foot);
       if (said.state == FootState::not_lifted && was_lifted(call)) {
         return impossible("something was found or done on " + told(call.foot) + " already");
@@ -105,8 +102,9 @@ class Objection {
   Why operator()(const FindingSaid& said) const {
     if (auto why = why_impossible(said.finding)) return impossible(*why);
     if (draft_.feet_named.empty()) return no_foot(told(said.finding.lesion));
-    return on_each_foot([&said](const FootCall& call) -> Why {
+    return on_each_foot([&](const FootCall& call) -> Why {
       if (call.state == FootState::not_lifted) return stayed_down(call.foot);
+      if (Why refusal = why_not_found(turn_, call, said)) return refusal;
       return unclear_which(count_of_same(call.findings, said.finding), call.foot);
     });
   }
@@ -292,7 +290,9 @@ class Addition {
       turn_.rest_fine = true;
       return;
     }
-    on_each_foot([&said](FootCall& call) { call.state = said.state; });
+    on_each_foot([&said](FootCall& call) {
+      if (call.findings.empty()) call.state = said.state;
+    });
   }
 
   void operator()(const TrimmedSaid& said) const {
@@ -446,7 +446,7 @@ Claw* claw_in(TurnClause& clause) {
 // Says again what was said since the feet were named, on these feet.
 Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>& clauses) {
   TurnDraft trial = draft;
-  trial.turn = draft.before_naming;
+  trial.turn = ready_for(draft.before_naming, feet, clauses);
   std::visit(Addition(trial), TurnClause{FeetNamed{feet}});
   for (const TurnClause& clause : clauses) {
     Outcome outcome = add_clause(trial, clause);

@@ -259,7 +259,7 @@ constexpr Step step_table[] = {
     {S::correction, K::negation, S::taking_back, &B::begin_taking_back},
     {S::correction, K::foot_state, S::turn, &B::correct_to_nothing},
     {S::correction, K::nothing_after_all, S::turn, &B::say_nothing_after_all},
-    {S::correction, K::lesion, S::turn, &B::refuse_bare_correction},
+    {S::correction, K::lesion, S::finding, &B::find_instead},
     {S::correction, K::not_that, S::turn, &B::refuse_wrong_alone},
     {S::correction, K::comma, S::correction},
     {S::correction, K::other_side, S::correction},

@@ -38,6 +38,8 @@ void LineBuilder::add(Clause clause, const Term& from) {
 void LineBuilder::open(TurnClause item, const Term& from) {
   if (takes_back_) item = taken_back(item);
   takes_back_ = false;
+  const bool instead = std::exchange(finds_instead_, false);
+  if (auto* said = std::get_if<FindingSaid>(&item)) said->instead = instead;
   add(std::move(item), from);
   open_ = clauses_.size() - 1;
   since_open_ = Separator::none;
@@ -61,6 +63,7 @@ void LineBuilder::lose_thread() {
   loose_.clear();
   loose_is_glued_ = false;
   takes_back_ = false;
+  finds_instead_ = false;
 }
 
 TurnClause* LineBuilder::open_item() {

@@ -109,7 +109,7 @@ class LineBuilder {
   void correct_to_nothing(const Term& state);
   void say_nothing_after_all(const Term& words);
   void begin_taking_back(const Term& word);
-  void refuse_bare_correction(const Term& lesion);
+  void find_instead(const Term& lesion);
   void refuse_wrong_alone(const Term& words);
   // The visit.
   void say_today(const Term& word);
@@ -174,6 +174,7 @@ class LineBuilder {
   std::optional<std::size_t> open_;  // index of the finding, act or measure spoken of
   std::vector<Term> loose_;
   bool takes_back_ = false;      // "no, no": the finding or act that follows was not there
+  bool finds_instead_ = false;   // "no, sole ulcer"
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
   Term nick_word_;

@@ -345,13 +345,11 @@ void LineBuilder::begin_taking_back(const Term&) {
   takes_back_ = true;
 }
 
-// "no sole ulcer" or "no, sole ulcer": commas do not tell the two apart.
-void LineBuilder::refuse_bare_correction(const Term& lesion) {
-  const std::string said(lesion.said);
-  refuse(not_understood("it is unclear whether \"" + said + "\" is right or was wrong",
-                        "if it was wrong, say \"{no, no} " + said +
-                            "\"; if it is right, take back the other one"),
-         lesion);
+// "No, sole ulcer": whether something was said that it can be right against, the draft knows.
+void LineBuilder::find_instead(const Term& lesion) {
+  close();
+  finds_instead_ = true;
+  open_finding(lesion);
 }
 
 void LineBuilder::refuse_wrong_alone(const Term& words) {

@@ -12,6 +12,7 @@
 #include "core/trade/call_line/mark.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
@@ -46,7 +47,9 @@ bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far)
 
 // What is taken back or mended may have been said on an earlier line, and a time may still be to
 // come.
-bool is_judged_later(const TurnClause& clause) {
+bool is_judged_later(const TurnClause& clause, const TurnDraft& so_far) {
+  const auto* finding = std::get_if<FindingSaid>(&clause);
+  if (finding != nullptr && may_mend_an_earlier_line(so_far, *finding)) return true;
   const auto* act = std::get_if<ActionSaid>(&clause);
   const bool awaits_time = act != nullptr && needs_time(act->action.kind);
   const auto* mobility = std::get_if<MobilityTold>(&clause);
@@ -421,7 +424,11 @@ class Parser {
       const bool mends_before = only_named && may_mend_an_earlier_turn(*clause, draft);
       only_named &= mends_before || std::holds_alternative<FeetNamed>(*clause);
       const Outcome outcome = add_clause(draft, *clause);
-      if (outcome.ok() || is_judged_later(*clause) || mends_before) continue;
+      if (outcome.ok() || is_judged_later(*clause, draft) || mends_before) continue;
+      if (const auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_)) {
+        add_fault(both->refusal, both->at);
+        continue;
+      }
       const Fault& why = outcome.faults().front();
       add_fault({why.slug, why.message, why.remedy}, placed.from);
     }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -142,6 +143,15 @@ std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language
                      both};
 }
 
+// "No sole ulcer": there was none, or it is what is right? A comma is what tells the two apart.
+std::optional<PlacedFault> no_such_lesion(const NextStep& next, const Language&) {
+  const std::size_t at = next.term.first_token;
+  const bool is_corrected =
+      next.step.from == Spot::correction && next.term.kind == TermKind::lesion && at > 0;
+  if (!is_corrected || next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+  return PlacedFault{right_or_wrong(next.term.said), next.term};
+}
+
 std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
   const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
   const bool is_cow = names_cow && next.term.kind == TermKind::number;
@@ -268,10 +278,10 @@ std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
   constexpr decltype(&lame_behind_its_leg) traps[] = {
-      lame_behind_its_leg,  no_name_of_a_product,  lesions_share_a_word,     claw_and_claw,
-      not_so_or_mended,     letters_in_a_number,   number_in_a_name,         number_of_no_number,
-      lame_at_an_end,       of_the_feet_or_of_her, recheck_behind_a_finding, number_not_ended,
-      swallowed_by_a_batch, one_or_several};
+      lame_behind_its_leg, no_name_of_a_product, lesions_share_a_word,  claw_and_claw,
+      not_so_or_mended,    no_such_lesion,       letters_in_a_number,   number_in_a_name,
+      number_of_no_number, lame_at_an_end,       of_the_feet_or_of_her, recheck_behind_a_finding,
+      number_not_ended,    swallowed_by_a_batch, one_or_several};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

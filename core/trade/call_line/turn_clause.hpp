@@ -38,6 +38,7 @@ struct TrimmedSaid {
 
 struct FindingSaid {
   Finding finding;
+  bool instead = false;  // "no, sole ulcer": of a foot that was said to have nothing found
   friend bool operator==(const FindingSaid&, const FindingSaid&) = default;
 };
 

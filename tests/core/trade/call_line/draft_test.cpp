@@ -311,11 +311,6 @@ TEST_CASE("a wrap seen on a foot that stays on the ground is told") {
   CHECK(printed({"412 LH not lifted; wrap still on"}) == "412 // LH not lifted; wrap still on");
 }
 
-TEST_CASE("a finding after nothing found makes the foot one with a finding") {
-  const Turn turn = turn_of({"412 LH nothing found", "SH slight"});
-  CHECK(find_foot(turn, Foot::lh)->state == FootState::finding);
-}
-
 TEST_CASE("a cow may come for more than one reason") {
   check_each({
       {"fresh and lame", {"412 fresh lame LH"}, "412 fresh; lame LH"},

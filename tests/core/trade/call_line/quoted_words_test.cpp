@@ -58,7 +58,7 @@ TEST_CASE("a refusal proposes words of the language the line was said in") {
   constexpr Row rows[] = {{"no, not that one", "no, inside | no, RH | no, 421 | no, no block on"},
                           {"ditto", ""},
                           {"LH SU side", "white line at the side | outer wall"},
-                          {"no, sole ulcer", "no, no sole ulcer"},
+                          {"LH bruise; no, sole ulcer", "no, no sole ulcer"},
                           {"LH DD; off Thu", "wrap on, off Thu | wrap taken off"},
                           {"LH outsde SU", "outside"}};
   for (const Row& row : rows) {
