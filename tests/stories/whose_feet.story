@@ -41,16 +41,12 @@ refused line 3: "vet came" cannot stand here; expected a foot, a claw, a lesion,
 saved 217
 mark 218?: "218 lame LH, vet came" was not understood, nor said again
 saved 218?
-refused line 7: "lame" cannot stand here; expected news of the cow, something done, a foot or a number
+refused line 7: "lame" cannot stand here; expected news of the cow, something done, a foot or a number; what is found is called of one cow: her number, the foot and what was found, on a line of its own
 saved 300
 refused line 8: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
-mark 302: "301, 302 lame LH" was not understood, nor said again
 saved 302
-refused line 13: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+refused line 13: is 413 the next cow, or the right number of the one before? say 413 for the next cow; or "no, 413" to mend her number
 saved 412
-refused line 14: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
-mark no number: "next one 413", "rest fine" were not understood, nor said again
-saved no number
 saved 413
 refused line 17: # makes the line a comment, and a number follows; leave out # for the cow, or put a space behind it for a comment
 saved 414
@@ -67,23 +63,21 @@ refused line 30: "outsde" is not understood; expected a foot, a claw, a lesion, 
 saved 417
 
 ## ended
-unnumbered no number: Which number has she? (nothing found on her)
-unnumbered no number: Which number has she? (nothing found on her)
+unnumbered no number: Which number has she?
 doubtful_number 218?: Is her number 218?
 unfinished 218?: Her turn was not finished: "218 lame LH, vet came" was not understood
-unfinished 302: Her turn was not finished: "301, 302 lame LH" was not understood
 unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood
-unfinished no number: Her turn was not finished: "next one 413", "rest fine" were not understood
 unfinished no number: Her turn was not finished: "brown heifer", "RH outsde sole ulcer" were not understood
 lifted_not_called no number: Right hind: what was found?
+news_unclear 301: "301, 302 lame LH": This was not understood. What was told?
+news_unclear 302: "301, 302 lame LH": This was not understood. What was told?
 
 ## recorded
 217 | fine LH
 218? | LH outside SU sole_middle bad; block_on inside | fine RH | unfinished: "218 lame LH, vet came" was not understood
 300 | fine LH
-302 | RH outside SU sole_middle bad | fine LH | unfinished: "301, 302 lame LH" was not understood
+302 | RH outside SU sole_middle bad | fine LH
 412 | fine LH
-no number | unfinished: "next one 413", "rest fine" were not understood
 413 | fine LH RH
 414 | fine LH
 415 lame RH | RH IH between slight | fine LH

@@ -10,7 +10,7 @@ done
 visit 2026-10-27
 today hinds
 412 LH fine
-next one 413
+now then 413
 
 ## the battery dies
 
@@ -28,7 +28,8 @@ done
 
 ## answered
 told: today's feet: LH RH
-refused line 3: "next" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
+refused line 3: "now" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found; did you mean "no"?
+refused line 3: "then" is not understood either
 mark 412: still in the crush: 412 LH fine
 saved 412
 refused line 1: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.

@@ -5,6 +5,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/state.hpp"
@@ -18,7 +19,8 @@ namespace evenclaw {
 
 namespace {
 
-/// The number in front of "never mind", "" when there is none; nothing for any other line.
+/// The number in front of "never mind", or how many were counted ("12 cows"); "" when there is
+/// none; nothing for any other line.
 std::optional<std::string> number_to_drop(std::string_view text, const Language& language) {
   if (!is_utf8(text)) return std::nullopt;
   const std::vector<Token> tokens = spoken_tokens(text, language);
@@ -30,6 +32,13 @@ std::optional<std::string> number_to_drop(std::string_view text, const Language&
     number =
         first.folded.empty() ? std::string(text.substr(first.offset, first.length)) : first.folded;
     ++at;
+    const Language::Match behind =
+        at < tokens.size() ? language.longest_match(tokens, at) : Language::Match{};
+    if (behind.phrase != nullptr && behind.phrase->kind == TermKind::animals) {
+      const Token& last = tokens[at + behind.word_count - 1];
+      number = text.substr(first.offset, last.offset + last.length - first.offset);
+      at += behind.word_count;
+    }
   }
   while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
   if (at == tokens.size()) return std::nullopt;
@@ -85,7 +94,8 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
   return true;
 }
 
-/// The last line when one is given, else all of hers. Who was named in it alone was never there.
+/// The last line when one is given, else all of hers. Who was named in such lines alone stands
+/// there all the same where one line is dropped and her number was clear; else she was never there.
 void RecordingState::drop_of_her(const std::string& just_refused) {
   std::vector<RefusedLine>& open = in_crush_->refused;
   const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
@@ -96,7 +106,12 @@ void RecordingState::drop_of_her(const std::string& just_refused) {
   open.erase(first, open.end());
   const bool was_only_named =
       in_crush_->named_in_refused && in_crush_->draft.words.empty() && open.empty();
-  if (was_only_named) in_crush_.reset();
+  if (!was_only_named) return;
+  const CowSaid& cow = in_crush_->draft.turn.cow;
+  const bool is_clear = cow.known == CowKnown::numbered || read_in(cow);
+  if (just_refused.empty() || !is_clear) return in_crush_.reset();
+  in_crush_->draft.words.push_back(recorded_as(cow));
+  in_crush_->named_in_refused = false;
 }
 
 Result<bool> RecordingState::drop_news(const std::string& number, std::string_view text,

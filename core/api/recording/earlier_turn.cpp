@@ -72,6 +72,37 @@ Outcome RecordingState::look_again_at_past() {
   return Done{};
 }
 
+/// Where something stayed open in several calls of hers, this one goes on with the one it fits.
+Outcome RecordingState::go_on_with_the_call_that_fits() {
+  if (!in_crush_ || !in_crush_->earlier || whole_turn(*in_crush_)) return Done{};
+  std::optional<EarlierTurn> last = in_crush_->earlier;
+  for (const TurnRow& row : in_crush_->past.same_visit) {
+    const RecordedTurn* turn = before_.find(row.turn);
+    const bool is_last = turn == nullptr || turn->entry == last->turn.entry;
+    if (is_last || !something_is_open(in_crush_->past.rows, row.turn)) continue;
+    auto earlier = as_it_was(*turn);
+    if (!earlier) return earlier.faults();
+    in_crush_->earlier = *std::move(earlier);
+    if (whole_turn(*in_crush_)) return Done{};
+  }
+  in_crush_->earlier = std::move(last);
+  return Done{};
+}
+
+/// "111 or 117" once more, where one cow was called so at this visit and something of her was left
+/// open: it is she, unless she is called in a way that contradicts it. Nothing when she is another.
+Result<std::optional<CowId>> RecordingState::left_in_doubt(const CowSaid& cow) {
+  if (cow.known != CowKnown::doubtful) return std::optional<CowId>();
+  const std::vector<const RecordedTurn*> turns = before_.turns_called(cow);
+  if (turns.size() != 1) return std::optional<CowId>();
+  const CowId same = turns.front()->body.cow;
+  auto past = past_of(same);
+  if (!past) return past.faults();
+  const auto open = left_open_earlier(*past);
+  if (!open) return open.faults();
+  return *open ? std::optional(same) : std::nullopt;
+}
+
 /// What both calls make together; nothing when there was no other, or when they contradict.
 std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
   if (!cow.earlier || repeats(cow)) return std::nullopt;

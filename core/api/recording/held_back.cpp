@@ -84,7 +84,9 @@ Outcome RecordingState::stand_for_whoever() {
   const Outcome opened = open_cow(whoever);
   if (!opened) return opened;
   in_crush_->named_in_refused = true;
-  in_crush_->refused.emplace_back(named, FootSet{}, *language_);
+  // A line that named several cows is on record for each of them.
+  const bool is_on_record = names_several_cows(named, *language_);
+  if (!is_on_record) in_crush_->refused.emplace_back(named, FootSet{}, *language_);
   return Done{};
 }
 

@@ -20,12 +20,13 @@ bool mends_the_score(const TurnClause& clause) {
   return told != nullptr && told->is_correction;
 }
 
-bool mends_or_takes_back(const TurnClause& clause) {
-  return mends_the_score(clause) || finds_instead(clause) || is_a<FootCorrected>(clause) ||
-         is_a<ClawCorrected>(clause) || is_a<DetailCorrected>(clause) ||
-         is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
-         is_a<MeasureTakenBack>(clause) || is_a<ReasonTakenBack>(clause) ||
-         is_a<NothingAfterAll>(clause);
+/// "No, no paste; paste with bluemix": of what is taken back, the right one is said at once.
+bool takes_the_place(const LateMending& mending, const TurnClause& said) {
+  if (mending.corrections.empty()) return false;
+  const TurnClause& before = mending.corrections.back();
+  return (is_a<ActTakenBack>(before) && is_a<ActionSaid>(said)) ||
+         (is_a<FindingTakenBack>(before) && is_a<FindingSaid>(said)) ||
+         (is_a<MeasureTakenBack>(before) && is_a<MeasureSaid>(said));
 }
 
 template <class T>
@@ -59,6 +60,14 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
 
 }  // namespace
 
+bool mends_or_takes_back(const TurnClause& clause) {
+  return mends_the_score(clause) || finds_instead(clause) || is_a<FootCorrected>(clause) ||
+         is_a<ClawCorrected>(clause) || is_a<DetailCorrected>(clause) ||
+         is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
+         is_a<MeasureTakenBack>(clause) || is_a<ReasonTakenBack>(clause) ||
+         is_a<NothingAfterAll>(clause);
+}
+
 std::optional<LateMending> late_mending(const Line& line) {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   if (named == nullptr || named->cow.known != CowKnown::numbered) return std::nullopt;
@@ -78,7 +87,7 @@ std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line) {
     const bool is_foot_first = feet != nullptr && at == first && feet->feet.count() == 1;
     if (is_foot_first) {
       mending.feet = feet->feet;
-    } else if (mends_or_takes_back(*said)) {
+    } else if (mends_or_takes_back(*said) || takes_the_place(mending, *said)) {
       mending.corrections.push_back(*said);
     } else {
       return std::nullopt;

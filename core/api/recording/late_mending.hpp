@@ -11,9 +11,12 @@ namespace evenclaw {
 
 struct LateMending {
   CowSaid cow;
-  FootSet feet;  // named behind her number; empty when none was
-  std::vector<TurnClause> corrections;
+  FootSet feet;                         // named behind her number; empty when none was
+  std::vector<TurnClause> corrections;  // and what takes the place of what is taken back
 };
+
+/// A correction by word of mouth, or something taken back.
+bool mends_or_takes_back(const TurnClause& clause);
 
 /// Her number, perhaps one foot, and nothing but corrections; nothing for any other line. Her
 /// number itself is not mended so: "412 no, 421" is one call.

@@ -48,11 +48,12 @@ bool concerns_her_in_the_crush(ReplyKind kind) {
 void RecordingState::end_turn(LetOutBy why) {
   Turn& turn = in_crush_->draft.turn;
   const bool nothing_said = says_nothing(turn) && !was_answered(warnings().shown());
+  const bool was_ended = why == LetOutBy::done || in_crush_->done_said;
   const std::string unread = not_understood(in_crush_->refused);
   if (!unread.empty()) {
     add_end_reason(turn, unread);
     if (typed_) answer(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
-  } else if (nothing_said && !(why == LetOutBy::done && in_crush_->earlier)) {
+  } else if (nothing_said && !(was_ended && in_crush_->earlier)) {
     add_end_reason(turn, nothing_was_said);
   } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {
     add_end_reason(turn, "nothing was said of her feet");
@@ -154,6 +155,9 @@ bool RecordingState::was_only_mended(LetOutBy why) const {
 /// beginning, or one in which something was open.
 const RecordedTurn* RecordingState::gone_on_with() {
   if (whole_turn(*in_crush_)) return before_.find(in_crush_->earlier->turn.entry);
+  const CowSaid& said = in_crush_->draft.turn.cow;
+  const bool is_another = in_crush_->earlier && said.known == CowKnown::doubtful;
+  if (is_another) in_crush_->cow = finder_.find(said).cow;
   in_crush_->earlier.reset();
   return before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
 }

@@ -147,6 +147,21 @@ bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view tex
   return meant != nullptr && plain_number(meant->draft.turn.cow.number) == news.number;
 }
 
+/// "883 and 884 LH DD" as it was said of 884 alone.
+std::string RecordingState::told_of_one(const UnreadNews& news) const {
+  if (!names_several_cows(news.words, *language_)) return news.words;
+  const std::vector<Token> tokens = spoken_tokens(news.words, *language_);
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const bool is_number = tokens[at].kind == TokenKind::number;
+    const std::size_t joining = is_number ? 1 : language_->joining_tokens(tokens, at);
+    if (joining == 0) break;
+    at += joining;
+  }
+  if (at >= tokens.size()) return news.words;
+  return news.number + ' ' + news.words.substr(tokens[at].offset);
+}
+
 /// In the same words it is no clearer than it was.
 Outcome RecordingState::settle_news_said_again(std::string_view text) {
   const std::vector<UnreadNews> unread = before_.unread();
@@ -154,7 +169,7 @@ Outcome RecordingState::settle_news_said_again(std::string_view text) {
     // A correction without a number is of the cow that stands there, not of any that waits for one.
     if (!may_mend_again(news, text)) continue;
     const bool is_clearer = news.words != trimmed(text);
-    if (!is_clearer || !is_said_again(news.words, trimmed(text), *language_)) continue;
+    if (!is_clearer || !is_said_again(told_of_one(news), trimmed(text), *language_)) continue;
     const Outcome settled = settle_unread(news, text);
     if (!settled) return settled;
   }

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/base/text.hpp"
+#include "core/trade/call_line/cow_number.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/nearest.hpp"
@@ -163,6 +165,16 @@ bool names_two_cows(const std::vector<Token>& tokens, const Language& language) 
   return false;
 }
 
+/// A cow of whose number only these words are known.
+CowSaid known_by(std::string_view text, std::span<const Token> words) {
+  const Token& last = words.back();
+  const std::size_t from = words.front().offset;
+  CowSaid cow;
+  cow.known = CowKnown::unnumbered;
+  cow.looks = text.substr(from, last.offset + last.length - from);
+  return cow;
+}
+
 /// The cow of the longest beginning that names a cow and nothing else.
 std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<Token>& tokens,
                                       LineContext context, const Language& language) {
@@ -223,13 +235,18 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     refused.cow = *cow;
     return refused;
   }
-  if (!starts_a_cow(tokens, language) || is_list_of_numbers(tokens, language)) return {};
+  if (!starts_a_cow(tokens, language)) return {};
+  if (const std::size_t misread = misread_tag_tokens(tokens, 0); misread > 0) {
+    refused.likely = CowLikely::perhaps;
+    refused.cow = known_by(text, std::span(tokens).first(misread));
+    return refused;
+  }
+  if (is_list_of_numbers(tokens, language)) return {};
   if (has_its_unit(tokens, 0, language) || names_two_cows(tokens, language)) return {};
   refused.likely = likely_from_rest(tokens, language);
   if (refused.likely == CowLikely::none) return {};
   if (is_part_of_a_word(tokens, 0, language)) {
-    refused.cow.known = CowKnown::unnumbered;
-    refused.cow.looks = text.substr(tokens[0].offset, tokens[0].length + tokens[1].length);
+    refused.cow = known_by(text, std::span(tokens).first(2));
     return refused;
   }
   const std::optional<CowSaid> cow = named_at_start(text, tokens, context, language);
@@ -241,6 +258,23 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   const bool is_sure = refused.likely == CowLikely::surely;
   if (!is_sure && cow->known == CowKnown::numbered) refused.cow.known = CowKnown::doubtful;
   return refused;
+}
+
+bool names_several_cows(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  const std::size_t at = first_said(tokens, language);
+  if (at + 1 >= tokens.size() || tokens[at].kind != TokenKind::number) return false;
+  const std::vector<Token> rest(tokens.begin() + static_cast<std::ptrdiff_t>(at), tokens.end());
+  return rest[1].kind == TokenKind::number || is_list_of_numbers(rest, language);
+}
+
+bool tells_todays_feet(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  const std::size_t at = first_said(tokens, language);
+  const Phrase* first = at < tokens.size() ? language.longest_match(tokens, at).phrase : nullptr;
+  return first != nullptr && first->kind == TermKind::today && !holds_a_number(tokens);
 }
 
 std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineContext& context,

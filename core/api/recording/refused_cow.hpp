@@ -24,7 +24,8 @@ struct RefusedCow {
 std::string only_number(const CowSaid& cow);
 
 /// surely: it starts with a cow and goes on with words of a turn. perhaps: it starts with a number
-/// and goes on with nothing known ("22 nothnig found" names 22?), or with "no" and words that
+/// and goes on with nothing known ("22 nothnig found" names 22?), or
+/// with a number no cow can have (a reader's with 14 digits), or with "no" and words that
 /// correct nothing ("no tg, black cow" names a cow without a number, the whole line being all that
 /// is known of her), or is announced ("No 413"), or goes on with news and with more that belongs to
 /// a turn ("413 died, LH SU"). none: it starts otherwise, or with a list of numbers, or goes on
@@ -36,6 +37,12 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
 /// which a cow that was let out is mended.
 std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineContext& context,
                                              const Language& language);
+
+/// A refused line that starts with a list of numbers: "883 and 884 LH DD", "885/886 LH SU".
+bool names_several_cows(std::string_view text, const Language& language);
+
+/// A refused line about the feet that are lifted today, and about no cow: "today all".
+bool tells_todays_feet(std::string_view text, const Language& language);
 
 /// A refused line that does not start with what is said of a cow in the crush, or with a slip of
 /// it: "next one 413", "301, 302 lame LH", "brown heifer", a line that is no text. What is said of

@@ -109,6 +109,15 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
                           "It was not understood, so nothing of hers was mended. What holds?");
   }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
+  if (refused.likely == CowLikely::none && tells_todays_feet(text, *language_)) {
+    return keep_as_unread(
+        {std::string(language_->say(TermKind::today)), std::string(trimmed(text))},
+        "This was not understood. Which feet are lifted today?");
+  }
+  if (refused.likely == CowLikely::none && names_several_cows(text, *language_)) {
+    hold_back_after(text);
+    return keep_unread(text);
+  }
   if (refused.likely != CowLikely::none) {
     const CowSaid cow = as_known_here(refused, finder_);
     const Outcome named = name_in_refused(who_was_read(cow), text);

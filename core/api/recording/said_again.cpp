@@ -11,6 +11,7 @@
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/cow_number.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/spoken_numbers.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -27,6 +28,7 @@ struct Compared {
   std::string number;
   bool has_letters = false;  // in the number: "4l3"
   bool in_a_word = false;    // the number: "thirteen"
+  bool is_misread = false;   // it is a reader's with a slip in it
   std::string rest;
   std::vector<std::string> words;
 };
@@ -69,6 +71,7 @@ Compared compared(std::string_view line, const Language& language) {
   parts.in_a_word = number_word_at(spoken_tokens(line, language), 0, language).has_value();
   const std::size_t first = announced == 0 ? first_said(tokens, language) : announced - 1;
   if (first < tokens.size()) from = tokens[first].offset;
+  parts.is_misread = misread_tag_tokens(tokens, first) > 0;
   for (std::size_t at = first; at < tokens.size(); ++at) {
     const Token& token = tokens[at];
     const std::string_view said = line.substr(token.offset, token.length);
@@ -243,6 +246,9 @@ bool leaves_out_the_number(const Compared& before, const Compared& after) {
 bool are_other_cows(const Compared& before, const Compared& after) {
   if (before.number.empty() || after.number.empty()) return false;
   if (before.has_letters) return edit_distance(before.number, after.number) > 1;
+  // No cow has such a number: it is the reader's that is said next.
+  constexpr std::size_t most_digits_lost = 2;
+  if (before.is_misread) return edit_distance(before.number, after.number) > most_digits_lost;
   return before.number != after.number;
 }
 

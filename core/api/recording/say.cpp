@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/state.hpp"
@@ -12,7 +13,6 @@
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/free_text.hpp"
 #include "core/trade/call_line/gone_on.hpp"
-#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -46,22 +46,9 @@ Fault whose_is_not_clear(int line_number) {
           .remedy = "Say the number and what holds."};
 }
 
-bool corrects_mobility(const TurnClause& clause) {
-  const auto* told = std::get_if<MobilityTold>(&clause);
-  return told != nullptr && told->is_correction;
-}
-
 bool is_correction(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
-  if (said == nullptr) return false;
-  return finds_instead(*said) || std::holds_alternative<FootCorrected>(*said) ||
-         std::holds_alternative<ClawCorrected>(*said) ||
-         std::holds_alternative<DetailCorrected>(*said) ||
-         std::holds_alternative<FindingTakenBack>(*said) ||
-         std::holds_alternative<ActTakenBack>(*said) ||
-         std::holds_alternative<MeasureTakenBack>(*said) ||
-         std::holds_alternative<ReasonTakenBack>(*said) || corrects_mobility(*said) ||
-         std::holds_alternative<NothingAfterAll>(*said);
+  return said != nullptr && mends_or_takes_back(*said);
 }
 
 bool corrects_the_number(const Line& line) {
@@ -70,9 +57,11 @@ bool corrects_the_number(const Line& line) {
   return said != nullptr && std::holds_alternative<CowCorrected>(*said);
 }
 
+/// "No, right hind", "LH no, chronic", without her number.
 bool corrects_her_feet(const Line& line) {
-  return !line.clauses.empty() &&
-         std::all_of(line.clauses.begin(), line.clauses.end(), is_correction);
+  const bool is_named =
+      !line.clauses.empty() && std::holds_alternative<CowNamed>(line.clauses.front());
+  return !is_named && mending_of(CowSaid{}, line).has_value();
 }
 
 bool answers_only(const Line& line) {
@@ -226,6 +215,8 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
   }
+  const Outcome fits = go_on_with_the_call_that_fits();
+  if (!fits) return fits;
   if (!line.clauses.empty()) after_line(text);
   return Done{};
 }
@@ -345,7 +336,10 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
 }
 
 Outcome RecordingState::open_cow(const CowSaid& cow) {
-  const CowFound found = finder_.find(cow);
+  CowFound found = finder_.find(cow);
+  const auto in_doubt = left_in_doubt(cow);
+  if (!in_doubt) return in_doubt.faults();
+  if (*in_doubt) found.cow = **in_doubt;
   auto past = past_of(found.cow);
   if (!past) return past.faults();
   auto earlier = left_open_earlier(*past);
@@ -365,6 +359,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   if (!found.question.empty()) {
     answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
   }
+  if (*in_doubt) show_mark("taken for the one who was called so before");
   warn_of_her();
   return Done{};
 }

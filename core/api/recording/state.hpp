@@ -159,6 +159,8 @@ class RecordingState {
   // earlier_turn.cpp
   Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
   Result<std::optional<EarlierTurn>> as_it_was(const RecordedTurn& turn);
+  Outcome go_on_with_the_call_that_fits();
+  Result<std::optional<CowId>> left_in_doubt(const CowSaid& cow);
   Outcome stand_as_recorded(const RecordedTurn& recorded);
   Outcome look_again_at_past();
   [[nodiscard]] std::optional<Turn> whole_turn(const InCrush& cow) const;
@@ -240,6 +242,7 @@ class RecordingState {
                          std::optional<PersonId> person = {});
   Outcome settle_unread(const UnreadNews& news, std::string_view text);
   [[nodiscard]] bool may_mend_again(const UnreadNews& news, std::string_view text) const;
+  [[nodiscard]] std::string told_of_one(const UnreadNews& news) const;
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);

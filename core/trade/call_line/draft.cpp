@@ -10,6 +10,7 @@
 #include "core/trade/call_line/other_foot.hpp"
 #include "core/trade/call_line/possible.hpp"
 #include "core/trade/call_line/reason_taken_back.hpp"
+#include "core/trade/call_line/refitted_today.hpp"
 #include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/lame_score.hpp"
@@ -122,6 +123,7 @@ class Objection {
     if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);
     return on_each_foot([&said, &facts](const FootCall& call) -> Why {
       if (facts.needs_lifting && call.state == FootState::not_lifted) return stayed_down(call.foot);
+      if (Why refusal = why_not_refitted(call, said.action)) return refusal;
       return unclear_which(count_of_same(call.actions, said.action), call.foot);
     });
   }

@@ -297,7 +297,7 @@ constexpr std::string_view english_how_done[] = {
     "each",   "every", "everything", "everywhere", "lots",     "plenty",  "only",     "please",
     "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
 
-constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"};
+constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number", "next", "cow"};
 
 // "Bar the little black one".
 constexpr std::string_view english_articles[] = {"the", "a", "an", "that", "this"};

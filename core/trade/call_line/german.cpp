@@ -316,7 +316,7 @@ constexpr std::string_view german_how_done[] = {
     "dann",    "hier",   "da",      "es",      "das",        "alles", "viel",  "etwas",
     "bitte",   "wieder", "vorher",  "nachher", "wie",        "immer", "drauf", "ja"};
 
-constexpr std::string_view german_number_leads[] = {"nr", "nummer"};
+constexpr std::string_view german_number_leads[] = {"nr", "nummer", "nächste", "kuh"};
 
 // "Geht's".
 constexpr ShortWord german_short_words[] = {{"s", "es"}};

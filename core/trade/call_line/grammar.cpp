@@ -322,6 +322,8 @@ constexpr Step step_table[] = {
     {S::news_said, K::comma, S::news_more},
     {S::news_said, K::conjunction, S::news_more},
     {S::news_said, K::strong, S::news_next},
+    {S::news_more, K::foot, S::news_said, &B::add_news_feet},
+    {S::news_more, K::feet, S::news_said, &B::add_news_feet},
     {S::news_more, K::number, S::news_number, &B::add_news_number},
     {S::news_more, K::gone, S::news_said, &B::say_news},
     {S::news_more, K::news, S::news_said, &B::say_news},

@@ -3,13 +3,12 @@
 #include <utility>
 
 #include "core/base/quotation.hpp"
+#include "core/trade/call_line/cow_number.hpp"
 #include "core/trade/call_line/possible.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-constexpr std::size_t longest_cow_number = 15;  // digits of an electronic identity
 
 bool is_finding(const TurnClause& item) {
   return std::holds_alternative<FindingSaid>(item);
@@ -71,11 +70,7 @@ TurnClause* LineBuilder::open_item() {
 }
 
 void LineBuilder::check_cow_number(const Term& number) {
-  const std::string_view digits = digits_of(number);
-  const bool has_point = digits.find('.') != std::string_view::npos;
-  if (!has_point && digits.size() <= longest_cow_number) return;
-  refuse(not_understood(shown(number.said) + " is not the number of a cow", "give up to 15 digits"),
-         number);
+  refuse_if(why_no_cow_number(number.said, digits_of(number)), number);
 }
 
 void LineBuilder::name_cow(const Term& number) {

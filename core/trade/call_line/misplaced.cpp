@@ -38,6 +38,8 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::never_mind, "say it alone, or behind her number, to drop what was not understood"},
     {TermKind::still_here, "of one who was said to be gone, behind her number: {306 still here}"},
     {TermKind::news, "news comes behind the number of a cow: {77 gone}"},
+    {TermKind::feet,
+     "of one foot say \"{no, only LH}\"; when the others stayed down \"{just the backs}\""},
     {TermKind::gone,
      "of a cow it stands behind her number: {77 gone}; of a claw say \"{inside} {claw missing}\""},
 };
@@ -67,6 +69,18 @@ bool is_done_to_her(TermKind kind) {
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
+bool is_news(Spot spot) {
+  return spot == Spot::news_number || spot == Spot::news_feet || spot == Spot::news_said ||
+         spot == Spot::news_more;
+}
+
+bool is_found_on_a_foot(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::lesion, TermKind::claw,   TermKind::place,
+                                TermKind::degree, TermKind::stage,  TermKind::foot_state,
+                                TermKind::lame,   TermKind::nicked, TermKind::rest_fine};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 }  // namespace
 
 std::string remedy_for_time_of_off(const LineBuilder& said) {
@@ -85,6 +99,10 @@ std::string remedy_for_time_of_off(const LineBuilder& said) {
 
 std::string remedy_for(const Misplacement& here) {
   const Term& term = here.term;
+  if (is_news(here.spot) && is_found_on_a_foot(term.kind)) {
+    return "what is found is called of one cow: her number, the foot and what was found, on a line "
+           "of its own";
+  }
   if (term.kind == TermKind::unclear_word) {
     return std::string(meant_by(term.as<UnclearWord>()));
   }

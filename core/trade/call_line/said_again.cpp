@@ -75,12 +75,13 @@ bool takes_back(const Finding& said, const Finding& found) {
   return are_one(meant, found);
 }
 
+// "Block" and "wrap" are every way of putting one on; "refitted" is nothing else.
 bool takes_back(const Action& said, const Action& done) {
   Action meant = said;
   const std::optional<FixtureSaid> taken = fixture_said(said.kind);
   const std::optional<FixtureSaid> put = fixture_said(done.kind);
-  const bool both_put_on = taken && put && puts_on(*taken) && puts_on(*put);
-  if (both_put_on && taken->fixture == put->fixture) meant.kind = done.kind;
+  const bool is_any_way = taken && taken->step == FixtureStep::put_on;
+  if (is_any_way && put && puts_on(*put) && taken->fixture == put->fixture) meant.kind = done.kind;
   return are_one(meant, done);
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/cow_number.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
@@ -166,6 +167,21 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
                      whole};
 }
 
+// "826 00000060001": the cow 826, and then?
+std::optional<PlacedFault> tag_in_two_parts(const NextStep& next, const Language&) {
+  constexpr std::size_t two_parts = 2;
+  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
+  const std::size_t at = next.term.first_token;
+  if (!names_cow || misread_tag_tokens(next.tokens, at) != two_parts) return std::nullopt;
+  Term both = next.term;
+  both.token_count = two_parts;
+  const std::string_view said = said_in(next, at, at + two_parts);
+  if (std::optional<Refusal> refusal = why_no_cow_number(said, said)) {
+    return PlacedFault{*std::move(refusal), both};
+  }
+  return std::nullopt;
+}
+
 // "Caller Ben 413": a name, and the next cow behind it.
 std::optional<PlacedFault> number_in_a_name(const NextStep& next, const Language&) {
   const bool is_name = next.step.from == Spot::caller || next.step.from == Spot::writer;
@@ -278,10 +294,10 @@ std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
   constexpr decltype(&lame_behind_its_leg) traps[] = {
-      lame_behind_its_leg, no_name_of_a_product, lesions_share_a_word,  claw_and_claw,
-      not_so_or_mended,    no_such_lesion,       letters_in_a_number,   number_in_a_name,
-      number_of_no_number, lame_at_an_end,       of_the_feet_or_of_her, recheck_behind_a_finding,
-      number_not_ended,    swallowed_by_a_batch, one_or_several};
+      lame_behind_its_leg,      no_name_of_a_product, lesions_share_a_word, claw_and_claw,
+      not_so_or_mended,         no_such_lesion,       letters_in_a_number,  tag_in_two_parts,
+      number_in_a_name,         number_of_no_number,  lame_at_an_end,       of_the_feet_or_of_her,
+      recheck_behind_a_finding, number_not_ended,     swallowed_by_a_batch, one_or_several};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }
@@ -300,8 +316,10 @@ std::optional<PlacedFault> date_out_of_reach(const Term& date, Day visit_day) {
 
 std::size_t announced_tokens(std::span<const Token> tokens, const Language& language) {
   if (tokens.size() < 2 || tokens[0].kind != TokenKind::word) return 0;
-  const bool has_point = tokens[1].kind == TokenKind::strong;
-  const std::size_t number = has_point ? 2 : 1;
+  const Phrase* behind = language.longest_match(tokens, 1).phrase;
+  const bool is_one = behind != nullptr && behind->kind == TermKind::number_word;  // "next one 413"
+  const bool is_between = tokens[1].kind == TokenKind::strong || is_one;
+  const std::size_t number = is_between ? 2 : 1;
   const bool is_announced = language.leads_a_number(tokens[0].folded) && number < tokens.size() &&
                             tokens[number].kind == TokenKind::number;
   return is_announced ? number + 1 : 0;

@@ -1,6 +1,7 @@
 #include "core/trade/call_line/unknown_word.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/base/quotation.hpp"
@@ -63,9 +64,13 @@ PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
   const Term shown = term_of(word, near.first_token, near.token_count);
   // Words that are known, but not here, are no slip of themselves; to a single letter all is near.
   const bool is_a_slip = fold_case(near.words) != fold_case(shown.said) && shown.said.size() > 1;
+  std::string remedy = is_a_slip ? meant_by(near) : "";
+  if (remedy.empty() && word.spot == Spot::today) {
+    remedy = "say such as \"{today all four}\", \"{today hinds}\"";
+  }
   return {not_understood(quoted(shown.said) + " is not understood; expected " +
                              expected_names(is_together ? kinds_before : kinds),
-                         is_a_slip ? meant_by(near) : ""),
+                         std::move(remedy)),
           shown};
 }
 
