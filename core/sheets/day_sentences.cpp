@@ -70,7 +70,9 @@ std::string found_sentence(const VisitView& view) {
   for (const CowSeen& cow : view.cows) share.n += cow.findings.empty() ? 0 : 1;
   if (share.n == 0) return said(Saying::found_nothing, share, wording);
   std::vector<std::string> lesions;
-  for (const auto& [lesion, n] : most_found(view)) {
+  const auto most = most_found(view);
+  const bool is_tie = most.size() > 1 && most.front().second == most.back().second;
+  for (const auto& [lesion, n] : most) {
     lesions.push_back(wording.say(Saying::lesion_share, {{"lesion", wording.lesion(lesion)},
                                                          {"n", std::to_string(n)},
                                                          {"of", std::to_string(share.of)}}));
@@ -78,7 +80,9 @@ std::string found_sentence(const VisitView& view) {
   return wording.say(Saying::found_on, {{"n", std::to_string(share.n)},
                                         {"of", std::to_string(share.of)},
                                         {"percent", percent_words(share, wording)}}) +
-         wording.say(Saying::most_often, {{"list", wording.list(lesions)}}) + '.';
+         wording.say(is_tie ? Saying::such_as : Saying::most_often,
+                     {{"list", wording.list(lesions)}}) +
+         '.';
 }
 
 bool shows_on_lame_leg(const CowSeen& cow) {

@@ -229,6 +229,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::found_on, "Something was found on {n} of {of} cows with feet lifted{percent}"},
     {S::found_nothing, "Nothing was found on {of} of {of} cows with feet lifted."},
     {S::most_often, ", most often {list}"},
+    {S::such_as, ", such as {list}"},
     {S::lesion_share, "{lesion} ({n} of {of})"},
     {S::percent, " ({n} %)"},
     {S::came_lame, "{n} of {of} cows that were in the crush came lame"},

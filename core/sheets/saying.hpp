@@ -100,6 +100,7 @@ enum class Saying {
   found_on,        // {n} {of} {percent}
   found_nothing,   // {of}
   most_often,      // {list}
+  such_as,         // {list}: no lesion was found more often than another
   lesion_share,    // {lesion} {n} {of}
   percent,         // {n}
   came_lame,       // {n} {of}

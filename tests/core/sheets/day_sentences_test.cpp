@@ -64,7 +64,7 @@ TEST_CASE("the day is told with what each count is out of") {
   CHECK(sentences_of(three_cow_day()) ==
         std::vector<std::string>{
             "Feet were lifted on 3 of 3 cows that came or were expected.",
-            "Something was found on 2 of 3 cows with feet lifted, most often digital dermatitis (1 "
+            "Something was found on 2 of 3 cows with feet lifted, such as digital dermatitis (1 "
             "of 3) and white line abscess (1 of 3).",
             "1 of 3 cows that were in the crush came lame; for 1 of 1 something was found on a "
             "lame leg."});
