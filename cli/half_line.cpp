@@ -9,8 +9,16 @@ namespace evenclaw::cli {
 
 namespace {
 
-constexpr std::string_view mark = "?";
-constexpr std::string_view mark_behind_words = " ?";
+constexpr char mark = '?';
+constexpr std::size_t most_marks = 2;  // "?" and, for all of it, "??"
+
+/// How many marks the line ends with, alone or behind a space; 0 when it asks nothing.
+std::size_t marks_at_end(std::string_view line) {
+  const std::size_t last = line.find_last_not_of(mark);
+  if (last == std::string_view::npos) return line.size() <= most_marks ? line.size() : 0;
+  const std::size_t marks = line.size() - last - 1;
+  return line[last] == ' ' && marks <= most_marks ? marks : 0;
+}
 
 std::string joined(const std::string& half, std::string_view rest) {
   if (half.empty() || rest.empty()) return half + std::string(rest);
@@ -25,11 +33,12 @@ bool begins_with(std::string_view line, std::string_view half) {
 
 bool HalfLine::asks(const std::string& typed) {
   const std::string_view line = trimmed(typed);
-  if (line == mark) return true;
-  if (line.size() < mark_behind_words.size()) return false;
-  const std::size_t end = line.size() - mark_behind_words.size();
-  if (line.substr(end) != mark_behind_words) return false;
-  kept_ = completed(std::string(trimmed(line.substr(0, end))));
+  const std::size_t marks = marks_at_end(line);
+  if (marks == 0) return false;
+  wants_all_ = marks == most_marks;
+  const std::string_view words = trimmed(line.substr(0, line.size() - marks));
+  if (words.empty()) return true;
+  kept_ = completed(std::string(words));
   return true;
 }
 

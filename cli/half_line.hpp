@@ -13,6 +13,9 @@ class HalfLine {
   /// space; kept() is then what it asks about.
   bool asks(const std::string& typed);
 
+  /// It was asked with "??": for all that may follow, not the likeliest alone.
+  [[nodiscard]] bool wants_all() const { return wants_all_; }
+
   [[nodiscard]] const std::string& kept() const { return kept_; }
 
   /// The line that is meant: what was kept with this behind it, or this alone when it begins with
@@ -21,6 +24,7 @@ class HalfLine {
 
  private:
   std::string kept_;
+  bool wants_all_ = false;
 };
 
 }  // namespace evenclaw::cli

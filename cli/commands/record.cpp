@@ -21,7 +21,7 @@ constexpr Operand operands[] = {
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when more than one visit is open"},
                               {"--day", "DAY", "add to the visit of that day"}};
 constexpr Example examples[] = {
-    {"evenclaw record", "type line by line; a ? asks what may follow, Ctrl-D ends"},
+    {"evenclaw record", "type line by line; a ? asks what may follow (?? all of it), Ctrl-D ends"},
     {"evenclaw record monday.calls", "a file; given again, nothing is recorded twice"},
     {"printf '412 lame LH\\nLH sole ulcer outside\\ndone\\n' | evenclaw record -",
      "a pipe; each \"saved 412 <entry>\" is printed when it is safe on the disk"}};
@@ -29,6 +29,8 @@ constexpr JsonAnswer answers[] = {{"", JsonForm::lines, field_docs<ReplyItem>}};
 
 /// A day is one batch or two; more at once would only grow without end.
 constexpr std::size_t lines_a_batch = 2000;
+
+constexpr std::size_t most_shown = 24;
 
 /// Takes lines as they come and remembers how it ended.
 class Desk {
@@ -82,7 +84,7 @@ class Desk {
       if (lines->empty()) break;
       const std::string& typed = lines->front();
       if (half.asks(typed)) {
-        print_suggestions(half.kept());
+        print_suggestions(half);
         continue;
       }
       const std::string line = half.completed(typed);
@@ -108,11 +110,19 @@ class Desk {
     return cow.empty() ? "next cow> " : cow + "> ";
   }
 
-  void print_suggestions(const std::string& half) const {
-    for (const Suggestion& suggestion : recording_.may_follow(half)) {
+  /// More than a screen nobody reads beside the crush; the likeliest come first.
+  void print_suggestions(const HalfLine& half) const {
+    const std::vector<Suggestion> all = recording_.may_follow(half.kept());
+    const std::size_t shown = half.wants_all() ? all.size() : std::min(all.size(), most_shown);
+    for (std::size_t at = 0; at < shown; ++at) {
+      const Suggestion& suggestion = all[at];
       std::cout << "  " << suggestion.words;
       if (!suggestion.meaning.empty()) std::cout << "  (" << suggestion.meaning << ')';
       std::cout << '\n';
+    }
+    if (shown < all.size()) {
+      std::cout << "  and " << all.size() - shown
+                << " more: a line that ends in ?? shows them all\n";
     }
   }
 

@@ -42,3 +42,13 @@ TEST_CASE("a doubtful number and a question mark alone are told apart") {
   CHECK(half.asks("?"));
   CHECK(half.kept().empty());
 }
+
+TEST_CASE("two question marks ask for all that may follow, one for the likeliest") {
+  HalfLine half;
+  REQUIRE(half.asks("414 LH ??"));
+  CHECK(half.wants_all());
+  CHECK(half.kept() == "414 LH");
+  REQUIRE(half.asks("?"));
+  CHECK_FALSE(half.wants_all());
+  CHECK_FALSE(half.asks("???"));
+}
