@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/base/text.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
@@ -11,6 +12,8 @@
 namespace evenclaw {
 
 namespace {
+
+constexpr std::size_t most_characters = 90;  // of a warning
 
 constexpr Claw single_claws[] = {Claw::outside, Claw::inside};
 
@@ -36,8 +39,29 @@ bool was_opened(const FootCall& call, Claw claw) {
   });
 }
 
-bool cannot_bear_a_block(const FootCall& call, Claw claw) {
-  return painful_finding(call, claw) != nullptr || was_opened(call, claw);
+/// The open case of that lesion on the foot is of that claw, and there is no other such case.
+bool is_known_of(const Rows& past, const FootCall& call, Lesion lesion, Claw claw) {
+  ClawPair claws;
+  for (const CaseRow& row : past.cases) {
+    const bool is_it = row.foot == call.foot && row.family == facts_of(lesion).family;
+    if (is_it && !row.not_found_on) claws.add(row.claw);
+  }
+  return claws.claw() == claw;
+}
+
+/// What hurts on this claw: called of it, or called of no claw where it is known on which it was.
+const Finding* painful_on(const Rows& past, const FootCall& call, Claw claw) {
+  if (const Finding* called = painful_finding(call, claw)) return called;
+  const auto known =
+      std::find_if(call.findings.begin(), call.findings.end(), [&](const Finding& finding) {
+        return hurts(finding) && finding.claw == Claw::not_called &&
+               is_known_of(past, call, finding.lesion, claw);
+      });
+  return known == call.findings.end() ? nullptr : &*known;
+}
+
+bool cannot_bear_a_block(const Rows& past, const FootCall& call, Claw claw) {
+  return painful_on(past, call, claw) != nullptr || was_opened(call, claw);
 }
 
 /// "Blocked again" is a new block too: where the one before sat does not say where this one goes.
@@ -53,7 +77,7 @@ std::vector<Claw> painful_claws_under(const Rows& past, const FootCall& call,
   const Claw meant = claw_meant(past, call, action);
   std::vector<Claw> claws;
   for (const Claw claw : single_claws) {
-    if (includes(meant, claw) && cannot_bear_a_block(call, claw)) claws.push_back(claw);
+    if (includes(meant, claw) && cannot_bear_a_block(past, call, claw)) claws.push_back(claw);
   }
   return claws;
 }
@@ -70,11 +94,14 @@ Firing on_painful(const Situation& situation, const FootCall& call, const Action
   firing.warning.claw = claw;
   firing.causes = {{call.foot, About::block}};
   const std::string where = std::string(spoken(call.foot)) + ' ' + std::string(spoken(claw));
-  const Finding* painful = painful_finding(call, claw);
+  const Rows& past = situation.past.rows;
+  const Finding* painful = painful_on(past, call, claw);
+  const bool is_called_of_it = painful_finding(call, claw) != nullptr;
   const std::string why =
-      painful != nullptr ? "with the " + spoken_name(*painful) : std::string("that was opened");
+      painful != nullptr ? (is_called_of_it ? "with the " : "that had the ") + spoken_name(*painful)
+                         : std::string("that was opened");
   const std::string what = "Block on the claw " + why + " (" + where + ").";
-  if (cannot_bear_a_block(call, partner(claw))) {
+  if (cannot_bear_a_block(past, call, partner(claw))) {
     firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
     with_go_ahead(firing.warning, {}, situation.language);
     return firing;
@@ -145,33 +172,59 @@ bool lacks_side(const Rows& past, const FootCall& call, const Action& action) {
 }
 
 /// The claw a block would go on: the good one beside the one that hurts.
-Claw likely_side(const FootCall& call) {
-  const Finding* outside = painful_finding(call, Claw::outside);
-  const Finding* inside = painful_finding(call, Claw::inside);
+Claw likely_side(const Rows& past, const FootCall& call) {
+  const Finding* outside = painful_on(past, call, Claw::outside);
+  const Finding* inside = painful_on(past, call, Claw::inside);
   if ((outside == nullptr) == (inside == nullptr)) return Claw::not_called;
   return outside != nullptr ? Claw::inside : Claw::outside;
 }
 
-/// Said again with the side, an act is completed and not doubled.
-Firing side_asked(const FootCall& call, const Action& action, const Language& language) {
+/// What is known of the two claws of the foot: " The sole ulcer is outside."
+std::string known_of_the_claws(const Situation& situation, const FootCall& call, Claw likely,
+                               const ClawPair& missing) {
+  std::string words;
+  if (is_called(likely)) {
+    const Claw sick = partner(likely);
+    words = " The " + spoken_name(*painful_on(situation.past.rows, call, sick)) + " is " +
+            std::string(spoken(sick));
+  }
+  const Claw gone = missing.claw();
+  if (gone == Claw::outside || gone == Claw::inside) {
+    const std::string which(spoken(gone));
+    words += (words.empty() ? " " + sentence(which) : "; " + which) + " is missing";
+  }
+  return words.empty() ? words : words + '.';
+}
+
+/// Said again with the side, an act is completed and not doubled. A claw that is missing is not
+/// offered, and beside one that hurts no block is left to offer.
+Firing side_asked(const Situation& situation, const FootCall& call, const Action& action) {
+  const Language& language = situation.language;
+  const ClawPair missing = missing_claws(situation, call);
+  const Claw likely = likely_side(situation.past.rows, call);
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.claw = Claw::not_called;
   firing.causes = {{call.foot, About::block}};
-  std::string words = sentence(std::string(spoken(call.foot))) + ": " +
-                      offered_act({}, action.kind, Claw::none, language) + ", which claw?";
-  const Claw likely = likely_side(call);
-  if (is_called(likely)) {
-    const Claw sick = partner(likely);
-    words += " The " + spoken_name(*painful_finding(call, sick)) + " is " +
-             std::string(spoken(sick)) + '.';
+  const std::string asked = sentence(std::string(spoken(call.foot))) + ": " +
+                            offered_act({}, action.kind, Claw::none, language) + ", which claw?";
+  firing.warning.words = asked + known_of_the_claws(situation, call, likely, missing);
+  if (character_count(firing.warning.words) > most_characters) {
+    firing.warning.words = asked + known_of_the_claws(situation, call, Claw::not_called, missing);
   }
-  firing.warning.words = std::move(words);
+  std::vector<std::string> answers;
   const Claw first = is_called(likely) ? likely : Claw::inside;
-  with_go_ahead(firing.warning,
-                {offered_act(call.foot, action.kind, first, language),
-                 offered_act(call.foot, action.kind, partner(first), language)},
-                language);
+  const bool none_is_left = is_called(likely) && missing.has(likely);
+  if (none_is_left) {
+    answers.push_back(offered_taking_back(call.foot, action.kind, Claw::none, language));
+  } else {
+    for (const Claw claw : {first, partner(first)}) {
+      if (!missing.has(claw)) {
+        answers.push_back(offered_act(call.foot, action.kind, claw, language));
+      }
+    }
+  }
+  with_go_ahead(firing.warning, std::move(answers), language);
   return firing;
 }
 
@@ -208,7 +261,7 @@ std::vector<Firing> block_side_not_called(const Situation& situation) {
   for (const FootCall& call : situation.turn.feet) {
     for (const Action& action : call.actions) {
       if (!lacks_side(situation.past.rows, call, action)) continue;
-      firings.push_back(side_asked(call, action, situation.language));
+      firings.push_back(side_asked(situation, call, action));
     }
   }
   return firings;

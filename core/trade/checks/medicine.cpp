@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <optional>
 #include <set>
+#include <span>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include "core/base/text.hpp"
@@ -58,9 +60,21 @@ std::vector<Firing> for_each_product(const Situation& situation, F&& firing_for)
   return firings;
 }
 
+/// "bluemix 20 ml": a name of the list, and how much of it was given; "" when it does not start so.
+std::string name_at_start(std::span<const ListedProduct> list, std::string_view said) {
+  for (std::size_t end = said.rfind(' '); end != std::string_view::npos && end > 0;
+       end = said.rfind(' ', end - 1)) {
+    const ListedProduct* listed = find_product(list, said.substr(0, end));
+    if (listed != nullptr) return listed->product.name;
+  }
+  return {};
+}
+
 std::string near_name(const Situation& situation, const Action& action) {
-  return action.medicine ? std::string()
-                         : near_product(situation.past.medicine.list, action.product);
+  if (action.medicine) return {};
+  const std::span<const ListedProduct> list = situation.past.medicine.list;
+  std::string near = near_product(list, action.product);
+  return near.empty() ? name_at_start(list, action.product) : near;
 }
 
 bool withdrawal_was_told(const Turn& turn) {

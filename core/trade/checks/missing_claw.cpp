@@ -10,15 +10,6 @@ namespace evenclaw {
 
 namespace {
 
-/// The claws of the foot that are not there: told today or at an earlier visit.
-ClawPair missing_on(const Situation& situation, const FootCall& call) {
-  ClawPair claws = missing_before(situation.past.rows, call.foot);
-  for (const Action& action : call.actions) {
-    if (action.kind == ActionKind::claw_missing) claws.add(action.claw);
-  }
-  return claws;
-}
-
 /// The missing claw that is meant; `not_called` when it is none.
 Claw missing_among(const ClawPair& missing, Claw said) {
   ClawPair meant;
@@ -87,12 +78,40 @@ void ask_about_measures(std::vector<Firing>& firings, const Situation& situation
   }
 }
 
+/// It was taken off or is not there, and nobody said which: known from before it need not be said.
+bool lacks_its_claw(const Action& action, const ClawPair& missing) {
+  if (is_called(action.claw)) return false;
+  return action.kind == ActionKind::amputated ||
+         (action.kind == ActionKind::claw_missing && missing.none());
+}
+
+void ask_which_is_missing(std::vector<Firing>& firings, const Situation& situation,
+                          const FootCall& call, const ClawPair& missing) {
+  for (const Action& action : call.actions) {
+    if (!lacks_its_claw(action, missing)) continue;
+    const std::string act = offered_act({}, action.kind, Claw::none, situation.language);
+    Firing firing;
+    firing.warning.foot = call.foot;
+    firing.warning.claw = Claw::not_called;
+    firing.warning.words = sentence(std::string(spoken(call.foot))) + ": " + act + ", which claw?";
+    for (const Claw claw : {Claw::outside, Claw::inside}) {
+      if (missing.has(claw)) continue;
+      firing.warning.answers.push_back(
+          offered_act(call.foot, action.kind, claw, situation.language));
+    }
+    firing.warning.answers.push_back(offered_go_ahead(situation.language));
+    firing.causes = {{call.foot, About::finding}};
+    firings.push_back(std::move(firing));
+  }
+}
+
 }  // namespace
 
 std::vector<Firing> claw_that_is_missing(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
-    const ClawPair missing = missing_on(situation, call);
+    const ClawPair missing = missing_claws(situation, call);
+    ask_which_is_missing(firings, situation, call, missing);
     if (missing.none()) continue;
     ask_about_blocks(firings, situation, call, missing);
     ask_about_findings(firings, situation, call, missing);

@@ -61,6 +61,14 @@ const Finding* painful_finding(const FootCall& call, Claw claw) {
   return found == call.findings.end() ? nullptr : &*found;
 }
 
+ClawPair missing_claws(const Situation& situation, const FootCall& call) {
+  ClawPair claws = missing_before(situation.past.rows, call.foot);
+  for (const Action& action : call.actions) {
+    if (action.kind == ActionKind::claw_missing) claws.add(action.claw);
+  }
+  return claws;
+}
+
 bool vet_called(const Turn& turn) {
   return was_called(turn, ActionKind::vet);
 }

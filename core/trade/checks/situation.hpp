@@ -107,6 +107,9 @@ bool hurts(const Finding& finding);
 /// The finding of the foot that hurts on this claw (outside or inside), or null.
 const Finding* painful_finding(const FootCall& call, Claw claw);
 
+/// The claws of the foot that are not there: told today or at an earlier visit.
+ClawPair missing_claws(const Situation& situation, const FootCall& call);
+
 /// The vet was called for her or for one of her feet.
 bool vet_called(const Turn& turn);
 /// "LH vet" and "go ahead"; "vet" without a foot.

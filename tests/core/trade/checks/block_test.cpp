@@ -210,3 +210,15 @@ TEST_CASE("blocked again without its claw is asked about, whatever claw carried 
   const Turn again = cow({foot(Foot::lh, {}, {act(ActionKind::block_again, Claw::not_called)})});
   CHECK(fired(again, blocked(Claw::outside).known, today) == no_side);
 }
+
+TEST_CASE("a lesion of which no claw is called is where the same was found last") {
+  const Turn before = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
+  const Turn now = cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called, Degree::slight)},
+                             {act(ActionKind::block_on, Claw::outside)})});
+  CHECK(fired(now, Past().then(before, today - 30).known, today) == on_painful);
+  CHECK(fired(now, {}, today).empty());
+  const Turn on_the_good_one =
+      cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called, Degree::slight)},
+                {act(ActionKind::block_on, Claw::inside)})});
+  CHECK(fired(on_the_good_one, Past().then(before, today - 30).known, today).empty());
+}

@@ -80,6 +80,13 @@ TEST_CASE("a slip in the name is asked about with the right name to say, and not
   CHECK(warnings[0].answers.front() == "LH no, no spray; spray with plainmix");
 }
 
+TEST_CASE("a listed name with the amount behind it is asked about with the name to say") {
+  const auto warnings = warnings_of("412 injected by the vet with plainmix 20 ml", invented_list());
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].rule == "medicine-name-near");
+  CHECK(warnings[0].answers.front() == "no, no injected; injected with plainmix");
+}
+
 TEST_CASE("used off label below the floor is a Stop, told with the floor") {
   const auto warnings = warnings_of("412\nLH DD raw behind; spray with strongmix", invented_list());
   REQUIRE(warnings.size() == 1);

@@ -49,3 +49,20 @@ TEST_CASE("what is called on the claw that is there is not asked about") {
   CHECK(
       fired_on("412\nLH inside claw missing; outside bruise slight; outside length 78 mm").empty());
 }
+
+TEST_CASE("which claw was taken off, or is missing, is asked when nobody said it") {
+  const ToldDay day = told_day("412\nLH claw amputated by the vet");
+  REQUIRE(day.warnings().size() == 1);
+  CHECK(day.warnings().front().words == "Left hind: claw amputated, which claw?");
+  CHECK(day.warnings().front().answers ==
+        Names{"LH claw amputated outside", "LH claw amputated inside", "go ahead"});
+  CHECK(fired_on("412\nLH claw amputated inside by the vet").empty());
+}
+
+TEST_CASE("a block whose claw was not called is not offered for a claw that is missing") {
+  const ToldDay day = told_day("412\nLH outside claw gone; block on; inside toe ulcer slight");
+  REQUIRE(day.warnings().size() == 1);
+  CHECK(day.warnings().front().words ==
+        "Left hind: block on, which claw? The toe ulcer is inside; outside is missing.");
+  CHECK(day.warnings().front().answers == Names{"LH no, no block on", "go ahead"});
+}
