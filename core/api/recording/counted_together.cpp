@@ -43,8 +43,15 @@ std::string counted_as(std::string_view text, const Language& language) {
   const std::vector<Token> tokens = spoken_tokens(text, language);
   for (std::size_t at = 0; at + 1 < tokens.size(); ++at) {
     if (tokens[at].kind != TokenKind::number) continue;
-    const std::size_t words = language.longest_match(tokens, at + 1).word_count;
-    const Token& last = tokens[at + std::max<std::size_t>(words, 1)];
+    std::size_t end = at + 1;
+    const auto counts_to = [&](std::size_t here) {
+      const Phrase* phrase = language.longest_match(tokens, here).phrase;
+      return phrase != nullptr && phrase->kind == TermKind::animals;
+    };
+    while (end + 1 < tokens.size() && !counts_to(end)) ++end;
+    if (!counts_to(end)) end = at + 1;
+    const std::size_t words = language.longest_match(tokens, end).word_count;
+    const Token& last = tokens[end + std::max<std::size_t>(words, 1) - 1];
     return std::string(
         text.substr(tokens[at].offset, last.offset + last.length - tokens[at].offset));
   }

@@ -105,6 +105,14 @@ bool takes_back_only(const LateMending& mending) {
                      });
 }
 
+bool completes_only(const LateMending& mending) {
+  return std::all_of(mending.corrections.begin(), mending.corrections.end(),
+                     [](const TurnClause& clause) {
+                       const auto* detail = std::get_if<DetailCorrected>(&clause);
+                       return detail != nullptr && detail->completes;
+                     });
+}
+
 bool is_a_call_of_its_own(const LateMending& mending) {
   TurnDraft fresh;
   fresh.turn.cow = mending.cow;

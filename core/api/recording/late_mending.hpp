@@ -28,6 +28,9 @@ std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line);
 /// Nothing but findings, acts and measures that are taken back.
 bool takes_back_only(const LateMending& mending);
 
+/// "412 LH raw" and nothing else: of a finding that was called before, or the lesion is missing.
+bool completes_only(const LateMending& mending);
+
 /// True when the line says something of a cow of whom nothing has been said: "412 LH nothing after
 /// all".
 bool is_a_call_of_its_own(const LateMending& mending);

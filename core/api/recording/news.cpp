@@ -9,6 +9,7 @@
 #include "core/api/people.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
+#include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -169,7 +170,10 @@ Outcome RecordingState::settle_news_said_again(std::string_view text) {
     // A correction without a number is of the cow that stands there, not of any that waits for one.
     if (!may_mend_again(news, text)) continue;
     const bool is_clearer = news.words != trimmed(text);
-    if (!is_clearer || !is_said_again(told_of_one(news), trimmed(text), *language_)) continue;
+    const bool is_said = is_said_again(told_of_one(news), trimmed(text), *language_) ||
+                         (is_of_a_batch(news.words) && is_of_a_batch(text) &&
+                          is_said_in_other_words(news.words, trimmed(text), *language_));
+    if (!is_clearer || !is_said) continue;
     const Outcome settled = settle_unread(news, text);
     if (!settled) return settled;
   }

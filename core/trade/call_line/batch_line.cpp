@@ -134,6 +134,20 @@ std::optional<PlacedFault> several_apart(const NextStep& next, const Language& l
   return std::nullopt;
 }
 
+/// "12 fresh heifers". "412 big head" may be what a cow looks like.
+bool has_a_word_between(std::span<const Token> tokens, std::size_t number,
+                        const Language& language) {
+  constexpr std::size_t most_digits = 3;
+  const std::size_t at = number + 1;
+  if (tokens[number].length > most_digits || tokens[at].kind != TokenKind::word) return false;
+  const Language::Match word = language.longest_match(tokens, at);
+  const bool is_like = word.phrase == nullptr || word.phrase->kind == TermKind::reason;
+  const Phrase* behind =
+      phrase_at(tokens, at + std::max<std::size_t>(word.word_count, 1), language);
+  return is_like && behind != nullptr && behind->kind == TermKind::animals &&
+         static_cast<AnimalKind>(behind->value) != AnimalKind::animals;
+}
+
 }  // namespace
 
 bool counts_animals(std::span<const Token> tokens, const Language& language) {
@@ -142,8 +156,9 @@ bool counts_animals(std::span<const Token> tokens, const Language& language) {
     at = language.longest_match(tokens, 0).word_count;
     if (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
   }
-  return at + 1 < tokens.size() && tokens[at].kind == TokenKind::number &&
-         is_kind_at(tokens, at + 1, TermKind::animals, language);
+  if (at + 1 >= tokens.size() || tokens[at].kind != TokenKind::number) return false;
+  return is_kind_at(tokens, at + 1, TermKind::animals, language) ||
+         has_a_word_between(tokens, at, language);
 }
 
 std::size_t batch_token_count(std::span<const Token> tokens, std::size_t at,

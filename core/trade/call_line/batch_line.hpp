@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <optional>
 #include <span>
+#include <string_view>
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -11,8 +12,14 @@
 
 namespace evenclaw {
 
+/// What to say for "12 fresh heifers".
+constexpr std::string_view remedy_behind_a_count =
+    "say the animals right behind their number, and what they are like behind a comma: "
+    "\"{12 heifers, fresh, all good}\"";
+
 /// A number and a word for several animals stand at its start, behind "no" when it mends the count
-/// of the line before. "412 heifer" is a cow and why she came.
+/// of the line before; a word between the two, "12 fresh heifers", is refused, and no cow is named.
+/// "412 heifer" is a cow and why she came.
 bool counts_animals(std::span<const Token> tokens, const Language& language);
 
 /// How many tokens from `at` on are free words about a batch, where it stands or who is apart: up

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/possible.hpp"
 #include "core/trade/call_line/said_again.hpp"
@@ -67,9 +68,84 @@ void drop_said_twice(FootCall& call, const Finding& right) {
   if (first != all.end()) all.erase(std::remove(first + 1, all.end(), right), all.end());
 }
 
+/// The details that are said, in the order in which they are called.
+std::vector<Term> details_in(const DetailCorrected& said) {
+  std::vector<Term> details;
+  const auto add = [&](TermKind kind, int value, bool is_said) {
+    if (!is_said) return;
+    Term detail;
+    detail.kind = kind;
+    detail.value = value;
+    details.push_back(detail);
+  };
+  add(TermKind::claw, static_cast<int>(said.claw), said.claw != Claw::not_called);
+  add(TermKind::stage, static_cast<int>(said.stage), said.stage != DdStage::not_called);
+  add(TermKind::place, static_cast<int>(said.place), said.place != Place::not_called);
+  add(TermKind::degree, static_cast<int>(said.degree), said.degree != Degree::not_called);
+  return details;
+}
+
+/// A refusal puts what stands in braces in the words of the language that is spoken.
+std::string in_any_language(const DetailCorrected& said) {
+  std::string words;
+  for (const Term& detail : details_in(said)) {
+    words += (words.empty() ? "" : " ") + std::string(english().say(detail.kind, detail.value));
+  }
+  return "{" + words + "}";
+}
+
+/// The finding with the details; nothing when it has others, or they cannot be of it.
+std::optional<Finding> completed(const Finding& finding, const DetailCorrected& said) {
+  TurnClause item = FindingSaid{finding};
+  for (const Term& detail : details_in(said)) {
+    if (add_detail(item, detail)) return std::nullopt;
+  }
+  const Finding& complete = std::get<FindingSaid>(item).finding;
+  return complete == finding ? std::nullopt : std::optional(complete);
+}
+
+Refusal of_nothing(const DetailCorrected& said) {
+  return not_understood("\"" + in_any_language(said) + "\" is said of nothing here",
+                        "name the lesion or the act it belongs to, foot first: "
+                        "\"{LH outside sole ulcer}\"");
+}
+
+Refusal of_several(const DetailCorrected& said, Foot foot, const Finding& one) {
+  const std::string where(word_of(foot));
+  const std::string lesion(english().say(TermKind::lesion, one.lesion));
+  return impossible(
+      "\"" + in_any_language(said) + "\" could be of several findings on {" + where + "}",
+      "say the lesion as well: \"{" + where + ' ' + lesion + "} " + in_any_language(said) + "\"");
+}
+
+Outcome complete_finding(TurnDraft& draft, const DetailCorrected& said) {
+  TurnDraft trial = draft;
+  bool any = false;
+  for (const Foot foot : all_feet) {
+    FootCall* call = draft.feet_named.has(foot) ? find_foot(trial.turn, foot) : nullptr;
+    if (call == nullptr) continue;
+    std::vector<Finding*> open;
+    for (Finding& finding : call->findings) {
+      if (completed(finding, said)) open.push_back(&finding);
+    }
+    if (open.size() > 1) return fault_of(of_several(said, foot, *open.front()));
+    if (open.empty()) continue;
+    any = true;
+    const Finding wrong = *open.front();
+    *open.front() = *completed(wrong, said);
+    const Finding right = *open.front();
+    drop_said_twice(*call, right);
+    mend_said(trial.since_naming, wrong, right);
+  }
+  if (!any) return fault_of(of_nothing(said));
+  draft = std::move(trial);
+  return Done{};
+}
+
 }  // namespace
 
 Outcome correct_detail(TurnDraft& draft, const DetailCorrected& said) {
+  if (said.completes) return complete_finding(draft, said);
   if (draft.feet_named.empty()) {
     return fault_of(impossible("no foot is named that could be corrected", "say the foot first"));
   }

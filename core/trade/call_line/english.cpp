@@ -291,11 +291,12 @@ constexpr Phrase turn_phrases[] = {
 
 // What is said behind "spray" of how it was done, and to what.
 constexpr std::string_view english_how_done[] = {
-    "twice",  "once",  "thrice",     "well",       "lightly",  "heavily", "properly", "thoroughly",
-    "more",   "some",  "too",        "also",       "just",     "now",     "then",     "here",
-    "there",  "it",    "her",        "them",       "this",     "that",    "these",    "those",
-    "each",   "every", "everything", "everywhere", "lots",     "plenty",  "only",     "please",
-    "before", "after", "as",         "usual",      "everyone", "yes",     "all"};
+    "twice",      "once",   "thrice", "well",     "lightly", "heavily",    "properly",
+    "thoroughly", "more",   "some",   "too",      "also",    "just",       "now",
+    "then",       "here",   "there",  "it",       "her",     "them",       "this",
+    "that",       "these",  "those",  "each",     "every",   "everything", "everywhere",
+    "lots",       "plenty", "only",   "please",   "before",  "after",      "under",
+    "beneath",    "as",     "usual",  "everyone", "yes",     "all"};
 
 constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number", "next", "cow"};
 

@@ -312,9 +312,9 @@ constexpr Phrase turn_phrases[] = {
 };
 
 constexpr std::string_view german_how_done[] = {
-    "zweimal", "einmal", "dreimal", "gut",     "ordentlich", "nur",   "auch",  "jetzt",
-    "dann",    "hier",   "da",      "es",      "das",        "alles", "viel",  "etwas",
-    "bitte",   "wieder", "vorher",  "nachher", "wie",        "immer", "drauf", "ja"};
+    "zweimal", "einmal",  "dreimal", "gut",   "ordentlich", "nur",   "auch",  "jetzt", "dann",
+    "hier",    "da",      "es",      "das",   "alles",      "viel",  "etwas", "bitte", "wieder",
+    "vorher",  "nachher", "wie",     "immer", "drauf",      "unter", "ja"};
 
 constexpr std::string_view german_number_leads[] = {"nr", "nummer", "nächste", "kuh"};
 

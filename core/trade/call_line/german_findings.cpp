@@ -22,6 +22,8 @@ constexpr Phrase finding_phrases[] = {
     {"gesunde Klaue", K::good_claw},
     {"die gesunde Klaue", K::good_claw},
     {"gute Klaue", K::good_claw},
+    {"andere Klaue", K::good_claw},
+    {"die andere Klaue", K::good_claw},
 
     says("Mortellaro", K::lesion, Lesion::dd),
     says("DD", K::lesion, Lesion::dd),
@@ -183,6 +185,9 @@ constexpr Phrase finding_phrases[] = {
     says("Abszess", K::unclear_word, UnclearWord::abscess),
     says("Eiter", K::unclear_word, UnclearWord::abscess),
     says("Schmerzmittel", K::unclear_word, UnclearWord::pain_relief),
+    says("verheilt", K::unclear_word, UnclearWord::healed),
+    says("abgeheilt", K::unclear_word, UnclearWord::healed),
+    says("geheilt", K::unclear_word, UnclearWord::healed),
     says("Klauenrehe", K::kept_word, KeptWord::no_lesion_here),
     says("Rehe", K::kept_word, KeptWord::no_lesion_here),
     says("nichts Besonderes", K::kept_word, KeptWord::no_lesion_here),

@@ -357,6 +357,10 @@ constexpr Step step_table[] = {
     {S::batch_bar, K::number, S::batch_apart, &B::add_apart_number},
     {S::batch_bar, K::text, S::batch_apart, &B::add_apart_looks},
     {S::batch_apart, K::conjunction, S::batch_bar},
+    {S::batch_apart, K::comma, S::batch_more},
+    {S::batch_more, K::number, S::batch_apart, &B::add_apart_number},
+    {S::batch_more, K::conjunction, S::batch_bar},
+    {S::batch_more, K::comma, S::batch_more},
 };
 
 constexpr std::string_view may_end = "";
@@ -428,6 +432,7 @@ constexpr SpotFacts spot_table[] = {
     {S::batch_told, S::batch_told, may_end, TextExtent::none, &B::settle_batch},
     {S::batch_bar, S::batch_bar, "who was not like the others", TextExtent::of_a_batch},
     {S::batch_apart, S::batch_told, may_end},
+    {S::batch_more, S::batch_told, may_end},
 };
 static_assert(std::size(spot_table) == spot_count);
 

@@ -75,9 +75,10 @@ enum class Spot : unsigned char {
   batch_only,
   batch_told,
   batch_bar,
-  batch_apart
+  batch_apart,
+  batch_more  // behind a comma: another one may follow, or what became of them
 };
-inline constexpr std::size_t spot_count = static_cast<std::size_t>(Spot::batch_apart) + 1;
+inline constexpr std::size_t spot_count = static_cast<std::size_t>(Spot::batch_more) + 1;
 
 using Act = void (LineBuilder::*)(const Term&);
 

@@ -189,7 +189,29 @@ void LineBuilder::take_detail(const Term& detail) {
          detail);
 }
 
+// "LH raw", "LH outside heel": of what was found there before. False when they are no such details.
+bool LineBuilder::say_details_alone() {
+  DetailCorrected said;
+  said.completes = true;
+  for (const Term& detail : loose_) {
+    const bool is_first = (detail.kind == TermKind::claw && said.claw == Claw::not_called) ||
+                          (detail.kind == TermKind::place && said.place == Place::not_called) ||
+                          (detail.kind == TermKind::degree && said.degree == Degree::not_called) ||
+                          (detail.kind == TermKind::stage && said.stage == DdStage::not_called);
+    if (!is_first) return false;
+    if (detail.kind == TermKind::claw) said.claw = detail.as<Claw>();
+    if (detail.kind == TermKind::place) said.place = detail.as<Place>();
+    if (detail.kind == TermKind::degree) said.degree = detail.as<Degree>();
+    if (detail.kind == TermKind::stage) said.stage = detail.as<DdStage>();
+  }
+  add(TurnClause{said}, loose_.front());
+  loose_.clear();
+  loose_is_glued_ = false;
+  return true;
+}
+
 void LineBuilder::add_loose_to(TurnClause* item) {
+  if (item == nullptr && !loose_.empty() && say_details_alone()) return;
   for (const Term& detail : loose_) {
     if (item == nullptr) {
       take_detail(detail);

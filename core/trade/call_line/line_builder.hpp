@@ -163,6 +163,7 @@ class LineBuilder {
   void open_with_claw(TurnClause item, const Term& from);
   void refuse_unclear_claw();
   void add_loose_to(TurnClause* item);
+  bool say_details_alone();
   [[nodiscard]] bool could_be_its_place(const Term& lesion);
   [[nodiscard]] bool could_be_of_the_wrap(const TimeSaid& when);
   void set_time(const TimeSaid& when, const Term& at);

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/line_builder.hpp"
@@ -76,7 +77,8 @@ void LineBuilder::open_missing_claw(const Term& gone) {
 
 // Which claw is the good one is for the caller to say: it is what the check holds against.
 void LineBuilder::refuse_good_claw(const Term& words) {
-  refuse(not_understood("which claw is the good one?", "say {inside} or {outside}"), words);
+  refuse(not_understood("which claw is " + quoted(words.said) + '?', "say {inside} or {outside}"),
+         words);
 }
 
 void LineBuilder::expect_off(const Term& word) {

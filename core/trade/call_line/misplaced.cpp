@@ -5,6 +5,10 @@
 #include <optional>
 #include <string_view>
 
+#include "core/base/quotation.hpp"
+#include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/trap.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -52,6 +56,9 @@ std::string_view meant_by(UnclearWord word) {
       return "where is it: {white line abscess}, or {other} \"...\" in words?";
     case UnclearWord::dish:
       return "which is it: {modelled}, or {concave wall}?";
+    case UnclearWord::healed:
+      return "when nothing is found there any more: \"{LH nothing found}\"; else what is found "
+             "today";
     case UnclearWord::pain_relief:
       return "which is it: \"{pain relief given by the vet}\", or \"{pain relief asked for}\"?";
   }
@@ -103,6 +110,10 @@ std::string remedy_for(const Misplacement& here) {
     return "what is found is called of one cow: her number, the foot and what was found, on a line "
            "of its own";
   }
+  if (here.spot == Spot::finding && tells_it_is_gone(term)) {
+    return std::string(meant_by(UnclearWord::healed));
+  }
+  if (here.spot == Spot::batch_number) return std::string(remedy_behind_a_count);
   if (term.kind == TermKind::unclear_word) {
     return std::string(meant_by(term.as<UnclearWord>()));
   }
@@ -117,6 +128,64 @@ std::string remedy_for(const Misplacement& here) {
     if (row.kind == term.kind) return std::string(row.remedy);
   }
   return {};
+}
+
+bool tells_it_is_gone(const Term& term) {
+  const bool is_healed =
+      term.kind == TermKind::unclear_word && term.as<UnclearWord>() == UnclearWord::healed;
+  return is_healed || term.kind == TermKind::gone;
+}
+
+namespace {
+
+std::string said_from(const NumberAlone& here, std::size_t count) {
+  const Token& last = here.tokens[here.at + count - 1];
+  const std::size_t from = here.tokens[here.at].offset;
+  return std::string(here.text.substr(from, last.offset + last.length - from));
+}
+
+Refusal time_of_nothing(const NumberAlone& here, std::size_t tokens) {
+  const std::string said = said_from(here, tokens);
+  const std::string stands = quoted(said) + " tells a time, and not what is to happen then";
+  if (std::string meant = remedy_for_time_of_off(here.said); !meant.empty()) {
+    return not_understood(stands, std::move(meant));
+  }
+  const auto* clause = here.said.clauses().empty()
+                           ? nullptr
+                           : std::get_if<TurnClause>(&here.said.clauses().back().clause);
+  const bool comes_off = clause != nullptr && awaits_off(*clause);
+  return not_understood(stands, comes_off
+                                    ? "when it comes off: \"{off} " + said + "\""
+                                    : "say such as \"{see again} " + said + "\", or \"{off} " +
+                                          said + "\" behind a wrap or block that is put on");
+}
+
+}  // namespace
+
+Refusal refusal_of_number(const NumberAlone& here) {
+  const std::string number = said_from(here, 1);
+  const Language::Match behind = here.at + 1 < here.tokens.size()
+                                     ? here.language.longest_match(here.tokens, here.at + 1)
+                                     : Language::Match{};
+  const TermKind unit = behind.phrase == nullptr ? TermKind::stray : behind.phrase->kind;
+  if (unit == TermKind::day_unit || unit == TermKind::week_unit) {
+    return time_of_nothing(here, 1 + behind.word_count);
+  }
+  if (unit == TermKind::mm || unit == TermKind::cm) {
+    const std::string said = said_from(here, 1 + behind.word_count);
+    return not_understood(quoted(said) + " tells a length, and not what was measured",
+                          "say such as \"{length} " + said + "\", \"{heel} " + said + "\"");
+  }
+  if (names_another_cow(here.tokens, here.at, here.language)) {
+    return not_understood(quoted(number) + " begins another cow in the middle of the line",
+                          "each cow on a line of her own: say " + number + " on the next one");
+  }
+  const std::string meant = remedy_for_time_of_off(here.said);
+  return not_understood(
+      "the number " + number +
+          " stands alone; a bare number is a cow, and only at the start of a line",
+      meant.empty() ? "say a place as {z4}, a time as {28d} or {4 weeks}, a length as {78 mm}"
+                    : meant);
 }
 
 }  // namespace evenclaw

@@ -242,21 +242,7 @@ class Parser {
   }
 
   void refuse_number(const Term& term) {
-    if (names_another_cow(tokens_, term.first_token, language_)) {
-      const std::string said(term.said);
-      add_fault(not_understood(quoted(term) + " begins another cow in the middle of the line",
-                               "each cow on a line of her own: say " + said + " on the next one"),
-                term);
-      return;
-    }
-    const std::string meant = remedy_for_time_of_off(builder_);
-    add_fault(
-        {"call-not-understood",
-         "the number " + std::string(term.said) +
-             " stands alone; a bare number is a cow, and only at the start of a line",
-         meant.empty() ? "say a place as {z4}, a time as {28d} or {4 weeks}, a length as {78 mm}"
-                       : meant},
-        term);
+    add_fault(refusal_of_number({tokens_, term.first_token, text_, builder_, language_}), term);
   }
 
   void refuse_word(const Term& term) {
@@ -266,6 +252,11 @@ class Parser {
       refuse_glued(term);
     } else if (term.kind == TermKind::unknown_word) {
       refuse_unknown();
+    } else if (spot_ == Spot::finding && tells_it_is_gone(term)) {
+      Term whole = builder_.clauses().back().from;
+      whole.token_count = term.first_token + term.token_count - whole.first_token;
+      add_fault(not_understood(quoted(whole) + " is called by what is found today", remedy(term)),
+                whole);
     } else if (term.kind == TermKind::unclear_word) {
       add_fault(not_understood(quoted(term) + " could mean more than one thing", remedy(term)),
                 term);

@@ -68,6 +68,16 @@ std::optional<Claw> good_claw(const Reading& reading) {
   return good == finding->claw ? std::nullopt : std::optional<Claw>(good);
 }
 
+// "LH outside" may answer what was asked; offered is what makes a finding of it.
+bool has_details_alone(const Reading& reading) {
+  const std::vector<Clause>& clauses = reading.line.clauses;
+  return std::any_of(clauses.begin(), clauses.end(), [](const Clause& each) {
+    const auto* clause = std::get_if<TurnClause>(&each);
+    const auto* detail = clause == nullptr ? nullptr : std::get_if<DetailCorrected>(clause);
+    return detail != nullptr && detail->completes;
+  });
+}
+
 class Suggester {
  public:
   Suggester(std::string_view half_line, const LineContext& context, const Language& language)
@@ -159,12 +169,14 @@ class Suggester {
   // a stage behind "outside".
   [[nodiscard]] bool leads_somewhere(const Reading& reading, const std::string& line) const {
     const bool is_held = reading.spot == Spot::loose || reading.spot == Spot::loose_place;
-    if (!is_held || !reading.missing) return true;
-    return std::any_of(language_.phrases().begin(), language_.phrases().end(),
-                       [this, &line](const Phrase& phrase) {
-                         return can_take_details(phrase.kind) && is_printed(phrase, language_) &&
-                                !readings_of(line + " " + std::string(phrase.words)).empty();
-                       });
+    if (!is_held || (!reading.missing && !has_details_alone(reading))) return true;
+    const auto takes_them = [this, &line](const Phrase& phrase) {
+      if (!can_take_details(phrase.kind) || !is_printed(phrase, language_)) return false;
+      const std::vector<Reading> readings = readings_of(line + " " + std::string(phrase.words));
+      return std::any_of(readings.begin(), readings.end(),
+                         [](const Reading& then) { return !has_details_alone(then); });
+    };
+    return std::any_of(language_.phrases().begin(), language_.phrases().end(), takes_them);
   }
 
   static bool can_take_details(TermKind kind) {

@@ -131,7 +131,7 @@ enum class TermKind : unsigned char {
 inline constexpr std::size_t term_kind_count = static_cast<std::size_t>(TermKind::gone) + 1;
 
 /// Words that could mean one of several things.
-enum class UnclearWord { rot, abscess, dish, pain_relief };
+enum class UnclearWord { rot, abscess, dish, pain_relief, healed };
 
 /// Words that are kept as a note. A check hears that it stinks.
 enum class KeptWord { no_lesion_here, stinks };

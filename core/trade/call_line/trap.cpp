@@ -9,6 +9,7 @@
 
 #include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/cow_number.hpp"
+#include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
@@ -161,6 +162,14 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
   }
   Term whole = next.term;
   whole.token_count = 2;
+  // "28d" alone is a time; "413d" has a letter too many.
+  constexpr std::size_t most_digits_of_a_time = 2;
+  const bool is_short = digits_of(next.term).size() <= most_digits_of_a_time;
+  if (is_short && has_its_unit(next.tokens, next.term.first_token, language)) {
+    return PlacedFault{
+        refusal_of_number({next.tokens, next.term.first_token, next.text, next.said, language}),
+        whole};
+  }
   const std::string said(said_in(next, whole.first_token, whole.first_token + 2));
   return PlacedFault{not_understood("\"" + said + "\" is not the number of a cow",
                                     "a cow is digits only: say the number again"),

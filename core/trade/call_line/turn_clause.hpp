@@ -93,11 +93,14 @@ struct ClawCorrected {
 };
 
 /// "no, chronic", "no, slight", "no, heel": that detail of what was found last on the feet named
-/// was wrong. One of them is called.
+/// was wrong. One of them is called. Or, `completes`, "LH raw": the details of the one finding
+/// there of which they were not called yet.
 struct DetailCorrected {
   Place place = Place::not_called;
   Degree degree = Degree::not_called;
   DdStage stage = DdStage::not_called;
+  Claw claw = Claw::not_called;  // only where it completes
+  bool completes = false;
   friend bool operator==(const DetailCorrected&, const DetailCorrected&) = default;
 };
 

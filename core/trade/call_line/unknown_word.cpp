@@ -6,6 +6,7 @@
 
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/nearest.hpp"
 
 namespace evenclaw {
@@ -65,6 +66,7 @@ PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
   // Words that are known, but not here, are no slip of themselves; to a single letter all is near.
   const bool is_a_slip = fold_case(near.words) != fold_case(shown.said) && shown.said.size() > 1;
   std::string remedy = is_a_slip ? meant_by(near) : "";
+  if (word.spot == Spot::batch_number) remedy = remedy_behind_a_count;
   if (remedy.empty() && word.spot == Spot::today) {
     remedy = "say such as \"{today all four}\", \"{today hinds}\"";
   }

@@ -63,6 +63,6 @@ TEST_CASE("a cow in one number word is said in digits") {
 }
 
 TEST_CASE("a detail in front of its foot shows where it stands") {
-  CHECK(remedy_of("LH SU; RH outside") ==
+  CHECK(remedy_of("LH SU; RH z4") ==
         "name the lesion or the act it belongs to, foot first: \"LH outside sole ulcer\"");
 }
