@@ -82,7 +82,7 @@ struct VisitCorrected {
 
 struct TurnRecorded {
   static constexpr std::string_view kind = "turn";
-  static constexpr std::int32_t version = 3;
+  static constexpr std::int32_t version = 4;
   VisitId visit;
   CowId cow;
   std::vector<std::string> words;  // the lines as said

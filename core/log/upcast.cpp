@@ -34,6 +34,11 @@ Json turn_2_to_3(Json body) {
   return body;
 }
 
+// Turn 3 had no words for how a cow has to be handled.
+Json turn_3_to_4(Json body) {
+  return body;
+}
+
 // Version 1 could not say that a visit was typed from paper.
 Json visit_opened_1_to_2(Json body) {
   return body;
@@ -42,6 +47,7 @@ Json visit_opened_1_to_2(Json body) {
 constexpr UpCaster up_casters[] = {{"visit_opened", 1, visit_opened_1_to_2},
                                    {"turn", 1, turn_1_to_2},
                                    {"turn", 2, turn_2_to_3},
+                                   {"turn", 3, turn_3_to_4},
                                    {"news_unread", 1, news_unread_1_to_2},
                                    {"cow_registered", 1, cow_registered_1_to_2},
                                    {"cow_registered", 2, cow_registered_2_to_3}};
