@@ -25,6 +25,14 @@ std::string noted(News news) {
     case News::wrap_still_on:
     case News::block_still_on:
     case News::walks_sound:
+    case News::kicks:
+    case News::jumps:
+    case News::lies_down:
+    case News::needs_hoist:
+    case News::kicks_no_more:
+    case News::jumps_no_more:
+    case News::lies_down_no_more:
+    case News::hoist_no_more:
       return "noted";
     case News::gone:
       return "kept as gone";

@@ -10,8 +10,7 @@ class HandlingBook {
  public:
   explicit HandlingBook(const CowStory& story) : story_(story) {}
 
-  void take(const Action& action, Day day) {
-    const auto said = handling_said(action.kind);
+  void take(const std::optional<HandlingSaid>& said, Day day) {
     if (!said) return;
     const auto known = rows_.find(said->what);
     if (!said->holds) {
@@ -41,12 +40,24 @@ class HandlingBook {
 
 std::vector<HandlingRow> handling_of(const CowStory& story) {
   HandlingBook book(story);
-  for (const Told<TurnRecorded>& turn : story.turns) {
-    for (const FootCall& call : turn.body.turn.feet) {
-      for (const Action& action : call.actions) book.take(action, turn.moment.day);
+  auto news = story.news.begin();
+  const auto take_news_before = [&](const Moment* moment) {
+    for (; news != story.news.end() && (moment == nullptr || news->moment < *moment); ++news) {
+      if (!news->body.asked) book.take(handling_said(news->body.news), news->moment.day);
     }
-    for (const Action& action : turn.body.turn.actions) book.take(action, turn.moment.day);
+  };
+  for (const Told<TurnRecorded>& turn : story.turns) {
+    take_news_before(&turn.moment);
+    for (const FootCall& call : turn.body.turn.feet) {
+      for (const Action& action : call.actions) {
+        book.take(handling_said(action.kind), turn.moment.day);
+      }
+    }
+    for (const Action& action : turn.body.turn.actions) {
+      book.take(handling_said(action.kind), turn.moment.day);
+    }
   }
+  take_news_before(nullptr);
   return std::move(book).take_rows();
 }
 

@@ -9,7 +9,8 @@
 namespace evenclaw {
 
 /// One row for each thing that was ever said of her: said of her as a whole or of a foot, in a turn
-/// that was finished or not. What is said to be over and never was said leaves no row.
+/// that was finished or not, or told as news. What is said to be over and never was said leaves no
+/// row.
 std::vector<HandlingRow> handling_of(const CowStory& story);
 
 }  // namespace evenclaw

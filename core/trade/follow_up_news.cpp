@@ -271,6 +271,15 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
       return walks_sound(meant_by(news, past));
     case News::gone:
       return gone(past.rows);
+    case News::kicks:
+    case News::jumps:
+    case News::lies_down:
+    case News::needs_hoist:
+    case News::kicks_no_more:
+    case News::jumps_no_more:
+    case News::lies_down_no_more:
+    case News::hoist_no_more:
+      return {};
   }
   return {};
 }

@@ -12,15 +12,20 @@ struct HandlingFacts {
   Handling what;
   ActionKind said_as;
   ActionKind over_as;
+  News told_as;
+  News told_over_as;
   std::string_view spoken;
 };
 
+using Act = ActionKind;
+
 constexpr HandlingFacts handling_table[] = {
-    {Handling::kicks, ActionKind::kicks, ActionKind::kicks_no_more, "kicks"},
-    {Handling::jumps, ActionKind::jumps, ActionKind::jumps_no_more, "jumps"},
-    {Handling::lies_down, ActionKind::lies_down, ActionKind::lies_down_no_more,
-     "lies down in the crush"},
-    {Handling::needs_hoist, ActionKind::needs_hoist, ActionKind::hoist_no_more, "needs the hoist"}};
+    {Handling::kicks, Act::kicks, Act::kicks_no_more, News::kicks, News::kicks_no_more, "kicks"},
+    {Handling::jumps, Act::jumps, Act::jumps_no_more, News::jumps, News::jumps_no_more, "jumps"},
+    {Handling::lies_down, Act::lies_down, Act::lies_down_no_more, News::lies_down,
+     News::lies_down_no_more, "lies down in the crush"},
+    {Handling::needs_hoist, Act::needs_hoist, Act::hoist_no_more, News::needs_hoist,
+     News::hoist_no_more, "needs the hoist"}};
 
 const HandlingFacts& facts_of(Handling what) {
   return handling_table[static_cast<std::size_t>(what)];
@@ -34,6 +39,21 @@ std::optional<HandlingSaid> handling_said(ActionKind kind) {
     if (facts.over_as == kind) return HandlingSaid{facts.what, false};
   }
   return std::nullopt;
+}
+
+std::optional<HandlingSaid> handling_said(News news) {
+  for (const HandlingFacts& facts : handling_table) {
+    if (facts.told_as == news) return HandlingSaid{facts.what, true};
+    if (facts.told_over_as == news) return HandlingSaid{facts.what, false};
+  }
+  return std::nullopt;
+}
+
+std::optional<News> news_of(ActionKind kind) {
+  const auto said = handling_said(kind);
+  if (!said) return std::nullopt;
+  const HandlingFacts& facts = facts_of(said->what);
+  return said->holds ? facts.told_as : facts.told_over_as;
 }
 
 ActionKind said_as(Handling what) {

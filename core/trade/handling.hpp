@@ -8,6 +8,7 @@
 
 #include "core/base/enum_words.hpp"
 #include "core/trade/action.hpp"
+#include "core/trade/task.hpp"
 
 namespace evenclaw {
 
@@ -30,6 +31,12 @@ struct HandlingSaid {
 
 /// What an act says of how she is handled; nothing for any other act.
 std::optional<HandlingSaid> handling_said(ActionKind kind);
+
+/// The same of news.
+std::optional<HandlingSaid> handling_said(News news);
+
+/// The news that tells what the act says; nothing for an act that says nothing of it.
+std::optional<News> news_of(ActionKind kind);
 
 /// The act by which it is said to hold.
 ActionKind said_as(Handling what);

@@ -71,6 +71,14 @@ std::optional<FixtureSaid> fixture_said(News news) {
     case News::still_lame:
     case News::walks_sound:
     case News::gone:
+    case News::kicks:
+    case News::jumps:
+    case News::lies_down:
+    case News::needs_hoist:
+    case News::kicks_no_more:
+    case News::jumps_no_more:
+    case News::lies_down_no_more:
+    case News::hoist_no_more:
       return std::nullopt;
   }
   return std::nullopt;

@@ -98,7 +98,16 @@ enum class News {
   vet_came,
   still_lame,
   walks_sound,
-  gone
+  gone,
+  // How she has to be handled, told of a cow that does not stand in the crush.
+  kicks,
+  jumps,
+  lies_down,
+  needs_hoist,
+  kicks_no_more,
+  jumps_no_more,
+  lies_down_no_more,
+  hoist_no_more
 };
 
 template <>
@@ -113,7 +122,15 @@ struct EnumWords<News> {
                                              {News::vet_came, "vet_came"},
                                              {News::still_lame, "still_lame"},
                                              {News::walks_sound, "walks_sound"},
-                                             {News::gone, "gone"}};
+                                             {News::gone, "gone"},
+                                             {News::kicks, "kicks"},
+                                             {News::jumps, "jumps"},
+                                             {News::lies_down, "lies_down"},
+                                             {News::needs_hoist, "needs_hoist"},
+                                             {News::kicks_no_more, "kicks_no_more"},
+                                             {News::jumps_no_more, "jumps_no_more"},
+                                             {News::lies_down_no_more, "lies_down_no_more"},
+                                             {News::hoist_no_more, "hoist_no_more"}};
 };
 
 /// One clause of the since-last-time talk, for one cow. `feet` empty means no foot was named.

@@ -1,5 +1,6 @@
-// A cow that is only said to walk sound was not in the crush: it is news of her. Nothing of it is
-// silently the turn of a cow, nor are feet that are told of next silently hers.
+// A cow of whom only is said that she walks sound, or how she has to be handled, was not in the
+// crush: it is news of her. Nothing of it is silently the turn of a cow, nor are feet that are told
+// of next silently hers.
 #include "core/api/recording/walks_by.hpp"
 
 #include <algorithm>
@@ -14,20 +15,33 @@
 
 namespace evenclaw {
 
-const CowSaid* says_only_that_she_walks(const Line& line) {
+namespace {
+
+bool may_be_news(const TurnClause& clause) {
+  const auto* act = std::get_if<ActionSaid>(&clause);
+  return std::holds_alternative<WalksSoundSaid>(clause) ||
+         (act != nullptr && handling_said(act->action.kind));
+}
+
+}  // namespace
+
+const CowSaid* says_only_how_she_is(const Line& line) {
   if (line.clauses.size() != 2) return nullptr;
   const auto* named = std::get_if<CowNamed>(&line.clauses.front());
   const auto* said = std::get_if<TurnClause>(&line.clauses.back());
-  const bool walks = said != nullptr && std::holds_alternative<WalksSoundSaid>(*said);
   const bool is_sure = named != nullptr && named->cow.known == CowKnown::numbered;
-  return walks && is_sure ? &named->cow : nullptr;
+  return is_sure && said != nullptr && may_be_news(*said) ? &named->cow : nullptr;
 }
 
-bool says_only_how_she_walks(const Turn& turn) {
+std::optional<News> only_news_in(const Turn& turn) {
   Turn only;
   only.cow = turn.cow;
   only.walks_sound = true;
-  return turn == only;
+  if (turn == only) return News::walks_sound;
+  if (turn.actions.size() != 1) return std::nullopt;
+  only.walks_sound = false;
+  only.actions = turn.actions;
+  return turn == only ? news_of(turn.actions.front().kind) : std::nullopt;
 }
 
 bool says_nothing_of_her_feet(const Turn& turn) {
@@ -42,16 +56,19 @@ bool says_nothing_of_her_feet(const Turn& turn) {
 /// While the turn of another cow is under way it could be either, and what is said of feet next
 /// could be of either cow. It is asked, and the feet are nobody's until a cow is named.
 Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view text) {
-  const CowSaid* cow = says_only_that_she_walks(line);
+  const CowSaid* cow = says_only_how_she_is(line);
   if (cow == nullptr || !in_crush_ || goes_on(*cow) || is_certain_now(*cow)) return false;
   if (looks_finished() || !finder_.carrier(cow->number)) return false;
   const std::string number = plain_number(cow->number);
   const std::string said(trimmed(text));
+  const bool walks =
+      std::holds_alternative<WalksSoundSaid>(std::get<TurnClause>(line.clauses.back()));
   Fault fault{.slug = "call-impossible",
               .message = "Another cow is in the crush. Is this news of " + number +
                          ", or is she the next one?",
               .line = line_number_,
-              .remedy = "Of one who only walked by say: " +
+              .remedy = std::string(walks ? "Of one who only walked by say: "
+                                          : "Of one who is not in the crush say: ") +
                         std::string(language_->say(TermKind::news_lead)) + " " + said +
                         "; of the next one her number alone first."};
   held_back_by_ = said;
@@ -60,13 +77,13 @@ Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view 
   return true;
 }
 
-/// Her number and that she walks sound is all that was said before the next cow came.
+/// Her number and one such thing is all that was said before the next cow came.
 bool RecordingState::walked_by(LetOutBy why) const {
   const InCrush& cow = *in_crush_;
   const CowSaid& said = cow.draft.turn.cow;
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
          cow.draft.words.size() == 1 && said.known == CowKnown::numbered &&
-         says_only_how_she_walks(cow.draft.turn) && finder_.carrier(said.number);
+         only_news_in(cow.draft.turn) && finder_.carrier(said.number);
 }
 
 Outcome RecordingState::tell_that_she_walked_by() {
@@ -75,7 +92,8 @@ Outcome RecordingState::tell_that_she_walked_by() {
   in_crush_.reset();
   held_back_by_.clear();
   const SaidBy now = std::exchange(by_, cow.by);
-  const NewsSaid news{cow.draft.turn.cow.number, News::walks_sound, {}, false};
+  const News told_of_her = only_news_in(cow.draft.turn).value_or(News::walks_sound);
+  const NewsSaid news{cow.draft.turn.cow.number, told_of_her, {}, false};
   const Outcome told = tell(news, cow.draft.words.front());
   by_ = now;
   return told;

@@ -7,6 +7,7 @@
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/line_builder.hpp"
 #include "core/trade/call_line/measure_reach.hpp"
+#include "core/trade/handling.hpp"
 
 namespace evenclaw {
 
@@ -39,6 +40,7 @@ constexpr NewsOfAct news_table[] = {{ActionKind::wrap_off, News::wrap_off},
 std::optional<News> news_in(const Term& term) {
   if (term.kind == TermKind::news || term.kind == TermKind::gone) return term.as<News>();
   if (term.kind == TermKind::walks_sound) return News::walks_sound;
+  if (term.kind == TermKind::handling) return news_of(term.as<ActionKind>());
   for (const NewsOfAct& row : news_table) {
     if (row.act == term.as<ActionKind>()) return row.news;
   }

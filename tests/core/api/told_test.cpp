@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "core/api/careful.hpp"
 #include "core/log/body.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -88,4 +89,15 @@ TEST_CASE("what belongs to a visit is refused where it was said, not behind a wo
       take_news(place.ports(), place.herd(), day("2026-10-27"), "416 LH brise", english());
   REQUIRE_FALSE(reply);
   CHECK(reply.faults().front().column == 8);
+}
+
+TEST_CASE("how she has to be handled is told from the farm before she comes in again") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"77 nothing found", "done"});
+  CHECK(told(place, "77 kicks") == std::vector<std::string>{"told 77: noted"});
+  const auto careful = careful_with(place.store, place.herd().herd).value();
+  REQUIRE(careful.size() == 1);
+  CHECK(careful.front().words == "kicks");
+  CHECK(told(place, "77 no longer kicks") == std::vector<std::string>{"told 77: noted"});
+  CHECK(careful_with(place.store, place.herd().herd).value().empty());
 }

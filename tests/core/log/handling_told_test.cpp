@@ -64,4 +64,19 @@ TEST_CASE("a turn that is corrected tells no more what it told by mistake") {
   CHECK(farm.rows_of(cow).handling.empty());
 }
 
+TEST_CASE("what is told of her as news holds like what is called, in the order of the days") {
+  Farm farm;
+  TaskClosedBody news;
+  news.cow = cow;
+  news.day = day("2026-08-01");
+  news.news = News::kicks;
+  farm.write(news);
+  CHECK(spoken(standing_in(farm.rows_of(cow).handling)) == "kicks");
+  farm.turn(said(farm, "2026-09-01", {ActionKind::kicks_no_more}));
+  CHECK(farm.rows_of(cow).handling.at(0).over_on == day("2026-09-01"));
+  news.day = day("2026-10-01");
+  farm.write(news);
+  CHECK(farm.rows_of(cow).handling.at(0).since == day("2026-10-01"));
+}
+
 }  // namespace evenclaw

@@ -71,8 +71,12 @@ TEST_CASE("each way of handling is said to hold and to be over") {
       if (handling_said(act.value) == HandlingSaid{row.value, false}) ++over;
     }
     CHECK(over == 1);
+    REQUIRE(news_of(said_as(row.value)));
+    CHECK(handling_said(*news_of(said_as(row.value))) == HandlingSaid{row.value, true});
   }
   CHECK_FALSE(handling_said(ActionKind::went_down));
+  CHECK_FALSE(news_of(ActionKind::went_down));
+  CHECK_FALSE(handling_said(News::walks_sound));
 }
 
 TEST_CASE("what holds is told in one order, and what is over is not told") {
@@ -84,4 +88,16 @@ TEST_CASE("what holds is told in one order, and what is over is not told") {
   jumps.over_on = Day{20758};
   CHECK(spoken(standing_in({hoist, jumps, kicks})) == "kicks, needs the hoist");
   CHECK(spoken(standing_in({jumps})).empty());
+}
+
+TEST_CASE("of cows that are not in the crush it is news, of several at once too") {
+  const Result<Line> line = read_line("news 412, 413 kick; 77 no longer needs the hoist",
+                                      saying::in_crush(false), english());
+  REQUIRE(line.ok());
+  std::vector<std::string> told;
+  for (const Clause& clause : line->clauses) {
+    const auto& news = std::get<NewsSaid>(clause);
+    told.push_back(news.number + ' ' + std::string(word_of(news.news)));
+  }
+  CHECK(told == std::vector<std::string>{"412 kicks", "413 kicks", "77 hoist_no_more"});
 }

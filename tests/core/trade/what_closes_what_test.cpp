@@ -119,6 +119,14 @@ Kinds expected_of(News news) {
     case News::wrap_came_off:
       return of_a_wrap;
     case News::wrap_still_on:
+    case News::kicks:
+    case News::jumps:
+    case News::lies_down:
+    case News::needs_hoist:
+    case News::kicks_no_more:
+    case News::jumps_no_more:
+    case News::lies_down_no_more:
+    case News::hoist_no_more:
       return {};
     case News::block_off:
     case News::block_came_off:

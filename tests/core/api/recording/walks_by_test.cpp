@@ -8,28 +8,36 @@ using namespace evenclaw;
 
 namespace {
 
-bool only_walks(std::string_view text) {
+bool only_one_thing(std::string_view text) {
   const Result<Line> line = read_line(text, saying::in_crush(false), english());
   INFO(text);
   REQUIRE(line.ok());
-  return says_only_that_she_walks(*line) != nullptr;
+  return says_only_how_she_is(*line) != nullptr;
 }
 
 }  // namespace
 
-TEST_CASE("a sure number that walks sound, and nothing else") {
-  CHECK(only_walks("416 walks sound"));
-  CHECK_FALSE(only_walks("416? walks sound"));
-  CHECK_FALSE(only_walks("416 walks sound; done"));
-  CHECK_FALSE(only_walks("416 lame"));
-  CHECK_FALSE(only_walks("416"));
+TEST_CASE("a sure number that walks sound or kicks, and nothing else") {
+  CHECK(only_one_thing("416 kicks"));
+  CHECK(only_one_thing("416 no longer needs the hoist"));
+  CHECK_FALSE(only_one_thing("416 kicks; jumps"));
+  CHECK_FALSE(only_one_thing("416 to straw"));
+  CHECK(only_one_thing("416 walks sound"));
+  CHECK_FALSE(only_one_thing("416? walks sound"));
+  CHECK_FALSE(only_one_thing("416 walks sound; done"));
+  CHECK_FALSE(only_one_thing("416 lame"));
+  CHECK_FALSE(only_one_thing("416"));
 }
 
-TEST_CASE("a turn that holds anything else is more than how she walks") {
-  CHECK(says_only_how_she_walks(saying::turn_of({"416 walks sound"})));
-  CHECK_FALSE(says_only_how_she_walks(saying::turn_of({"416 walks sound", "LH trimmed"})));
-  CHECK_FALSE(says_only_how_she_walks(saying::turn_of({"416 fresh; walks sound"})));
-  CHECK_FALSE(says_only_how_she_walks(saying::turn_of({"416"})));
+TEST_CASE("one thing that may be news is told as it, a turn that holds anything else is none") {
+  CHECK(only_news_in(saying::turn_of({"416 walks sound"})) == News::walks_sound);
+  CHECK(only_news_in(saying::turn_of({"416 kicks"})) == News::kicks);
+  CHECK(only_news_in(saying::turn_of({"416 no longer kicks"})) == News::kicks_no_more);
+  CHECK_FALSE(only_news_in(saying::turn_of({"416 walks sound", "LH trimmed"})));
+  CHECK_FALSE(only_news_in(saying::turn_of({"416 fresh; walks sound"})));
+  CHECK_FALSE(only_news_in(saying::turn_of({"416 kicks; to straw"})));
+  CHECK_FALSE(only_news_in(saying::turn_of({"416 vet"})));
+  CHECK_FALSE(only_news_in(saying::turn_of({"416"})));
 }
 
 TEST_CASE("how she walks and is handled says nothing of her feet, whatever else does") {
