@@ -24,6 +24,10 @@ class HandlingBook {
     }
   }
 
+  void take(const std::vector<Action>& actions, Day day) {
+    for (const Action& action : actions) take(handling_said(action.kind), day);
+  }
+
   std::vector<HandlingRow> take_rows() && {
     std::vector<HandlingRow> rows;
     rows.reserve(rows_.size());
@@ -48,14 +52,8 @@ std::vector<HandlingRow> handling_of(const CowStory& story) {
   };
   for (const Told<TurnRecorded>& turn : story.turns) {
     take_news_before(&turn.moment);
-    for (const FootCall& call : turn.body.turn.feet) {
-      for (const Action& action : call.actions) {
-        book.take(handling_said(action.kind), turn.moment.day);
-      }
-    }
-    for (const Action& action : turn.body.turn.actions) {
-      book.take(handling_said(action.kind), turn.moment.day);
-    }
+    for (const FootCall& call : turn.body.turn.feet) book.take(call.actions, turn.moment.day);
+    book.take(turn.body.turn.actions, turn.moment.day);
   }
   take_news_before(nullptr);
   return std::move(book).take_rows();
