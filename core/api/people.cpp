@@ -4,6 +4,8 @@
 
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/lexer.hpp"
 
 namespace evenclaw {
 
@@ -19,6 +21,18 @@ Fault name_cannot_be_shown() {
   return {.slug = "usage",
           .message = "The name holds a character that cannot be shown.",
           .remedy = "Write it in letters, on one line."};
+}
+
+Fault two_names(const std::string& said) {
+  return {.slug = "usage",
+          .message = said + " are two names; one person calls, and one writes, at a time.",
+          .token = said,
+          .remedy = "Say one name, and the other one when that person takes over."};
+}
+
+bool joins(const Language& language, const std::vector<Token>& tokens, std::size_t at) {
+  const Phrase* phrase = language.longest_match(tokens, at).phrase;
+  return phrase != nullptr && phrase->kind == TermKind::conjunction;
 }
 
 /// The person whose name is nearest to what was said, when it is near enough for a slip of the pen.
@@ -38,6 +52,16 @@ Person near_person(const std::vector<Person>& everybody, std::string_view said) 
 
 }  // namespace
 
+bool names_two_people(std::string_view name) {
+  const std::string_view said = trimmed(name);
+  if (said.find_first_of("&+/,;") != std::string_view::npos) return true;
+  const std::vector<Token> tokens = tokens_of(said);
+  for (std::size_t at = 1; at + 1 < tokens.size(); ++at) {
+    if (joins(english(), tokens, at) || joins(german(), tokens, at)) return true;
+  }
+  return false;
+}
+
 Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std::string_view name,
                                                          bool sure) {
   using Answer = std::variant<PersonId, NameInDoubt>;
@@ -47,6 +71,7 @@ Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std
   auto known = ports.directory.find(said);
   if (!known) return known.faults();
   if (*known) return Answer((*known)->id);
+  if (names_two_people(said)) return two_names(said);
   if (!sure) {
     const auto everybody = ports.directory.everybody();
     if (!everybody) return everybody.faults();

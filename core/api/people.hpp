@@ -12,6 +12,9 @@
 
 namespace evenclaw {
 
+/// "Ben and Anna": one person calls or writes at a time.
+bool names_two_people(std::string_view name);
+
 /// The name is close to one that is known, so it may be a slip of the pen.
 struct NameInDoubt {
   std::string said;
@@ -21,7 +24,7 @@ struct NameInDoubt {
 
 /// The person of that name, who is entered when nobody is called so. A name within edit distance 1
 /// of a known one (2 from six letters on) is asked about first, unless `sure`. Fault "usage" for no
-/// name, or one with characters that cannot be shown.
+/// name, two names, or one with characters that cannot be shown.
 Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std::string_view name,
                                                          bool sure);
 

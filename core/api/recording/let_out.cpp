@@ -68,6 +68,7 @@ void RecordingState::end_turn(LetOutBy why) {
         add_end_reason(turn, "the recording broke off");
       return;
     case LetOutBy::end_of_input:
+      if (only_answers_what_was_asked()) return;
       return add_end_reason(turn, "the input ended");
     case LetOutBy::other_visit:
       return add_end_reason(turn, "another visit was taken up");
@@ -84,6 +85,12 @@ bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn*
                        return std::find(then.words.begin(), then.words.end(), line) !=
                               then.words.end();
                      });
+}
+
+/// She was called to the end before, and this call fills in what was missing then.
+bool RecordingState::only_answers_what_was_asked() const {
+  return in_crush_->earlier && in_crush_->earlier->turn.body.turn.end == TurnEnd::done &&
+         whole_turn(*in_crush_).has_value();
 }
 
 /// The cow that "no, 421" names.

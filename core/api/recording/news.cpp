@@ -285,6 +285,7 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
 /// there to ask it is read as the known one, and asked about when the visit closes unless the next
 /// line says it again.
 Result<std::optional<Person>> RecordingState::person(TermKind who, std::string_view name) {
+  if (names_two_people(name)) return refuse_two_names(who, name);
   const std::string folded = fold_case(trimmed(name));
   const bool is_soon = typed_ || line_number_ == asked_name_line_ + 1;
   const bool sure = !asked_name_.empty() && asked_name_ == folded && is_soon;
@@ -298,6 +299,22 @@ Result<std::optional<Person>> RecordingState::person(TermKind who, std::string_v
   const Outcome settled = sure ? settle_name(who) : Outcome(Done{});
   if (!settled) return settled.faults();
   return std::optional(Person{std::get<PersonId>(*found), std::string(trimmed(name))});
+}
+
+/// Who of the two it was nobody knows, and what follows is called by one.
+Result<std::optional<Person>> RecordingState::refuse_two_names(TermKind who,
+                                                               std::string_view name) {
+  const std::string said(trimmed(name));
+  refuse(name, {{.slug = "call-impossible",
+                 .message = said + " are two names; one person calls, and one writes, at a time.",
+                 .token = said,
+                 .line = line_number_,
+                 .remedy = "Say one name, and the other one when that person takes over."}});
+  const Outcome kept = typed_ ? Outcome(Done{})
+                              : keep_as_unread({std::string(role_of(who)), "two names at once"},
+                                               "Nobody was taken down for it. Who was it?");
+  if (!kept) return kept.faults();
+  return std::optional<Person>();
 }
 
 /// Names stand outside the log, so the question is kept without them.

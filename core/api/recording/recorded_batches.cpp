@@ -58,6 +58,13 @@ const RecordedBatch* RecordedBatches::again(std::string_view words) {
   return &*same;
 }
 
+const RecordedBatch* RecordedBatches::alike(const Batch& batch) const {
+  const auto same = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& told) {
+    return told.body.batch == batch;
+  });
+  return same == batches_.end() ? nullptr : &*same;
+}
+
 const RecordedBatch* RecordedBatches::last() const {
   const auto told = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& batch) {
     return told_last_ && batch.entry == *told_last_;

@@ -35,6 +35,9 @@ class RecordedBatches {
   /// One that was counted in these words and not given again yet; null when there is none.
   const RecordedBatch* again(std::string_view words);
 
+  /// The one on record that says the same, in whatever words; null when none does.
+  [[nodiscard]] const RecordedBatch* alike(const Batch& batch) const;
+
   /// The one that was told or given again last, else the one on record that was counted last; null
   /// when there is none.
   [[nodiscard]] const RecordedBatch* last() const;

@@ -403,6 +403,8 @@ Result<std::vector<NearCow>> RecordingState::near_cows(const CowSaid& cow, const
   const bool is_new = past.rows.turns.size() == past.same_visit.size();
   if (cow.known != CowKnown::numbered || !is_new) return near;
   for (const auto& [other, number] : finder_.slips_of(cow.number)) {
+    // Who was called at this visit already is not the one who stands there now.
+    if (before_.turns_of(other) > 0) continue;
     const auto known = past_of(other);
     if (!known) return known.faults();
     NearCow found;

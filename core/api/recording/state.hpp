@@ -112,6 +112,7 @@ class RecordingState {
   [[nodiscard]] bool is_of_a_batch(std::string_view text) const;
   Result<bool> counted_together(const Line& line, std::string_view text);
   Outcome record_batch(const BatchSaid& said, std::string_view text);
+  Outcome ask_whether_counted_before(const Batch& batch, std::string_view text);
   Outcome mend_batch(const BatchSaid& said, std::string_view text);
   Outcome add_batch(BatchRecorded body, const RecordedBatch* wrong);
   Result<bool> count_mended(std::string_view text, bool is_behind_batch);
@@ -193,6 +194,7 @@ class RecordingState {
   [[nodiscard]] bool was_only_mended(LetOutBy why) const;
   void keep_last_out(EntryId entry);
   void end_turn(LetOutBy why);
+  [[nodiscard]] bool only_answers_what_was_asked() const;
   [[nodiscard]] const RecordedTurn* there_already();
   [[nodiscard]] bool says_it_again(const TurnRecorded& body, const RecordedTurn* superseded) const;
   Outcome answer_there_already(const RecordedTurn& same);
@@ -247,6 +249,7 @@ class RecordingState {
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
   Result<std::optional<Person>> person(TermKind who, std::string_view name);
+  Result<std::optional<Person>> refuse_two_names(TermKind who, std::string_view name);
   Result<std::optional<Person>> in_doubt(TermKind who, const NameInDoubt& doubt);
   Outcome settle_name(TermKind who);
   Outcome caller(std::string_view name);
@@ -269,7 +272,9 @@ class RecordingState {
   bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
   bool is_behind_batch_ = false;  // the last line counted animals
-  bool called_anew_ = false;      // by the line being taken
+  std::string count_asked_;       // a count that was on record already, as said
+  int count_asked_line_ = 0;
+  bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   std::string just_refused_;  // with the last line
   std::string lacks_foot_;    // the last line, when it was refused for the want of a foot

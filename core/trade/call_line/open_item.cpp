@@ -14,9 +14,22 @@ using Taken = std::optional<Refusal>;
 
 constexpr int longest_wait_days = 730;
 
+// The longest withdrawals that are stated are of months: from memory; how far beyond is our
+// judgement.
+constexpr int longest_withheld_days = 180;
+
 Refusal said_already(std::string_view what) {
   return not_understood("the " + std::string(what) + " was said already",
                         "say the lesion again for a second finding");
+}
+
+Refusal too_long(int days) {
+  constexpr int slip = 10;
+  const std::string meant = days % slip == 0 ? "was {" + std::to_string(days / slip) + "d} meant?"
+                                             : std::string("say it again");
+  return impossible("nothing is withheld for " + std::to_string(days) + " days; it lies within " +
+                        std::to_string(longest_withheld_days),
+                    meant);
 }
 
 Refusal has_none(std::string_view what) {
@@ -268,6 +281,8 @@ Taken add_time(TurnClause& item, const TimeSaid& when) {
     return impossible("a time lies between 1 and " + std::to_string(longest_wait_days) +
                       " days ahead");
   }
+  const bool withholds = facts_of(said->action.kind).said_as == TermKind::withheld_act;
+  if (withholds && when.days && *when.days > longest_withheld_days) return too_long(*when.days);
   said->action.when = when;
   return std::nullopt;
 }

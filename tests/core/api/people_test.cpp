@@ -56,4 +56,23 @@ TEST_CASE("a person who was removed reads so, and a name nobody has is told with
   CHECK(name_of(place.directory.everybody().value(), PersonId{}).empty());
 }
 
+TEST_CASE("two names are not taken for one person") {
+  for (const char* name : {"Ben and Anna", "Ben & Anna", "Ben, Anna", "Ben/Anna", "Ben und Anna"}) {
+    CAPTURE(name);
+    CHECK(names_two_people(name));
+    Workplace place;
+    const auto person = person_named(place.ports(), name, true);
+    REQUIRE_FALSE(person);
+    CHECK(person.faults().front().token == name);
+    CHECK(place.directory.everybody().value().empty());
+  }
+}
+
+TEST_CASE("a name of two words is one person") {
+  for (const char* name : {"Anna Andersen", "Ben Sand", "And", "Ann-Kathrin Undset"}) {
+    CAPTURE(name);
+    CHECK_FALSE(names_two_people(name));
+  }
+}
+
 }  // namespace evenclaw::test
