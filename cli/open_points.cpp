@@ -104,6 +104,11 @@ std::string answers_by_news(const Points& points) {
     return is_settled_in_words(point.kind) && point.kind != OpenPointKind::told_gone;
   });
   if (in_words != nullptr) out += "  in your own words: " + settled_in_words(*in_words);
+  const OpenPoint* vet = first_that(points, [](const OpenPoint& point) {
+    return has_number(point) && point.kind == OpenPointKind::due_not_seen &&
+           point.words.find("did the vet come?") != std::string::npos;
+  });
+  if (vet != nullptr) out += "  the vet: evenclaw told \"" + vet->cow_said + " vet came\"\n";
   if (first_of(points, OpenPointKind::due_not_seen) != nullptr ||
       first_of(points, OpenPointKind::still_on) != nullptr) {
     out += "  what the farm says later: evenclaw told \"118 wrap off\"\n";

@@ -9,6 +9,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/heard_at_visit.hpp"
+#include "core/api/identities.hpp"
 #include "core/api/open_news.hpp"
 #include "core/api/told_two_ways.hpp"
 #include "core/api/visits.hpp"
@@ -84,6 +85,7 @@ class PointCollector {
     const bool is_number = doubt.kind == DoubtKind::doubtful_number;
     add(point_kind(doubt.kind), doubt.cow,
         is_number ? doubt.words + seen_of_these(doubt.turn) : doubt.words);
+    if (doubt.kind == DoubtKind::unnumbered) points_.back().words += alike_before(doubt.cow);
     const auto rank = heard_.ranks.find({doubt.turn, doubt.words});
     const bool is_warning = doubt.kind == DoubtKind::unanswered && rank != heard_.ranks.end();
     if (is_warning) points_.back().rank = rank->second;
@@ -166,7 +168,7 @@ class PointCollector {
     // Held back by the farmer until its day, whether she is seen or not.
     if (task.kind == TaskKind::withdrawal_end || is_farmers_look(task)) return;
     if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
-    if (was_seen_or_left(task.cow)) return;
+    if (was_seen_or_left(task.cow)) return ask_whether_the_vet_came(task);
     const bool is_of_today = task.made_on == visit_.day;
     if (is_of_today && turns_.count({task.visit, task.cow}) > 0) return;
     add(OpenPointKind::due_not_seen, task.cow,
@@ -179,12 +181,10 @@ class PointCollector {
   void add_on_foot(const OnFootRow& row) {
     know_of(row);
     if (row.ended != FixtureEnd::still_on || row.since >= visit_.day) return;
-    if (has_left(row.cow) || heard_.cows_told_of.count(row.cow) > 0) return;
-    if (heard_.cows_with_a_turn.count(row.cow) > 0) {
-      not_known_in_crush_.push_back(row);
-    } else if (asked_.count({row.cow, row.foot}) == 0) {
-      ask_whether_still_on(row);
-    }
+    if (has_left(row.cow)) return;
+    if (heard_.cows_with_a_turn.count(row.cow) > 0) return not_known_in_crush_.push_back(row);
+    const bool is_asked = asked_.count({row.cow, row.foot}) > 0;
+    if (!is_asked && heard_.cows_told_of.count(row.cow) == 0) ask_whether_still_on(row);
   }
 
   /// After all turns and fates. In the crush she is asked about it, unless she was not known there
@@ -193,7 +193,8 @@ class PointCollector {
   void add_not_known_in_crush() {
     for (const OnFootRow& row : not_known_in_crush_) {
       const OnHerFoot it{row.cow, row.fixture, row.foot};
-      const bool was_known = heard_.asked_in_crush.count(it) > 0 || told_in_crush_.count(it) > 0;
+      const bool was_known = heard_.asked_in_crush.count(it) > 0 || told_in_crush_.count(it) > 0 ||
+                             is_told_in_news(row);
       if (!was_known && was_looked_at(row.cow)) ask_whether_still_on(row);
     }
   }
@@ -232,6 +233,21 @@ class PointCollector {
 
   [[nodiscard]] bool was_seen_or_left(CowId cow) const {
     return has_left(cow) || heard_.cows_with_a_turn.count(cow) > 0;
+  }
+
+  /// No turn crosses the vet off, whatever was found in it: only who was there knows.
+  void ask_whether_the_vet_came(const TaskRow& task) {
+    const bool is_of_before = task.kind == TaskKind::vet && task.made_on < visit_.day;
+    if (!is_of_before || has_left(task.cow)) return;
+    add(OpenPointKind::due_not_seen, task.cow,
+        task.words + ", since " + spoken(task.made_on) + ": did the vet come?");
+  }
+
+  [[nodiscard]] bool is_told_in_news(const OnFootRow& row) const {
+    return std::any_of(heard_.fates.begin(), heard_.fates.end(), [&](const FateTold& told) {
+      return told.cow == row.cow && told.fixture == row.fixture &&
+             (told.feet.empty() || told.feet.has(row.foot));
+    });
   }
 
   /// Who was not done is asked about for that.
@@ -275,6 +291,23 @@ class PointCollector {
       if (is_seen_under(plain_number(number))) words += " " + number + " was in the crush today.";
     }
     return words;
+  }
+
+  /// One in the same words was here before: she is asked about, and never joined by the program.
+  [[nodiscard]] std::string alike_before(CowId cow) const {
+    const auto hers = cows_.find(cow);
+    if (hers == cows_.end() || hers->second.looks.empty()) return {};
+    const CowRow* last = nullptr;
+    for (const auto& [other, row] : cows_) {
+      const bool is_alike = other != cow && row.known == CowKnown::unnumbered &&
+                            recorded_as(row) == recorded_as(hers->second);
+      if (!is_alike || row.last_seen >= visit_.day) continue;
+      if (last == nullptr || row.last_seen > last->last_seen) last = &row;
+    }
+    if (last == nullptr) return {};
+    const std::string called = recorded_as(*last);
+    return " Or is she the one of " + spoken(last->last_seen) + "? Then: evenclaw cow same \"" +
+           called + "\" \"" + dated(called, last->last_seen) + "\"";
   }
 
   [[nodiscard]] bool is_seen_under(const std::string& number) const {

@@ -10,6 +10,7 @@
 #include "core/api/cow_register.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/united_tasks.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/cow_rows.hpp"
@@ -89,12 +90,32 @@ void name_those_in_doubt(Fault& fault, const std::vector<CowRow>& maybe) {
       "If that is her, give her the number." + (fault.remedy.empty() ? "" : " " + fault.remedy);
 }
 
+constexpr std::string_view before_the_day = " of ";
+
+struct CalledOn {
+  std::string called;
+  std::optional<Day> day;
+};
+
+/// "Brown heifer of 2026-10-27" is one who was called so on that day.
+CalledOn called_on(const std::string& said) {
+  constexpr std::size_t letters_of_a_day = 10;
+  const std::size_t tail = letters_of_a_day + before_the_day.size();
+  if (said.size() <= tail) return {said, std::nullopt};
+  const auto day = day_from_text(std::string_view(said).substr(said.size() - letters_of_a_day));
+  const std::string_view lead = std::string_view(said).substr(said.size() - tail);
+  if (!day || lead.substr(0, before_the_day.size()) != before_the_day) return {said, std::nullopt};
+  return {said.substr(0, said.size() - tail), *day};
+}
+
 /// By the words of any of her turns, the one called so last.
-Result<std::optional<CowId>> called_in_a_turn(Store& store, HerdId herd, const std::string& said) {
+Result<std::optional<CowId>> called_in_a_turn(Store& store, HerdId herd, const std::string& words) {
   const auto turns = select_as<TurnRow>(store, herd);
   if (!turns) return turns.faults();
+  const auto [said, day] = called_on(words);
   const TurnRow* last = nullptr;
   for (const TurnRow& turn : *turns) {
+    if (day && turn.day != *day) continue;
     const bool fits = is_called(turn.called, said) || turn.called == plain_number(said);
     if (fits && (last == nullptr || turn.day > last->day)) last = &turn;
   }
@@ -204,6 +225,10 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
   return fault;
 }
 
+std::string dated(const std::string& called, Day day) {
+  return called + std::string(before_the_day) + to_text(day);
+}
+
 Result<std::vector<CowRow>> cows_that_may_be(Store& store, HerdId herd, std::string_view said) {
   const std::set<std::string> wanted = numbers_in(said);
   std::vector<CowRow> maybe;
@@ -306,7 +331,16 @@ Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId s
   SameCow body;
   body.first = first;
   body.second = second;
-  return write_one(ports, herd.value, body, {});
+  auto journal = Journal::open(ports, herd.value);
+  if (!journal) return journal.faults();
+  const EntryId entry = journal->fresh_id();
+  Outcome added = journal->add(body, {entry});
+  if (added) added = close_by_the_other(ports.store, herd, {first, second}, *journal);
+  if (added) added = close_by_the_other(ports.store, herd, {second, first}, *journal);
+  if (!added) return added.faults();
+  const auto written = journal->write();
+  if (!written) return written.faults();
+  return entry;
 }
 
 Result<EntryId> part_cows(const Ports& ports, HerdId herd, CowId first, CowId second) {

@@ -20,10 +20,14 @@ namespace evenclaw {
 /// A cow by any number valid on `day`, else by any number she had, else by her ear tag, electronic
 /// number or another name of hers, else by the words an unnumbered or doubtful one is called by,
 /// else by any words she was called by in a turn, also before she got a number; the one seen last
-/// when several fit. Fault "cow-not-found" with the nearest numbers as remedy, and with the cows in
-/// doubt that may be her. `said` in the form of records: recorded_as() of core/api/cow_names.hpp,
-/// here and below.
+/// when several fit, or the one seen on a day that is said behind the words (dated()). Fault
+/// "cow-not-found" with the nearest numbers as remedy, and with the cows in doubt that may be her.
+/// `said` in the form of records: recorded_as() of core/api/cow_names.hpp, here and below.
 Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day);
+
+/// How one of several that were called alike is named to find_cow(): "brown heifer of 2026-10-27"
+/// is the one called so on that day.
+std::string dated(const std::string& called, Day day);
 
 /// The cows whose number is in doubt and may be this one ("159 or 195" may be 159), the one seen
 /// last first.
@@ -44,8 +48,9 @@ Result<CowId> other_carrier(Store& store, HerdId herd, std::string_view number, 
 /// unite_cows()), unless `sure`.
 Result<EntryId> give_number(const Ports& ports, HerdId herd, NumberGiven given, bool sure);
 
-/// Says that two records are one cow. Both seen in one visit gives "answer-needed" unless `sure`,
-/// for two cows in the crush on one day are more likely two.
+/// Says that two records are one cow. What the turns of one would have closed of the other is
+/// closed with it. Both seen in one visit gives "answer-needed" unless `sure`, for two cows in the
+/// crush on one day are more likely two.
 Result<EntryId> unite_cows(const Ports& ports, HerdId herd, CowId first, CowId second, bool sure);
 
 /// Takes back what united the two; "usage" when nothing did. Name them by find_member(), for united

@@ -28,9 +28,9 @@ Result<TaskRow> open_task(Store& store, HerdId herd, TaskId task) {
   return wrongly_asked("That task was closed" + when + ": " + row.closed_how + ".");
 }
 
-/// What the words of a person most nearly are, for the news an entry holds; the task they close
-/// is named in any case.
-News news_of(TaskKind kind) {
+}  // namespace
+
+News nearest_news(TaskKind kind) {
   switch (kind) {
     case TaskKind::wrap_off:
       return News::wrap_off;
@@ -48,8 +48,6 @@ News news_of(TaskKind kind) {
   }
   return News::looked_at;
 }
-
-}  // namespace
 
 Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::string_view cow,
                                            Day today) {
@@ -72,7 +70,7 @@ Result<EntryId> close_task(const Ports& ports, HerdId herd, TaskId task, std::st
   TaskClosedBody body;
   body.cow = row->cow;
   body.day = day.value_or(day_of(ports.clock.now()));
-  body.news = news_of(row->kind);
+  body.news = nearest_news(row->kind);
   if (row->foot) body.feet.add(*row->foot);
   body.words = trimmed(words);
   body.closes = {{task, body.words}};

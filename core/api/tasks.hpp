@@ -18,6 +18,10 @@ namespace evenclaw {
 Result<std::vector<DueTask>> open_tasks_of(Store& store, HerdId herd, std::string_view cow,
                                            Day today);
 
+/// What the words of a person who closes such a task most nearly are, for the news an entry holds;
+/// the task is named in any case.
+News nearest_news(TaskKind kind);
+
 /// Closes one task with the words of the person who closes it; a task that is closed already, or
 /// is not there, gives "usage". `words` must not be empty ("usage"). `day` is the clock's at its
 /// own offset when not given.

@@ -50,6 +50,13 @@ TEST_CASE("a block told off and still on is answered by plain news of either") {
         "  off or still on: evenclaw told \"412 block off\", or with \"still on\"\n");
 }
 
+TEST_CASE("that the vet came is told plainly") {
+  OpenPoint vet = point(OpenPointKind::due_not_seen, "828");
+  vet.words = "vet to see right hind, farmer rings, since 29 Sep: did the vet come?";
+  CHECK(how_to_answer({vet}, visit_day).find("evenclaw told \"828 vet came\"") !=
+        std::string::npos);
+}
+
 TEST_CASE("a line nobody could read is dropped by her number") {
   OpenPoint unread = point(OpenPointKind::unfinished, "421");
   unread.words = "Her turn was not finished: \"no block\" was not understood";

@@ -2,7 +2,10 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "core/trade/cow_rows.hpp"
+#include "core/trade/task_rows.hpp"
 #include "tests/core/api/workplace.hpp"
 
 namespace evenclaw::test {
@@ -54,6 +57,50 @@ TEST_CASE("two cows of one day that are one are found by both numbers and can be
   CHECK(visit.part("412", "413"));
   CHECK(visit.cow("412").value() == first);
   CHECK(visit.cow("413").value() == second);
+}
+
+TEST_CASE(
+    "of two cows that are one, what the later was called with closes what was open of the first") {
+  Workplace place;
+  (void)place.visited("2026-09-29", {"600 LH outside sole ulcer heel, bad; block on inside",
+                                     "RH DD raw behind; wrap on", "rest fine", "done"});
+  (void)place.visited("2026-10-27", {"601 LH outside sole ulcer heel, slight; block off",
+                                     "RH nothing found", "rest fine", "done"});
+  const HerdId herd = place.herd().herd;
+  const CowId first = find_cow(place.store, herd, "600", day("2026-10-27")).value();
+  const CowId second = find_cow(place.store, herd, "601", day("2026-10-27")).value();
+  const auto open = [&] {
+    std::vector<std::string> words;
+    for (const TaskRow& task : select_as<TaskRow>(place.store, herd).value()) {
+      if (task.open && task.made_on < day("2026-10-27")) words.push_back(task.words);
+    }
+    std::sort(words.begin(), words.end());
+    return words;
+  };
+  const std::vector<std::string> before = open();
+  CHECK(before.size() == 5);
+  (void)unite_cows(place.ports(), herd, first, second, false).value();
+  CHECK(open() == std::vector<std::string>{"wrap off right hind"});
+  (void)part_cows(place.ports(), herd,
+                  find_member(place.store, herd, "600", day("2026-10-27")).value(),
+                  find_member(place.store, herd, "601", day("2026-10-27")).value())
+      .value();
+  CHECK(open() == before);
+}
+
+TEST_CASE("of two cows in the same words the earlier one is named with her day") {
+  Workplace place;
+  (void)place.visited("2026-09-29", {"no number, brown heifer; nothing found", "done"});
+  (void)place.visited("2026-10-27", {"no number, brown heifer; nothing found", "done"});
+  const HerdId herd = place.herd().herd;
+  const auto named = [&](std::string_view said) {
+    return find_cow(place.store, herd, said, day("2026-10-27"));
+  };
+  REQUIRE(named("brown heifer of 2026-09-29"));
+  CHECK(named("brown heifer of 2026-09-29").value() != named("brown heifer").value());
+  CHECK(named("brown heifer of 2026-10-27").value() == named("brown heifer").value());
+  CHECK(dated("brown heifer", day("2026-09-29")) == "brown heifer of 2026-09-29");
+  CHECK_FALSE(named("brown heifer of 2026-09-30"));
 }
 
 TEST_CASE("a cow in doubt is found by her words when she is united, and can be parted again") {
