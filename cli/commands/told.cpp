@@ -13,7 +13,8 @@ namespace {
 constexpr Operand operands[] = {{"WORDS", "what the farm says, as a called line", true, true}};
 constexpr Option options[] = {
     {"--herd", "HERD", "the herd, when there are several"},
-    {"--answers", "NUMBER", "the words settle what was asked of that number at the end of a visit"},
+    {"--answers", "WHOM",
+     "the words settle what was asked of that cow at the end of a visit; or of caller or writer"},
     {"--sure", "", "a name that nobody has yet is meant so"}};
 constexpr Example examples[] = {
     {"evenclaw told \"412, 513 wraps off; 77 gone; 620 still lame\" --herd home",
