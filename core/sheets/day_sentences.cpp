@@ -69,8 +69,9 @@ std::string found_sentence(const VisitView& view) {
   Share share{0, looked_at(view).n};
   for (const CowSeen& cow : view.cows) share.n += cow.findings.empty() ? 0 : 1;
   if (share.n == 0) return said(Saying::found_nothing, share, wording);
-  std::vector<std::string> lesions;
   const auto most = most_found(view);
+  std::vector<std::string> lesions;
+  lesions.reserve(most.size());
   const bool is_tie = most.size() > 1 && most.front().second == most.back().second;
   for (const auto& [lesion, n] : most) {
     lesions.push_back(wording.say(Saying::lesion_share, {{"lesion", wording.lesion(lesion)},
