@@ -196,8 +196,27 @@ std::string known_of_the_claws(const Situation& situation, const FootCall& call,
   return words.empty() ? words : words + '.';
 }
 
-/// Said again with the side, an act is completed and not doubled. A claw that is missing is not
-/// offered, and beside one that hurts no block is left to offer.
+struct Sides {
+  Claw likely;
+  ClawPair missing;
+};
+
+/// A claw that is missing is not offered, and beside one that hurts no block is left to offer.
+std::vector<std::string> side_answers(const FootCall& call, const Action& action,
+                                      const Sides& sides, const Language& language) {
+  if (is_called(sides.likely) && sides.missing.has(sides.likely)) {
+    return {offered_taking_back(call.foot, action.kind, Claw::none, language)};
+  }
+  std::vector<std::string> answers;
+  const Claw first = is_called(sides.likely) ? sides.likely : Claw::inside;
+  for (const Claw claw : {first, partner(first)}) {
+    if (sides.missing.has(claw)) continue;
+    answers.push_back(offered_act(call.foot, action.kind, claw, language));
+  }
+  return answers;
+}
+
+/// Said again with the side, an act is completed and not doubled.
 Firing side_asked(const Situation& situation, const FootCall& call, const Action& action) {
   const Language& language = situation.language;
   const ClawPair missing = missing_claws(situation, call);
@@ -212,19 +231,7 @@ Firing side_asked(const Situation& situation, const FootCall& call, const Action
   if (character_count(firing.warning.words) > most_characters) {
     firing.warning.words = asked + known_of_the_claws(situation, call, Claw::not_called, missing);
   }
-  std::vector<std::string> answers;
-  const Claw first = is_called(likely) ? likely : Claw::inside;
-  const bool none_is_left = is_called(likely) && missing.has(likely);
-  if (none_is_left) {
-    answers.push_back(offered_taking_back(call.foot, action.kind, Claw::none, language));
-  } else {
-    for (const Claw claw : {first, partner(first)}) {
-      if (!missing.has(claw)) {
-        answers.push_back(offered_act(call.foot, action.kind, claw, language));
-      }
-    }
-  }
-  with_go_ahead(firing.warning, std::move(answers), language);
+  with_go_ahead(firing.warning, side_answers(call, action, {likely, missing}, language), language);
   return firing;
 }
 
