@@ -50,3 +50,15 @@ done
 ## ended
 doubtful_number 111 or 117: Which is her number: 111 or 117?
 called_twice 304: Left hind was called twice in this visit. Do both calls hold?
+
+## from a file
+111 lame
+
+## from a file
+111 lame RF
+111 done
+
+## ended
+doubtful_number 111 or 117: Which is her number: 111 or 117? 111 was in the crush today.
+called_twice 304: Left hind was called twice in this visit. Do both calls hold?
+unanswered 111: Came lame right front, and that foot was not lifted: lift it, or vet.

@@ -7,7 +7,7 @@ visit 2026-10-27
 today hinds
 112 LH outside SU heel, bad; block inside
 refitted
-never mind
+no, no refitted
 rest fine
 113 LH outside SU heel, bad; block on inside, refitted
 LH outside SU heel, bad; block on inside

@@ -1,7 +1,10 @@
 // "Never mind": a line nobody could read is not said again, and nobody is asked about it.
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <utility>
+#include <variant>
+#include <vector>
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
@@ -11,6 +14,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
@@ -112,6 +116,31 @@ void RecordingState::drop_of_her(const std::string& just_refused) {
   if (just_refused.empty() || !is_clear) return in_crush_.reset();
   in_crush_->draft.words.push_back(recorded_as(cow));
   in_crush_->named_in_refused = false;
+}
+
+/// "No, no refitted" where "refitted" was refused: nothing was taken that could be taken back, so
+/// the line is dropped. One that called anything else besides stays.
+bool RecordingState::takes_back_what_was_refused(const Line& line) {
+  if (!in_crush_ || line.clauses.empty()) return false;
+  const auto* back = std::get_if<TurnClause>(&line.clauses.back());
+  if (back == nullptr) return false;
+  std::vector<RefusedLine>& open = in_crush_->refused;
+  const auto meant = std::find_if(open.begin(), open.end(), [&](const RefusedLine& refused) {
+    const auto said = read(refused.text, after_let_out());
+    if (!said || said->clauses.empty()) return false;
+    const std::span<const Clause> before(said->clauses.data(), said->clauses.size() - 1);
+    const bool calls_more = std::any_of(before.begin(), before.end(), [](const Clause& clause) {
+      const auto* other = std::get_if<TurnClause>(&clause);
+      return other == nullptr ? !std::holds_alternative<CowNamed>(clause)
+                              : !std::holds_alternative<FeetNamed>(*other);
+    });
+    const auto* last = std::get_if<TurnClause>(&said->clauses.back());
+    return !calls_more && last != nullptr && is_taken_back_by(*back, *last);
+  });
+  if (meant == open.end()) return false;
+  answer(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush();
+  open.erase(meant);
+  return true;
 }
 
 Result<bool> RecordingState::drop_news(const std::string& number, std::string_view text,

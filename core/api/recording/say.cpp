@@ -204,6 +204,7 @@ bool RecordingState::answers_which_is_off(const Line& line) const {
 Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   called_anew_ = is_called_anew(line);
   const Faults faults = not_applicable(line);
+  if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
   if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;

@@ -145,6 +145,7 @@ class RecordingState {
                          const std::string& just_refused);
   void drop_of_her(const std::string& just_refused);
   Result<bool> drop_of_all_let_out(const std::string& number, std::string_view text);
+  bool takes_back_what_was_refused(const Line& line);
   Result<bool> drop_of_let_out(const RecordedTurn& turn, std::string_view text);
 
   // held_back.cpp
