@@ -27,9 +27,6 @@ struct Overloaded : Cases... {
 template <class... Cases>
 Overloaded(Cases...) -> Overloaded<Cases...>;
 
-/// As long as the checks compare with a case of before.
-constexpr int days_a_case_is_looked_after = 120;
-
 Fault no_cow_in_crush(int line_number) {
   return {.slug = "call-impossible",
           .message = "No cow is in the crush, so there is nobody this could be said of.",
@@ -74,6 +71,11 @@ bool answers_only(const Line& line) {
 bool tells_news(const Line& line) {
   return std::any_of(line.clauses.begin(), line.clauses.end(),
                      [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
+}
+
+bool names_a_cow(const Line& line) {
+  return std::any_of(line.clauses.begin(), line.clauses.end(),
+                     [](const Clause& clause) { return std::holds_alternative<CowNamed>(clause); });
 }
 
 bool says_something_of_her(const Clause& clause) {
@@ -208,6 +210,8 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (!faults.empty()) return refuse_for(text, faults);
   if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;
+  const std::optional<Turn> before =
+      in_crush_ && !names_a_cow(line) ? std::optional(in_crush_->draft.turn) : std::nullopt;
   const Outcome dropped = settle_news_said_again(text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
@@ -218,6 +222,7 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   }
   const Outcome fits = go_on_with_the_call_that_fits();
   if (!fits) return fits;
+  if (before && in_crush_) tell_found_where_fine(*before);
   if (!line.clauses.empty()) after_line(text);
   return Done{};
 }
@@ -396,32 +401,6 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   if (other_cow == nullptr) return Done{};
   const CowSaid right = in_crush_->draft.turn.cow;
   return hold_against(right);
-}
-
-/// Known cows she may have been mistaken for, when she has never been here before this visit.
-Result<std::vector<NearCow>> RecordingState::near_cows(const CowSaid& cow, const CowPast& past) {
-  std::vector<NearCow> near;
-  const bool is_new = past.rows.turns.size() == past.same_visit.size();
-  if (cow.known != CowKnown::numbered || !is_new) return near;
-  for (const auto& [other, number] : finder_.slips_of(cow.number)) {
-    // Who was called at this visit already is not the one who stands there now.
-    if (before_.turns_of(other) > 0) continue;
-    const auto known = past_of(other);
-    if (!known) return known.faults();
-    NearCow found;
-    found.number = number;
-    for (const OnFootRow& row : known->rows.on_feet) {
-      const bool is_from_before = row.ended == FixtureEnd::still_on && row.since < visit_.day;
-      if (is_from_before) found.on_her.push_back(row);
-    }
-    found.has_open_case =
-        std::any_of(known->rows.cases.begin(), known->rows.cases.end(), [&](const CaseRow& row) {
-          const bool is_recent = row.last_day + days_a_case_is_looked_after >= visit_.day;
-          return !row.not_found_on && row.first_day < visit_.day && is_recent;
-        });
-    near.push_back(std::move(found));
-  }
-  return near;
 }
 
 /// The lines stay; the cow they are held against is another one now.

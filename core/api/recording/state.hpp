@@ -181,7 +181,8 @@ class RecordingState {
   void show_mark(const std::string& mark);
   void show_learned();
 
-  // warn_of_her.cpp
+  // found_where_fine.cpp, warn_of_her.cpp
+  void tell_found_where_fine(const Turn& before);
   void warn_of_her();
   void offer_to_warn(std::string_view reason);
 

@@ -1,0 +1,42 @@
+// Cows of this herd whose numbers are a slip away from that of a new one.
+#include <algorithm>
+#include <utility>
+
+#include "core/api/recording/state.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// As long as the checks compare with a case of before.
+constexpr int days_a_case_is_looked_after = 120;
+
+}  // namespace
+
+/// Known cows she may have been mistaken for, when she has never been here before this visit.
+Result<std::vector<NearCow>> RecordingState::near_cows(const CowSaid& cow, const CowPast& past) {
+  std::vector<NearCow> near;
+  const bool is_new = past.rows.turns.size() == past.same_visit.size();
+  if (cow.known != CowKnown::numbered || !is_new) return near;
+  for (const auto& [other, number] : finder_.slips_of(cow.number)) {
+    // Who was called at this visit already is not the one who stands there now.
+    if (before_.turns_of(other) > 0) continue;
+    const auto known = past_of(other);
+    if (!known) return known.faults();
+    NearCow found;
+    found.number = number;
+    for (const OnFootRow& row : known->rows.on_feet) {
+      const bool is_from_before = row.ended == FixtureEnd::still_on && row.since < visit_.day;
+      if (is_from_before) found.on_her.push_back(row);
+    }
+    found.has_open_case =
+        std::any_of(known->rows.cases.begin(), known->rows.cases.end(), [&](const CaseRow& row) {
+          const bool is_recent = row.last_day + days_a_case_is_looked_after >= visit_.day;
+          return !row.not_found_on && row.first_day < visit_.day && is_recent;
+        });
+    near.push_back(std::move(found));
+  }
+  return near;
+}
+
+}  // namespace evenclaw
