@@ -112,7 +112,7 @@ struct TurnRecorded {
 /// What was told about a cow outside her turn: the since-last-time talk, or a call from the farm.
 struct TaskClosedBody {
   static constexpr std::string_view kind = "task_closed";
-  static constexpr std::int32_t version = 1;
+  static constexpr std::int32_t version = 2;
   CowId cow;
   std::optional<VisitId> visit;
   Day day;

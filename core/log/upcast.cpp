@@ -39,6 +39,11 @@ Json turn_3_to_4(Json body) {
   return body;
 }
 
+// Version 1 had no news of how a cow has to be handled.
+Json task_closed_1_to_2(Json body) {
+  return body;
+}
+
 // Version 1 could not say that a visit was typed from paper.
 Json visit_opened_1_to_2(Json body) {
   return body;
@@ -48,6 +53,7 @@ constexpr UpCaster up_casters[] = {{"visit_opened", 1, visit_opened_1_to_2},
                                    {"turn", 1, turn_1_to_2},
                                    {"turn", 2, turn_2_to_3},
                                    {"turn", 3, turn_3_to_4},
+                                   {"task_closed", 1, task_closed_1_to_2},
                                    {"news_unread", 1, news_unread_1_to_2},
                                    {"cow_registered", 1, cow_registered_1_to_2},
                                    {"cow_registered", 2, cow_registered_2_to_3}};
