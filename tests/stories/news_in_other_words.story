@@ -31,13 +31,13 @@ today all four
 
 ## answered
 told: today's feet: LF RF LH RH
-refused line 2: "gone" cannot stand here; expected a place, a stage, a degree, words in quotes, a claw or a foot; of a cow it stands behind her number: 77 gone; of a claw say "inside claw missing"
-refused line 3: "gone" cannot stand here; expected a place, a stage, a degree, words in quotes, a claw or a foot; of a cow it stands behind her number: 77 gone; of a claw say "inside claw missing"
+refused line 2: "SU gone" is called by what is found today; when nothing is found there any more: "LH nothing found"; else what is found today
+refused line 3: "SU gone" is called by what is found today; when nothing is found there any more: "LH nothing found"; else what is found today
 mark 301: "301 LH SU gone" was not understood, nor said again
 ask 301: Not finished; was the wrap on left hind since 29 Sep (28 d) seen? (answer: LH wrap still on / LH wrap came off by itself / LH wrap taken off / LH wrap don't know)
 ask 301: Not finished; was the block on left hind since 29 Sep (28 d) seen? (answer: LH block still on / LH block came off / LH block taken off / LH block don't know)
 saved 301
-refused line 4: "gone" cannot stand here; expected a place, a stage, a degree, words in quotes, a claw or a foot; of a cow it stands behind her number: 77 gone; of a claw say "inside claw missing"
+refused line 4: "swelling gone" is called by what is found today; when nothing is found there any more: "LH nothing found"; else what is found today
 mark 302: "302 LH RH SU gone, blocks off" was not understood, nor said again
 ask 302: Not finished; was the block on left hind since 29 Sep (28 d) seen? (answer: LH block still on / LH block came off / LH block taken off / LH block don't know)
 ask 302: Not finished; was the block on right hind since 29 Sep (28 d) seen? (answer: RH block still on / RH block came off / RH block taken off / RH block don't know)
