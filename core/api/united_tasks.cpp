@@ -1,6 +1,8 @@
 #include "core/api/united_tasks.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <span>
 #include <vector>
 
 #include "core/api/cow_names.hpp"
@@ -29,6 +31,21 @@ Outcome add_closing(Journal& journal, const TurnRecorded& turn, const TaskRow& t
   return journal.add(body, {journal.fresh_id()});
 }
 
+/// Each once: what one turn closed the next finds closed.
+Result<std::vector<TaskId>> close_by(const TurnRecorded& turn, std::span<const TaskClosed> closes,
+                                     std::span<const TaskRow> open, Day day, Journal& journal) {
+  std::vector<TaskId> closed;
+  for (const TaskClosed& one : closes) {
+    const auto is_it = [&](const TaskRow& task) { return task.open && task.task == one.task; };
+    const auto task = std::find_if(open.begin(), open.end(), is_it);
+    if (task == open.end()) continue;
+    const Outcome added = add_closing(journal, turn, *task, one.how, day);
+    if (!added) return added.faults();
+    closed.push_back(one.task);
+  }
+  return closed;
+}
+
 }  // namespace
 
 Outcome close_by_the_other(Store& store, HerdId herd, const TwoCows& cows, Journal& journal) {
@@ -46,13 +63,12 @@ Outcome close_by_the_other(Store& store, HerdId herd, const TwoCows& cows, Journ
     waiting->rows.tasks.clear();
     std::copy_if(open.begin(), open.end(), std::back_inserter(waiting->rows.tasks),
                  [&](const TaskRow& task) { return task.open && task.made_on < row.day; });
-    for (const TaskClosed& closed : tasks_closed(turn->turn, *waiting, row.day)) {
-      const auto task = std::find_if(open.begin(), open.end(),
-                                     [&](const TaskRow& each) { return each.task == closed.task; });
-      if (task == open.end() || !task->open) continue;
-      const Outcome added = add_closing(journal, *turn, *task, closed.how, row.day);
-      if (!added) return added;
-      task->open = false;
+    const std::vector<TaskClosed> closes = tasks_closed(turn->turn, *waiting, row.day);
+    const auto closed = close_by(*turn, closes, open, row.day, journal);
+    if (!closed) return closed.faults();
+    for (TaskRow& task : open) {
+      const auto at = std::find(closed->begin(), closed->end(), task.task);
+      task.open = task.open && at == closed->end();
     }
   }
   return Done{};
