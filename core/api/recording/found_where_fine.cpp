@@ -34,7 +34,7 @@ void RecordingState::tell_found_where_fine(const Turn& before) {
   if (feet.empty()) return;
   show_mark(with_quoted_words(
       spoken(feet) +
-          " was fine a line before. Not hers? {nothing after all}, then the right number",
+          " was fine a line before. Not hers? \"{nothing after all}\", then the right number",
       *language_));
 }
 
