@@ -11,5 +11,7 @@ rest fine
 done
 
 ## answered
+told: today's feet: LF RF LH RH
+mark 413: left hind was fine a line before. Not hers? "nothing after all", then the right number
 saved 413
 saved 414

@@ -16,6 +16,7 @@ done
 
 ## answered
 told: today's feet: LH RH
+mark 412: left hind was fine a line before. Not hers? "nothing after all", then the right number
 saved 412
 stop 513: Came lame, nothing found: look at all four, look higher, or vet. (answer: vet / go ahead)
 saved 513

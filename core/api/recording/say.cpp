@@ -210,8 +210,9 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (!faults.empty()) return refuse_for(text, faults);
   if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
   if (in_crush_) in_crush_->broke_off = false;
-  const std::optional<Turn> before =
-      in_crush_ && !names_a_cow(line) ? std::optional(in_crush_->draft.turn) : std::nullopt;
+  // Behind a line that nobody could read, it may be that line said again.
+  const bool is_clear = in_crush_ && in_crush_->refused.empty() && !names_a_cow(line);
+  const std::optional<Turn> before = is_clear ? std::optional(in_crush_->draft.turn) : std::nullopt;
   const Outcome dropped = settle_news_said_again(text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
