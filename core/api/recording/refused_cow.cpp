@@ -147,6 +147,18 @@ bool is_slip_of_hers(const std::vector<Token>& tokens, std::size_t at, const Lan
   return !nearest_phrase(tokens, at, at, feet, language).words.empty();
 }
 
+/// Behind "yes" and "hang on".
+std::size_t behind_asides(const std::vector<Token>& tokens, std::size_t at,
+                          const Language& language) {
+  while (at < tokens.size()) {
+    const bool is_word = tokens[at].kind == TokenKind::word;
+    if (is_word && !language.is_aside(tokens[at].folded)) break;
+    if (!is_word && tokens[at].kind != TokenKind::comma) break;
+    ++at;
+  }
+  return at;
+}
+
 bool names_who_works(TermKind kind) {
   return kind == TermKind::caller || kind == TermKind::writer;
 }
@@ -200,7 +212,7 @@ std::string only_number(const CowSaid& cow) {
 bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return true;
   const std::vector<Token> tokens = spoken_tokens(text, language);
-  const std::size_t at = first_said(tokens, language);
+  const std::size_t at = behind_asides(tokens, first_said(tokens, language), language);
   if (at == tokens.size()) return false;
   if (tokens[at].kind != TokenKind::word) return !has_its_unit(tokens, at, language);
   const Language::Match match = language.longest_match(tokens, at);
@@ -208,6 +220,13 @@ bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (names_who_works(match.phrase->kind)) return holds_a_number(tokens);
   return std::find(std::begin(not_another_cow), std::end(not_another_cow), match.phrase->kind) ==
          std::end(not_another_cow);
+}
+
+bool is_an_aside(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  const std::size_t at = first_said(tokens, language);
+  return at < tokens.size() && behind_asides(tokens, at, language) == tokens.size();
 }
 
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,

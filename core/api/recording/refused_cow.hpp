@@ -44,6 +44,9 @@ bool names_several_cows(std::string_view text, const Language& language);
 /// A refused line about the feet that are lifted today, and about no cow: "today all".
 bool tells_todays_feet(std::string_view text, const Language& language);
 
+/// "Yes", "hang on", "oops, sorry", and nothing else: nothing in it is of any cow.
+bool is_an_aside(std::string_view text, const Language& language);
+
 /// A refused line that does not start with what is said of a cow in the crush, or with a slip of
 /// it: "next one 413", "301, 302 lame LH", "brown heifer", a line that is no text. What is said of
 /// a foot after it may be of another cow.

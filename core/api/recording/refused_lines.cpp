@@ -61,6 +61,16 @@ CowSaid as_known_here(const RefusedCow& refused, const CowFinder& finder) {
   return cow;
 }
 
+/// "Yes" may have been meant as the answer to what was asked.
+Faults with_answers_offered(Faults faults, const Language& language) {
+  if (faults.empty()) return faults;
+  faults.front().remedy = "right as it was called: \"" +
+                          std::string(language.say(TermKind::go_ahead)) + "\"; not so: \"" +
+                          std::string(language.say(TermKind::correction)) +
+                          ", ...\" with what holds.";
+  return faults;
+}
+
 }  // namespace
 
 void RecordingState::refuse(std::string_view text, const Faults& faults) {
@@ -95,10 +105,16 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
   return faults;
 }
 
-/// A refused line may have named the next cow. Then she stands in the crush: what follows is hers
-/// and not that of the cow before, whether anybody looks at the screen or not. What is told of a
-/// foot while nobody is in the crush is kept with a cow without a number.
+/// An aside leaves nothing of hers open. A refused line may have named the next cow. Then she
+/// stands in the crush: what follows is hers and not that of the cow before, whether anybody looks
+/// at the screen or not. What is told of a foot while nobody is in the crush is kept with a cow
+/// without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
+  if (is_an_aside(text, *language_)) {
+    const bool is_asked = in_crush_ && !warnings().unanswered().empty();
+    refuse(text, is_asked ? with_answers_offered(faults, *language_) : faults);
+    return Done{};
+  }
   refuse(text, faults);
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);

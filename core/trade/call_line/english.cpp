@@ -303,6 +303,11 @@ constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"
 // "Bar the little black one".
 constexpr std::string_view english_articles[] = {"the", "a", "an", "that", "this"};
 
+// Of one word each: "hang on", "thank you".
+constexpr std::string_view english_asides[] = {"yes",   "yeah",   "yep",    "ok",  "okay", "oops",
+                                               "sorry", "thanks", "thank",  "you", "hang", "hold",
+                                               "wait",  "on",     "please", "sure"};
+
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
@@ -327,7 +332,7 @@ const Language& english() {
   static const std::vector<Phrase> phrases = joined_phrases();
   static const Language language("english", phrases,
                                  {english_how_done, english_number_leads, english_short_words,
-                                  english_fillers, english_articles});
+                                  english_fillers, english_articles, english_asides});
   return language;
 }
 

@@ -325,6 +325,10 @@ constexpr ShortWord german_short_words[] = {{"s", "es"}};
 constexpr std::string_view german_articles[] = {"der", "die",  "das",   "den",  "dem",
                                                 "ein", "eine", "einen", "diese"};
 
+constexpr std::string_view german_asides[] = {"ja",    "jawohl", "ok",    "okay", "hoppla",
+                                              "danke", "bitte",  "warte", "wart", "moment",
+                                              "sorry", "stimmt", "genau", "halt"};
+
 // They stand between what is called and call nothing themselves.
 constexpr std::string_view german_fillers[] = {
     "der", "die", "das", "den", "dem",  "ein",  "eine", "einen", "ist", "sind", "war", "hat",
@@ -343,9 +347,9 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& german() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language(
-      "german", phrases,
-      {german_how_done, german_number_leads, german_short_words, german_fillers, german_articles});
+  static const Language language("german", phrases,
+                                 {german_how_done, german_number_leads, german_short_words,
+                                  german_fillers, german_articles, german_asides});
   return language;
 }
 

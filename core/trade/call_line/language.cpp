@@ -152,6 +152,10 @@ bool Language::is_article(std::string_view folded) const {
   return holds(beside_.articles, folded);
 }
 
+bool Language::is_aside(std::string_view folded) const {
+  return holds(beside_.asides, folded);
+}
+
 std::string_view Language::short_for(std::string_view folded_ending) const {
   const auto found =
       std::find_if(beside_.short_words.begin(), beside_.short_words.end(),

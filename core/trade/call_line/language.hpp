@@ -50,6 +50,7 @@ struct WordsBeside {
   std::span<const ShortWord> short_words;          // behind an apostrophe
   std::span<const std::string_view> fillers;       // "the", "has": between what is called
   std::span<const std::string_view> articles;      // "the": before what a cow looks like
+  std::span<const std::string_view> asides;        // "yes", "oops": said to somebody, of no cow
 };
 
 class Language {
@@ -91,6 +92,9 @@ class Language {
 
   /// Whether the word stands before what a cow looks like and tells nothing of her: "the".
   [[nodiscard]] bool is_article(std::string_view folded) const;
+
+  /// Whether the word is said to somebody and can name no cow: "yes", "oops", "hang" in "hang on".
+  [[nodiscard]] bool is_aside(std::string_view folded) const;
 
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;

@@ -112,6 +112,26 @@ TEST_CASE("a refused line that starts with no word of a foot may be of another c
   CHECK(may_be_of_another_cow(std::string(5000, 'a'), english()));
 }
 
+TEST_CASE("what is said to somebody names no cow, and what goes on behind it may") {
+  for (const char* text : {"yes", "Oops, sorry", "hang on", "thank you", "ok"}) {
+    INFO(std::string(text));
+    CHECK_FALSE(may_be_of_another_cow(text, english()));
+    CHECK(is_an_aside(text, english()));
+  }
+  for (const char* text : {"ja", "warte", "hoppla, sorry", "Moment"}) {
+    INFO(std::string(text));
+    CHECK_FALSE(may_be_of_another_cow(text, german()));
+    CHECK(is_an_aside(text, german()));
+  }
+  for (const char* text : {"yes 413", "ok, brown heifer", "hang on, next one"}) {
+    INFO(std::string(text));
+    CHECK(may_be_of_another_cow(text, english()));
+    CHECK_FALSE(is_an_aside(text, english()));
+  }
+  CHECK_FALSE(is_an_aside("yes, LH SUU", english()));
+  CHECK_FALSE(is_an_aside("", english()));
+}
+
 TEST_CASE("a refused line that starts with a word of a foot or a slip of one is hers") {
   for (const char* text : {"LH outsde SU",     "LG SU",          "RHH foul between",
                            "outsde SU",        "sole ulcr bad",  "blokc on inside",

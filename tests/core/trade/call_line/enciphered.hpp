@@ -56,10 +56,13 @@ class Words {
     for (const std::string_view word : from.words_beside().articles) {
       articles_.push_back(kept(word));
     }
+    for (const std::string_view word : from.words_beside().asides) asides_.push_back(kept(word));
   }
 
   [[nodiscard]] Language language() const {
-    return {"enciphered", phrases_, {how_done_, number_leads_, short_words_, fillers_, articles_}};
+    return {"enciphered",
+            phrases_,
+            {how_done_, number_leads_, short_words_, fillers_, articles_, asides_}};
   }
 
  private:
@@ -72,6 +75,7 @@ class Words {
   std::vector<ShortWord> short_words_;
   std::vector<std::string_view> fillers_;
   std::vector<std::string_view> articles_;
+  std::vector<std::string_view> asides_;
 };
 
 inline const Language& language() {

@@ -45,7 +45,7 @@ constexpr std::string_view moonish_fillers[] = {"ol"};
 const Language& moonish() {
   static const Language language(
       "moonish", moonish_phrases,
-      {moonish_how_done, moonish_number_leads, moonish_short_words, moonish_fillers, {}});
+      {moonish_how_done, moonish_number_leads, moonish_short_words, moonish_fillers, {}, {}});
   return language;
 }
 
