@@ -12,6 +12,7 @@ never mind
 8 cows, dry pen, all good
 8 cows, dry pen, all good
 9 cows, dry pen, all good
+9 cows, dry pen, all good
 412 nothing found
 12 heifers, far yard, all good
 
@@ -26,10 +27,11 @@ told 8 cows: dry pen, LH RH lifted, 8 with nothing found
 refused line 6: 8 cows, dry pen, were counted at this visit already. Others, once more so many: say the line again now. The same: "never mind".
 saved 8 cows
 told 8 cows: dry pen, LH RH lifted, 8 with nothing found
+refused line 8: 8 cows, dry pen, were counted at this visit already. Others, once more so many: say the line again now. The same: "never mind"; the same, as it is said now: "no, 9 cows, dry pen, all good".
 saved 9 cows
 told 9 cows: dry pen, LH RH lifted, 9 with nothing found
 saved 412
-refused line 10: 12 heifers, far yard, were counted at this visit already. Others, once more so many: say the line again now. The same: "never mind".
+refused line 11: 12 heifers, far yard, were counted at this visit already. Others, once more so many: say the line again now. The same: "never mind".
 
 ## counted
 12 heifers, far yard: both hind feet lifted, nothing found on 12

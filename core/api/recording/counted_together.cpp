@@ -111,28 +111,40 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
   }
   BatchRecorded body{visit_.visit, said.batch, {std::string(trimmed(text))}};
   if (body.batch.lifted.empty()) body.batch.lifted = visit_.todays_feet;
-  // Without a place, the same words are of another yard.
-  if (!body.batch.place.empty() && batches_.alike(body.batch) != nullptr) {
+  const RecordedBatch* before = batches_.at_the_place_of(body.batch);
+  // Without a place, the same words in a file are of another yard.
+  if (before == nullptr && typed_ && body.batch.place.empty()) before = batches_.in_words(text);
+  if (before != nullptr) {
     const bool is_meant = count_asked_ == trimmed(text) && line_number_ == count_asked_line_ + 1;
     const Outcome asked = is_meant
                               ? settle_unread({counted_as(text, *language_), count_asked_}, text)
-                              : ask_whether_counted_before(body.batch, text);
+                              : ask_whether_counted_before(before->body.batch, text);
     if (!asked || !is_meant) return asked;
   }
   return add_batch(std::move(body), nullptr);
 }
 
 /// Said twice it may be another twelve, or the same: said once more right behind, it is others.
-Outcome RecordingState::ask_whether_counted_before(const Batch& batch, std::string_view text) {
-  const std::string name = name_of(batch, *language_);
+/// `before` is the count on record.
+Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::string_view text) {
+  const std::string place = before.place.empty() ? "" : ", " + before.place + ',';
   count_asked_ = trimmed(text);
   count_asked_line_ = line_number_;
-  const std::string counted = name + ", " + batch.place + ", were counted at this visit already.";
-  refuse(text, {{.slug = "call-impossible",
-                 .message = counted,
-                 .line = line_number_,
-                 .remedy = "Others, once more so many: say the line again now. The same: \"" +
-                           std::string(language_->say(TermKind::never_mind)) + "\"."}});
+  const std::string counted =
+      name_of(before, *language_) + place + " were counted at this visit already.";
+  const RecordedBatch* last = batches_.last();
+  const bool may_mend =
+      last != nullptr && &last->body.batch == &before && batches_.in_words(text) == nullptr;
+  const std::string mending = may_mend ? "; the same, as it is said now: \"" +
+                                             std::string(language_->say(TermKind::correction)) +
+                                             ", " + count_asked_ + '"'
+                                       : std::string();
+  refuse(text,
+         {{.slug = "call-impossible",
+           .message = counted,
+           .line = line_number_,
+           .remedy = "Others, once more so many: say the line again now. The same: \"" +
+                     std::string(language_->say(TermKind::never_mind)) + '"' + mending + '.'}});
   return keep_as_unread({counted_as(text, *language_), count_asked_},
                         counted + " Are they others, or the same?");
 }

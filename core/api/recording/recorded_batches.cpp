@@ -58,9 +58,20 @@ const RecordedBatch* RecordedBatches::again(std::string_view words) {
   return &*same;
 }
 
-const RecordedBatch* RecordedBatches::alike(const Batch& batch) const {
+const RecordedBatch* RecordedBatches::at_the_place_of(const Batch& batch) const {
+  if (batch.place.empty()) return nullptr;
+  const std::string place = fold_case(batch.place);
+  const auto same =
+      std::find_if(batches_.rbegin(), batches_.rend(), [&](const RecordedBatch& told) {
+        const Batch& other = told.body.batch;
+        return other.animals == batch.animals && fold_case(other.place) == place;
+      });
+  return same == batches_.rend() ? nullptr : &*same;
+}
+
+const RecordedBatch* RecordedBatches::in_words(std::string_view words) const {
   const auto same = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& told) {
-    return told.body.batch == batch;
+    return !told.body.words.empty() && told.body.words.front() == trimmed(words);
   });
   return same == batches_.end() ? nullptr : &*same;
 }

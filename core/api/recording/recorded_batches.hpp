@@ -35,8 +35,12 @@ class RecordedBatches {
   /// One that was counted in these words and not given again yet; null when there is none.
   const RecordedBatch* again(std::string_view words);
 
-  /// The one on record that says the same, in whatever words; null when none does.
-  [[nodiscard]] const RecordedBatch* alike(const Batch& batch) const;
+  /// The one counted last of the same kind of animal at the same place, however many and whatever
+  /// was found on them; null when there is none, or no place was said.
+  [[nodiscard]] const RecordedBatch* at_the_place_of(const Batch& batch) const;
+
+  /// The one on record that was counted in these words; null when there is none.
+  [[nodiscard]] const RecordedBatch* in_words(std::string_view words) const;
 
   /// The one that was told or given again last, else the one on record that was counted last; null
   /// when there is none.

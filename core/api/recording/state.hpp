@@ -112,7 +112,7 @@ class RecordingState {
   [[nodiscard]] bool is_of_a_batch(std::string_view text) const;
   Result<bool> counted_together(const Line& line, std::string_view text);
   Outcome record_batch(const BatchSaid& said, std::string_view text);
-  Outcome ask_whether_counted_before(const Batch& batch, std::string_view text);
+  Outcome ask_whether_counted_before(const Batch& before, std::string_view text);
   Outcome mend_batch(const BatchSaid& said, std::string_view text);
   Outcome add_batch(BatchRecorded body, const RecordedBatch* wrong);
   Result<bool> count_mended(std::string_view text, bool is_behind_batch);
