@@ -36,6 +36,8 @@ struct InCrush {
   std::set<std::string> marks;         // shown already
   FootSet fine_before_named;  // "rest fine" speaks of them: said before they were, or not named
   std::vector<RefusedLine> refused;       // lines about her that nobody could read
+  std::string told_of;                    // the number of another cow of whom news came last
+  std::string of_which;                   // as said: a line that may be of either of the two
   std::vector<std::string> called_first;  // before her number was put right
   bool done_said = false;                 // kept in only because a warning was open
   bool named_in_refused = false;          // nobody has named her in a line that could be read

@@ -7,6 +7,7 @@
 #include "core/api/cow_news.hpp"
 #include "core/api/news_words.hpp"
 #include "core/api/people.hpp"
+#include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
@@ -205,6 +206,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
     if (in_crush_) held_back_by_ = trimmed(text);
     return unknown_cow(news, text);
   }
+  if (in_crush_) now_told_of(*in_crush_, news, *cow);
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
   // What was told before answers what was asked since.

@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/reader.hpp"
@@ -163,6 +164,11 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   if (!asked) return asked.faults();
   if (*asked) return Done{};
   let_go_held_back(line, text);
+  if (in_crush_) {
+    answer_which_of_two(*in_crush_, line, text, *language_);
+    if (may_be_of_her_told_of(*in_crush_, line)) return ask_of_which_of_two(text);
+    in_crush_->told_of.clear();
+  }
   unnamed_ = plain->unnamed;
   learned_.insert(learned_.end(), plain->learned.begin(), plain->learned.end());
   return holds_back(line) ? take_held_back(line, text) : take_read(line, text);

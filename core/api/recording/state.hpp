@@ -154,6 +154,7 @@ class RecordingState {
   [[nodiscard]] bool holds_back(const Line& line) const;
   Outcome refuse_held_back(std::string_view text);
   Outcome stand_for_whoever();
+  Outcome ask_of_which_of_two(std::string_view text);
 
   // lifted_before.cpp
   [[nodiscard]] FootSet lifted_at_this_visit(const Line& line) const;

@@ -1,0 +1,68 @@
+#include "core/api/recording/behind_news.hpp"
+
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "core/api/recording/said_again.hpp"
+#include "core/api/recording/state.hpp"
+#include "core/base/text.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool is_found_or_done(const Clause& clause) {
+  const auto* said = std::get_if<TurnClause>(&clause);
+  return said != nullptr &&
+         (std::holds_alternative<FindingSaid>(*said) || std::holds_alternative<ActionSaid>(*said));
+}
+
+bool names_who_it_is_of(const Clause& clause) {
+  return std::holds_alternative<CowNamed>(clause) || std::holds_alternative<NewsSaid>(clause);
+}
+
+}  // namespace
+
+void now_told_of(InCrush& here, const NewsSaid& news, CowId cow) {
+  here.told_of = here.cow == cow ? std::string() : plain_number(news.number);
+}
+
+bool may_be_of_her_told_of(const InCrush& here, const Line& line) {
+  return !here.told_of.empty() &&
+         std::none_of(line.clauses.begin(), line.clauses.end(), names_who_it_is_of) &&
+         std::any_of(line.clauses.begin(), line.clauses.end(), is_found_or_done);
+}
+
+void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
+                         const Language& language) {
+  const std::string asked = std::exchange(here.of_which, {});
+  const bool is_named = std::any_of(line.clauses.begin(), line.clauses.end(), names_who_it_is_of);
+  if (asked.empty() || !is_named || !is_said_again(asked, text, language)) return;
+  here.refused.erase(
+      std::remove_if(here.refused.begin(), here.refused.end(),
+                     [&](const RefusedLine& refused) { return refused.text == asked; }),
+      here.refused.end());
+}
+
+/// Nothing is taken down of either before it is said which.
+Outcome RecordingState::ask_of_which_of_two(std::string_view text) {
+  const std::string number = std::exchange(in_crush_->told_of, {});
+  const std::string said(trimmed(text));
+  in_crush_->of_which = said;
+  const CowSaid& here = in_crush_->draft.turn.cow;
+  const std::string of_her = here.known == CowKnown::numbered
+                                 ? '"' + plain_number(here.number) + ' ' + said + '"'
+                                 : "say it once more";
+  refuse(text,
+         {{.slug = "call-impossible",
+           .message = "The line before told of " + number + ", so it is not clear whose this is.",
+           .line = line_number_,
+           .remedy = "Of her in the crush: " + of_her + "; of " + number + ": \"" + number + ' ' +
+                     said + "\"."}});
+  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  return Done{};
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,27 @@
+// News of another cow is told while somebody stands in the crush: what is called of a foot right
+// behind it, without a number, may be of either.
+#pragma once
+
+#include <string_view>
+
+#include "core/api/recording/in_crush.hpp"
+#include "core/base/id.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/line.hpp"
+
+namespace evenclaw {
+
+/// News was told while `here` stands in the crush, of `cow`. News of her
+/// own leaves no doubt, also of news before it.
+void now_told_of(InCrush& here, const NewsSaid& news, CowId cow);
+
+/// The line tells of a finding or of something done, names no cow, and the one before was news of
+/// another one.
+bool may_be_of_her_told_of(const InCrush& here, const Line& line);
+
+/// The line that may have been of either is said with the number of one: nothing of it is open of
+/// her in the crush.
+void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
+                         const Language& language);
+
+}  // namespace evenclaw
