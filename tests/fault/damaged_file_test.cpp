@@ -161,7 +161,7 @@ TEST_CASE("a file cut off at any length is told, or reads truly") {
 
 TEST_CASE("a file with bytes overwritten anywhere is told, or reads truly") {
   const TemporaryFolder folder;
-  constexpr std::int64_t count = 40;
+  constexpr std::int64_t count = 60;
   fill(folder.file("records"), count);
   const std::string whole = bytes_of(folder.file("records"));
   RandomStream random(17, 1);
