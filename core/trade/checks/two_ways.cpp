@@ -96,16 +96,33 @@ bool off_and_on(const Action& off, const Action& on) {
          second->step == FixtureStep::left_on && claws_agree(off.claw, on.claw);
 }
 
-void add_off_and_on(std::vector<Firing>& firings, const FootCall& call, const Language& language) {
+/// "Wrap on", and behind it "wrap off", of a foot that carried none: not one for another.
+bool on_and_off_again(const Action& off, const Action& on, const Situation& situation, Foot foot) {
+  const std::optional<FixtureSaid> first = fixture_said(on.kind);
+  const std::optional<FixtureSaid> second = fixture_said(off.kind);
+  const bool is_said_later = &on < &off;
+  return first && second && first->fixture == second->fixture && is_said_later &&
+         first->step == FixtureStep::put_on && is_off_after(second->step) &&
+         claws_agree(off.claw, on.claw) &&
+         fixtures_left(situation.past.rows, foot, first->fixture).empty();
+}
+
+void add_off_and_on(std::vector<Firing>& firings, const FootCall& call,
+                    const Situation& situation) {
+  const Language& language = situation.language;
   for (const Action& off : call.actions) {
-    const auto on = std::find_if(call.actions.begin(), call.actions.end(),
-                                 [&off](const Action& action) { return off_and_on(off, action); });
+    const auto on =
+        std::find_if(call.actions.begin(), call.actions.end(), [&](const Action& action) {
+          return off_and_on(off, action) || on_and_off_again(off, action, situation, call.foot);
+        });
     if (on == call.actions.end()) continue;
     const Fixture fixture = fixture_said(off.kind)->fixture;
-    Firing firing = asked_on(
-        call.foot, on->claw,
-        at(call.foot, on->claw) + std::string(name_of(fixture)) + " off and still on. Which holds?",
-        {call.foot, about(fixture)});
+    const bool is_new = fixture_said(on->kind)->step == FixtureStep::put_on;
+    Firing firing =
+        asked_on(call.foot, on->claw,
+                 at(call.foot, on->claw) + std::string(name_of(fixture)) +
+                     (is_new ? " put on and off. Which holds?" : " off and still on. Which holds?"),
+                 {call.foot, about(fixture)});
     firing.warning.answers = {offered_taking_back(call.foot, off.kind, off.claw, language),
                               offered_taking_back(call.foot, on->kind, on->claw, language),
                               offered_go_ahead(language)};
@@ -163,7 +180,7 @@ std::vector<Firing> called_in_two_ways(const Situation& situation) {
   std::vector<Firing> firings;
   for (const FootCall& call : situation.turn.feet) {
     add_contradictions(firings, call, situation.language);
-    add_off_and_on(firings, call, situation.language);
+    add_off_and_on(firings, call, situation);
     add_two_lengths(firings, call, situation.language);
   }
   add_sound_and_lame(firings, situation.turn, situation.language);

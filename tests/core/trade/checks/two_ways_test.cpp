@@ -42,6 +42,12 @@ TEST_CASE("a block or wrap that is off and still on is asked about, in either or
   CHECK(fired_on("512\nLH wrap still on; wrap off") == Names{"ask called-in-two-ways LH"});
 }
 
+TEST_CASE("one put on and taken off in one call, where none was known, is asked about") {
+  CHECK(fired_on("512\nLH DD raw behind; wrap on, off 3d\nLH wrap off") ==
+        Names{"ask called-in-two-ways LH"});
+  CHECK(fired_on("512\nLH DD raw behind; wrap on\nRH wrap off").empty());
+}
+
 TEST_CASE("one taken off and a new one put on is no contradiction") {
   CHECK(fired_on("512\nLH DD raw behind; wrap off; wrap on").empty());
 }
