@@ -37,6 +37,13 @@ About about(Fixture fixture) {
   return fixture == Fixture::block ? About::block : About::wrap;
 }
 
+bool put_on_today(const FootCall& call, Fixture fixture) {
+  return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& action) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    return said && said->fixture == fixture && said->step == FixtureStep::put_on;
+  });
+}
+
 std::string_view name_of(Fixture fixture) {
   return fixture == Fixture::block ? "block" : "wrap";
 }

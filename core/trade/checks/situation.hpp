@@ -72,6 +72,7 @@ std::vector<Firing> comes_off_on_that_day(const Situation& situation);
 std::vector<Firing> swelling_side_not_called(const Situation& situation);
 std::vector<Firing> it_stinks(const Situation& situation);
 std::vector<Firing> side_or_claw_swapped(const Situation& situation);
+std::vector<Firing> fixture_nobody_knows(const Situation& situation);
 std::vector<Firing> called_in_two_ways(const Situation& situation);
 std::vector<Firing> still_on_not_mentioned(const Situation& situation);
 std::vector<Firing> blocked_again_twice(const Situation& situation);
@@ -100,6 +101,8 @@ std::vector<Firing> long_in_the_crush(const Situation& situation);
 
 About about(Fixture fixture);
 std::string_view name_of(Fixture fixture);  // "block", "wrap"
+/// One was put on the foot in this turn.
+bool put_on_today(const FootCall& call, Fixture fixture);
 
 /// A finding of a lesion that hurts when the claw is loaded: no block goes on that claw. Some, as
 /// blood in the sole, only when they were called bad (core/trade/lesion.hpp).

@@ -164,13 +164,6 @@ bool needs_fixture(FixtureStep step) {
   return step != FixtureStep::put_on;
 }
 
-bool put_on_today(const FootCall& call, Fixture fixture) {
-  return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& action) {
-    const std::optional<FixtureSaid> said = fixture_said(action.kind);
-    return said && said->fixture == fixture && said->step == FixtureStep::put_on;
-  });
-}
-
 std::string fixture_of(const OnFootRow& row) {
   return "The " + std::string(name_of(row.fixture)) + " of " + spoken(row.since);
 }
