@@ -73,8 +73,11 @@ Faults with_answers_offered(Faults faults, const Language& language) {
 
 }  // namespace
 
-void RecordingState::refuse(std::string_view text, const Faults& faults) {
+void RecordingState::refuse(std::string_view text, const Faults& refused) {
   just_refused_ = trimmed(text);
+  const bool is_asked = in_crush_ && !warnings().unanswered().empty();
+  const bool may_answer = is_asked && is_an_aside(text, *language_);
+  const Faults faults = may_answer ? with_answers_offered(refused, *language_) : refused;
   for (const Fault& fault : faults) {
     ReplyItem& item = answer(ReplyKind::refused, fault.message);
     item.slug = fault.slug;
@@ -110,12 +113,8 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 /// at the screen or not. What is told of a foot while nobody is in the crush is kept with a cow
 /// without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
-  if (is_an_aside(text, *language_)) {
-    const bool is_asked = in_crush_ && !warnings().unanswered().empty();
-    refuse(text, is_asked ? with_answers_offered(faults, *language_) : faults);
-    return Done{};
-  }
   refuse(text, faults);
+  if (is_an_aside(text, *language_)) return Done{};
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
   if (mended) mended = who_was_read(*mended);
