@@ -10,6 +10,7 @@
 #include "core/trade/call_line/other_foot.hpp"
 #include "core/trade/call_line/possible.hpp"
 #include "core/trade/call_line/reason_taken_back.hpp"
+#include "core/trade/call_line/recalled.hpp"
 #include "core/trade/call_line/refitted_today.hpp"
 #include "core/trade/call_line/said_again.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
@@ -414,21 +415,6 @@ class Addition {
   Turn& turn_;
 };
 
-// What a correction says again. What was taken back is not said again, or it would take away the
-// like of it on the foot that was meant.
-void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause) {
-  const auto gone =
-      std::remove_if(since_naming.begin(), since_naming.end(),
-                     [&clause](const TurnClause& said) { return is_taken_back_by(clause, said); });
-  const bool was_said_since = gone != since_naming.end();
-  since_naming.erase(gone, since_naming.end());
-  const bool is_taken_back = std::holds_alternative<FindingTakenBack>(clause) ||
-                             std::holds_alternative<MeasureTakenBack>(clause) ||
-                             std::holds_alternative<ActTakenBack>(clause);
-  if (std::holds_alternative<FeetNamed>(clause) || (is_taken_back && was_said_since)) return;
-  since_naming.push_back(clause);
-}
-
 Outcome add_plainly(TurnDraft& draft, const TurnClause& clause) {
   if (const Why refusal = std::visit(Objection(draft), clause)) return fault_of(*refusal);
   std::visit(Addition(draft), clause);
@@ -468,6 +454,14 @@ Outcome correct(TurnDraft& draft, const ClawCorrected& said) {
   std::vector<TurnClause> clauses = draft.since_naming;
   const auto last = std::find_if(clauses.rbegin(), clauses.rend(),
                                  [](TurnClause& clause) { return claw_in(clause) != nullptr; });
+  if (const auto before = named_again(draft)) {
+    TurnDraft again = recalled(draft.turn, before);
+    Outcome outcome = correct(again, said);
+    if (!outcome.ok()) return outcome;
+    draft.turn = again.turn;
+    draft.before_naming = std::move(again.turn);
+    return Done{};
+  }
   if (draft.feet_named.empty() || last == clauses.rend()) {
     return fault_of(impossible("nothing was said of a claw that could be corrected"));
   }

@@ -54,7 +54,10 @@ bool is_judged_later(const TurnClause& clause, const TurnDraft& so_far) {
   const bool awaits_time = act != nullptr && needs_time(act->action.kind);
   const auto* mobility = std::get_if<MobilityTold>(&clause);
   const bool mends_mobility = mobility != nullptr && mobility->is_correction;
-  return awaits_time || mends_mobility || std::holds_alternative<DetailCorrected>(clause) ||
+  const bool mends_claw =
+      std::holds_alternative<ClawCorrected>(clause) && so_far.since_naming.empty();
+  return awaits_time || mends_mobility || mends_claw ||
+         std::holds_alternative<DetailCorrected>(clause) ||
          std::holds_alternative<FindingTakenBack>(clause) ||
          std::holds_alternative<MeasureTakenBack>(clause) ||
          std::holds_alternative<ReasonTakenBack>(clause) ||

@@ -13,4 +13,7 @@ namespace evenclaw {
 /// is said next is of the whole cow. The words as said are not in it.
 TurnDraft recalled(const Turn& turn, std::optional<Foot> foot);
 
+/// The one foot that was named just now, when something had been called of it before.
+std::optional<Foot> named_again(const TurnDraft& draft);
+
 }  // namespace evenclaw

@@ -1,5 +1,6 @@
 #include "core/trade/call_line/said_again.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 
@@ -104,6 +105,19 @@ bool is_taken_back_by(const TurnClause& clause, const TurnClause& said) {
   }
   const auto* back = std::get_if<ActTakenBack>(&clause);
   return back != nullptr && act != nullptr && takes_back(back->action, act->action);
+}
+
+void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause) {
+  const auto gone =
+      std::remove_if(since_naming.begin(), since_naming.end(),
+                     [&clause](const TurnClause& said) { return is_taken_back_by(clause, said); });
+  const bool was_said_since = gone != since_naming.end();
+  since_naming.erase(gone, since_naming.end());
+  const bool is_taken_back = std::holds_alternative<FindingTakenBack>(clause) ||
+                             std::holds_alternative<MeasureTakenBack>(clause) ||
+                             std::holds_alternative<ActTakenBack>(clause);
+  if (std::holds_alternative<FeetNamed>(clause) || (is_taken_back && was_said_since)) return;
+  since_naming.push_back(clause);
 }
 
 }  // namespace evenclaw

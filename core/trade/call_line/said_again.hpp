@@ -1,6 +1,8 @@
 // When something said a second time is the same thing, and when a taking back means it.
 #pragma once
 
+#include <vector>
+
 #include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/turn.hpp"
 
@@ -26,5 +28,9 @@ bool takes_back(const MeasureTakenBack& said, const Measure& measured);
 
 /// Whether what was said is what the clause takes back.
 bool is_taken_back_by(const TurnClause& clause, const TurnClause& said);
+
+/// Adds what a correction says again. What was taken back is not said again, or it would take away
+/// the like of it on the foot that was meant.
+void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause);
 
 }  // namespace evenclaw

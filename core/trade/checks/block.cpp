@@ -152,6 +152,39 @@ std::vector<std::string> old_block_answers(const Rows& past, const FootCall& cal
   return {};
 }
 
+/// Two acts of this turn put a block on one claw each. No word of mouth about one of them mends the
+/// other, so this is asked about beside a block on a claw that hurts.
+bool is_put_on_twice(const Rows& past, const FootCall& call) {
+  const auto on = [&](Claw claw) {
+    return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& action) {
+      return puts_block_on(action) && claw_meant(past, call, action) == claw;
+    });
+  };
+  return on(Claw::outside) && on(Claw::inside);
+}
+
+bool hurts_under_a_block(const Rows& past, const FootCall& call) {
+  return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& action) {
+    return !painful_claws_under(past, call, action).empty();
+  });
+}
+
+/// Of two blocks put on today, the one on a claw that hurts is the one to take back.
+std::vector<std::string> today_block_answers(const Rows& past, const FootCall& call,
+                                             const Language& language) {
+  std::vector<std::string> answers;
+  for (const Action& action : call.actions) {
+    const Claw claw = puts_block_on(action) ? claw_meant(past, call, action) : Claw::none;
+    if (!is_called(action.claw) || claw == Claw::none || claw == Claw::both) continue;
+    const bool is_the_bad_one =
+        cannot_bear_a_block(past, call, claw) && !cannot_bear_a_block(past, call, partner(claw));
+    if (is_the_bad_one) {
+      answers.push_back(offered_taking_back(call.foot, action.kind, claw, language));
+    }
+  }
+  return answers;
+}
+
 bool lacks_side(const Rows& past, const FootCall& call, const Action& action) {
   const std::optional<FixtureStep> step = block_step(action);
   if (!step) return false;
@@ -255,9 +288,13 @@ std::vector<Firing> both_claws_blocked(const Situation& situation) {
     firing.warning.foot = call.foot;
     firing.warning.claw = Claw::both;
     firing.warning.words = both_blocked_words(past, call);
-    with_go_ahead(firing.warning, old_block_answers(past, call, situation.language),
+    const bool is_of_today = is_put_on_twice(past, call);
+    with_go_ahead(firing.warning,
+                  is_of_today ? today_block_answers(past, call, situation.language)
+                              : old_block_answers(past, call, situation.language),
                   situation.language);
-    firing.causes = {{call.foot, About::block}};
+    const bool is_of_its_own = is_of_today && hurts_under_a_block(past, call);
+    if (!is_of_its_own) firing.causes = {{call.foot, About::block}};
     firings.push_back(std::move(firing));
   }
   return firings;

@@ -27,6 +27,13 @@ bool is_foot_said_last(const Turn& turn, Foot foot) {
   return said != turn.feet.rend() && said->foot == foot;
 }
 
+/// "no, inside" of the foot said last; "LH no, inside" once others were spoken of.
+std::string offered_claw(const Situation& situation, Foot foot, Claw meant) {
+  const std::string correction = offered_correction(meant, situation.language);
+  if (is_foot_said_last(situation.turn, foot)) return correction;
+  return std::string(situation.language.say(TermKind::foot, foot)) + ' ' + correction;
+}
+
 bool has_claw(Claw claw) {
   return claw != Claw::none;
 }
@@ -107,8 +114,8 @@ std::vector<std::string> claw_correction(const Situation& situation, const FootC
   const auto last = std::find_if(call.actions.rbegin(), call.actions.rend(),
                                  [](const Action& action) { return has_claw(action.claw); });
   const bool is_last = last != call.actions.rend() && *last == said && call.measures.empty();
-  if (!is_last || !is_foot_said_last(situation.turn, call.foot)) return {};
-  return {offered_correction(meant, situation.language)};
+  if (!is_last) return {};
+  return {offered_claw(situation, call.foot, meant)};
 }
 
 std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
@@ -118,8 +125,8 @@ std::vector<std::string> claw_correction(const Situation& situation, const FootC
   const auto last = std::find_if(call.findings.rbegin(), call.findings.rend(),
                                  [](const Finding& finding) { return has_claw(finding.claw); });
   const bool is_last = last != call.findings.rend() && *last == said && call.measures.empty();
-  if (!is_last || act_has_claw || !is_foot_said_last(situation.turn, call.foot)) return {};
-  return {offered_correction(meant, situation.language)};
+  if (!is_last || act_has_claw) return {};
+  return {offered_claw(situation, call.foot, meant)};
 }
 
 }  // namespace evenclaw

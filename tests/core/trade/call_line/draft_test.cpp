@@ -347,3 +347,16 @@ TEST_CASE("behind rest fine a note is of her, before it of the foot named last")
   CHECK(printed({"412 LH SU, rest fine", "RH DD", "note wet"}) ==
         "412 rest fine // LH sole ulcer // RH DD; note: wet");
 }
+
+TEST_CASE("no, inside behind a foot that is named again mends what was said last of that foot") {
+  CHECK(saying::printed(
+            {"412 LH outside SU; block on outside", "RH nothing found", "LH no, inside"}) ==
+        "412 // RH nothing found // LH outside sole ulcer; block on inside");
+  CHECK(saying::printed({"412 LH outside SU; RH nothing found; LH no, inside"}) ==
+        "412 // RH nothing found // LH inside sole ulcer");
+}
+
+TEST_CASE("a claw mended on a foot named again leaves the rest of that foot to it") {
+  CHECK(saying::printed({"412 LH outside SU", "RH DD", "LH no, inside", "spray",
+                         "no, right hind"}) == "412 // RH DD; spray // LH inside sole ulcer");
+}

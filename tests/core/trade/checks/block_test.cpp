@@ -74,12 +74,12 @@ TEST_CASE("the words name lesion and claw, and the answer the good claw") {
   CHECK(warnings[0].answers == Names{"no, inside", "go ahead"});
 }
 
-TEST_CASE("no word of mouth is offered for a foot that was not the last one named") {
+TEST_CASE("the answer names a foot that was not the last one named") {
   Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
   turn.feet.push_back(foot(Foot::rh, {found(Lesion::dd)}));
   const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
   REQUIRE(warnings.size() == 1);
-  CHECK(warnings[0].answers == Names{"go ahead"});
+  CHECK(warnings[0].answers == Names{"LH no, inside", "go ahead"});
 }
 
 TEST_CASE("feet filled by rest fine do not count as named last") {
@@ -221,4 +221,14 @@ TEST_CASE("a lesion of which no claw is called is where the same was found last"
       cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called, Degree::slight)},
                 {act(ActionKind::block_on, Claw::inside)})});
   CHECK(fired(on_the_good_one, Past().then(before, today - 30).known, today).empty());
+}
+
+TEST_CASE("a second block does not hide behind the one on the claw that hurts") {
+  const Turn turn = cow(
+      {foot(Foot::lh, {found(Lesion::su, Claw::outside)},
+            {act(ActionKind::block_on, Claw::outside), act(ActionKind::block_on, Claw::inside)})});
+  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  REQUIRE(warnings.size() == 2);
+  CHECK(warnings[1].rule == "both-claws-blocked");
+  CHECK(warnings[1].answers == Names{"LH no, no block on outside", "go ahead"});
 }
