@@ -52,6 +52,8 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
                                 const LateMending& mending) {
   TurnDraft draft = recalled(turn, foot);
   for (const TurnClause& clause : mending.corrections) {
+    // What takes the place of something is done on this very foot, whatever was found there.
+    if (foot && is_a<ActionSaid>(clause)) (void)add_clause(draft, FeetNamed{FootSet{*foot}});
     if (!add_clause(draft, clause)) return std::nullopt;
   }
   if (draft.turn == turn) return std::nullopt;

@@ -71,6 +71,24 @@ Faults with_answers_offered(Faults faults, const Language& language) {
   return faults;
 }
 
+bool calls_a_lesion(std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = tokens_of(text);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const Phrase* phrase = language.longest_match(tokens, at).phrase;
+    if (phrase != nullptr && phrase->kind == TermKind::lesion) return true;
+  }
+  return false;
+}
+
+/// What was to be done behind "nothing found" is said again of the foot it was meant for.
+FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Language& language) {
+  const bool is_fine = std::any_of(turn.feet.begin(), turn.feet.end(), [&](const FootCall& call) {
+    return refused.spoken_of.has(call.foot) && call.state == FootState::nothing_found;
+  });
+  const bool is_an_act = is_utf8(refused.text) && !calls_a_lesion(refused.text, language);
+  return is_fine && is_an_act ? FootSet{} : refused.spoken_of;
+}
+
 }  // namespace
 
 void RecordingState::refuse(std::string_view text, const Faults& refused) {
@@ -224,17 +242,19 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
 void RecordingState::given_again(std::string_view text) {
   const std::string_view now = trimmed(text);
   const FootSet named_last = in_crush_->draft.feet_named;
+  const Turn& turn = in_crush_->draft.turn;
   std::vector<RefusedLine>& open = in_crush_->refused;
-  open.erase(
-      std::remove_if(open.begin(), open.end(),
-                     [&](const RefusedLine& refused) {
-                       const bool is_said = is_said_again(refused.text, now, *language_) ||
-                                            is_said_in_other_words(refused.text, now, *language_) ||
-                                            is_named_again(refused.text, now, *language_);
-                       return is_said && may_be_of_the_same_feet(refused.text, refused.spoken_of,
-                                                                 now, named_last, *language_);
-                     }),
-      open.end());
+  open.erase(std::remove_if(open.begin(), open.end(),
+                            [&](const RefusedLine& refused) {
+                              const bool is_said =
+                                  is_said_again(refused.text, now, *language_) ||
+                                  is_said_in_other_words(refused.text, now, *language_) ||
+                                  is_named_again(refused.text, now, *language_);
+                              const FootSet feet = meant_to_go_to(refused, turn, *language_);
+                              return is_said && may_be_of_the_same_feet(refused.text, feet, now,
+                                                                        named_last, *language_);
+                            }),
+             open.end());
 }
 
 }  // namespace evenclaw

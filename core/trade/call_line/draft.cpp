@@ -5,6 +5,7 @@
 
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
+#include "core/trade/call_line/done_where_fine.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
@@ -122,8 +123,9 @@ class Objection {
     const bool of_cow = said.whole_cow || draft_.feet_named.empty();
     if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
     if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);
-    return on_each_foot([&said, &facts](const FootCall& call) -> Why {
+    return on_each_foot([&](const FootCall& call) -> Why {
       if (facts.needs_lifting && call.state == FootState::not_lifted) return stayed_down(call.foot);
+      if (Why refusal = why_not_done(draft_, call, said.action)) return refusal;
       if (Why refusal = why_not_refitted(call, said.action)) return refusal;
       return unclear_which(count_of_same(call.actions, said.action), call.foot);
     });

@@ -1,8 +1,10 @@
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/done_where_fine.hpp"
 #include "core/trade/call_line/free_text.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
@@ -229,14 +231,23 @@ std::string cow_line(const Turn& turn, const Language& language) {
   return out.text();
 }
 
+/// "Wrap on; nothing found" can be said, the other way round it is asked which foot is meant.
+bool is_treated(const FootCall& call) {
+  return std::any_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
+    return treats(action.kind) || plans(action.kind);
+  });
+}
+
 std::string foot_line(const FootCall& call, const Language& language) {
   LineWriter out(language);
   out.say(K::foot, call.foot).end_head(true);
   const bool has_plain_state =
       call.state == FootState::not_lifted || call.state == FootState::nothing_found;
-  if (has_plain_state) out.part().say(K::foot_state, call.state);
+  const bool state_is_last = has_plain_state && is_treated(call);
+  if (has_plain_state && !state_is_last) out.part().say(K::foot_state, call.state);
   for (const Finding& finding : call.findings) write_finding(out, finding);
   for (const Action& action : call.actions) write_action(out, action);
+  if (state_is_last) out.part().say(K::foot_state, call.state);
   for (const Measure& measure : call.measures) write_measure(out, measure);
   if (call.trimmed != Trimmed::not_called) out.part().say(K::trimmed, call.trimmed);
   write_note(out, call.note);
