@@ -29,6 +29,7 @@ struct KeptDraft {
   std::optional<std::string> held_back_by;
   std::optional<PersonId> called_by;        // when somebody else calls since she was called
   std::optional<std::string> just_refused;  // with the last line
+  std::optional<std::string> told_of;       // the number of another cow of whom news came last
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -47,6 +48,7 @@ struct KeptDraft {
           "a line not understood that may have named another cow");
     visit("called_by", &KeptDraft::called_by, "who called her, when another one calls now");
     visit("just_refused", &KeptDraft::just_refused, "the last line, when it was not understood");
+    visit("told_of", &KeptDraft::told_of, "another cow of whom news came last");
   }
 };
 

@@ -140,6 +140,7 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
                              *language_);
   }
   cow.taken_up = cow.draft.words.size();
+  cow.told_of = kept.told_of.value_or("");
   cow.broke_off = true;
   held_back_by_ = kept.held_back_by.value_or("");
   just_refused_ = kept.just_refused.value_or("");
@@ -275,6 +276,7 @@ std::string RecordingState::draft_text() const {
       (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
   kept.done_said = in_crush_->done_said;
   if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
+  if (!in_crush_->told_of.empty()) kept.told_of = in_crush_->told_of;
   if (!just_refused_.empty()) kept.just_refused = just_refused_;
   if (in_crush_->by.caller != by_.caller) kept.called_by = in_crush_->by.caller;
   return kept_text(kept);
