@@ -1,6 +1,7 @@
 #include "core/trade/medicine_use.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace evenclaw {
 
@@ -20,70 +21,9 @@ void for_each_medicine(Turn& turn, F&& act) {
 }  // namespace
 
 bool is_medicine_act(ActionKind kind) {
-  switch (kind) {
-    case ActionKind::spray:
-    case ActionKind::paste:
-    case ActionKind::powder:
-    case ActionKind::gel:
-    case ActionKind::given:
-    case ActionKind::injected:
-      return true;
-    case ActionKind::opened:
-    case ActionKind::loose_horn_off:
-    case ActionKind::modelled:
-    case ActionKind::claw_missing:
-    case ActionKind::block_on:
-    case ActionKind::block_stacked:
-    case ActionKind::block_refitted:
-    case ActionKind::block_again:
-    case ActionKind::block_off:
-    case ActionKind::block_came_off:
-    case ActionKind::block_still_on:
-    case ActionKind::block_unknown:
-    case ActionKind::wrap_on:
-    case ActionKind::wrap_off:
-    case ActionKind::wrap_came_off:
-    case ActionKind::wrap_still_on:
-    case ActionKind::wrap_unknown:
-    case ActionKind::see_again:
-    case ActionKind::watch_her_walk:
-    case ActionKind::vet:
-    case ActionKind::told_farmer:
-    case ActionKind::marked:
-    case ActionKind::to_straw:
-    case ActionKind::near_parlour:
-    case ActionKind::short_walk:
-    case ActionKind::cull_advised:
-    case ActionKind::pain_relief_asked:
-    case ActionKind::pain_relief_given:
-    case ActionKind::photo:
-    case ActionKind::vet_plan:
-    case ActionKind::bleeding:
-    case ActionKind::bone_showing:
-    case ActionKind::pus_above:
-    case ActionKind::blisters:
-    case ActionKind::went_down:
-    case ActionKind::near_calving:
-    case ActionKind::heavy_in_calf:
-    case ActionKind::sore_mouth:
-    case ActionKind::fever:
-    case ActionKind::anaesthetised:
-    case ActionKind::amputated:
-    case ActionKind::withheld:
-    case ActionKind::milk_withheld:
-    case ActionKind::meat_withheld:
-    case ActionKind::no_withdrawal:
-    case ActionKind::kicks:
-    case ActionKind::jumps:
-    case ActionKind::lies_down:
-    case ActionKind::needs_hoist:
-    case ActionKind::kicks_no_more:
-    case ActionKind::jumps_no_more:
-    case ActionKind::lies_down_no_more:
-    case ActionKind::hoist_no_more:
-      return false;
-  }
-  return false;
+  constexpr ActionKind acts[] = {ActionKind::spray, ActionKind::paste, ActionKind::powder,
+                                 ActionKind::gel,   ActionKind::given, ActionKind::injected};
+  return std::find(std::begin(acts), std::end(acts), kind) != std::end(acts);
 }
 
 bool tells_withdrawal(ActionKind kind) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cstddef>
+#include <iterator>
 
 namespace evenclaw {
 
@@ -93,70 +94,35 @@ const ActFacts& facts_of(ActionKind kind) {
 }
 
 bool is_always_of_the_cow(ActionKind kind) {
-  switch (kind) {
-    case A::told_farmer:
-    case A::watch_her_walk:
-    case A::marked:
-    case A::to_straw:
-    case A::near_parlour:
-    case A::short_walk:
-    case A::cull_advised:
-    case A::pain_relief_asked:
-    case A::pain_relief_given:
-    case A::went_down:
-    case A::near_calving:
-    case A::heavy_in_calf:
-    case A::sore_mouth:
-    case A::fever:
-    case A::given:
-    case A::injected:
-    case A::withheld:
-    case A::milk_withheld:
-    case A::meat_withheld:
-    case A::no_withdrawal:
-    case A::kicks:
-    case A::jumps:
-    case A::lies_down:
-    case A::needs_hoist:
-    case A::kicks_no_more:
-    case A::jumps_no_more:
-    case A::lies_down_no_more:
-    case A::hoist_no_more:
-      return true;
-    case A::opened:
-    case A::loose_horn_off:
-    case A::modelled:
-    case A::claw_missing:
-    case A::block_on:
-    case A::block_stacked:
-    case A::block_refitted:
-    case A::block_again:
-    case A::block_off:
-    case A::block_came_off:
-    case A::block_still_on:
-    case A::block_unknown:
-    case A::wrap_on:
-    case A::wrap_off:
-    case A::wrap_came_off:
-    case A::wrap_still_on:
-    case A::wrap_unknown:
-    case A::spray:
-    case A::paste:
-    case A::powder:
-    case A::gel:
-    case A::see_again:
-    case A::vet:
-    case A::photo:
-    case A::vet_plan:
-    case A::bleeding:
-    case A::bone_showing:
-    case A::pus_above:
-    case A::blisters:
-    case A::anaesthetised:
-    case A::amputated:
-      return false;
-  }
-  return false;
+  constexpr A acts[] = {A::told_farmer,
+                        A::watch_her_walk,
+                        A::marked,
+                        A::to_straw,
+                        A::near_parlour,
+                        A::short_walk,
+                        A::cull_advised,
+                        A::pain_relief_asked,
+                        A::pain_relief_given,
+                        A::went_down,
+                        A::near_calving,
+                        A::heavy_in_calf,
+                        A::sore_mouth,
+                        A::fever,
+                        A::given,
+                        A::injected,
+                        A::withheld,
+                        A::milk_withheld,
+                        A::meat_withheld,
+                        A::no_withdrawal,
+                        A::kicks,
+                        A::jumps,
+                        A::lies_down,
+                        A::needs_hoist,
+                        A::kicks_no_more,
+                        A::jumps_no_more,
+                        A::lies_down_no_more,
+                        A::hoist_no_more};
+  return std::find(std::begin(acts), std::end(acts), kind) != std::end(acts);
 }
 
 bool needs_time(ActionKind kind) {
