@@ -202,10 +202,10 @@ class Crush {
   /// From a file. Whether every line of it was understood.
   bool from_file(std::span<const std::string> lines) {
     Recording recording = open();
-    const Result<Reply> said = recording.say_all(lines);
-    check_stored(said);
+    const Result<Reply> reply = recording.say_all(lines);
+    check_stored(reply);
     check_stored(recording.end_of_input());
-    return std::none_of(said.value().items.begin(), said.value().items.end(),
+    return std::none_of(reply.value().items.begin(), reply.value().items.end(),
                         [](const ReplyItem& item) { return item.kind == ReplyKind::refused; });
   }
 
