@@ -4,9 +4,9 @@
 #include <string>
 
 #include "core/trade/call_line/grammar.hpp"
-#include "core/trade/call_line/line_builder.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/line_builder.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/term.hpp"
 
