@@ -12,10 +12,10 @@ constexpr std::string_view entry_kept = "The entry is kept exactly as it came; n
 // the command line.
 constexpr ErrorKind error_table[] = {
     {"call-not-understood", "A word of the called line is not known or stands where it cannot.",
-     "The line is kept as it was typed; nothing of it was recorded yet.",
+     "Everything said before it is kept; nothing of this line was taken.",
      "Correct the word the message points at and give the line again."},
     {"call-impossible", "Each word is known, but together they describe something that cannot be.",
-     "The line is kept as it was typed; nothing of it was recorded yet.",
+     "Everything said before it is kept; nothing of this line was taken.",
      "Look at the foot again and call what is there."},
     {"line-too-long", "One line is longer than any line that is called out.", nothing_changed,
      "Break the line in two, or check that the file really holds called lines."},
