@@ -36,7 +36,7 @@ told: today's feet: LH RH
 refused line 2: "SU healed" is called by what is found today; when nothing is found there any more: "LH nothing found"; else what is found today
 refused line 4: "swelling gone" is called by what is found today; when nothing is found there any more: "LH nothing found"; else what is found today
 saved 900
-saved 901?
+saved 901
 refused line 8: which claw is "other claw"? say inside or outside
 refused line 9: "28d" tells a time, and not what is to happen then; when it comes off: "off 28d"
 refused line 11: "3 days" tells a time, and not what is to happen then; when it comes off: "off 3 days"
@@ -47,13 +47,10 @@ mark 902: "no, only hinds" is dropped
 mark 902: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood, nor said again
 saved 902
 refused line 17: "under" is not taken for the name of a product; leave it out; if it is the name, put it in quotes or say: powder with under
-mark 903: "powder under wrap" was not understood, nor said again
 saved 903
 
 ## ended
-doubtful_number 901?: Is her number 901?
 unfinished 902: Her turn was not finished: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood
-unfinished 903: Her turn was not finished: "powder under wrap" was not understood
 lifted_not_called 902: Right hind: what was found?
 
 ## said
@@ -73,9 +70,9 @@ done
 
 ## recorded
 900 | LH nothing_found; block_off
-901? | fine LH RH
+901 | fine LH RH
 902 | LH outside SU heel bad; block_on inside for 2026-11-24 | RH not called | unfinished: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood
-903 | RH DD behind raw; powder; wrap_on | fine LH | unfinished: "powder under wrap" was not understood
+903 | RH DD behind raw; powder; wrap_on | fine LH
 606 | unfinished: nothing was said
 607 | unfinished: nothing was said
 blind one | unfinished: nothing was said

@@ -34,7 +34,7 @@ refused line 6: "nothnig found" is not understood; expected a foot, a claw, a le
 saved 27
 refused line 8: "recheck" cannot stand here; expected news of the cow, something done, a foot or a number
 saved 22
-refused line 12: "RHH" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "RH"?
+refused line 12: "RHH" is not understood; expected a foot, a number, a claw, a lesion, nothing found or why she came; did you mean "RH"?
 saved 34
 refused line 15: "middel" is not understood; expected a place, a stage, a degree, words in quotes, a claw or a foot; did you mean "middle"?
 mark 409: "409 lame RHH" was not understood, nor said again

@@ -16,7 +16,7 @@ rest fine
 416 RH DD raw behind
 wrap LH
 LH wrap
-spray both
+spray twice
 spray
 RH rot
 RH foul slight
@@ -58,7 +58,7 @@ saved 414
 refused line 6: is "fronts" meant for what stands before it? say the foot first: fronts not lifted; or put ; before fronts when more is to be said of it
 saved 415
 refused line 10: is "LH" meant for what stands before it? say the foot first: LH wrap; or put ; before LH when more is to be said of it
-refused line 12: "both" is not taken for the name of a product; leave it out; if it is the name, put it in quotes or say: spray with both
+refused line 12: "twice" is not taken for the name of a product; leave it out; if it is the name, put it in quotes or say: spray with twice
 refused line 14: "rot" could mean more than one thing; which is it: foul, toe necrosis, or heel horn erosion?
 stop 416: Foul (right hind): look for a stick; vet, or the vet's plan, today. (answer: RH vet / RH by the vet's plan / go ahead)
 refused line 16: it is unclear what belongs to which claw; say "both claws", or each claw with its own lesion

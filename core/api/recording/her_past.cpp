@@ -30,7 +30,8 @@ bool is_perhaps_compared(const Clause& clause) {
 }
 
 bool names_feet(const Clause& clause) {
-  return said_as_a<FeetNamed>(clause) != nullptr || said_as_a<OtherFootNamed>(clause) != nullptr;
+  return said_as_a<FeetNamed>(clause) != nullptr || said_as_a<OtherFootNamed>(clause) != nullptr ||
+         said_as_a<BothFeetNamed>(clause) != nullptr;
 }
 
 /// Said of a foot, so that it would be unclear whether it is said of the one that was not named.

@@ -20,6 +20,11 @@ bool mends_the_score(const TurnClause& clause) {
   return told != nullptr && told->is_correction;
 }
 
+bool mends_the_walk(const TurnClause& clause) {
+  const auto* said = std::get_if<ReasonSaid>(&clause);
+  return said != nullptr && said->is_correction;
+}
+
 /// "No, no paste; paste with bluemix": of what is taken back, the right one is said at once.
 bool takes_the_place(const LateMending& mending, const TurnClause& said) {
   if (mending.corrections.empty()) return false;
@@ -63,11 +68,11 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
 }  // namespace
 
 bool mends_or_takes_back(const TurnClause& clause) {
-  return mends_the_score(clause) || finds_instead(clause) || is_a<FootCorrected>(clause) ||
-         is_a<ClawCorrected>(clause) || is_a<DetailCorrected>(clause) ||
-         is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
-         is_a<MeasureTakenBack>(clause) || is_a<ReasonTakenBack>(clause) ||
-         is_a<NothingAfterAll>(clause);
+  return mends_the_score(clause) || mends_the_walk(clause) || finds_instead(clause) ||
+         is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
+         is_a<DetailCorrected>(clause) || is_a<FindingTakenBack>(clause) ||
+         is_a<ActTakenBack>(clause) || is_a<MeasureTakenBack>(clause) ||
+         is_a<ReasonTakenBack>(clause) || is_a<NothingAfterAll>(clause);
 }
 
 std::optional<LateMending> late_mending(const Line& line) {

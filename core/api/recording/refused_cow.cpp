@@ -66,7 +66,8 @@ bool belongs_to_a_turn(TermKind kind) {
       TermKind::turn_end_why, TermKind::withheld_act, TermKind::nicked,
       TermKind::blood,        TermKind::compared,     TermKind::as_last_time,
       TermKind::still_on_her, TermKind::stump_known,  TermKind::other_claw,
-      TermKind::other_foot,   TermKind::one_side,     TermKind::off_with_it};
+      TermKind::other_foot,   TermKind::one_side,     TermKind::off_with_it,
+      TermKind::denied};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
@@ -75,6 +76,7 @@ CowLikely likely_from_rest(const std::vector<Token>& tokens, const Language& lan
   bool has_news = false;
   bool has_feet = false;
   bool has_more = false;
+  bool is_behind_a_lesion = false;  // "swelling gone" tells of no cow that is gone
   std::size_t at = 1;
   while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
@@ -82,7 +84,9 @@ CowLikely likely_from_rest(const std::vector<Token>& tokens, const Language& lan
     if (match.phrase == nullptr) continue;
     const TermKind kind = match.phrase->kind;
     const bool is_foot = kind == TermKind::foot || kind == TermKind::feet;
-    has_news = has_news || kind == TermKind::news || kind == TermKind::gone;
+    const bool is_lesion_gone = kind == TermKind::gone && is_behind_a_lesion;
+    is_behind_a_lesion = kind == TermKind::lesion;
+    has_news = has_news || kind == TermKind::news || (kind == TermKind::gone && !is_lesion_gone);
     has_feet = has_feet || is_foot;
     has_more = has_more || (!is_foot && belongs_to_a_turn(kind));
   }
@@ -133,7 +137,7 @@ constexpr TermKind not_another_cow[] = {
     TermKind::nicked,       TermKind::blood,        TermKind::compared,
     TermKind::as_last_time, TermKind::still_on_her, TermKind::stump_known,
     TermKind::other_claw,   TermKind::other_foot,   TermKind::one_side,
-    TermKind::off_with_it};
+    TermKind::off_with_it,  TermKind::denied};
 
 /// Of words as short as "the" and "nr" everything is near, so only a foot is meant by a slip in
 /// one.

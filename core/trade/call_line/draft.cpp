@@ -4,6 +4,8 @@
 #include <utility>
 
 #include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/claw_instead.hpp"
+#include "core/trade/call_line/denied.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/done_where_fine.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
@@ -153,7 +155,7 @@ class Objection {
                           " of " + std::to_string(facts_of(*now.scale).highest) + "}\"");
   }
 
-  Why operator()(const NoteSaid&) const { return std::nullopt; }
+  Why operator()(const NoteSaid& said) const { return why_not_denied(turn_, said); }
 
   Why operator()(const EndSaid& said) const {
     if (turn_.end != TurnEnd::done && turn_.end != said.end) {
@@ -218,10 +220,9 @@ class Objection {
                       "say the foot and what was found or done");
   }
 
-  Why operator()(const OtherFootNamed& said) const {
-    if (other_foot_named(draft_, said)) return std::nullopt;
-    return impossible("it is unclear which foot is the other one", "say the foot: {LH}, {RH}");
-  }
+  Why operator()(const OtherFootNamed& said) const { return unclear_feet(said); }
+
+  Why operator()(const BothFeetNamed& said) const { return unclear_feet(said); }
 
   Why operator()(const CowCorrected& said) const {
     if (turn_.cow != said.cow) return std::nullopt;
@@ -278,6 +279,7 @@ class Addition {
     }
     turn_.lame.add(said.lame);
     if (!said.words.empty()) append(turn_.reason_words, said.words);
+    if (said.is_correction) turn_.walks_sound = false;
   }
 
   void operator()(const FeetNamed& said) const {
@@ -339,7 +341,7 @@ class Addition {
     const bool rest_is_fine = std::any_of(since.begin(), since.end(), [](const TurnClause& clause) {
       return std::holds_alternative<RestFineSaid>(clause);
     });
-    if (draft_.feet_named.empty() || rest_is_fine) {
+    if (draft_.feet_named.empty() || rest_is_fine || said.denies) {
       append(turn_.note, said.words);
     } else {
       on_each_foot([&said](FootCall& call) { append(call.note, said.words); });
@@ -382,7 +384,10 @@ class Addition {
 
   void operator()(const KnownSaid&) const {}  // always refused
 
-  void operator()(const OtherFootNamed&) const {}  // added as the foot it means
+  // Added as the feet they mean.
+  void operator()(const OtherFootNamed&) const {}
+
+  void operator()(const BothFeetNamed&) const {}
 
   void operator()(const NothingAfterAll&) const {
     on_each_foot([](FootCall& call) {
@@ -483,9 +488,11 @@ Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
   if (const auto* detail = std::get_if<DetailCorrected>(&clause)) {
     return correct_detail(draft, *detail);
   }
-  const auto* other = std::get_if<OtherFootNamed>(&clause);
-  const auto meant = other == nullptr ? std::nullopt : other_foot_named(draft, *other);
-  if (meant) return add_plainly(draft, FeetNamed{FootSet{*meant}});
+  if (const auto feet = feet_meant(draft, clause)) return add_plainly(draft, FeetNamed{*feet});
+  if (const auto mended = claw_instead(draft, clause)) {
+    Outcome gone = add_plainly(draft, mended->wrong);
+    return gone.ok() ? add_plainly(draft, mended->right) : gone;
+  }
   return add_plainly(draft, clause);
 }
 

@@ -4,6 +4,7 @@
 #include "core/base/date.hpp"
 #include "core/trade/batch.hpp"
 #include "core/trade/call_line/english_words.hpp"
+#include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
@@ -189,6 +190,11 @@ constexpr Phrase turn_phrases[] = {
     {"note", K::note},
     {"no", K::correction},
     {"not", K::negation},
+    says("not lame", K::denied, Denied::lame),
+    says("isn't lame", K::denied, Denied::lame),
+    says("vet not needed", K::denied, Denied::vet),
+    says("no vet needed", K::denied, Denied::vet),
+    says("doesn't need the vet", K::denied, Denied::vet),
     {"only", K::only},
     {"just", K::only},
     {"other left", K::other_side},

@@ -4,6 +4,7 @@
 #include "core/base/date.hpp"
 #include "core/trade/batch.hpp"
 #include "core/trade/call_line/german_words.hpp"
+#include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
@@ -145,6 +146,10 @@ constexpr Phrase turn_phrases[] = {
     {"Notiz", K::note},
     {"nein", K::correction},
     {"nicht", K::negation},
+    says("nicht lahm", K::denied, Denied::lame),
+    says("geht nicht lahm", K::denied, Denied::lame),
+    says("Tierarzt nicht nötig", K::denied, Denied::vet),
+    says("kein Tierarzt nötig", K::denied, Denied::vet),
     {"kein", K::negation},
     {"keine", K::negation},
     {"keinen", K::negation},

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cassert>
 #include <cstddef>
 #include <cstdint>
 
@@ -75,6 +74,7 @@ constexpr Step step_table[] = {
     {S::turn, K::farmer_off, S::time, &B::expect_farmer_off},
     {S::turn, K::opened_act, S::opened, &B::open_act},
     {S::turn, K::product_act, S::product, &B::open_act},
+    {S::turn, K::both, S::both_done, &B::name_both},
     {S::turn, K::see_again, S::see_again, &B::open_act},
     {S::turn, K::watch, S::watch, &B::open_act},
     {S::turn, K::plain_act, S::turn, &B::open_act},
@@ -114,6 +114,7 @@ constexpr Step step_table[] = {
     {S::turn, K::whole_cow, S::turn, &B::name_whole_cow},
     {S::turn, K::note, S::note},
     {S::turn, K::kept_word, S::turn, &B::say_note},
+    {S::turn, K::denied, S::turn, &B::deny},
     {S::turn, K::done, S::ended, &B::say_done},
     {S::turn, K::turn_end, S::turn_end, &B::say_end},
     {S::turn, K::turn_end_why, S::turn_end, &B::say_end_and_why},
@@ -129,6 +130,13 @@ constexpr Step step_table[] = {
     {S::lame, K::time_in, S::lame_on},
     {S::lame_on, K::foot, S::lame_feet, &B::add_lame_feet},
     {S::lame_on, K::feet, S::lame_feet, &B::add_lame_feet},
+    {S::lame, K::number, S::lame_number, &B::begin_lame_score},
+    {S::lame_feet, K::number, S::lame_number, &B::begin_lame_score},
+    {S::lame_number, K::out_of, S::lame_of},
+    {S::lame_number, K::conjunction, S::lame_of, &B::check_slash},
+    {S::lame_of, K::number, S::lame_scored, &B::say_mobility},
+    {S::lame_scored, K::foot, S::lame_feet, &B::add_lame_feet},
+    {S::lame_scored, K::feet, S::lame_feet, &B::add_lame_feet},
     {S::lame_feet, K::conjunction, S::lame_and},
     {S::lame_feet, K::foot_state, S::turn, &B::say_state_of_lame_feet},
     {S::lame_and, K::foot, S::lame_feet, &B::add_lame_feet},
@@ -192,11 +200,17 @@ constexpr Step step_table[] = {
     {S::block, K::off, S::time, &B::expect_off},
     {S::block, K::good_claw, S::turn, &B::refuse_good_claw},
     {S::wrap, K::off, S::time, &B::expect_off},
+    {S::wrap, K::both, S::wrap, &B::done_on_both},
     {S::opened, K::claw, S::opened, &B::take_detail},
     {S::product, K::with, S::product_name},
     {S::product, K::quoted, S::turn, &B::take_detail},
     {S::product, K::unknown_word, S::turn, &B::take_detail},
-    {S::product, K::both, S::turn, &B::take_detail},
+    {S::product, K::both, S::turn, &B::done_on_both},
+    {S::both_done, K::wrap_act, S::wrap, &B::open_act},
+    {S::both_done, K::block_act, S::block, &B::open_act},
+    {S::both_done, K::product_act, S::product, &B::open_act},
+    {S::both_done, K::trimmed, S::turn, &B::say_trimmed},
+    {S::both_done, K::foot_state, S::turn, &B::say_foot_state},
     {S::product, K::only, S::turn, &B::take_detail},
     {S::product, K::by_whom, S::product, &B::take_detail},
     {S::product, K::directed_by, S::product, &B::take_detail},
@@ -240,6 +254,7 @@ constexpr Step step_table[] = {
 
     {S::mobility, K::number, S::mobility_number, &B::keep_number},
     {S::mobility_number, K::out_of, S::mobility_of},
+    {S::mobility_number, K::conjunction, S::mobility_of, &B::check_slash},
     {S::mobility_of, K::number, S::turn, &B::say_mobility},
 
     {S::note, K::colon, S::note_text},
@@ -255,6 +270,8 @@ constexpr Step step_table[] = {
     {S::correction, K::degree, S::corrected, &B::correct_detail},
     {S::correction, K::place, S::corrected, &B::correct_detail},
     {S::correction, K::mobility, S::mobility, &B::correct_mobility},
+    {S::correction, K::lame, S::lame, &B::correct_to_lame},
+    {S::correction, K::denied, S::lame, &B::take_back_denied},
     {S::correction, K::correction, S::taking_back, &B::begin_taking_back},
     {S::correction, K::negation, S::taking_back, &B::begin_taking_back},
     {S::correction, K::foot_state, S::turn, &B::correct_to_nothing},
@@ -265,6 +282,7 @@ constexpr Step step_table[] = {
     {S::correction, K::other_side, S::correction},
     {S::correction, K::only, S::correction},
     {S::corrected, K::meant, S::turn},
+    {S::corrected, K::lesion, S::finding, &B::find_instead_on_claw},
     {S::taking_back, K::lesion, S::finding, &B::open_finding},
     {S::taking_back, K::white_line_place, S::finding, &B::open_white_line_at},
     {S::taking_back, K::other_lesion, S::other_words, &B::open_finding},
@@ -365,79 +383,6 @@ constexpr Step step_table[] = {
     {S::batch_more, K::comma, S::batch_more},
 };
 
-constexpr std::string_view may_end = "";
-
-constexpr SpotFacts spot_table[] = {
-    {S::first_without_cow, S::visit, may_end},
-    {S::first_with_cow, S::turn, may_end},
-    {S::visit, S::visit, may_end},
-    {S::today, S::today, "the feet that are lifted today"},
-    {S::today_feet, S::visit, may_end},
-    {S::caller, S::caller, "the caller's name", TextExtent::to_separator},
-    {S::writer, S::writer, "the writer's name", TextExtent::to_separator},
-    {S::cow, S::turn, may_end},
-    {S::cow_or, S::cow_or, "the other number it might be"},
-    {S::looks, S::turn, may_end, TextExtent::to_strong},
-    {S::turn, S::visit, may_end},
-    {S::lame, S::turn, may_end},
-    {S::lame_on, S::lame_on, "the leg she is lame on"},
-    {S::lame_feet, S::turn, may_end},
-    {S::lame_and, S::turn, may_end},
-    {S::came_for, S::came_for, "what she came for", TextExtent::to_strong},
-    {S::feet, S::turn, may_end},
-    {S::only_feet, S::only_feet, "the feet that are lifted"},
-    {S::loose, S::turn, may_end, TextExtent::none, &B::settle_loose},
-    {S::loose_place, S::loose, may_end},
-    {S::finding, S::turn, may_end},
-    {S::finding_on, S::finding_on, "the claw, or {both} when it is on both feet named"},
-    {S::nicked, S::finding, may_end, TextExtent::none, &B::open_nick},
-    {S::other_words, S::other_words, "what it is, in quotes"},
-    {S::other_text, S::other_text, "what it is", TextExtent::to_separator},
-    {S::block, S::turn, may_end},
-    {S::wrap, S::turn, may_end},
-    {S::opened, S::turn, may_end},
-    {S::product, S::turn, may_end},
-    {S::product_name, S::product_name, "the name of it", TextExtent::to_separator},
-    {S::see_again, S::turn, may_end},
-    {S::watch, S::watch, "by when, such as {14d} or {Thu}"},
-    {S::withheld, S::withheld, "till when, such as {Thu} or {4d}"},
-    {S::beware, S::beware, "what she does: {kicks}, {jumps}, {lies down} or {needs the hoist}"},
-    {S::time, S::time, "a time, such as {28d} or {Thu}"},
-    {S::time_number, S::time_number, "the unit of the number: {d} or {weeks}"},
-    {S::measure, S::measure, "a length, such as {78 mm}"},
-    {S::measure_number, S::measure_number, "the unit of the number: {mm} or {cm}"},
-    {S::measured, S::turn, may_end},
-    {S::mobility, S::mobility, "the score and its scale, such as {mobility 2 of 3}"},
-    {S::mobility_number, S::turn, may_end, TextExtent::none, &B::refuse_scale},
-    {S::mobility_of, S::mobility_of, "the highest score of the scale: 3 or 5"},
-    {S::note, S::note, "the words to note", TextExtent::to_line_end},
-    {S::note_text, S::note_text, "the words to note", TextExtent::to_line_end},
-    {S::turn_end, S::turn, may_end, TextExtent::to_strong},
-    {S::correction, S::correction,
-     "what is right: a foot, a claw, a place, a degree, a stage or a number"},
-    {S::corrected, S::turn, may_end},
-    {S::taking_back, S::taking_back,
-     "what is taken back: a lesion, something done, a measure or why she came"},
-    {S::measure_back, S::turn, may_end},
-    {S::place_back, S::place_back, "a length, such as 42 mm"},
-    {S::ended, S::ended, may_end},
-    {S::news_first, S::news_first, "the number of a cow"},
-    {S::news_number, S::news_number, "what became of her"},
-    {S::news_feet, S::news_feet, "what became of it"},
-    {S::news_said, S::news_said, may_end},
-    {S::news_more, S::news_more, may_end},
-    {S::news_next, S::news_next, may_end},
-    {S::batch_first, S::batch_first, "how many animals"},
-    {S::batch_number, S::batch_number, "what animals they are"},
-    {S::batch, S::batch_told, may_end, TextExtent::of_a_batch},
-    {S::batch_only, S::batch_only, "the feet that were lifted"},
-    {S::batch_told, S::batch_told, may_end, TextExtent::none, &B::settle_batch},
-    {S::batch_bar, S::batch_bar, "who was not like the others", TextExtent::of_a_batch},
-    {S::batch_apart, S::batch_told, may_end},
-    {S::batch_more, S::batch_told, may_end},
-};
-static_assert(std::size(spot_table) == spot_count);
-
 constexpr std::size_t index_of(Spot spot) {
   return static_cast<std::size_t>(spot);
 }
@@ -461,11 +406,6 @@ constexpr StepIndex make_step_index() {
 constexpr StepIndex step_index = make_step_index();
 
 }  // namespace
-
-const SpotFacts& facts_of(Spot spot) {
-  assert(spot_table[index_of(spot)].spot == spot);
-  return spot_table[index_of(spot)];
-}
 
 const Step* step_from(Spot spot, TermKind kind) {
   for (;;) {

@@ -27,6 +27,9 @@ enum class Spot : unsigned char {
   lame_on,
   lame_feet,
   lame_and,
+  lame_number,  // a mobility score behind "lame"
+  lame_of,
+  lame_scored,  // the leg may follow
   came_for,
   feet,
   only_feet,  // behind "just": the feet that were lifted
@@ -42,6 +45,7 @@ enum class Spot : unsigned char {
   opened,
   product,
   product_name,
+  both_done,  // behind "both": what was done to the two feet
   see_again,
   watch,     // a time must follow, perhaps behind a comma
   withheld,  // alike

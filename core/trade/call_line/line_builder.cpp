@@ -122,9 +122,40 @@ void LineBuilder::say_lame(const Term& word) {
   say_why({Reason::lame, {}, {}}, word);
 }
 
+// "Lame 3 of 5 RF": the score may stand between.
 void LineBuilder::add_lame_feet(const Term& feet) {
-  if (auto* said = last<ReasonSaid>()) said->lame.add(feet_in(feet));
-  if (auto* back = last<ReasonTakenBack>()) back->lame.add(feet_in(feet));
+  const bool is_scored = last<MobilityTold>() != nullptr && clauses_.size() > 1;
+  auto* clause = std::get_if<TurnClause>(&clauses_[clauses_.size() - (is_scored ? 2 : 1)].clause);
+  auto* said = clause == nullptr ? nullptr : std::get_if<ReasonSaid>(clause);
+  auto* back = clause == nullptr ? nullptr : std::get_if<ReasonTakenBack>(clause);
+  if (said != nullptr) said->lame.add(feet_in(feet));
+  if (back != nullptr) back->lame.add(feet_in(feet));
+  if (said != nullptr || back != nullptr) return;
+  refuse(not_understood("it is unclear what is said of " + shown(feet.said),
+                        "put ; before it and say what holds of that foot"),
+         feet);
+}
+
+// "No, lame LH": she was said to walk sound.
+void LineBuilder::correct_to_lame(const Term& word) {
+  ReasonSaid said{Reason::lame, {}, {}, true};
+  say_why(std::move(said), word);
+}
+
+void LineBuilder::deny(const Term& words) {
+  close();
+  add(TurnClause{NoteSaid{std::string(words.said), words.as<Denied>()}}, words);
+}
+
+// "No, not lame", "no, vet not needed": it was said before.
+void LineBuilder::take_back_denied(const Term& words) {
+  begin_taking_back(words);
+  switch (words.as<Denied>()) {
+    case Denied::lame:
+      return say_lame(words);
+    case Denied::vet:
+      return open(new_act(ActionKind::vet), words);
+  }
 }
 
 void LineBuilder::say_reason(const Term& reason) {
@@ -246,6 +277,19 @@ void LineBuilder::check_both(const Term& word) {
   refuse(not_understood("it is unclear on which feet that is",
                         "say the feet first: \"{both hinds}\" or \"{both fronts}\""),
          word);
+}
+
+// "Both wrapped".
+void LineBuilder::name_both(const Term& word) {
+  close();
+  add(TurnClause{BothFeetNamed{}}, word);
+}
+
+// "Spray both": said behind the act, and of it.
+void LineBuilder::done_on_both(const Term& word) {
+  PlacedClause both{TurnClause{BothFeetNamed{}}, word};
+  clauses_.insert(clauses_.end() - 1, std::move(both));
+  open_ = clauses_.size() - 1;
 }
 
 void LineBuilder::refuse_unclear_claw() {

@@ -44,6 +44,9 @@ class LineBuilder {
   void add_alternative(const Term& number);
   void say_lame(const Term& word);
   void add_lame_feet(const Term& feet);
+  void correct_to_lame(const Term& word);
+  void deny(const Term& words);
+  void take_back_denied(const Term& words);
   void say_reason(const Term& reason);
   void say_other_reason(const Term& text);
   // Feet and findings.
@@ -57,6 +60,8 @@ class LineBuilder {
   void settle_loose(const Term& next);
   void pause_loose(const Term& comma);
   void check_both(const Term& word);
+  void name_both(const Term& word);
+  void done_on_both(const Term& word);
   void open_finding(const Term& lesion);
   void open_white_line_at(const Term& place);
   void begin_nick(const Term& word);
@@ -94,6 +99,8 @@ class LineBuilder {
   // The turn.
   void begin_mobility(const Term& word);
   void correct_mobility(const Term& word);
+  void begin_lame_score(const Term& number);
+  void check_slash(const Term& sign);
   void refuse_scale(const Term& next);
   void say_mobility(const Term& highest);
   void say_note(const Term& text);
@@ -110,6 +117,7 @@ class LineBuilder {
   void say_nothing_after_all(const Term& words);
   void begin_taking_back(const Term& word);
   void find_instead(const Term& lesion);
+  void find_instead_on_claw(const Term& lesion);
   void refuse_wrong_alone(const Term& words);
   // The visit.
   void say_today(const Term& word);

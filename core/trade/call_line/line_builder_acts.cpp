@@ -239,6 +239,16 @@ void LineBuilder::correct_mobility(const Term& word) {
   corrects_mobility_ = true;
 }
 
+void LineBuilder::begin_lame_score(const Term& number) {
+  begin_mobility(clauses_.back().from);
+  keep_number(number);
+}
+
+// "2/3".
+void LineBuilder::check_slash(const Term& sign) {
+  if (sign.said != "/") refuse_scale(sign);
+}
+
 // The same number means another cow's walk on the other scale.
 void LineBuilder::refuse_scale(const Term&) {
   const std::string score(digits_of(number_));
@@ -354,6 +364,19 @@ void LineBuilder::find_instead(const Term& lesion) {
   close();
   finds_instead_ = true;
   open_finding(lesion);
+}
+
+// "No, outside sole ulcer": the claw is of that lesion.
+void LineBuilder::find_instead_on_claw(const Term& lesion) {
+  const Term before = clauses_.back().from;
+  const bool is_claw = last<ClawCorrected>() != nullptr;
+  if (is_claw) clauses_.pop_back();
+  if (is_claw) {
+    find_instead(lesion);
+    take_detail(before);
+  } else {
+    open_finding(lesion);
+  }
 }
 
 void LineBuilder::refuse_wrong_alone(const Term& words) {

@@ -180,6 +180,11 @@ Refusal refusal_of_number(const NumberAlone& here) {
     return not_understood(quoted(said) + " tells a length, and not what was measured",
                           "say such as \"{length} " + said + "\", \"{heel} " + said + "\"");
   }
+  const bool is_slash = here.at + 1 < here.tokens.size() && said_from(here, 2).back() == '/';
+  if (unit == TermKind::out_of || is_slash) {
+    return not_understood("it is unclear what " + quoted(number) + " is a score of",
+                          "say \"{mobility 2 of 3}\" (0-3) or \"{mobility 3 of 5}\" (1-5)");
+  }
   if (names_another_cow(here.tokens, here.at, here.language)) {
     return not_understood(quoted(number) + " begins another cow in the middle of the line",
                           "each cow on a line of her own: say " + number + " on the next one");

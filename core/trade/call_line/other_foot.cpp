@@ -19,4 +19,30 @@ std::optional<Foot> other_foot_named(const TurnDraft& draft, const OtherFootName
   return std::nullopt;
 }
 
+std::optional<FootSet> both_feet_named(const TurnDraft& draft) {
+  constexpr int two = 2;
+  if (draft.feet_named.count() == two) return draft.feet_named;
+  FootSet spoken_of;
+  for (const FootCall& call : draft.turn.feet) {
+    if (call.state != FootState::not_lifted) spoken_of.add(call.foot);
+  }
+  return spoken_of.count() == two ? std::optional(spoken_of) : std::nullopt;
+}
+
+std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clause) {
+  if (std::holds_alternative<BothFeetNamed>(clause)) return both_feet_named(draft);
+  const auto* other = std::get_if<OtherFootNamed>(&clause);
+  const auto foot = other == nullptr ? std::nullopt : other_foot_named(draft, *other);
+  return foot ? std::optional(FootSet{*foot}) : std::nullopt;
+}
+
+Refusal unclear_feet(const OtherFootNamed&) {
+  return impossible("it is unclear which foot is the other one", "say the foot: {LH}, {RH}");
+}
+
+Refusal unclear_feet(const BothFeetNamed&) {
+  return impossible("it is unclear which two feet are meant",
+                    "say the feet first: \"{both hinds}\" or \"{both fronts}\"");
+}
+
 }  // namespace evenclaw

@@ -1,8 +1,9 @@
-// "Her other back": which foot that is.
+// "Her other back", "both wrapped": which feet these are.
 #pragma once
 
 #include <optional>
 
+#include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 
 namespace evenclaw {
@@ -10,5 +11,16 @@ namespace evenclaw {
 /// Of the two feet the one that was not spoken of yet; when both were, the one that is not spoken
 /// of now. Nothing when that leaves none or both.
 std::optional<Foot> other_foot_named(const TurnDraft& draft, const OtherFootNamed& said);
+
+/// The two feet that are spoken of; else the only two of which anything was said. Nothing when they
+/// are not two.
+std::optional<FootSet> both_feet_named(const TurnDraft& draft);
+
+/// The feet a clause of these means; nothing for any other clause, and where that is not clear.
+std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clause);
+
+/// Why a clause that means no feet is refused.
+Refusal unclear_feet(const OtherFootNamed& said);
+Refusal unclear_feet(const BothFeetNamed& said);
 
 }  // namespace evenclaw

@@ -414,6 +414,9 @@ class Parser {
       is_known |= std::holds_alternative<FeetNamed>(*clause);
       // Which foot is spoken of from here on is known only with her past.
       if (std::holds_alternative<KnownSaid>(*clause)) is_known = false;
+      const bool is_of_before =
+          std::holds_alternative<BothFeetNamed>(*clause) && draft.turn.feet.empty();
+      if (is_of_before) is_known = false;
       if (!is_known) continue;
       const bool mends_before = only_named && may_mend_an_earlier_turn(*clause, draft);
       only_named &= mends_before || std::holds_alternative<FeetNamed>(*clause);

@@ -111,6 +111,7 @@ enum class TermKind : unsigned char {
   note,
   correction,
   negation,    // "not" behind a correction
+  denied,      // Denied: "not lame"
   other_side,  // "other left", before it is said which foot is right
   meant,       // "I meant", behind a correction
   not_that,

@@ -58,8 +58,7 @@ std::optional<PlacedFault> lame_behind_its_leg(const NextStep& next, const Langu
 
 std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Language& language) {
   const TermKind kind = next.term.kind;
-  const bool is_a_word =
-      kind == TermKind::unknown_word || kind == TermKind::both || kind == TermKind::only;
+  const bool is_a_word = kind == TermKind::unknown_word || kind == TermKind::only;
   if (next.step.from != Spot::product || !is_a_word) return std::nullopt;
   const std::string& word = next.tokens[next.term.first_token].folded;
   if (!language.tells_how_done(word) && !is_word_of(word, language)) return std::nullopt;
@@ -151,7 +150,48 @@ std::optional<PlacedFault> no_such_lesion(const NextStep& next, const Language&)
   const bool is_corrected =
       next.step.from == Spot::correction && next.term.kind == TermKind::lesion && at > 0;
   if (!is_corrected || next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
-  return PlacedFault{right_or_wrong(next.term.said), next.term};
+  Term both = next.term;
+  --both.first_token;
+  ++both.token_count;
+  const std::string lesion(next.term.said);
+  return PlacedFault{
+      not_understood(
+          "it is unclear whether \"" + lesion + "\" is not there, or mends what was said",
+          "what is not there is not said, and a foot without anything is \"{LH nothing "
+          "found}\"; if it was called and is wrong: \"{no, no} " +
+              lesion + "\"; if it is right: \"{no,} " + lesion + "\""),
+      both};
+}
+
+// "No lame LH": she is not lame, or she does not walk sound?
+std::optional<PlacedFault> no_lame(const NextStep& next, const Language& language) {
+  const std::size_t at = next.term.first_token;
+  const bool is_corrected =
+      next.step.from == Spot::correction && next.term.kind == TermKind::lame && at > 0;
+  if (!is_corrected || next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+  const std::string lame(next.term.said);
+  const std::string no(language.say(TermKind::correction));
+  return PlacedFault{
+      not_understood("is she lame, or is she not?",
+                     "not lame: \"" + std::string(language.say(TermKind::denied, Denied::lame)) +
+                         "\"; lame, and not sound as was said: \"" + no + ", " + lame + "\""),
+      next.term};
+}
+
+// "Lame 28d", "lame LH 2".
+std::optional<PlacedFault> number_behind_lame(const NextStep& next, const Language& language) {
+  const bool is_behind = next.step.to == Spot::lame_number;
+  const std::size_t at = next.term.first_token;
+  if (!is_behind) return std::nullopt;
+  const bool has_more = at + 1 < next.tokens.size();
+  const Phrase* behind = has_more ? language.longest_match(next.tokens, at + 1).phrase : nullptr;
+  const bool is_scored = has_more && (next.tokens[at + 1].kind == TokenKind::conjunction ||
+                                      (behind != nullptr && behind->kind == TermKind::out_of));
+  const bool may_be_a_score =
+      digits_of(next.term).size() == 1 && !has_its_unit(next.tokens, at, language);
+  if (is_scored || may_be_a_score) return std::nullopt;
+  return PlacedFault{refusal_of_number({next.tokens, at, next.text, next.said, language}),
+                     next.term};
 }
 
 std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
@@ -302,11 +342,24 @@ std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language
 }  // namespace
 
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language) {
-  constexpr decltype(&lame_behind_its_leg) traps[] = {
-      lame_behind_its_leg,      no_name_of_a_product, lesions_share_a_word, claw_and_claw,
-      not_so_or_mended,         no_such_lesion,       letters_in_a_number,  tag_in_two_parts,
-      number_in_a_name,         number_of_no_number,  lame_at_an_end,       of_the_feet_or_of_her,
-      recheck_behind_a_finding, number_not_ended,     swallowed_by_a_batch, one_or_several};
+  constexpr decltype(&lame_behind_its_leg) traps[] = {lame_behind_its_leg,
+                                                      no_name_of_a_product,
+                                                      lesions_share_a_word,
+                                                      claw_and_claw,
+                                                      not_so_or_mended,
+                                                      no_such_lesion,
+                                                      letters_in_a_number,
+                                                      tag_in_two_parts,
+                                                      number_in_a_name,
+                                                      number_of_no_number,
+                                                      lame_at_an_end,
+                                                      of_the_feet_or_of_her,
+                                                      recheck_behind_a_finding,
+                                                      number_not_ended,
+                                                      swallowed_by_a_batch,
+                                                      one_or_several,
+                                                      no_lame,
+                                                      number_behind_lame};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

@@ -12,10 +12,12 @@
 
 namespace evenclaw {
 
+/// "lame LH"; behind "no" she does not walk sound, as was said before.
 struct ReasonSaid {
   Reason reason;
   FootSet lame;
   std::string words;
+  bool is_correction = false;
   friend bool operator==(const ReasonSaid&, const ReasonSaid&) = default;
 };
 
@@ -69,8 +71,13 @@ struct MobilityTold {
   friend bool operator==(const MobilityTold&, const MobilityTold&) = default;
 };
 
+/// What "not lame" and "vet not needed" deny.
+enum class Denied { lame, vet };
+
+/// Kept in words. What it denies must not have been said.
 struct NoteSaid {
   std::string words;
+  std::optional<Denied> denies = {};
   friend bool operator==(const NoteSaid&, const NoteSaid&) = default;
 };
 
@@ -162,16 +169,22 @@ struct OtherFootNamed {
   friend bool operator==(const OtherFootNamed&, const OtherFootNamed&) = default;
 };
 
+/// "both wrapped": of the two feet named last, or the only two that were spoken of.
+struct BothFeetNamed {
+  friend bool operator==(const BothFeetNamed&, const BothFeetNamed&) = default;
+};
+
 /// "nothing after all": whatever was called on the feet named last was not there.
 struct NothingAfterAll {
   friend bool operator==(const NothingAfterAll&, const NothingAfterAll&) = default;
 };
 
-using TurnClause = std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid,
-                                ActionSaid, MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold,
-                                NoteSaid, EndSaid, FootCorrected, ClawCorrected, DetailCorrected,
-                                CowCorrected, FindingTakenBack, ActTakenBack, MeasureTakenBack,
-                                ReasonTakenBack, NothingAfterAll, KnownSaid, OtherFootNamed>;
+using TurnClause =
+    std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
+                 MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold, NoteSaid, EndSaid,
+                 FootCorrected, ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack,
+                 ActTakenBack, MeasureTakenBack, ReasonTakenBack, NothingAfterAll, KnownSaid,
+                 OtherFootNamed, BothFeetNamed>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {
