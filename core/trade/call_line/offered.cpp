@@ -110,6 +110,16 @@ std::string offered_not_lame(const Language& language) {
   return offered_correction(in_a_row({language.say(K::negation), language.say(K::lame)}), language);
 }
 
+std::string offered_lame(const FootSet& feet, const Language& language) {
+  return offered_correction(in_a_row({language.say(K::lame), offered_feet(feet, language)}),
+                            language);
+}
+
+std::string offered_taking_back(ActionKind act, const Language& language) {
+  return offered_correction(
+      in_a_row({language.say(K::negation), offered_act({}, act, Claw::none, language)}), language);
+}
+
 std::string offered_feet(const FootSet& feet, const Language& language) {
   std::string words;
   for (const Foot foot : all_feet) {

@@ -46,8 +46,12 @@ std::string offered_taking_back(Foot foot, const Finding& finding, const Languag
 std::string offered_taking_back(Foot foot, ActionKind act, Claw claw, const Language& language);
 std::string offered_taking_back(Foot foot, const Measure& measure, const Language& language);
 
-/// "no, not lame".
+/// "no, not lame"; "no, lame LH".
 std::string offered_not_lame(const Language& language);
+std::string offered_lame(const FootSet& feet, const Language& language);
+
+/// "no, not withdrawal": of the cow.
+std::string offered_taking_back(ActionKind act, const Language& language);
 
 /// "LF LH"; "" of none.
 std::string offered_feet(const FootSet& feet, const Language& language);

@@ -37,7 +37,9 @@ enum class About {
   callers_knife,
   day_off,
   smell,
-  thin_sole
+  thin_sole,
+  withdrawal,
+  handling
 };
 
 struct Cause {

@@ -1,5 +1,5 @@
 // One thing that was called in two ways: raw and chronic, slight and bad, off and still on, one
-// length of a claw and another, sound and lame.
+// length of a claw and another, sound and lame, a withdrawal and none.
 #include <algorithm>
 #include <optional>
 #include <string>
@@ -7,6 +7,7 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/handling.hpp"
 #include "core/trade/lame_score.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -155,10 +156,22 @@ std::string score_of(const MobilitySaid& said) {
          std::to_string(facts_of(*said.scale).highest);
 }
 
+/// Without a score: she came lame, and walks sound.
+void add_lame_and_walks_sound(std::vector<Firing>& firings, const Turn& turn,
+                              const Language& language) {
+  if (!turn.walks_sound || !came_for(turn, Reason::lame)) return;
+  Firing firing;
+  firing.warning.words = "Came lame, and walks sound. Which holds?";
+  firing.warning.answers = {offered_not_lame(language), offered_lame(turn.lame, language),
+                            offered_go_ahead(language)};
+  firing.causes = {{std::nullopt, About::how_she_walks}};
+  firings.push_back(std::move(firing));
+}
+
 void add_sound_and_lame(std::vector<Firing>& firings, const Turn& turn, const Language& language) {
   const bool sound_and_lame = turn.walks_sound && is_lame_score(turn.mobility);
   const bool lame_and_sound = is_best_score(turn.mobility) && came_for(turn, Reason::lame);
-  if (!sound_and_lame && !lame_and_sound) return;
+  if (!sound_and_lame && !lame_and_sound) return add_lame_and_walks_sound(firings, turn, language);
   Firing firing;
   firing.warning.words = std::string(sound_and_lame ? "Walks sound" : "Came lame") + ", and " +
                          score_of(turn.mobility) + ". Which holds?";
@@ -174,6 +187,50 @@ void add_sound_and_lame(std::vector<Firing>& firings, const Turn& turn, const La
   firings.push_back(std::move(firing));
 }
 
+bool tells_an_end(const Action& action) {
+  return action.kind == ActionKind::withheld || action.kind == ActionKind::milk_withheld ||
+         action.kind == ActionKind::meat_withheld;
+}
+
+void add_withheld_or_not(std::vector<Firing>& firings, const Turn& turn, const Language& language) {
+  const auto withheld = std::find_if(turn.actions.begin(), turn.actions.end(), tells_an_end);
+  const bool is_denied =
+      std::any_of(turn.actions.begin(), turn.actions.end(),
+                  [](const Action& action) { return action.kind == ActionKind::no_withdrawal; });
+  if (withheld == turn.actions.end() || !is_denied) return;
+  Firing firing;
+  firing.warning.words = "A withdrawal, and no withdrawal. Which holds?";
+  firing.warning.answers = {offered_taking_back(withheld->kind, language),
+                            offered_taking_back(ActionKind::no_withdrawal, language),
+                            offered_go_ahead(language)};
+  firing.causes = {{std::nullopt, About::withdrawal}};
+  firings.push_back(std::move(firing));
+}
+
+/// "Kicks" and "no longer kicks".
+void add_handled_in_two_ways(std::vector<Firing>& firings, const Turn& turn,
+                             const Language& language) {
+  for (const Action& action : turn.actions) {
+    const std::optional<HandlingSaid> does = handling_said(action.kind);
+    if (!does || !does->holds) continue;
+    const auto ended =
+        std::find_if(turn.actions.begin(), turn.actions.end(), [&](const Action& other) {
+          return handling_said(other.kind) == HandlingSaid{does->what, false};
+        });
+    if (ended == turn.actions.end()) continue;
+    Firing firing;
+    firing.warning.words = sentence(std::string(language.say(TermKind::handling, action.kind))) +
+                           ", and " + std::string(language.say(TermKind::handling, ended->kind)) +
+                           ". Which holds?";
+    firing.warning.answers = {offered_taking_back(action.kind, language),
+                              offered_taking_back(ended->kind, language),
+                              offered_go_ahead(language)};
+    firing.causes = {{std::nullopt, About::handling}};
+    firings.push_back(std::move(firing));
+    return;
+  }
+}
+
 }  // namespace
 
 std::vector<Firing> called_in_two_ways(const Situation& situation) {
@@ -184,6 +241,8 @@ std::vector<Firing> called_in_two_ways(const Situation& situation) {
     add_two_lengths(firings, call, situation.language);
   }
   add_sound_and_lame(firings, situation.turn, situation.language);
+  add_withheld_or_not(firings, situation.turn, situation.language);
+  add_handled_in_two_ways(firings, situation.turn, situation.language);
   return firings;
 }
 

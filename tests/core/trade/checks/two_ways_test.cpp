@@ -52,6 +52,24 @@ TEST_CASE("one taken off and a new one put on is no contradiction") {
   CHECK(fired_on("512\nLH DD raw behind; wrap off; wrap on").empty());
 }
 
+TEST_CASE("a cow that came lame and walks sound is asked about, and without either she is not") {
+  CHECK(fired_on("512 lame LH\nLH sole ulcer outside middle bad; block inside\nwalks sound") ==
+        Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512 lame LH\nLH sole ulcer outside middle bad; block inside").empty());
+  CHECK(fired_on("512\nLH sole ulcer outside middle bad; block inside\nwalks sound").empty());
+}
+
+TEST_CASE("a withdrawal and none are asked about, in either order") {
+  CHECK(fired_on("512 withdrawal 4d; no withdrawal") == Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512 no withdrawal\nmilk withheld 3d") == Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512 milk withheld 3d; meat withheld 5d").empty());
+}
+
+TEST_CASE("what she does in the crush and no longer does is asked about, two things are not") {
+  CHECK(fired_on("512 kicks\nno longer kicks") == Names{"ask called-in-two-ways"});
+  CHECK(fired_on("512 kicks\nno longer jumps").empty());
+}
+
 TEST_CASE("two lengths of one claw are asked about, one of each claw is not") {
   CHECK(fired_on("512\nLH outside length 78 mm; outside length 75 mm") ==
         Names{"ask called-in-two-ways LH"});
