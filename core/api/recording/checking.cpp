@@ -35,6 +35,18 @@ bool tells_of_fixtures_only(const FootCall& call) {
   });
 }
 
+/// "Hinds not lifted, rest fine" on a day of hinds: of which feet is the rest?
+FootSet rest_that_is_none(const Turn& turn, FootSet todays_feet) {
+  FootSet others;
+  for (const Foot foot : all_feet) {
+    const FootCall* call = find_foot(turn, foot);
+    if (call == nullptr) others.add(foot);
+    const bool is_down = call != nullptr && call->state == FootState::not_lifted;
+    if (todays_feet.has(foot) && !is_down) return {};
+  }
+  return turn.rest_fine && !todays_feet.empty() ? others : FootSet{};
+}
+
 }  // namespace
 
 /// The feet of which something was said that nobody could read, and nothing else since.
@@ -155,6 +167,17 @@ void RecordingState::show_marks() {
     if (in_crush_->marks.insert(told_of({mark}).front()).second) fresh.push_back(mark);
   }
   for (const std::string& mark : told_of(fresh)) show_mark(mark);
+  const FootSet rest = rest_that_is_none(in_crush_->draft.turn, visit_.todays_feet);
+  const std::string rest_fine(language_->say(TermKind::rest_fine));
+  if (!rest.empty() && in_crush_->marks.insert(rest_fine).second) {
+    ReplyItem& item =
+        answer(ReplyKind::question, "\"" + rest_fine +
+                                        "\" speaks of none of today's feet: all were not "
+                                        "lifted. Were others?");
+    item.cow = cow_in_crush();
+    item.answers = {offered_feet(rest, *language_) + ' ' +
+                    std::string(language_->say(TermKind::foot_state, FootState::nothing_found))};
+  }
   if (!typed_ || !in_crush_->draft.turn.rest_fine) return;
   const FootSet open = left_open(*in_crush_);
   for (const Foot foot : all_feet) {
@@ -168,6 +191,7 @@ void RecordingState::show_marks() {
 /// What of her past was taken stands before what it gives to ask.
 void RecordingState::show_learned() {
   for (const std::string& told : std::exchange(learned_, {})) show_mark(told);
+  for (const std::string& told : std::exchange(in_crush_->taken_anew, {})) show_mark(told);
 }
 
 void RecordingState::show_mark(const std::string& mark) {

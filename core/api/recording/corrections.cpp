@@ -5,6 +5,7 @@
 #include "core/api/answered_by_news.hpp"
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
@@ -31,6 +32,15 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   in_crush_->called_first = wrong.body.called_first;
   in_crush_->called_first.push_back(recorded_as(wrong.body.turn.cow));
   in_crush_->draft.turn = wrong.body.turn;
+  if (leans_on_last_time(wrong.body.turn, *language_)) {
+    const auto of_wrong = past_of(wrong.body.cow, &wrong);
+    if (!of_wrong) return of_wrong.faults();
+    TakenAnew anew =
+        for_the_right_cow(std::move(in_crush_->draft), {of_wrong->rows, visit_.visit, visit_.day},
+                          {in_crush_->past.rows, visit_.visit, visit_.day}, *language_);
+    in_crush_->draft = std::move(anew.draft);
+    in_crush_->taken_anew = std::move(anew.told);
+  }
   in_crush_->draft.turn.cow = cow;
   in_crush_->draft.words = wrong.body.words;
   in_crush_->draft.words.emplace_back(trimmed(text));
@@ -90,6 +100,7 @@ Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_
   if (!past) return past.faults();
   (in_crush_->earlier ? in_crush_->earlier->past : in_crush_->past) = *std::move(past);
   given_again(text);
+  show_learned();
   if (!tell_its_end(wrong.body.words, visit_.day, *language_)) {
     drop_said_again(in_crush_->draft.turn, trimmed(text), *language_);
   }

@@ -5,6 +5,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/api/journal.hpp"
@@ -36,6 +37,7 @@ struct InCrush {
   std::set<std::string> marks;         // shown already
   FootSet fine_before_named;  // "rest fine" speaks of them: said before they were, or not named
   std::vector<RefusedLine> refused;       // lines about her that nobody could read
+  std::vector<std::string> taken_anew;    // of last time, for what was put right; not shown yet
   std::string told_of;                    // the number of another cow of whom news came last
   std::string of_which;                   // as said: a line that may be of either of the two
   std::vector<std::string> called_first;  // before her number was put right
@@ -53,6 +55,9 @@ struct InCrush {
   SaidBy by;                              // who called her, and who typed
   std::optional<Instant> began;           // when she was named, where that is known
 };
+
+/// Keeps a line about her that nobody could read.
+void keep_refused(InCrush& cow, std::string_view text, const Language& language);
 
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
 struct LastOut {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
@@ -274,7 +275,12 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   her.cow = wrong.body.cow;
   her.near = *std::move(near);
   her.past = *std::move(past);
-  her.draft = std::move(draft);
+  TurnDraft before;
+  before.turn = wrong.body.turn;
+  TakenAnew anew = for_the_right_foot(before, std::move(draft),
+                                      {her.past.rows, visit_.visit, visit_.day}, *language_);
+  her.draft = std::move(anew.draft);
+  her.taken_anew = std::move(anew.told);
   her.draft.words = wrong.body.words;
   her.draft.words.emplace_back(trimmed(text));
   her.called_first = wrong.body.called_first;

@@ -1,6 +1,7 @@
 // Of which feet a line spoke that nobody could read: they are not "nothing found".
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -30,7 +31,8 @@ struct RefusedLine {
 
   std::string text;
   RefusedFeet feet;
-  FootSet spoken_of;  // when it was refused
+  FootSet spoken_of;            // when it was refused
+  std::size_t said_before = 0;  // how many lines of hers had been taken by then
 
   /// The feet of which it is still not known what was called: the named ones; those a slip could
   /// mean while none of them was called; for words without a foot, `todays_feet` once "rest fine"

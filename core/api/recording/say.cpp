@@ -6,6 +6,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/behind_news.hpp"
+#include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/reader.hpp"
@@ -377,7 +378,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   return Done{};
 }
 
-Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
+Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) const {
   const auto* named = std::get_if<FeetNamed>(&clause);
   if (named != nullptr && cow.draft.turn.rest_fine) {
     FootSet open;
@@ -388,7 +389,15 @@ Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) {
     }
   }
   const std::string called = recorded_as(cow.draft.turn.cow);
+  const bool mends_foot = std::holds_alternative<FootCorrected>(clause);
+  const std::optional<TurnDraft> before = mends_foot ? std::optional(cow.draft) : std::nullopt;
   const Outcome added = add_clause(cow.draft, clause);
+  if (added && before) {
+    const KnownPast past{cow.past.rows, visit_.visit, visit_.day};
+    TakenAnew anew = for_the_right_foot(*before, std::move(cow.draft), past, *language_);
+    cow.draft = std::move(anew.draft);
+    cow.taken_anew = std::move(anew.told);
+  }
   if (added && std::holds_alternative<CowCorrected>(clause)) cow.called_first.push_back(called);
   return added;
 }
@@ -401,7 +410,7 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   in_crush_->done_said = false;
   const auto* note = std::get_if<NoteSaid>(&clause);
   if (note != nullptr && may_tell_of_a_finding(note->words, *language_)) {
-    show_mark("kept as a note; a finding is said before \"" +
+    show_mark("kept as a note; what was found or done is said before \"" +
               std::string(language_->say(TermKind::note)) + "\" or on a line of its own");
   }
   if (const auto* ended = std::get_if<EndSaid>(&clause)) offer_to_warn(ended->reason);
@@ -415,7 +424,11 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   InCrush before = *std::move(in_crush_);
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
-  in_crush_->draft = std::move(before.draft);
+  TakenAnew anew =
+      for_the_right_cow(std::move(before.draft), {before.past.rows, visit_.visit, visit_.day},
+                        {in_crush_->past.rows, visit_.visit, visit_.day}, *language_);
+  in_crush_->draft = std::move(anew.draft);
+  in_crush_->taken_anew = std::move(anew.told);
   in_crush_->draft.turn.cow = cow;
   in_crush_->called_first = std::move(before.called_first);
   in_crush_->warnings = std::move(before.warnings);

@@ -138,8 +138,10 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
     const bool is_known = at < kept.spoken_of.size();
     cow.refused.emplace_back(kept.refused[at], is_known ? kept.spoken_of[at] : cow.draft.feet_named,
                              *language_);
+    cow.refused.back().said_before = cow.draft.words.size();
   }
   cow.taken_up = cow.draft.words.size();
+  cow.taken_anew.clear();  // shown before the recording broke off
   cow.told_of = kept.told_of.value_or("");
   cow.broke_off = true;
   held_back_by_ = kept.held_back_by.value_or("");

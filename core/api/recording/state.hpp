@@ -1,6 +1,5 @@
 // The inside of a recording: the cow in the crush, what waits to be written, and how each thing
-// that is said changes them. The sources beside it follow what is said: lines, letting out, news,
-// corrections.
+// that is said changes them. The sources beside it follow what is said.
 #pragma once
 
 #include <map>
@@ -25,7 +24,7 @@
 #include "core/api/recording/number_slip.hpp"
 #include "core/api/recording/recorded_batches.hpp"
 #include "core/api/recording/recorded_before.hpp"
-#include "core/api/recording/refused_feet.hpp"
+#include "core/api/recording/two_cows.hpp"
 #include "core/api/recording/warning_ledger.hpp"
 #include "core/api/reply.hpp"
 #include "core/api/visits.hpp"
@@ -104,7 +103,7 @@ class RecordingState {
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
-  static Outcome add_to(InCrush& cow, const TurnClause& clause);
+  Outcome add_to(InCrush& cow, const TurnClause& clause) const;
   void add_words(std::string_view text);
   void after_line(std::string_view text);
 
@@ -134,6 +133,7 @@ class RecordingState {
   void refuse(std::string_view text, const Faults& faults);
   Faults with_foot_offered(Faults faults, std::string_view text);
   Outcome refused_line(std::string_view text, const Faults& faults);
+  Outcome keep_with_each(const std::vector<PartOfLine>& parts, std::string_view text);
   Outcome name_in_refused(const CowSaid& cow, std::string_view text);
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;
   Outcome settle_misread(const Line& line, std::string_view text);

@@ -107,6 +107,13 @@ bool reads_back(std::string_view words, TextExtent extent, const Language& langu
   return !could_be_calls(tokens, extent, language);
 }
 
+bool is_called_of_a_foot(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::lesion,    TermKind::foot_state,  TermKind::block_act,
+                                TermKind::wrap_act,  TermKind::product_act, TermKind::trimmed,
+                                TermKind::opened_act};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 }  // namespace
 
 bool free_words_may_follow(TermKind kind) {
@@ -154,15 +161,15 @@ bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Lang
 bool may_tell_of_a_finding(std::string_view words, const Language& language) {
   const std::vector<Token> tokens = tokens_of(words);
   bool foot = false;
-  bool lesion = false;
+  bool called = false;
   std::size_t at = 0;
   while (at < tokens.size()) {
     const Language::Match match = language.longest_match(tokens, at);
     foot = foot || (match.phrase != nullptr && names_feet(match.phrase->kind));
-    lesion = lesion || (match.phrase != nullptr && match.phrase->kind == TermKind::lesion);
+    called = called || (match.phrase != nullptr && is_called_of_a_foot(match.phrase->kind));
     at += match.phrase == nullptr ? 1 : match.word_count;
   }
-  return foot && lesion;
+  return foot && called;
 }
 
 std::string in_quotes(std::string_view words) {

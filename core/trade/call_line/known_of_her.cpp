@@ -147,20 +147,6 @@ std::string told_of_stump(const TurnDraft& draft, const KnownPast& past, Foot fo
   return told;
 }
 
-/// The stump was told to be healed and the other claw only trimmed: nothing was found there, unless
-/// something is still to be looked at on that foot.
-bool is_all_told(const TurnDraft& draft, const KnownPast& past, Foot foot,
-                 const Language& language) {
-  const FootCall* call = find_foot(draft.turn, foot);
-  if (call == nullptr || call->state != FootState::unsaid) return false;
-  const Claw stump = missing_claws(draft, past.rows, foot).claw();
-  const bool is_open =
-      std::any_of(past.rows.cases.begin(), past.rows.cases.end(), [&](const CaseRow& row) {
-        return row.foot == foot && !row.not_found_on && row.claw != stump;
-      });
-  return !is_open && holds_phrase(call->note, K::stump_known, 0, language);
-}
-
 Result<PutPlainly> of_stump(const TurnDraft& draft, const KnownSaid& said, const KnownPast& past,
                             const Language& language) {
   const Result<Foot> foot = stump_meant(draft, said, past, language);
@@ -176,9 +162,6 @@ Result<PutPlainly> of_stump(const TurnDraft& draft, const KnownSaid& said, const
   const bool is_one = missing == Claw::outside || missing == Claw::inside;
   const std::string which =
       is_one ? " (" + std::string(language.say(K::claw, partner(missing))) + ")" : std::string();
-  if (is_all_told(draft, past, *foot, language)) {
-    plain.clauses.emplace_back(FootStateSaid{FootState::nothing_found});
-  }
   plain.clauses.emplace_back(TrimmedSaid{Trimmed::yes});
   plain.clauses.emplace_back(NoteSaid{said.words + which});
   return plain;

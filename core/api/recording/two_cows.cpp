@@ -1,0 +1,54 @@
+#include "core/api/recording/two_cows.hpp"
+
+#include <algorithm>
+#include <cstddef>
+
+#include "core/base/text.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/call_line/trap.hpp"
+#include "core/trade/identity.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool joins(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+  if (tokens[at].kind == TokenKind::strong || tokens[at].kind == TokenKind::comma) return true;
+  return language.joining_tokens(tokens, at) > 0;
+}
+
+PartOfLine part_of(std::string_view text, const std::vector<Token>& tokens, std::size_t from,
+                   std::size_t end, const Language& language) {
+  while (end > from + 1 && joins(tokens, end - 1, language)) --end;
+  const Token& number = tokens[from];
+  const Token& last = tokens[end - 1];
+  const std::string digits(number.folded.empty() ? text.substr(number.offset, number.length)
+                                                 : std::string_view(number.folded));
+  return {plain_number(digits),
+          std::string(text.substr(number.offset, last.offset + last.length - number.offset))};
+}
+
+}  // namespace
+
+std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language) {
+  constexpr std::size_t longest_line_bytes = 4096;
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  std::size_t from = first_said(tokens, language);
+  if (from >= tokens.size() || tokens[from].kind != TokenKind::number) return {};
+  std::vector<PartOfLine> parts;
+  for (std::size_t at = from + 1; at < tokens.size(); ++at) {
+    if (!names_another_cow(tokens, at, language)) continue;
+    parts.push_back(part_of(text, tokens, from, at, language));
+    from = at;
+  }
+  if (parts.empty()) return {};
+  parts.push_back(part_of(text, tokens, from, tokens.size(), language));
+  // A list of numbers is told of all of them.
+  const bool is_a_list = std::any_of(parts.begin(), parts.end(), [](const PartOfLine& part) {
+    return part.words.find(' ') == std::string::npos;
+  });
+  return is_a_list ? std::vector<PartOfLine>() : parts;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,21 @@
+// "203 LH sole ulcer, 204 RH fine": two cows in one line, of which each is told on a line of her
+// own.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/trade/call_line/language.hpp"
+
+namespace evenclaw {
+
+struct PartOfLine {
+  std::string number;
+  std::string words;  // with the number before it
+};
+
+/// What the line says of each cow, in the order said; nothing unless it names more than one.
+std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language);
+
+}  // namespace evenclaw
