@@ -23,7 +23,6 @@ saved 412
 mark 413: degree not called (left hind sole ulcer)
 saved 413
 refused line 6: "415" begins another cow in the middle of the line; each cow on a line of her own: say 415 on the next one
-mark no number: "414 LH fine; 415 RH outside sole ulcer" was not understood, nor said again
 saved no number
 saved 414
 mark 415: degree not called (right hind sole ulcer)
@@ -32,6 +31,6 @@ saved 415
 ## recorded
 412 | LH outside SH sole_middle slight
 413 | LH outside SU sole_middle | fine RH
-no number | LH not called | RH IH between slight | unfinished: "414 LH fine; 415 RH outside sole ulcer" was not understood
+no number | RH IH between slight
 414 | fine LH RH
 415 | RH outside SU sole_middle | fine LH

@@ -7,6 +7,7 @@
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/two_cows.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -67,7 +68,7 @@ Outcome RecordingState::refuse_held_back(std::string_view text) {
                             "this is.",
                  .line = line_number_,
                  .remedy = "Say her number, and this once more."}});
-  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  keep_refused(*in_crush_, text, *language_);
   return Done{};
 }
 
@@ -85,8 +86,9 @@ Outcome RecordingState::stand_for_whoever() {
   if (!opened) return opened;
   in_crush_->named_in_refused = true;
   // A line that named several cows is on record for each of them.
-  const bool is_on_record = names_several_cows(named, *language_);
-  if (!is_on_record) in_crush_->refused.emplace_back(named, FootSet{}, *language_);
+  const bool is_on_record =
+      names_several_cows(named, *language_) || !parts_of_cows(named, *language_).empty();
+  if (!is_on_record) keep_refused(*in_crush_, named, *language_);
   return Done{};
 }
 

@@ -151,6 +151,9 @@ bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view tex
 
 /// "883 and 884 LH DD" as it was said of 884 alone.
 std::string RecordingState::told_of_one(const UnreadNews& news) const {
+  for (const PartOfLine& part : parts_of_cows(news.words, *language_)) {
+    if (part.number == plain_number(news.number)) return part.words;
+  }
   if (!names_several_cows(news.words, *language_)) return news.words;
   const std::vector<Token> tokens = spoken_tokens(news.words, *language_);
   std::size_t at = 0;

@@ -9,6 +9,7 @@
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/two_cows.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/trap.hpp"
@@ -80,6 +81,21 @@ bool calls_a_lesion(std::string_view text, const Language& language) {
   return false;
 }
 
+/// What was said in one line may be said again in several: those said since, the last of them
+/// joined, fewest first.
+std::vector<std::string> said_since(const RefusedLine& refused,
+                                    const std::vector<std::string>& words) {
+  constexpr std::size_t most_lines = 4;
+  std::vector<std::string> joined;
+  std::string all;
+  for (std::size_t at = words.size(); at > refused.said_before; --at) {
+    all = all.empty() ? words[at - 1] : words[at - 1] + "; " + all;
+    if (at < words.size()) joined.push_back(all);
+    if (words.size() - at + 1 == most_lines) break;
+  }
+  return joined;
+}
+
 /// What was to be done behind "nothing found" is said again of the foot it was meant for.
 FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Language& language) {
   const bool is_fine = std::any_of(turn.feet.begin(), turn.feet.end(), [&](const FootCall& call) {
@@ -90,6 +106,11 @@ FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Langu
 }
 
 }  // namespace
+
+void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
+  cow.refused.emplace_back(text, cow.draft.feet_named, language);
+  cow.refused.back().said_before = cow.draft.words.size();
+}
 
 void RecordingState::refuse(std::string_view text, const Faults& refused) {
   just_refused_ = trimmed(text);
@@ -151,6 +172,11 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     hold_back_after(text);
     return keep_unread(text);
   }
+  const auto parts = parts_of_cows(text, *language_);
+  if (!parts.empty() && tells_of_a_foot(text, *language_)) {
+    hold_back_after(text);
+    return keep_with_each(parts, text);
+  }
   if (refused.likely != CowLikely::none) {
     const CowSaid cow = as_known_here(refused, finder_);
     const Outcome named = name_in_refused(who_was_read(cow), text);
@@ -174,8 +200,25 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   const bool is_known =
       std::any_of(in_crush_->refused.begin(), in_crush_->refused.end(),
                   [&](const RefusedLine& before) { return before.text == trimmed(text); });
-  if (!is_known) in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  if (!is_known) keep_refused(*in_crush_, text, *language_);
   return Done{};
+}
+
+/// Two cows in one line: it is asked about with either, until she is called on a line of her own.
+Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
+                                       std::string_view text) {
+  for (const PartOfLine& part : parts) {
+    const Outcome kept =
+        keep_as_unread({part.number, std::string(trimmed(text))},
+                       "It stood in one line with another cow, and nothing of it was taken down. "
+                       "What holds?");
+    if (!kept) return kept;
+  }
+  if (in_crush_) return Done{};
+  // What follows is of a foot of whoever stands there.
+  CowSaid nobody;
+  nobody.known = CowKnown::unnumbered;
+  return name_in_refused(nobody, text);
 }
 
 Outcome RecordingState::name_in_refused(const CowSaid& cow, std::string_view text) {
@@ -243,18 +286,17 @@ void RecordingState::given_again(std::string_view text) {
   const std::string_view now = trimmed(text);
   const FootSet named_last = in_crush_->draft.feet_named;
   const Turn& turn = in_crush_->draft.turn;
-  std::vector<RefusedLine>& open = in_crush_->refused;
-  open.erase(std::remove_if(open.begin(), open.end(),
-                            [&](const RefusedLine& refused) {
-                              const bool is_said =
-                                  is_said_again(refused.text, now, *language_) ||
-                                  is_said_in_other_words(refused.text, now, *language_) ||
-                                  is_named_again(refused.text, now, *language_);
-                              const FootSet feet = meant_to_go_to(refused, turn, *language_);
-                              return is_said && may_be_of_the_same_feet(refused.text, feet, now,
-                                                                        named_last, *language_);
-                            }),
-             open.end());
+  std::erase_if(in_crush_->refused, [&](const RefusedLine& refused) {
+    const FootSet feet = meant_to_go_to(refused, turn, *language_);
+    const auto is_settled_by = [&](std::string_view said) {
+      const bool is_said = is_said_again(refused.text, said, *language_) ||
+                           is_said_in_other_words(refused.text, said, *language_) ||
+                           is_named_again(refused.text, said, *language_);
+      return is_said && may_be_of_the_same_feet(refused.text, feet, said, named_last, *language_);
+    };
+    const std::vector<std::string> since = said_since(refused, in_crush_->draft.words);
+    return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);
+  });
 }
 
 }  // namespace evenclaw

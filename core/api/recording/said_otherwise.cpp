@@ -26,6 +26,7 @@ struct Heard {
   int value = 0;
   std::string words;
   bool is_pointed_at = false;
+  bool is_followed_closely = false;    // by another word, without a separator
   const Phrase* looks_like = nullptr;  // an unknown word: the known one it is a slip of
 };
 
@@ -110,6 +111,7 @@ HeardLine heard(std::string_view line, const Language& language) {
     const bool is_word = token.kind == TokenKind::word && !language.fills(token.folded);
     const bool tells = match.phrase != nullptr || is_word || part.kind == TermKind::number;
     at += match.phrase == nullptr ? 1 : match.word_count;
+    part.is_followed_closely = at < tokens.size() && tokens[at].kind == TokenKind::word;
     if (tells && !is_a_foot(part.kind) && !only_joins(part.kind)) all.said.push_back(part);
   }
   return all;
@@ -140,10 +142,25 @@ bool puts_on_or_takes_off(TermKind kind) {
   return kind == TermKind::block_act || kind == TermKind::wrap_act;
 }
 
-/// `says_more`: the refused line held more than its slips, and this one says it. A word that nobody
-/// knows needs that, for alone it could have been anything. "Wrap on" without its foot is mended by
-/// words of a wrap, not by a finding.
-bool is_mended(const Heard& slip, const std::vector<Heard>& more, bool says_more) {
+/// What the rest of a refused line is worth once it is said again.
+struct RestSaid {
+  bool any = false;     // it held more than its slips, if only a foot
+  bool called = false;  // what was found or done among it
+};
+
+/// A word that nobody knows and that is no slip may be left out where what was found or done is
+/// said again; to a word of two letters everything is near.
+bool may_be_left_out(const Heard& slip) {
+  constexpr std::size_t letters_of_no_slip = 2;
+  if (slip.kind != TermKind::unknown_word) return false;
+  return slip.looks_like == nullptr || slip.words.size() <= letters_of_no_slip;
+}
+
+/// A word that nobody knows needs that more is said, for alone it could have been anything. "Wrap
+/// on" without its foot is mended by words of a wrap, not by a finding.
+bool is_mended(const Heard& slip, const std::vector<Heard>& more, const RestSaid& rest) {
+  const bool says_more = rest.any;
+  if (rest.called && may_be_left_out(slip)) return true;
   if (puts_on_or_takes_off(slip.kind)) {
     return std::any_of(more.begin(), more.end(),
                        [&](const Heard& each) { return each.kind == slip.kind; });
@@ -157,8 +174,41 @@ bool is_mended(const Heard& slip, const std::vector<Heard>& more, bool says_more
   });
 }
 
+bool is_called_of_a_foot(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::lesion,    TermKind::other_lesion, TermKind::block_act,
+                                TermKind::wrap_act,  TermKind::product_act,  TermKind::opened_act,
+                                TermKind::plain_act, TermKind::foot_state,   TermKind::lame};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+/// "No wrap", "no DD": what is not so is left out when the line is said again.
+void leave_out_what_is_not_so(std::vector<Heard>& said) {
+  for (std::size_t at = 0; at + 1 < said.size();) {
+    const bool is_denied =
+        said[at].kind == TermKind::correction && said[at].is_followed_closely &&
+        said[at + 1].is_pointed_at &&
+        (is_called_of_a_foot(said[at + 1].kind) || said[at + 1].kind == TermKind::block_of);
+    const auto first = said.begin() + static_cast<std::ptrdiff_t>(at);
+    if (is_denied) {
+      said.erase(first, first + 2);
+    } else {
+      ++at;
+    }
+  }
+}
+
 bool starts_a_correction(const HeardLine& line) {
   return !line.said.empty() && line.said.front().kind == TermKind::correction;
+}
+
+/// "Both wrapped": not of the foot that was named last.
+bool is_of_both_feet(std::string_view line, const Language& language) {
+  const std::vector<Token> tokens = tokens_of(line);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const Phrase* phrase = language.longest_match(tokens, at).phrase;
+    if (phrase != nullptr && phrase->kind == TermKind::both) return true;
+  }
+  return false;
 }
 
 /// Words that tell of the cow or of her turn, not of a foot of hers.
@@ -168,32 +218,37 @@ bool is_of_the_cow(TermKind kind) {
       TermKind::watch,       TermKind::mobility,  TermKind::turn_end, TermKind::turn_end_why,
       TermKind::walks_sound, TermKind::rest_fine, TermKind::news,     TermKind::today,
       TermKind::no_number,   TermKind::caller,    TermKind::writer,   TermKind::ditto,
-      TermKind::whole_cow,   TermKind::done,      TermKind::go_ahead};
+      TermKind::whole_cow,   TermKind::done,      TermKind::go_ahead, TermKind::denied};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
 }  // namespace
 
 bool only_joins(TermKind kind) {
-  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with;
+  return kind == TermKind::time_in || kind == TermKind::conjunction || kind == TermKind::with ||
+         kind == TermKind::both;
 }
 
 bool is_said_in_other_words(std::string_view refused, std::string_view now,
                             const Language& language) {
   if (!is_utf8(refused) || !is_utf8(now)) return false;
-  const HeardLine before = heard(refused, language);
+  HeardLine before = heard(refused, language);
   HeardLine after = heard(now, language);
-  if (before.said.empty() || starts_a_correction(before) || starts_a_correction(after))
-    return false;
+  const std::size_t said_first = before.said.size();
+  leave_out_what_is_not_so(before.said);
+  const bool was_denied = before.said.size() < said_first;
+  if (said_first == 0 || starts_a_correction(before) || starts_a_correction(after)) return false;
   if (!before.number.empty() && !after.number.empty() && before.number != after.number) {
     return false;
   }
   if (!before.feet.empty() && before.feet != after.feet) return false;
-  bool says_more = !before.feet.empty();
+  if (before.said.empty() && (before.feet.empty() || after.said.empty())) return false;
+  RestSaid rest{!before.feet.empty(), was_denied};
   std::vector<Heard> slips;
   for (const Heard& part : before.said) {
     if (take(part, after.said)) {
-      says_more = true;
+      rest.any = true;
+      rest.called = rest.called || is_called_of_a_foot(part.kind);
     } else if (part.is_pointed_at) {
       slips.push_back(part);
     } else {
@@ -201,12 +256,13 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
     }
   }
   return std::all_of(slips.begin(), slips.end(),
-                     [&](const Heard& slip) { return is_mended(slip, after.said, says_more); });
+                     [&](const Heard& slip) { return is_mended(slip, after.said, rest); });
 }
 
 bool may_be_of_the_same_feet(std::string_view refused, FootSet spoken_of, std::string_view now,
                              FootSet named_last, const Language& language) {
   if (spoken_of.empty() || !is_utf8(refused) || !is_utf8(now)) return true;
+  if (is_of_both_feet(refused, language)) return true;
   const RefusedFeet told = feet_in_refused(refused, language);
   if (!told.named.empty() || !told.one_of.empty()) return true;
   const std::vector<Heard> said = heard(refused, language).said;

@@ -9,7 +9,7 @@
 
 namespace evenclaw {
 
-/// "On", "and" and the like tell nothing by themselves.
+/// "On", "and", "both" and the like tell nothing by themselves.
 bool only_joins(TermKind kind);
 
 /// True when `now` holds every known word of `refused` that the refusal did not point at, in

@@ -47,6 +47,26 @@ TEST_CASE("another act, another foot, another cow or a correction does not settl
   }
 }
 
+TEST_CASE("words nobody knows, and what is not so, may be left out when the rest is said again") {
+  constexpr TwoLines rows[] = {{"110 RH growth worse, vet perhaps", "RH growth worse, vet"},
+                               {"RH DD in front, no wrap, spray", "RH DD in front, spray"},
+                               {"LH SU, no block", "LH SU"},
+                               {"LH no DD", "LH nothing found"},
+                               {"LH SU outsid block inside", "LH SU outside; block inside"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK(is_said_in_other_words(row.refused, row.now, english()));
+  }
+  constexpr TwoLines open[] = {{"LH no DD", "RH nothing found"},
+                               {"LH no DD", "LH"},
+                               {"no, no DD", "LH nothing found"},
+                               {"RH DD in front, no wrap, spray", "RH DD in front"}};
+  for (const TwoLines& row : open) {
+    CAPTURE(row.refused);
+    CHECK_FALSE(is_said_in_other_words(row.refused, row.now, english()));
+  }
+}
+
 TEST_CASE("an act refused while one foot was spoken of is not said of another foot") {
   const FootSet left{Foot::lh};
   const FootSet right{Foot::rh};
