@@ -56,6 +56,16 @@ std::string dropped(const std::string& line) {
   return quoted(line) + " is dropped";
 }
 
+/// A count that was taken down is no line that waits.
+std::string count_stands(const RecordedBatch& counted, const Language& language) {
+  const std::string mending =
+      std::string(language.say(TermKind::correction)) + ", 11 " +
+      std::string(language.say(TermKind::animals, counted.body.batch.animals));
+  return "that count is on record, and no line of it waits; \"" + mending +
+         "\" mends the count told last, and evenclaw redact, with the id it was saved under, takes "
+         "one away";
+}
+
 /// Feet that were only named in lines nobody could read: with these nothing is left of them. What
 /// "rest fine" spoke of were the others.
 FootSet drop_feet_of_refused(TurnRecorded& body, const Language& language) {
@@ -94,7 +104,12 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     if (!of_turns) return of_turns;
     any = any || *of_turns;
   }
-  if (!any) answer(ReplyKind::mark, "there is no line to drop; say her number first");
+  const RecordedBatch* counted = any ? nullptr : batches_.named(*number, *language_);
+  if (counted != nullptr) {
+    answer(ReplyKind::mark, count_stands(*counted, *language_)).cow = *number;
+  } else if (!any) {
+    answer(ReplyKind::mark, "there is no line to drop; say her number first");
+  }
   return true;
 }
 

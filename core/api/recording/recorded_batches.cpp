@@ -7,9 +7,24 @@
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
 #include "core/log/standing.hpp"
+#include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/offered.hpp"
 
 namespace evenclaw {
+
+namespace {
+
+/// The words and numbers of a line, without what parts them.
+std::vector<std::string> words_alone(std::string_view line) {
+  std::vector<std::string> words;
+  for (const Token& token : tokens_of(line)) {
+    const bool is_word = token.kind == TokenKind::word || token.kind == TokenKind::number;
+    if (is_word) words.push_back(fold_case(line.substr(token.offset, token.length)));
+  }
+  return words;
+}
+
+}  // namespace
 
 std::string name_of(const Batch& batch, const Language& language) {
   return std::to_string(batch.counted) + ' ' +
@@ -71,9 +86,17 @@ const RecordedBatch* RecordedBatches::at_the_place_of(const Batch& batch) const 
 
 const RecordedBatch* RecordedBatches::in_words(std::string_view words) const {
   const auto same = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& told) {
-    return !told.body.words.empty() && told.body.words.front() == trimmed(words);
+    return !told.body.words.empty() && words_alone(told.body.words.front()) == words_alone(words);
   });
   return same == batches_.end() ? nullptr : &*same;
+}
+
+const RecordedBatch* RecordedBatches::named(std::string_view name, const Language& language) const {
+  const auto same =
+      std::find_if(batches_.rbegin(), batches_.rend(), [&](const RecordedBatch& told) {
+        return fold_case(name_of(told.body.batch, language)) == fold_case(name);
+      });
+  return same == batches_.rend() ? nullptr : &*same;
 }
 
 const RecordedBatch* RecordedBatches::last() const {

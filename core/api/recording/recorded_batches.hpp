@@ -39,8 +39,12 @@ class RecordedBatches {
   /// was found on them; null when there is none, or no place was said.
   [[nodiscard]] const RecordedBatch* at_the_place_of(const Batch& batch) const;
 
-  /// The one on record that was counted in these words; null when there is none.
+  /// The one on record that was counted in these words, whatever parts them; null when there is
+  /// none.
   [[nodiscard]] const RecordedBatch* in_words(std::string_view words) const;
+
+  /// The one on record that is called so, "12 heifers"; null when there is none.
+  [[nodiscard]] const RecordedBatch* named(std::string_view name, const Language& language) const;
 
   /// The one that was told or given again last, else the one on record that was counted last; null
   /// when there is none.
