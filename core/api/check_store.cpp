@@ -1,4 +1,5 @@
 // Putting a store to the test: digests, counts, chains of corrections, numbers carried twice.
+#include <algorithm>
 #include <map>
 #include <set>
 #include <utility>
@@ -84,12 +85,6 @@ class LogCheck {
   std::vector<Entry> envelopes_;
 };
 
-bool overlap(const CowNumberRow& a, const CowNumberRow& b) {
-  const bool a_ends_before = a.valid_to && *a.valid_to < b.valid_from;
-  const bool b_ends_before = b.valid_to && *b.valid_to < a.valid_from;
-  return !a_ends_before && !b_ends_before;
-}
-
 /// A number ends with the cow that left, whoever carries it afterwards.
 Result<std::vector<CowNumberRow>> numbers_until_they_left(Store& store) {
   auto rows = select_as<CowNumberRow>(store, std::nullopt);
@@ -107,11 +102,25 @@ Result<std::vector<CowNumberRow>> numbers_until_they_left(Store& store) {
   return rows;
 }
 
-bool carried_by_two(const std::vector<CowNumberRow>& carriers) {
-  for (std::size_t i = 1; i < carriers.size(); ++i) {
-    if (carriers[i].cow != carriers[i - 1].cow && overlap(carriers[i], carriers[i - 1])) {
+bool lasts_longer(const CowNumberRow& a, const CowNumberRow& b) {
+  return b.valid_to && (!a.valid_to || *a.valid_to > *b.valid_to);
+}
+
+bool reaches(const CowNumberRow& row, Day day) {
+  return !row.valid_to || *row.valid_to >= day;
+}
+
+/// By the day they began: whoever keeps it longest so far is the one the next cow can meet.
+bool carried_by_two(std::vector<CowNumberRow> carriers) {
+  std::sort(carriers.begin(), carriers.end(), [](const CowNumberRow& a, const CowNumberRow& b) {
+    return a.valid_from < b.valid_from;
+  });
+  const CowNumberRow* longest = nullptr;
+  for (const CowNumberRow& row : carriers) {
+    if (longest != nullptr && longest->cow != row.cow && reaches(*longest, row.valid_from)) {
       return true;
     }
+    if (longest == nullptr || lasts_longer(row, *longest)) longest = &row;
   }
   return false;
 }
