@@ -10,11 +10,14 @@
 #include <sstream>
 
 #include "core/api/cow_register.hpp"
+#include "core/api/products.hpp"
 #include "core/base/enum_words.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "tests/core/api/workplace.hpp"
+#include "tests/core/trade/told_lines.hpp"
+#include "tests/core/trade/told_medicine.hpp"
 
 namespace evenclaw::test {
 
@@ -109,13 +112,20 @@ struct HeardVisit {
   VisitEnded ended;
 };
 
-/// Typed line by line, as at the crush, then closed.
+/// Typed line by line, as at the crush, then closed. Where minutes are told, the clock goes on.
 HeardVisit typed_visit(Workplace& place, const std::string& on, FootSet feet, const Lines& lines) {
   const Visit visit = place.start(on, feet);
+  constexpr int seconds_in_minute = 60;
   HeardVisit typed;
   {
     Recording recording = place.record(visit);
-    for (const std::string& line : lines) typed.heard.take(recording.say(line).value().items);
+    for (const std::string& line : lines) {
+      if (const auto stood = told::time_told(line)) {
+        place.clock.pass(stood->seconds / seconds_in_minute);
+      } else {
+        typed.heard.take(recording.say(line).value().items);
+      }
+    }
     typed.heard.take(recording.end_of_visit().value().items);
   }
   typed.ended = end_visit(place.ports(), visit, english()).value();
@@ -192,6 +202,13 @@ void register_herd_of(Workplace& place, const std::string& path, Day from) {
   }
 }
 
+/// The invented products, on the herd's list from that day on.
+void list_products_for(Workplace& place, Day from) {
+  for (const ListedProduct& listed : told::invented_list().list) {
+    REQUIRE(list_product(place.ports(), place.herd().herd, listed.product, from, true).ok());
+  }
+}
+
 struct PlantedVisit {
   int weeks_before = 0;
   Lines lines;
@@ -263,14 +280,15 @@ PlayedFault played_fault(const std::string& file) {
   const Lines lines = lines_of_file("data/ordinary/planted/" + file + ".calls");
   std::vector<PlantedVisit> visits;
   PlayedFault fault;
+  Workplace place;
   for (const std::string& line : lines) {
     if (line.rfind("# needs words: ", 0) == 0) fault.needs_words = true;
+    if (line == "# herd's list") list_products_for(place, today);
     if (const auto begun = visit_begun_by(line)) visits.push_back(*begun);
-    if (!line.empty() && line.front() != '#' && !visits.empty())
-      visits.back().lines.push_back(line);
+    const bool is_played = !line.empty() && (line.front() != '#' || told::time_told(line));
+    if (is_played && !visits.empty()) visits.back().lines.push_back(line);
   }
   REQUIRE_MESSAGE((!visits.empty() && visits.back().weeks_before == 0), file);
-  Workplace place;
   for (const PlantedVisit& visit : visits) {
     const Day on{today.since_epoch - visit.weeks_before * days_a_week};
     const Heard heard = typed_visit(place, to_text(on), four_feet, visit.lines).heard;
