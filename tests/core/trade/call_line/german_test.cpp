@@ -87,6 +87,22 @@ TEST_CASE("the German page lists every word, those that were left in English too
   }
 }
 
+TEST_CASE("a German cow that lies down goes on, one that goes to the ground does not") {
+  const Turn lies = saying::turn_of({"412 HL Limax", "sie legt sich hin"}, german());
+  CHECK(lies.end == TurnEnd::done);
+  REQUIRE(lies.actions.size() == 1);
+  CHECK(lies.actions.front().kind == ActionKind::lies_down);
+  CHECK(saying::turn_of({"412 HL Limax", "sie geht zu Boden"}, german()).end ==
+        TurnEnd::unfinished);
+}
+
+TEST_CASE("a word that German trimmers use of more than one disease is none of them") {
+  for (const char* word : {"Phlegmone", "Fäule", "Eiter"}) {
+    CAPTURE(word);
+    CHECK_FALSE(saying::faults_of("412 HL " + std::string(word), false, german()).empty());
+  }
+}
+
 TEST_CASE("letters a keyboard lacks may be spelt out") {
   const Turn turn = saying::turn_of({"412 HL außen dünne Sohle; geöffnet"}, german());
   CHECK(saying::turn_of({"412 HL aussen duenne Sohle; geoeffnet"}, german()) == turn);
