@@ -419,10 +419,12 @@ const Step* step_from(Spot spot, TermKind kind) {
 
 std::vector<TermKind> kinds_after(Spot spot) {
   std::vector<TermKind> kinds;
+  std::array<bool, term_kind_count> is_known{};
   for (;;) {
     for (const Step& step : step_table) {
-      const bool is_new = std::find(kinds.begin(), kinds.end(), step.on) == kinds.end();
-      if (step.from == spot && is_new) kinds.push_back(step.on);
+      if (step.from != spot || is_known[index_of(step.on)]) continue;
+      is_known[index_of(step.on)] = true;
+      kinds.push_back(step.on);
     }
     const Spot otherwise = facts_of(spot).otherwise;
     if (otherwise == spot) return kinds;

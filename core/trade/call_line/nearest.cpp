@@ -1,6 +1,7 @@
 #include "core/trade/call_line/nearest.hpp"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cstdint>
 #include <limits>
@@ -46,24 +47,38 @@ std::uint32_t letters_of(std::string_view words) {
   return letters;
 }
 
+/// Words and the letters they are made of, which many are compared by.
+struct Spelt {
+  const std::string& words;
+  std::uint32_t letters;
+
+  explicit Spelt(const std::string& said) : words(said), letters(letters_of(said)) {}
+};
+
 // Each letter that only one of the texts has costs at least one edit. That, like the difference in
 // length, is quick to see and spares most of the work.
-std::size_t fewest_edits(std::string_view a, std::string_view b) {
-  const std::size_t gap = a.size() > b.size() ? a.size() - b.size() : b.size() - a.size();
-  const std::uint32_t in_a = letters_of(a);
-  const std::uint32_t in_b = letters_of(b);
-  const int alone = std::max(std::popcount(in_a & ~in_b), std::popcount(in_b & ~in_a));
+std::size_t fewest_edits(const Spelt& a, const Spelt& b) {
+  const std::size_t of_a = a.words.size();
+  const std::size_t of_b = b.words.size();
+  const std::size_t gap = of_a > of_b ? of_a - of_b : of_b - of_a;
+  const int alone =
+      std::max(std::popcount(a.letters & ~b.letters), std::popcount(b.letters & ~a.letters));
   return std::max(gap, static_cast<std::size_t>(alone));
 }
 
 // The distance, or far_away when it is more than what still counts as a slip or more than `most`.
-std::size_t distance_if_near(const std::string& typed, const std::string& known,
-                             std::size_t most = far_away) {
-  const std::size_t slips = slips_allowed(std::min(typed.size(), known.size()));
+std::size_t distance_if_near(const Spelt& typed, const Spelt& known, std::size_t most = far_away) {
+  const std::size_t slips = slips_allowed(std::min(typed.words.size(), known.words.size()));
   const std::size_t allowed = std::min(slips, most);
   if (fewest_edits(typed, known) > allowed) return far_away;
-  const std::size_t distance = edit_distance(typed, known);
+  const std::size_t distance = edit_distance(typed.words, known.words);
   return distance <= allowed ? distance : far_away;
+}
+
+std::array<bool, term_kind_count> wanted(std::span<const TermKind> kinds) {
+  std::array<bool, term_kind_count> is_wanted{};
+  for (const TermKind kind : kinds) is_wanted[static_cast<std::size_t>(kind)] = true;
+  return is_wanted;
 }
 
 }  // namespace
@@ -73,15 +88,21 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
   Nearest best;
   best.first_token = unknown;
   const std::vector<Window> windows = windows_around(tokens, unknown, earliest);
+  std::vector<Spelt> typed;
+  typed.reserve(windows.size());
+  for (const Window& window : windows) typed.emplace_back(window.text);
+  const auto is_wanted = wanted(kinds);
   // The slips are in the unknown word, the words beside it are known: "blk inside" is not "the
   // inside".
   const std::size_t most = std::max<std::size_t>(1, tokens[unknown].folded.size() / 2);
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
     const Phrase& phrase = language.phrases()[i];
-    if (std::find(kinds.begin(), kinds.end(), phrase.kind) == kinds.end()) continue;
-    for (const Window& window : windows) {
+    if (!is_wanted[static_cast<std::size_t>(phrase.kind)]) continue;
+    const Spelt known(language.folded(i));
+    for (std::size_t at = 0; at < windows.size(); ++at) {
+      const Window& window = windows[at];
       const std::size_t distance =
-          distance_if_near(window.text, language.folded(i), std::min(most, best.distance));
+          distance_if_near(typed[at], known, std::min(most, best.distance));
       // Of two equally near ones the longer explains more of what was typed.
       const bool is_nearer = distance < best.distance ||
                              (distance == best.distance && window.count > best.token_count);
@@ -97,9 +118,10 @@ std::string meant_by(const Nearest& near) {
 }
 
 bool looks_like_a_slip(const Token& word, const Language& language) {
+  const Spelt typed(word.folded);
   for (std::size_t i = 0; i < language.phrases().size(); ++i) {
     if (language.phrases()[i].kind == TermKind::number_word) continue;
-    if (distance_if_near(word.folded, language.folded(i)) != far_away) return true;
+    if (distance_if_near(typed, Spelt(language.folded(i))) != far_away) return true;
   }
   return false;
 }
