@@ -33,7 +33,8 @@ Turn with_each_foot_once(Turn turn) {
     append(same->measures, std::move(call.measures));
     if (same->state == FootState::unsaid) same->state = call.state;
     if (same->trimmed == Trimmed::not_called) same->trimmed = call.trimmed;
-    if (same->note.empty()) same->note = std::move(call.note);
+    const bool both_noted = !same->note.empty() && !call.note.empty();
+    same->note += (both_noted ? "; " : "") + call.note;
   }
   for (FootCall& call : feet) {
     if (!call.findings.empty()) call.state = FootState::finding;
