@@ -16,6 +16,10 @@ endfunction()
 if(NOT EMSCRIPTEN)
   find_package(SQLite3 REQUIRED)
   evenclaw_owns(store/sqlite SQLite::SQLite3)
+  find_package(PkgConfig REQUIRED)
+  pkg_check_modules(typesetting REQUIRED IMPORTED_TARGET cairo-pdf cairo-ft pangocairo pangoft2
+                    fontconfig)
+  evenclaw_owns(report/pdf PkgConfig::typesetting)
 endif()
 
 file(GLOB migrations CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/store/schema/*.sql)

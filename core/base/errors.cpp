@@ -81,6 +81,8 @@ constexpr ErrorKind error_table[] = {
     {"disk-failed", "The disk refused to read or write.",
      "All that was reported as saved had reached the disk before.",
      "Copy the file to another disk, then check it."},
+    {"print-failed", "The page to be printed could not be made.", nothing_changed,
+     "Make the page as HTML and print it from a browser."},
     {"store-busy", "Another program is writing to the same file.",
      "All that was reported as saved is saved; this was not.",
      "Wait until the other one has finished and try again."},

@@ -16,6 +16,7 @@ OWNERS = {
     "httplib.h": ("server/http",),
     "cairo": ("report/pdf",),
     "pango": ("report/pdf",),
+    "fontconfig": ("report/pdf",),
     "emscripten": ("wasm",),
     "doctest/": ("tests",),
     "rapidcheck": ("tests",),
