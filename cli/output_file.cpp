@@ -8,6 +8,8 @@
 #include <filesystem>
 #include <fstream>
 
+#include "core/base/text.hpp"
+
 namespace evenclaw::cli {
 namespace {
 
@@ -21,16 +23,25 @@ Fault fault_of_errno(const std::string& path, int error) {
   return {slug, path + " cannot be written: " + std::strerror(error), path, 0, 0, ""};
 }
 
-constexpr std::string_view our_mark = "<!-- Made by Evenclaw, which may replace it. -->\n";
+// Stands behind the end of the page, where every reader passes over it.
+std::string_view mark_of(PageForm form) {
+  switch (form) {
+    case PageForm::html:
+      return "<!-- Made by Evenclaw, which may replace it. -->\n";
+    case PageForm::pdf:
+      return "% Made by Evenclaw, which may replace it.\n";
+  }
+  return {};
+}
 
-bool is_page_of_ours(const std::string& path) {
+bool is_page_of_ours(const std::string& path, std::string_view mark) {
   std::ifstream stream(path, std::ios::binary | std::ios::ate);
-  const auto size = static_cast<std::streamoff>(our_mark.size());
+  const auto size = static_cast<std::streamoff>(mark.size());
   if (!stream || stream.tellg() < size) return false;
   stream.seekg(-size, std::ios::end);
-  std::string tail(our_mark.size(), '\0');
+  std::string tail(mark.size(), '\0');
   stream.read(tail.data(), size);
-  return stream.gcount() == size && tail == our_mark;
+  return stream.gcount() == size && tail == mark;
 }
 
 /// Everything, durable, into a file nobody else has open; errno's value on failure.
@@ -76,12 +87,27 @@ Outcome write_new_file(const std::string& path, std::string_view content) {
   return Fault{"output-exists", path + " is there already", path, 0, 0, "Choose another name."};
 }
 
-Outcome write_page(const std::string& path, std::string_view html) {
-  if (!is_there(path) || is_page_of_ours(path)) {
-    return put(path, std::string(html) + std::string(our_mark));
+PageForm form_of(const std::string& path) {
+  return fold_case(fs::path(path).extension().string()) == ".pdf" ? PageForm::pdf : PageForm::html;
+}
+
+Outcome write_page(const std::string& path, PageForm form, std::string_view page) {
+  const std::string_view mark = mark_of(form);
+  if (!is_there(path) || is_page_of_ours(path, mark)) {
+    return put(path, std::string(page) + std::string(mark));
   }
   return Fault{"output-exists",       path + " is there already and no page of ours", path, 0, 0,
                "Choose another name."};
+}
+
+std::string named_for(PageForm form, const std::string& name) {
+  switch (form) {
+    case PageForm::html:
+      return fs::path(name).replace_extension(".html").string();
+    case PageForm::pdf:
+      return fs::path(name).replace_extension(".pdf").string();
+  }
+  return name;
 }
 
 std::string beside(const std::string& records_file, const std::string& name) {

@@ -2,6 +2,7 @@
 
 #include "embedded/example_calls.hpp"
 #include "embedded/font_files.hpp"
+#include "embedded/print_font_files.hpp"
 
 namespace evenclaw::cli {
 
@@ -10,6 +11,12 @@ std::vector<FontFile> fonts() {
   for (const EmbeddedFile& file : font_files()) {
     all.push_back({"B612", file.name.find("bold") != std::string_view::npos, file.text});
   }
+  return all;
+}
+
+std::vector<PrintFont> print_fonts() {
+  std::vector<PrintFont> all;
+  for (const EmbeddedFile& file : print_font_files()) all.push_back({file.text});
   return all;
 }
 

@@ -5,12 +5,16 @@
 #include <vector>
 
 #include "core/api/sheet.hpp"
+#include "report/pdf/pdf.hpp"
 
 namespace evenclaw::cli {
 
 inline constexpr std::string_view version = "0.1.0";
 
 std::vector<FontFile> fonts();
+
+/// The same fonts with all their letters, for pages that are printed.
+std::vector<PrintFont> print_fonts();
 
 /// One visit of the example: the day its file is named after, and its called lines.
 struct ExampleVisit {

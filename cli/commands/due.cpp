@@ -3,7 +3,7 @@
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/due_text.hpp"
-#include "cli/output_file.hpp"
+#include "cli/page_file.hpp"
 #include "cli/records.hpp"
 #include "cli/shipped.hpp"
 #include "core/api/sheet.hpp"
@@ -13,12 +13,14 @@ namespace {
 
 constexpr Option options[] = {
     {"--herd", "HERD", "one herd only"},
-    {"--paper", "FILE", "one herd's list to print, with blank call lines"}};
+    {"--paper", "FILE",
+     "one herd's list to print, with blank call lines; a name in .pdf makes a PDF"}};
 constexpr Example examples[] = {
     {"evenclaw due", "who has to do what, by when, in all herds"},
     {"evenclaw due --herd home --today 2026-11-26", "one herd, as it stands on that day"},
     {"evenclaw due --herd home --paper due.html",
-     "the same to hang up, with blank lines to write in"}};
+     "the same to hang up, with blank lines to write in"},
+    {"evenclaw due --herd home --paper due.pdf", "as a PDF that any printer takes"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<DueList>},
                                   {"with --paper", JsonForm::document, field_docs<FileAnswer>}};
 
@@ -29,7 +31,7 @@ Exit onto_paper(Records& records, const Invocation& invocation) {
       make_due_sheet(records.store(), *herd, records.today(), {std::string(version), fonts()});
   if (!sheet) return tell_faults(sheet.faults(), invocation);
   const std::string path = invocation.value("--paper");
-  const auto written = write_page(path, sheet->html);
+  const auto written = write_sheet(path, form_of(path), *sheet);
   if (!written) return tell_faults(written.faults(), invocation);
   tell_done(invocation, "The list lies at " + path, FileAnswer{path});
   return Exit::fine;

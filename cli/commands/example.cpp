@@ -143,7 +143,7 @@ Result<ExamplePlayed> play(Records& records, std::optional<Day> asked_day) {
   if (!sheet) return sheet.faults();
   played.sheet = beside(records.file(), sheet->suggested_name);
   played.records = records.file();
-  const auto written = write_page(played.sheet, sheet->html);
+  const auto written = write_page(played.sheet, PageForm::html, sheet->html);
   if (!written) return written.faults();
   return played;
 }

@@ -2,7 +2,7 @@
 
 #include "cli/answer.hpp"
 #include "cli/commands.hpp"
-#include "cli/output_file.hpp"
+#include "cli/page_file.hpp"
 #include "cli/records.hpp"
 #include "cli/shipped.hpp"
 
@@ -11,10 +11,12 @@ namespace {
 
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
                               {"--day", "DAY", "the visit of that day, else the open or last one"},
-                              {"--out", "FILE", "where the page goes"},
+                              {"--out", "FILE", "where the page goes; a name in .pdf makes a PDF"},
+                              {"--pdf", "", "a PDF to print, without a browser"},
                               {"--text", "", "on the screen, as plain text"}};
 constexpr Example examples[] = {
     {"evenclaw sheet", "makes the page of the open or last visit and says where it lies"},
+    {"evenclaw sheet --pdf", "makes it as a PDF that any printer takes"},
     {"evenclaw sheet --text", "shows it here, to read or to put into an e-mail"},
     {"evenclaw sheet --herd home --day 2026-11-24 --out home.html", "one visit, into a file"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<FileAnswer>}};
@@ -35,8 +37,10 @@ Exit run(const Invocation& invocation) {
     return Exit::fine;
   }
   std::string path = invocation.value("--out");
-  if (path.empty()) path = beside((*records)->file(), sheet->suggested_name);
-  auto written = write_page(path, sheet->html);
+  const bool is_pdf = invocation.has("--pdf") || form_of(path) == PageForm::pdf;
+  const PageForm form = is_pdf ? PageForm::pdf : PageForm::html;
+  if (path.empty()) path = beside((*records)->file(), named_for(form, sheet->suggested_name));
+  const auto written = write_sheet(path, form, *sheet);
   if (!written) return tell_faults(written.faults(), invocation);
   tell_done(invocation, "The sheet lies at " + path, FileAnswer{path});
   return Exit::fine;

@@ -181,8 +181,10 @@ Result<FootSet> feet_of_the_open_visit(Store& store, HerdId herd) {
   return feet;
 }
 
-SheetMade sheet_of(std::string name, const Document& document, const SheetLook& look) {
-  return {std::move(name), to_html(document, look.fonts), to_plain_text(document)};
+SheetMade sheet_of(std::string name, Document document, const SheetLook& look) {
+  std::string html = to_html(document, look.fonts);
+  std::string text = to_plain_text(document);
+  return {std::move(document), std::move(name), std::move(html), std::move(text)};
 }
 
 }  // namespace
@@ -246,7 +248,7 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   std::vector<Block> yard = before_leaving();
   std::move(yard.begin(), yard.end(), std::back_inserter(pages));
   std::move(pages.begin(), pages.end(), std::back_inserter(document.blocks));
-  return sheet_of(file_name(today, herd.name) + "-due.html", document, look);
+  return sheet_of(file_name(today, herd.name) + "-due.html", std::move(document), look);
 }
 
 }  // namespace evenclaw

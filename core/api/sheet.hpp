@@ -9,11 +9,13 @@
 #include "core/api/visits.hpp"
 #include "core/base/date.hpp"
 #include "core/base/result.hpp"
+#include "core/paper/document.hpp"
 #include "core/paper/html.hpp"
 
 namespace evenclaw {
 
 struct SheetMade {
+  Document document;           // what the page says, for those who render it in another way
   std::string suggested_name;  // "2026-10-27-home-farm.html"
   std::string html;            // one file that needs nothing else
   std::string text;            // the same for a terminal or an e-mail

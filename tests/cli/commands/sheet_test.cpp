@@ -32,3 +32,47 @@ TEST_CASE("what is due goes onto a page to hang up, without cows that left") {
   CHECK(says(again.out, page));
   CHECK(says(bytes_of(page), "Nothing is due."));
 }
+
+TEST_CASE("a sheet whose name ends in .pdf is one, and is made again in its place") {
+  const OneCowRecorded recorded;
+  const std::string page = recorded.workshop.file("prints/home.pdf");
+  for (int time = 0; time < 2; ++time) {
+    const Ran made = recorded.workshop.run({"sheet", "--out", page});
+    CHECK(made.exit == 0);
+    CHECK(made.err.empty());
+    CHECK(says(made.out, page));
+    CHECK(bytes_of(page).rfind("%PDF-", 0) == 0);
+    CHECK(says(bytes_of(page), "%%EOF\n% Made by Evenclaw, which may replace it.\n"));
+    CHECK_FALSE(std::filesystem::exists(page + ".part"));
+  }
+}
+
+TEST_CASE("a sheet to print lies beside the others under the same name") {
+  const OneCowRecorded recorded;
+  const Ran page = recorded.workshop.run({"sheet"});
+  const Ran print = recorded.workshop.run({"sheet", "--pdf"});
+  CHECK(print.exit == 0);
+  std::string name = print.out;
+  REQUIRE(says(name, ".pdf"));
+  name.replace(name.find(".pdf"), 4, ".html");
+  CHECK(name == page.out);
+}
+
+TEST_CASE("what is due is printed to hang up as a PDF too") {
+  const OneCowRecorded recorded;
+  const std::string page = recorded.workshop.file("due.pdf");
+  REQUIRE(recorded.workshop.run({"due", "--paper", page}).exit == 0);
+  CHECK(bytes_of(page).rfind("%PDF-", 0) == 0);
+}
+
+TEST_CASE("a PDF for a place that cannot be written is refused and nothing is left there") {
+  const OneCowRecorded recorded;
+  write_bytes(recorded.workshop.file("taken"), "mine");
+  const std::string page = recorded.workshop.file("taken/home.pdf");
+  for (const Ran& refused : {recorded.workshop.run({"sheet", "--out", page}),
+                             recorded.workshop.run({"due", "--paper", page})}) {
+    CHECK(refused.exit == 3);
+    CHECK(says(refused.err, page + " cannot be written"));
+  }
+  CHECK(bytes_of(recorded.workshop.file("taken")) == "mine");
+}
