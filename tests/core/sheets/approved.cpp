@@ -17,8 +17,9 @@ std::string line_at(const std::string& text, std::size_t at) {
 
 }  // namespace
 
-std::string difference_to_approved(const std::string& name, const std::string& received) {
-  const std::string path = "tests/approved/sheets/" + name;
+std::string difference_to_approved(const std::string& name, const std::string& received,
+                                   const std::string& folder) {
+  const std::string path = "tests/approved/" + folder + '/' + name;
   const char* approve = std::getenv("EVENCLAW_APPROVE");
   if (approve != nullptr && std::string(approve) == "1") {
     std::ofstream(path, std::ios::binary) << received;
