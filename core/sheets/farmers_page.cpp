@@ -109,6 +109,23 @@ Runs end_line(const TaskRow& task, const VisitView& view) {
   return line;
 }
 
+/// A cow without a number is told by what she looks like and what was found on her.
+std::vector<Runs> who_she_is(const VisitView& view, CowId id) {
+  std::vector<Runs> lines;
+  const Wording& wording = view.wording;
+  if (view.names.label(id) != wording.say(Saying::no_number)) return lines;
+  const std::string looks = view.names.looks(id);
+  if (!looks.empty()) lines.push_back({strong(looks)});
+  const CowSeen* cow = find_cow(view, id);
+  if (cow == nullptr || cow->findings.empty()) return lines;
+  std::vector<std::string> found;
+  for (const FindingRow* row : cow->findings) {
+    found.push_back(wording.foot(row->foot) + ", " + wording.finding_at_claw(*row));
+  }
+  lines.push_back({plain(as_sentence(wording.list(found)))});
+  return lines;
+}
+
 /// The ends come first: by date, the milk before the meat.
 std::vector<NoticeItem> ends_named(const VisitView& view) {
   std::vector<NoticeItem> items;
@@ -116,7 +133,7 @@ std::vector<NoticeItem> ends_named(const VisitView& view) {
   for (const TaskRow* task : view.tasks) {
     if (task->kind != TaskKind::withdrawal_end) continue;
     const auto [at, is_new] = item_of.try_emplace(task->cow, items.size());
-    if (is_new) items.push_back({view.names.label(task->cow), {}});
+    if (is_new) items.push_back({view.names.label(task->cow), who_she_is(view, task->cow)});
     items[at->second].lines.push_back(end_line(*task, view));
   }
   for (const CowSeen& cow : view.cows) {
