@@ -85,11 +85,25 @@ std::string turn_lines(const TurnSeen& seen, const std::string& cow_said) {
   return out;
 }
 
-std::string removed_words(const RemovedRecord& record, Day today) {
-  std::string words = "what was recorded of her was removed";
+std::string removed_words(std::string words, const RemovedRecord& record, Day today) {
+  words += " was removed";
   if (record.removed_on) words += " on " + said_day(*record.removed_on, today);
   if (!record.why.empty()) words += ": " + record.why;
-  return wrapped_behind("    ", words) + "\n";
+  return words;
+}
+
+/// What was at a visit and is on record no longer.
+std::string removed_of_visit(const VisitShown& shown, Day today) {
+  std::string out;
+  for (const RemovedRecord& record : shown.removed) {
+    const std::string whose = record.cow_said.empty() ? "a cow" : record.cow_said;
+    out +=
+        wrapped_behind("  ", removed_words("what was recorded of " + whose, record, today)) + "\n";
+  }
+  for (const RemovedRecord& record : shown.removed_counts) {
+    out += wrapped_behind("  ", removed_words("a count of animals", record, today)) + "\n";
+  }
+  return out;
 }
 
 /// In the words in which it was told, with what is asked about it.
@@ -102,7 +116,8 @@ std::string news_words(const NewsSeen& news) {
 std::string days_of(const CowShown& shown, Day today) {
   std::map<Day, std::string> by_day;
   for (const RemovedRecord& record : shown.removed) {
-    by_day[record.day] += removed_words(record, today);
+    const std::string words = removed_words("what was recorded of her", record, today);
+    by_day[record.day] += wrapped_behind("    ", words) + "\n";
   }
   for (const NewsSeen& news : shown.news) by_day[news.day] += news_words(news);
   for (const TurnSeen& seen : shown.of_her) by_day[seen.day] += turn_lines(seen, shown.cow_said);
@@ -214,6 +229,7 @@ std::string visit_text(const VisitShown& shown, Day today) {
   for (const BatchShown& batch : shown.batches) {
     out += wrapped_behind("  ", batch.name + ": " + batch.words) + "\n";
   }
+  out += removed_of_visit(shown, today);
   if (shown.open.empty()) return out + "Nothing is left in doubt.\n";
   return out + "Still to be asked (" + std::to_string(shown.open.size()) + "):\n" +
          open_points_text(shown.open) + how_to_answer(shown.open, visit.day);

@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <map>
+#include <span>
 #include <utility>
 
 #include "core/api/cow_names.hpp"
 #include "core/api/herd_log.hpp"
+#include "core/log/batch_bodies.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/removed_turns.hpp"
 #include "core/trade/cow_rows.hpp"
@@ -14,23 +16,27 @@ namespace evenclaw {
 
 namespace {
 
+using RemovedAmong = std::vector<RemovedTurn> (*)(std::span<const Entry>);
+
 /// A redaction and a correction name what the entry does that they are of, so that a search by
 /// subject finds them together.
 Result<std::vector<RemovedTurn>> removed_of(Store& store, HerdId herd,
-                                            const std::vector<Uuid>& subjects) {
+                                            const std::vector<Uuid>& subjects,
+                                            RemovedAmong removed_among) {
   std::vector<Entry> entries;
   for (const Uuid& subject : subjects) {
     EntrySelection selection;
     selection.scope = herd.value;
     selection.subject = subject;
-    selection.kinds = {std::string(TurnRecorded::kind), std::string(Redact::kind)};
+    selection.kinds = {std::string(TurnRecorded::kind), std::string(BatchRecorded::kind),
+                       std::string(Redact::kind)};
     const Outcome read = store.read_entries(selection, [&](const Entry& entry) {
       entries.push_back(entry);
       return true;
     });
     if (!read) return read.faults();
   }
-  return removed_turns(entries);
+  return removed_among(entries);
 }
 
 class Namer {
@@ -87,11 +93,10 @@ class Namer {
   CowGroups groups_;
 };
 
-}  // namespace
-
-Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
-                                                   const std::vector<Uuid>& subjects) {
-  auto removed = removed_of(store, herd, subjects);
+Result<std::vector<RemovedRecord>> records_of(Store& store, HerdId herd,
+                                              const std::vector<Uuid>& subjects,
+                                              RemovedAmong removed_among) {
+  auto removed = removed_of(store, herd, subjects, removed_among);
   if (!removed) return removed.faults();
   if (removed->empty()) return std::vector<RemovedRecord>();
   const auto namer = Namer::open(store, herd);
@@ -102,6 +107,17 @@ Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
   std::stable_sort(records.begin(), records.end(),
                    [](const RemovedRecord& a, const RemovedRecord& b) { return a.day < b.day; });
   return records;
+}
+
+}  // namespace
+
+Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
+                                                   const std::vector<Uuid>& subjects) {
+  return records_of(store, herd, subjects, removed_turns);
+}
+
+Result<std::vector<RemovedRecord>> removed_counts(Store& store, HerdId herd, VisitId visit) {
+  return records_of(store, herd, {visit.value}, removed_counts);
 }
 
 }  // namespace evenclaw

@@ -42,4 +42,8 @@ struct RemovedRecord {
 Result<std::vector<RemovedRecord>> removed_records(Store& store, HerdId herd,
                                                    const std::vector<Uuid>& subjects);
 
+/// The same of animals counted together at a visit: no cow is named, `turn` is the entry of the
+/// count.
+Result<std::vector<RemovedRecord>> removed_counts(Store& store, HerdId herd, VisitId visit);
+
 }  // namespace evenclaw

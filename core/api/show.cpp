@@ -297,7 +297,12 @@ Result<VisitShown> show_visit(const Ports& ports, const Visit& visit) {
   if (!state) return state.faults();
   auto open = with_names_shown(std::move(state->open), ports.directory);
   if (!open) return open.faults();
-  VisitShown shown{visit, state->cows, 0, {}, *std::move(open)};
+  auto removed = removed_records(ports.store, visit.herd, {visit.visit.value});
+  auto counts = removed_counts(ports.store, visit.herd, visit.visit);
+  VisitShown shown{visit, state->cows, 0, {}, {}, {}, *std::move(open)};
+  // Of a damaged log the rows can still be looked at; `check` says what is damaged.
+  if (removed) shown.removed = *std::move(removed);
+  if (counts) shown.removed_counts = *std::move(counts);
   auto rows = select_as<BatchRow>(ports.store, visit.herd,
                                   {{"visit", Compare::equal, Cell(to_text(visit.visit))}});
   if (!rows) return rows.faults();

@@ -213,6 +213,8 @@ struct VisitShown {
   std::int32_t cows = 0;
   std::int32_t together = 0;  // animals in batches that have no turn of their own
   std::vector<BatchShown> batches;
+  std::vector<RemovedRecord> removed;         // of a cow each
+  std::vector<RemovedRecord> removed_counts;  // of animals counted together
   std::vector<OpenPoint> open;
 
   template <class Visitor>
@@ -222,6 +224,9 @@ struct VisitShown {
     visit("together", &VisitShown::together,
           "animals counted together, without those called as cows of their own");
     visit("batches", &VisitShown::batches, "what was counted together");
+    visit("removed", &VisitShown::removed, "records of cows whose contents were taken away");
+    visit("removed_counts", &VisitShown::removed_counts,
+          "counts of animals whose contents were taken away");
     visit("open", &VisitShown::open, "what is still to be asked");
   }
 };

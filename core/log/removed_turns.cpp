@@ -2,19 +2,23 @@
 
 #include <map>
 #include <set>
+#include <string_view>
 #include <utility>
 
+#include "core/log/batch_bodies.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
 
 namespace evenclaw {
 
-std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries) {
+namespace {
+
+std::vector<RemovedTurn> removed_of_kind(std::span<const Entry> entries, std::string_view kind) {
   std::set<EntryId> corrected;
   std::map<EntryId, std::pair<const Entry*, Redact>> takers;
   for (const Entry& entry : entries) {
     const Envelope& envelope = entry.envelope;
-    if (envelope.kind == TurnRecorded::kind && envelope.supersedes) {
+    if (envelope.kind == kind && envelope.supersedes) {
       corrected.insert(*envelope.supersedes);
     }
     auto redact = body_as<Redact>(entry);
@@ -28,7 +32,7 @@ std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries) {
   std::map<EntryId, RemovedTurn> removed;
   for (const Entry& entry : entries) {
     const EntryId id = entry.envelope.id;
-    if (entry.envelope.kind != TurnRecorded::kind || corrected.count(id) > 0) continue;
+    if (entry.envelope.kind != kind || corrected.count(id) > 0) continue;
     const auto taker = takers.find(id);
     if (entry.body && taker == takers.end()) continue;
     RemovedTurn turn{id, entry.envelope.subjects, {}, {}, {}};
@@ -44,6 +48,16 @@ std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries) {
   turns.reserve(removed.size());
   for (auto& [id, turn] : removed) turns.push_back(std::move(turn));
   return turns;
+}
+
+}  // namespace
+
+std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries) {
+  return removed_of_kind(entries, TurnRecorded::kind);
+}
+
+std::vector<RemovedTurn> removed_counts(std::span<const Entry> entries) {
+  return removed_of_kind(entries, BatchRecorded::kind);
 }
 
 }  // namespace evenclaw

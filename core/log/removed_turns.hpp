@@ -25,4 +25,7 @@ struct RemovedTurn {
 /// body is gone, or is to go with a redaction among these; by the id of the turn.
 std::vector<RemovedTurn> removed_turns(std::span<const Entry> entries);
 
+/// The same of animals counted together; `turn` is the id of the entry that counted them.
+std::vector<RemovedTurn> removed_counts(std::span<const Entry> entries);
+
 }  // namespace evenclaw

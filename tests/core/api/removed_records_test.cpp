@@ -101,4 +101,20 @@ TEST_CASE("a cow of two records that are one tells of both that were taken away"
   CHECK(show_cow(place.store, herd, "412", day("2026-10-27")).value().removed.size() == 2);
 }
 
+TEST_CASE("a count that was taken away leaves its day and the reason at the visit") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"12 heifers, far yard, all good", "413 nothing found"});
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
+  CHECK(show_visit(place.ports(), visit).value().removed_counts.empty());
+  const auto rows = select_as<BatchRow>(place.store, visit.herd).value();
+  REQUIRE(rows.size() == 1);
+  (void)redact_entry(place.ports(), rows.front().batch, "another herd's heifers", true).value();
+  const VisitShown shown = show_visit(place.ports(), visit).value();
+  REQUIRE(shown.removed_counts.size() == 1);
+  CHECK(shown.removed_counts.front().why == "another herd's heifers");
+  CHECK(shown.removed_counts.front().day == day("2026-10-27"));
+  CHECK(shown.removed.empty());
+  CHECK(shown.batches.empty());
+}
+
 }  // namespace evenclaw::test
