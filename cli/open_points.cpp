@@ -25,17 +25,123 @@ bool is_news(const OpenPoint& point) {
   return point.kind == OpenPointKind::news_unclear && !is_about_a_name(point);
 }
 
+/// "12 heifers": how many there were, never whose number it was.
+bool is_about_a_count(const OpenPoint& point) {
+  const std::size_t digits = point.cow_said.find_first_not_of("0123456789");
+  return point.kind == OpenPointKind::news_unclear && digits != 0 && digits != std::string::npos &&
+         point.cow_said[digits] == ' ' &&
+         point.cow_said.find_first_not_of("abcdefghijklmnopqrstuvwxyz ", digits) ==
+             std::string::npos;
+}
+
 /// A name is answered by the name.
 std::string answer_to(const OpenPoint& point) {
   if (point.kind == OpenPointKind::called_twice) return "both hold";
   if (point.kind == OpenPointKind::told_gone) return "still here";
   if (is_about_a_name(point)) return point.person ? "NAME" : "it was the known one";
+  if (is_about_a_count(point)) return "they were 11, nothing found";
   return point.kind == OpenPointKind::on_since_when ? "the vet put it on Monday" : "it was 413";
 }
 
 }  // namespace
 
-std::string open_points_text(const std::vector<OpenPoint>& points) {
+namespace {
+
+/// What hurts or is the law comes first, then who she is, then what was left open of her, what is
+/// on her feet, and news. What was not called of a finding is told together, at the end.
+int place_of(const OpenPoint& point) {
+  if (point.rank == Rank::stop) return 0;
+  switch (point.kind) {
+    case OpenPointKind::unnumbered:
+    case OpenPointKind::doubtful_number:
+    case OpenPointKind::told_gone:
+    case OpenPointKind::number_given_twice:
+    case OpenPointKind::two_versions:
+      return 1;
+    case OpenPointKind::unfinished:
+    case OpenPointKind::not_done:
+    case OpenPointKind::called_twice:
+    case OpenPointKind::unanswered:
+    case OpenPointKind::lifted_not_called:
+      return 2;
+    case OpenPointKind::told_two_ways:
+    case OpenPointKind::due_not_seen:
+    case OpenPointKind::still_on:
+    case OpenPointKind::on_since_when:
+      return 3;
+    case OpenPointKind::news_unclear:
+      return 4;
+    case OpenPointKind::place_not_called:
+    case OpenPointKind::degree_not_called:
+    case OpenPointKind::stage_not_called:
+      return 5;
+  }
+  return 5;
+}
+
+bool is_a_detail(const OpenPoint& point) {
+  return point.kind == OpenPointKind::place_not_called ||
+         point.kind == OpenPointKind::degree_not_called ||
+         point.kind == OpenPointKind::stage_not_called;
+}
+
+/// "Left hind, sole ulcer: where?" and "Left hind, sole ulcer: how bad?" of one cow are one.
+struct NotCalled {
+  std::string cow;
+  std::string what;
+  std::string asked;
+};
+
+std::vector<NotCalled> not_called_in(const std::vector<OpenPoint>& points) {
+  std::vector<NotCalled> all;
+  for (const OpenPoint& point : points) {
+    if (!is_a_detail(point)) continue;
+    const std::size_t colon = std::min(point.words.find(": "), point.words.size());
+    std::string what = point.words.substr(0, colon);
+    std::string asked = point.words.substr(std::min(colon + 2, point.words.size()));
+    if (asked.ends_with('?')) asked.pop_back();
+    const auto same = std::find_if(all.begin(), all.end(), [&](const NotCalled& each) {
+      return each.cow == point.cow_said && each.what == what;
+    });
+    if (same == all.end()) {
+      all.push_back({point.cow_said, std::move(what), std::move(asked)});
+    } else {
+      same->asked += ", " + asked;
+    }
+  }
+  return all;
+}
+
+/// One line of all of them, grouped by what is asked.
+std::string not_called_text(const std::vector<OpenPoint>& points) {
+  std::vector<std::pair<std::string, std::string>> by_question;
+  for (const NotCalled& each : not_called_in(points)) {
+    std::string what = each.what;
+    if (!what.empty() && what.front() >= 'A' && what.front() <= 'Z') what.front() += 'a' - 'A';
+    const std::string finding = each.cow + ' ' + what;
+    const auto same = std::find_if(by_question.begin(), by_question.end(),
+                                   [&](const auto& row) { return row.first == each.asked; });
+    if (same == by_question.end()) {
+      by_question.emplace_back(each.asked, finding);
+    } else {
+      same->second += "; " + finding;
+    }
+  }
+  std::string out;
+  for (const auto& [asked, findings] : by_question) {
+    out += wrapped_behind("  ", "not called " + asked + ": " + findings) + "\n";
+  }
+  return out;
+}
+
+}  // namespace
+
+std::string open_points_text(const std::vector<OpenPoint>& all) {
+  std::vector<OpenPoint> points = all;
+  std::erase_if(points, is_a_detail);
+  std::stable_sort(points.begin(), points.end(), [](const OpenPoint& a, const OpenPoint& b) {
+    return place_of(a) < place_of(b);
+  });
   constexpr std::size_t widest_cow = 12;  // a description may be longer and goes its own way
   std::size_t width = 0;
   for (const OpenPoint& point : points) {
@@ -45,7 +151,7 @@ std::string open_points_text(const std::vector<OpenPoint>& points) {
   for (const OpenPoint& point : points) {
     out += wrapped_behind("  " + padded(point.cow_said, width) + "  ", point.words) + "\n";
   }
-  return out;
+  return out + not_called_text(all);
 }
 
 namespace {
@@ -132,7 +238,8 @@ std::string answers_by_calling(const Points& points, Day visit_day) {
            is_answered_by_calling(point.kind);
   });
   if (not_called != nullptr) {
-    out += "  what is missing: " + record + not_called->cow_said + " and that\n";
+    out += "  what is missing: " + record + not_called->cow_said + " and that,\n    such as " +
+           not_called->cow_said + " LH outside heel bad\n";
   }
   const OpenPoint* unread = first_that(points, [](const OpenPoint& point) {
     return has_number(point) && point.kind == OpenPointKind::unfinished &&

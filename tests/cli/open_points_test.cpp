@@ -97,3 +97,32 @@ TEST_CASE("a name that may be misspelt is answered in words, not by news of a co
   CHECK(how_to_answer({named}, visit_day).find("evenclaw told \"NAME\" --answers caller") !=
         std::string::npos);
 }
+
+TEST_CASE("what hurts comes first, and what was not called is one line at the end") {
+  OpenPoint where = point(OpenPointKind::place_not_called, "206");
+  where.words = "Left hind, sole ulcer: where?";
+  OpenPoint degree = point(OpenPointKind::degree_not_called, "206");
+  degree.words = "Left hind, sole ulcer: how bad?";
+  OpenPoint other = point(OpenPointKind::place_not_called, "210");
+  other.words = "Right hind, bruise: where?";
+  OpenPoint wrap = point(OpenPointKind::still_on, "201");
+  wrap.words = "wrap on left hind since 27 Oct: still on?";
+  OpenPoint ask = point(OpenPointKind::unanswered, "77");
+  ask.words = "Came lame left hind, and that foot was not lifted.";
+  OpenPoint stop = point(OpenPointKind::unanswered, "413");
+  stop.words = "Block on the bad claw.";
+  stop.rank = Rank::stop;
+  CHECK(open_points_text({ask, where, other, degree, wrap, stop}) ==
+        "  413  Block on the bad claw.\n"
+        "  77   Came lame left hind, and that foot was not lifted.\n"
+        "  201  wrap on left hind since 27 Oct: still on?\n"
+        "  not called where, how bad: 206 left hind, sole ulcer\n"
+        "  not called where: 210 right hind, bruise\n");
+}
+
+TEST_CASE("a count nobody could read is answered by how many they were") {
+  const std::string told =
+      how_to_answer({point(OpenPointKind::news_unclear, "12 heifers")}, visit_day);
+  CHECK(told.find("evenclaw told \"they were 11, nothing found\" --answers \"12 heifers\"") !=
+        std::string::npos);
+}
