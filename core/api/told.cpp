@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <variant>
@@ -16,6 +17,7 @@
 #include "core/api/news_words.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/news_by_looks.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
@@ -149,7 +151,8 @@ bool is_news_only(const Result<Line>& read) {
 /// Told between visits it is news: "416 walks sound", which in the crush is said of her who stands
 /// there, is read as behind the word that leads news in. What is no news either way keeps the
 /// faults, and their places, of the words as they were said.
-Result<Line> read_as_news(std::string_view line, Day day, const Language& language) {
+Result<Line> read_as_news(std::string_view line, Day day, std::span<const std::string> names,
+                          const Language& language) {
   LineContext context;
   context.visit_day = day;
   auto read = read_line(line, context, language);
@@ -157,7 +160,23 @@ Result<Line> read_as_news(std::string_view line, Day day, const Language& langua
   const std::string led_in =
       std::string(language.say(TermKind::news_lead)) + ' ' + std::string(line);
   auto as_news = read_line(led_in, context, language);
-  return is_news_only(as_news) ? as_news : read;
+  if (is_news_only(as_news)) return as_news;
+  auto by_looks = news_by_looks(line, names, context, language);
+  return by_looks ? Result<Line>(*std::move(by_looks)) : read;
+}
+
+/// What cows without a number are called by.
+Result<std::vector<std::string>> names_without_number(Store& store, HerdId herd) {
+  const auto rows = select_as<CowRow>(store, herd);
+  if (!rows) return rows.faults();
+  std::vector<std::string> names;
+  for (const CowRow& row : *rows) {
+    const bool has_a_name = row.known == CowKnown::unnumbered && row.number.empty();
+    if (!has_a_name || row.looks.empty()) continue;
+    names.push_back(row.looks);
+    names.push_back(dated(row.looks, row.last_seen));
+  }
+  return names;
 }
 
 }  // namespace
@@ -165,7 +184,9 @@ Result<Line> read_as_news(std::string_view line, Day day, const Language& langua
 Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::string_view line,
                         const Language& language) {
   const auto mended = news_mended_in(line, language);
-  const auto read = mended ? Result<Line>(Line{}) : read_as_news(line, day, language);
+  const auto names = names_without_number(ports.store, herd.herd);
+  if (!names) return names.faults();
+  const auto read = mended ? Result<Line>(Line{}) : read_as_news(line, day, *names, language);
   if (!read) return read.faults();
   if (!mended && !is_news_only(read)) {
     return Fault{"call-not-understood",

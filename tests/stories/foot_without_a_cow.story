@@ -45,3 +45,4 @@ unfinished no number: Her turn was not finished: "RH outside sole ulcer middle, 
 called_twice 412: Right hind was called twice in this visit. Do both calls hold?
 lifted_not_called 413: Left hind: what was found?
 lifted_not_called no number: Right hind: what was found?
+news_unclear rest fine: "rest fine": This was not understood. Of whom was it, and what was told?

@@ -39,18 +39,17 @@ saved 900
 saved 901
 refused line 8: which claw is "other claw"? say inside or outside
 refused line 9: "28d" tells a time, and not what is to happen then; when it comes off: "off 28d"
-refused line 11: "3 days" tells a time, and not what is to happen then; when it comes off: "off 3 days"
 refused line 12: "28d" tells a time, and not what is to happen then; say such as "see again 28d", or "off 28d" behind a wrap or block that is put on
 refused line 13: "78 mm" tells a length, and not what was measured; say such as "length 78 mm", "heel 78 mm"
 refused line 14: "hinds" cannot stand here; expected a foot, a claw, a number, a stage, a degree or a place; of one foot say "no, only LH"; when the others stayed down "just the backs"
 mark 902: "no, only hinds" is dropped
-mark 902: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood, nor said again
+mark 902: "28d", "RH outside, 78 mm" were not understood, nor said again
 saved 902
 refused line 17: "under" is not taken for the name of a product; leave it out; if it is the name, put it in quotes or say: powder with under
 saved 903
 
 ## ended
-unfinished 902: Her turn was not finished: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood
+unfinished 902: Her turn was not finished: "28d", "RH outside, 78 mm" were not understood
 lifted_not_called 902: Right hind: what was found?
 
 ## said
@@ -71,7 +70,7 @@ done
 ## recorded
 900 | LH nothing_found; block_off
 901 | fine LH RH
-902 | LH outside SU heel bad; block_on inside for 2026-11-24 | RH not called | unfinished: "wrap 3 days", "28d", "RH outside, 78 mm" were not understood
+902 | LH outside SU heel bad; block_on inside for 2026-11-24; wrap_on for 2026-10-30 | RH not called | unfinished: "28d", "RH outside, 78 mm" were not understood
 903 | RH DD behind raw; powder; wrap_on | fine LH
 606 | unfinished: nothing was said
 607 | unfinished: nothing was said

@@ -51,7 +51,7 @@ saved 413
 refused line 17: # makes the line a comment, and a number follows; leave out # for the cow, or put a space behind it for a comment
 saved 414
 saved 415
-refused line 22: "Thu" cannot stand here; expected a foot; a day follows "see again" or, with "off", a wrap or block put on today
+refused line 22: "Thu" cannot stand here; expected a foot or today's feet; what is off by now is told without its day; of one put on today, say in the crush when it comes off: "wrap on, off Thu"
 refused line 23: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
 mark 416: "77 gone Thu", "no, left hind" were not understood, nor said again
 saved 416

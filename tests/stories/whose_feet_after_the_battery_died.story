@@ -28,13 +28,12 @@ done
 
 ## answered
 told: today's feet: LH RH
-refused line 3: "now" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found; did you mean "no"?
-refused line 3: "then" is not understood either
+refused line 3: "now then" is not understood; leave it out
 mark 412: still in the crush: 412 LH fine
 saved 412
 refused line 1: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
 saved 413
-refused line 7: "Thu" cannot stand here; expected a foot; a day follows "see again" or, with "off", a wrap or block put on today
+refused line 7: "Thu" cannot stand here; expected a foot or today's feet; what is off by now is told without its day; of one put on today, say in the crush when it comes off: "wrap on, off Thu"
 told 77: kept as gone
 saved 414
 

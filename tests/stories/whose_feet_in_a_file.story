@@ -33,7 +33,7 @@ saved 414
 question: Whose is this? A line before it was not understood.
 saved no number
 refused line 11: a cow is gone, not a foot; of a claw say "inside claw missing"; of a block or wrap "block came off", "wrap came off"
-refused line 11: "DD" cannot stand here; expected a foot; what is found is called of one cow: her number, the foot and what was found, on a line of its own
+refused line 11: "DD" cannot stand here; expected something done, a foot or today's feet; what is found is called of one cow: her number, the foot and what was found, on a line of its own
 saved 255
 saved 256?
 refused line 14: No cow of this herd carries the number 512.
@@ -54,7 +54,7 @@ there already 414
 question: Whose is this? A line before it was not understood.
 there already no number
 refused line 11: a cow is gone, not a foot; of a claw say "inside claw missing"; of a block or wrap "block came off", "wrap came off"
-refused line 11: "DD" cannot stand here; expected a foot; what is found is called of one cow: her number, the foot and what was found, on a line of its own
+refused line 11: "DD" cannot stand here; expected something done, a foot or today's feet; what is found is called of one cow: her number, the foot and what was found, on a line of its own
 there already 255
 there already 256?
 refused line 14: No cow of this herd carries the number 512. Did you mean 511?

@@ -4,8 +4,10 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/identities.hpp"
 #include "core/api/recording/number_slip.hpp"
 #include "core/api/recording/reader.hpp"
+#include "core/base/text.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/spoken.hpp"
@@ -22,7 +24,10 @@ Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
   const auto cows = select_as<CowRow>(store, where.herd);
   if (!cows) return cows.faults();
   for (const CowRow& row : *cows) {
-    finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words});
+    const bool has_a_name = row.known == CowKnown::unnumbered && row.number.empty() &&
+                            !row.looks.empty() && row.first_seen < where.day;
+    finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words,
+                            has_a_name ? row.looks : std::string()});
     finder.taken_.insert(row.cow);
   }
   const auto tags = select_as<CowTagRow>(store, where.herd, {}, {"valid_from"});
@@ -159,6 +164,29 @@ std::optional<CowId> CowFinder::carrier(std::string_view number) const {
   std::sort(valid.begin(), valid.end(),
             [&](const Number& a, const Number& b) { return seen_later(a, b); });
   return valid.front().cow;
+}
+
+std::optional<CowId> CowFinder::called(std::string_view name) const {
+  if (const auto numbered = carrier(name)) return numbered;
+  const std::string folded = fold_case(name);
+  std::vector<CowId> hers;
+  for (const Known& known : cows_) {
+    const bool is_here = !known.name.empty() && (!known.left_on || *known.left_on > where_.day);
+    const bool is_she =
+        fold_case(known.name) == folded || fold_case(dated(known.name, known.last_seen)) == folded;
+    if (is_here && is_she) hers.push_back(known.cow);
+  }
+  return hers.size() == 1 ? std::optional(hers.front()) : std::nullopt;
+}
+
+std::vector<std::string> CowFinder::names_without_number() const {
+  std::vector<std::string> names;
+  for (const Known& known : cows_) {
+    if (known.name.empty()) continue;
+    names.push_back(known.name);
+    names.push_back(dated(known.name, known.last_seen));
+  }
+  return names;
 }
 
 std::vector<std::string> CowFinder::nearest(std::string_view number) const {

@@ -49,6 +49,14 @@ class CowFinder {
   /// is known.
   [[nodiscard]] std::optional<CowId> carrier(std::string_view number) const;
 
+  /// The carrier of that number; or the one cow without a number who was called in these words at
+  /// an earlier visit and is here. With the day of it, "red cow of 2026-10-27", it is her of that
+  /// day.
+  [[nodiscard]] std::optional<CowId> called(std::string_view name) const;
+
+  /// What cows without a number may be called by.
+  [[nodiscard]] std::vector<std::string> names_without_number() const;
+
   /// The cow in whose ear that electronic number is or was; nothing when none is known.
   [[nodiscard]] std::optional<CowId> carrier_of_tag(std::string_view electronic) const;
 
@@ -95,6 +103,7 @@ class CowFinder {
     Day last_seen;
     std::optional<Day> left_on;
     std::string left_words;
+    std::string name;  // of one without a number, known from an earlier visit
   };
 
   explicit CowFinder(const LookingAt& where) : where_(where) {}

@@ -191,6 +191,14 @@ std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::
   return reasons;
 }
 
+bool is_named_as_a_reason(const Turn& turn, std::string_view line) {
+  const std::vector<std::string> reasons = reasons_in(turn.end_reason);
+  return std::any_of(reasons.begin(), reasons.end(), [&](const std::string& reason) {
+    const std::vector<std::string> lines = lines_in(reason);
+    return std::find(lines.begin(), lines.end(), line) != lines.end();
+  });
+}
+
 void drop_not_understood(Turn& turn) {
   std::vector<std::string> reasons = reasons_in(turn.end_reason);
   reasons.erase(std::remove_if(reasons.begin(), reasons.end(),

@@ -39,6 +39,9 @@ void drop_said_again(Turn& turn, std::string_view now, const Language& language)
 /// No line that nobody could read keeps the turn from being done any more.
 void drop_not_understood(Turn& turn);
 
+/// A line nobody could read is a reason why her turn was not finished.
+bool is_named_as_a_reason(const Turn& turn, std::string_view line);
+
 /// The reasons of the turn that name lines nobody could read, without the lines that one of `since`
 /// says again.
 std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,

@@ -5,6 +5,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/on_foot.hpp"
@@ -60,6 +61,24 @@ bool goes_on_with_the_other_foot(const Line& line) {
   });
   return other != line.clauses.end() && other != line.clauses.begin() &&
          said_as_a<FeetNamed>(*std::prev(other)) != nullptr;
+}
+
+/// In a file given again nothing is asked any more: the line a short answer stood for when it was
+/// recorded.
+std::optional<std::string> taken_before(const RecordedBefore& before, const TurnDraft& so_far,
+                                        std::string_view text, const Language& language) {
+  const std::string tail = ' ' + std::string(trimmed(text));
+  const std::size_t said = so_far.words.size();
+  for (const RecordedTurn* turn : before.turns_called(so_far.turn.cow)) {
+    const std::vector<std::string>& words = turn->body.words;
+    const bool goes_on =
+        words.size() > said && std::equal(so_far.words.begin(), so_far.words.end(), words.begin());
+    if (goes_on && words[said].size() > tail.size() && words[said].ends_with(tail) &&
+        is_meant_in_short(words[said], language)) {
+      return words[said];
+    }
+  }
+  return std::nullopt;
 }
 
 /// Walks a line beside her past.
@@ -193,9 +212,16 @@ Faults RecordingState::await_foot(std::string_view text, Faults faults) {
   return faults;
 }
 
-/// "LH", right after a line that lacked the foot: that line with it. Nothing for any other line.
+/// "LH", right after a line that lacked the foot: that line with it. Or what answers a question
+/// about her in short, as the line it stands for. Nothing for any other line.
 std::optional<std::string> RecordingState::answer_with_foot(std::string_view text) {
   const std::string asked = std::exchange(lacks_foot_, {});
+  if (in_crush_) {
+    const TurnDraft& so_far = in_crush_->draft;
+    auto before = typed_ ? std::nullopt : taken_before(before_, so_far, text, *language_);
+    if (!before) before = answer_in_short(text, warnings().unanswered(), *language_);
+    if (before) return before;
+  }
   if (asked.empty() || !typed_) return std::nullopt;
   const auto line = read(text, context());
   if (!line || line->clauses.size() != 1) return std::nullopt;

@@ -12,6 +12,7 @@
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/unread_line.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/offered.hpp"
@@ -106,7 +107,12 @@ Outcome RecordingState::keep_unread(std::string_view text) {
                                         "This was not understood. What was told?");
     if (!kept) return kept;
   }
-  return Done{};
+  // A person who watches may have typed anything; what comes from a file was called.
+  const bool was_called = !typed_ || holds_a_call_word(text, *language_);
+  if (!numbers.empty() || !was_called) return Done{};
+  const std::string whom = whom_it_may_be_of(text, *language_);
+  return keep_as_unread({whom, std::string(trimmed(text))},
+                        "This was not understood. Of whom was it, and what was told?");
 }
 
 Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string& question,
@@ -116,7 +122,7 @@ Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string
   body.visit = visit_.visit;
   body.day = visit_.day;
   body.number = news.number;
-  body.cow = finder_.carrier(news.number);
+  body.cow = finder_.called(news.number);
   body.words = news.words;
   body.asked = question;
   body.person = person;
@@ -128,7 +134,7 @@ Outcome RecordingState::settle_unread(const UnreadNews& news, std::string_view t
   body.visit = visit_.visit;
   body.day = visit_.day;
   body.number = news.number;
-  body.cow = finder_.carrier(news.number);
+  body.cow = finder_.called(news.number);
   body.about = news.words;
   body.words = trimmed(text);
   before_.add_settled(news);
@@ -200,7 +206,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const std::string number = plain_number(news.number);
   if (told_with_last_.empty() || told_with_last_.back() != number)
     told_with_last_.push_back(number);
-  std::optional<CowId> cow = finder_.carrier(news.number);
+  std::optional<CowId> cow = finder_.called(news.number);
   // Who is in the crush for the first time carries her number only when she is let out.
   const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&
                        plain_number(in_crush_->draft.turn.cow.number) == plain_number(news.number);

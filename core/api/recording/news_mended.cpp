@@ -87,7 +87,8 @@ Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_vie
   if (!standing) return standing.faults();
   const std::vector<NewsStanding> told = told_last(*std::move(standing), !mended.right, visit_);
   const std::string number = plain_number(mended.number);
-  if (told.empty() && !typed_ && before_.was_taken_back(number, text)) {
+  const bool is_again = !typed_ && before_.is_taken_back_again(number, text);
+  if (is_again || (told.empty() && !typed_ && before_.was_taken_back(number, text))) {
     answer(ReplyKind::there_already, "told before").cow = number;
     return true;
   }

@@ -39,10 +39,12 @@ bool tells_of(const Turn& turn, const OnFootRow& row) {
          });
 }
 
+constexpr std::string_view asked_by = "known-number-near";
+
 Warning asked(const Turn& turn, const NearCow& near, const std::string& why,
               const Language& language) {
   Warning warning;
-  warning.rule = "known-number-near";
+  warning.rule = asked_by;
   warning.rank = Rank::ask;
   warning.words =
       plain_number(turn.cow.number) + " is new here" + why + ". " + near.number + " meant?";
@@ -80,6 +82,16 @@ std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearC
     if (cow.has_open_case) return asked(turn, cow, " and came for a recheck", language);
   }
   return std::nullopt;
+}
+
+bool is_the_known_cow(const Turn& turn, const std::vector<Warning>& open, const CowSaid& named,
+                      const Language& language) {
+  const bool says_more = !turn.feet.empty() || !turn.actions.empty() || turn.rest_fine;
+  if (says_more || named.known != CowKnown::numbered) return false;
+  const std::string right = offered_correction(plain_number(named.number), language);
+  return std::any_of(open.begin(), open.end(), [&](const Warning& warning) {
+    return warning.rule == asked_by && !warning.answers.empty() && warning.answers.front() == right;
+  });
 }
 
 }  // namespace evenclaw

@@ -31,6 +31,11 @@ bool is_slip_of(std::string_view said, std::string_view known);
 std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,
                                        const Language& language);
 
+/// "231 meant?" is open, nothing but why she came was called of her, and 231 is named now: she is
+/// the one who stands there.
+bool is_the_known_cow(const Turn& turn, const std::vector<Warning>& open, const CowSaid& named,
+                      const Language& language);
+
 /// News whose number is likely a slip, and the numbers that were proposed.
 struct MistakenNumber {
   NewsSaid said;

@@ -6,6 +6,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/news_by_looks.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/electronic_number.hpp"
 #include "core/trade/spoken.hpp"
@@ -84,7 +85,10 @@ CowSaid RecordingState::who_was_read(const CowSaid& said) const {
 
 Result<Line> RecordingState::read(std::string_view text, const LineContext& context) const {
   auto line = read_line(text, context, *language_);
-  if (!line) return line;
+  if (!line) {
+    auto news = news_by_looks(text, finder_.names_without_number(), context, *language_);
+    return news ? Result<Line>(*std::move(news)) : line;
+  }
   return with_cows_as(*std::move(line), [&](const CowSaid& said) { return who_was_read(said); });
 }
 

@@ -73,6 +73,7 @@ void RecordedBefore::read(const Entry& entry) {
   if (const auto settled = body_as<QuestionSettled>(entry)) {
     if (settled->about) add_settled({settled->number, *settled->about});
     if (settled->about && settled->cow) taken_back_.push_back(*settled);
+    if (settled->about && settled->cow) taken_back_again_.push_back(*settled);
   }
   const auto told = body_as<TaskClosedBody>(entry);
   if (!told) return;
@@ -149,6 +150,16 @@ bool RecordedBefore::is_perhaps_again(CowId cow, const std::vector<std::string>&
   return std::any_of(turns_.begin(), turns_.end(), [&](const RecordedTurn& turn) {
     const bool is_open = turn.body.cow == cow && matched_.count(turn.entry) == 0;
     return is_open && (turn.body.words == words || begins_with(turn.body.words, words));
+  });
+}
+
+bool RecordedBefore::is_known_by_these(const CowSaid& cow, const TurnDraft& begun) const {
+  const std::string called = recorded_as(begun.turn.cow);
+  return std::any_of(turns_.begin(), turns_.end(), [&](const RecordedTurn& turn) {
+    const std::vector<std::string>& before = turn.body.called_first;
+    const bool was_called_so = std::find(before.begin(), before.end(), called) != before.end();
+    return was_called_so && !same_said(begun.turn.cow, cow) && same_said(turn.body.turn.cow, cow) &&
+           begins_with(turn.body.words, begun.words);
   });
 }
 
@@ -305,6 +316,16 @@ bool RecordedBefore::was_taken_back(const std::string& number, std::string_view 
   return std::any_of(taken_back_.begin(), taken_back_.end(), [&](const QuestionSettled& back) {
     return plain_number(back.number) == number && back.words == trimmed(how);
   });
+}
+
+bool RecordedBefore::is_taken_back_again(const std::string& number, std::string_view how) {
+  const auto again = std::find_if(
+      taken_back_again_.begin(), taken_back_again_.end(), [&](const QuestionSettled& back) {
+        return plain_number(back.number) == number && back.words == trimmed(how);
+      });
+  if (again == taken_back_again_.end()) return false;
+  taken_back_again_.erase(again);
+  return true;
 }
 
 /// Another wrap is on her now, so "wrap off" is news again.

@@ -16,6 +16,7 @@
 #include "core/log/bodies.hpp"
 #include "core/log/news_bodies.hpp"
 #include "core/ports/store.hpp"
+#include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/visit_so_far.hpp"
@@ -72,6 +73,10 @@ class RecordedBefore {
   /// the same file, perhaps, given once more.
   [[nodiscard]] bool is_perhaps_again(CowId cow, const std::vector<std::string>& words) const;
 
+  /// Her recorded turn was begun in these words under another number: "321 recheck", and then she
+  /// was named. So it is in a file given once more.
+  [[nodiscard]] bool is_known_by_these(const CowSaid& cow, const TurnDraft& begun) const;
+
   /// A turn of the same cow that goes on with an earlier one in these words; null when there is
   /// none.
   [[nodiscard]] const RecordedTurn* gone_on(const CowSaid& cow,
@@ -116,6 +121,8 @@ class RecordedBefore {
                  std::string_view how);
   /// News of that number was taken back in these words.
   [[nodiscard]] bool was_taken_back(const std::string& number, std::string_view how) const;
+  /// And that is not given again yet: in a file given once more each time counts once.
+  bool is_taken_back_again(const std::string& number, std::string_view how);
   /// News nobody could be sure of: true the first time these words are said of her.
   bool asks_now(CowId cow, const std::string& words);
 
@@ -159,6 +166,7 @@ class RecordedBefore {
   std::set<EntryId> matched_;
   std::vector<NewsTold> told_;
   std::vector<QuestionSettled> taken_back_;
+  std::vector<QuestionSettled> taken_back_again_;  // those not given again yet
   std::vector<UnreadNews> unread_;
   std::set<std::pair<std::string, std::string>> read_in_vain_;
   std::set<std::pair<CowId, std::string>> asked_;

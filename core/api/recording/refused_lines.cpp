@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/foot_of_fixture.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
@@ -105,6 +106,15 @@ FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Langu
   return is_fine && is_an_act ? FootSet{} : refused.spoken_of;
 }
 
+/// A file given again: this very line named her when she was not called yet.
+bool named_her_before(const RecordedBefore& before, const CowSaid& cow, std::string_view text) {
+  if (before.was_unread(plain_number(cow.number), std::string(trimmed(text)))) return false;
+  const std::vector<const RecordedTurn*> turns = before.turns_called(cow);
+  return std::any_of(turns.begin(), turns.end(), [&](const RecordedTurn* turn) {
+    return is_named_as_a_reason(turn->body.turn, trimmed(text));
+  });
+}
+
 }  // namespace
 
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
@@ -157,7 +167,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
   if (mended) mended = who_was_read(*mended);
-  if (mended && !goes_on(*mended) && !before_.turns_called(*mended).empty()) {
+  const bool is_mended = mended && !goes_on(*mended) && !before_.turns_called(*mended).empty();
+  if (is_mended && !named_her_before(before_, *mended, text)) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
@@ -230,9 +241,14 @@ Outcome RecordingState::name_in_refused(const CowSaid& cow, std::string_view tex
   return Done{};
 }
 
-/// The number of the cow in the crush stood in a line that was refused and is said again now.
+/// The number of the cow in the crush stood in a line that was refused and is said again now, or it
+/// was asked whether she is this one.
 bool RecordingState::is_certain_now(const CowSaid& cow) const {
-  if (!in_crush_ || !in_crush_->named_in_refused) return false;
+  if (!in_crush_) return false;
+  const bool was_asked =
+      is_the_known_cow(in_crush_->draft.turn, in_crush_->warnings.unanswered(), cow, *language_);
+  if (was_asked || before_.is_known_by_these(cow, in_crush_->draft)) return true;
+  if (!in_crush_->named_in_refused) return false;
   const CowSaid& said = in_crush_->draft.turn.cow;
   return said.known == CowKnown::doubtful && cow.known == CowKnown::numbered &&
          same_number(said, cow);

@@ -422,6 +422,10 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
 /// The lines stay; the cow they are held against is another one now.
 Outcome RecordingState::hold_against(const CowSaid& cow) {
   InCrush before = *std::move(in_crush_);
+  const CowSaid& called = before.draft.turn.cow;
+  // "No, 231" keeps by itself what she was called first.
+  const bool is_another = called.known == CowKnown::numbered && !same_said(called, cow);
+  if (is_another) before.called_first.push_back(recorded_as(called));
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
   TakenAnew anew =

@@ -134,6 +134,10 @@ constexpr Phrase turn_phrases[] = {
     {"w", K::week_unit},
     {"wk", K::week_unit},
     {"wks", K::week_unit},
+    {"hours", K::day_unit, 24},
+    {"hour", K::day_unit, 24},
+    {"h", K::day_unit, 24},
+    {"milkings", K::day_unit, 2},
     says("tomorrow", K::days_word, 1),
     says("a week", K::days_word, 7),
     says("a fortnight", K::days_word, 14),
@@ -175,6 +179,10 @@ constexpr Phrase turn_phrases[] = {
     {"walks fine", K::walks_sound},
     {"walking fine", K::walks_sound},
     {"walks well", K::walks_sound},
+    {"no longer lame", K::walks_sound},
+    {"not lame any more", K::walks_sound},
+    {"no more lame", K::walks_sound},
+    {"lame no more", K::walks_sound},
     says("not done", K::turn_end, TurnEnd::not_done),
     says("unfinished", K::turn_end, TurnEnd::unfinished),
     says("not finished", K::turn_end, TurnEnd::unfinished),
@@ -317,11 +325,15 @@ constexpr std::string_view english_asides[] = {"yes",   "yeah",   "yep",    "ok"
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
-// They stand between what is called and call nothing themselves.
+// They stand between what is called and call nothing themselves: no slips of "no", "fever" or
+// "wound", however near they are.
 constexpr std::string_view english_fillers[] = {
-    "a",    "an",   "the",  "but",  "is",   "are",  "was", "has",  "have",
-    "had",  "her",  "his",  "its",  "it",   "she",  "he",  "they", "there",
-    "here", "this", "that", "very", "some", "then", "so",  "also"};
+    "a",    "an",     "the",   "but",   "is",    "are",   "was",   "has",    "have",  "had",
+    "her",  "his",    "its",   "it",    "she",   "he",    "they",  "there",  "here",  "this",
+    "that", "very",   "some",  "then",  "so",    "also",  "about", "around", "came",  "come",
+    "does", "even",   "ever",  "from",  "get",   "got",   "how",   "like",   "make",  "now",
+    "once", "really", "round", "such",  "than",  "these", "thing", "think",  "those", "too",
+    "were", "what",   "when",  "where", "which", "while", "who",   "will"};
 
 std::vector<Phrase> joined_phrases() {
   std::vector<Phrase> all;

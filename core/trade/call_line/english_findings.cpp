@@ -159,6 +159,8 @@ constexpr Phrase finding_phrases[] = {
     says("foreign body", K::lesion, Lesion::foreign_body),
     says("stone in it", K::lesion, Lesion::foreign_body),
     says("nail in it", K::lesion, Lesion::foreign_body),
+    says("stone", K::lesion, Lesion::foreign_body),
+    says("a stone in it", K::lesion, Lesion::foreign_body),
     says("injury", K::lesion, Lesion::injury),
     says("injured", K::lesion, Lesion::injury),
     says("wound", K::lesion, Lesion::injury),

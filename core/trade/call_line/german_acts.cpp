@@ -112,6 +112,8 @@ constexpr Phrase act_phrases[] = {
     says("Milch gesperrt", K::withheld_act, ActionKind::milk_withheld),
     says("Wartezeit Fleisch", K::withheld_act, ActionKind::meat_withheld),
     says("Fleisch gesperrt", K::withheld_act, ActionKind::meat_withheld),
+    says("Milch", K::withheld_act, ActionKind::milk_withheld),
+    says("Fleisch", K::withheld_act, ActionKind::meat_withheld),
     says("keine Wartezeit", K::plain_act, ActionKind::no_withdrawal),
     says("wieder ansehen", K::see_again, ActionKind::see_again),
     says("wieder anschauen", K::see_again, ActionKind::see_again),

@@ -72,6 +72,7 @@ enum class Spot : unsigned char {
   news_feet,
   news_said,
   news_more,
+  news_foot,  // a foot behind a comma: of what was told, or of what is told next
   news_next,
   batch_first,
   batch_number,

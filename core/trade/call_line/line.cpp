@@ -64,11 +64,14 @@ Result<Line> read_line(std::string_view text, const LineContext& context,
   if (std::optional<Fault> fault = not_a_line(text, context)) return *std::move(fault);
   if (is_comment_or_blank(text)) return Line{};
   std::optional<Reading> furthest;
+  std::optional<Line> beside_her_past;
   for (const LineSort sort : possible_sorts(text, language)) {
     Reading reading = read_as(sort, text, context, language);
     if (reading.whole()) return std::move(reading.line);
+    if (reading.whole_beside_her_past()) beside_her_past = reading.line;
     if (!furthest || reach(*furthest, text) < reach(reading, text)) furthest = std::move(reading);
   }
+  if (beside_her_past) return *std::move(beside_her_past);
   return all_faults(std::move(*furthest));
 }
 

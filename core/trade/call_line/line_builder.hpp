@@ -127,6 +127,8 @@ class LineBuilder {
   void add_news_number(const Term& number);
   void add_news_feet(const Term& feet);
   void say_news(const Term& news);
+  void add_news_foot_between(const Term& foot);
+  void say_news_of_foot_between(const Term& news);
   // Animals counted together.
   void correct_batch(const Term& word);
   void count_batch(const Term& number);
@@ -176,6 +178,7 @@ class LineBuilder {
   [[nodiscard]] bool could_be_of_the_wrap(const TimeSaid& when);
   void set_time(const TimeSaid& when, const Term& at);
   void set_days(int days_each, const Term& unit);
+  void set_parts_of_days(const Term& unit);
   void set_length(std::string_view unit, const Term& at);
 
   std::vector<PlacedClause> clauses_;
@@ -192,7 +195,9 @@ class LineBuilder {
   bool corrects_mobility_ = false;
   std::vector<std::string> news_numbers_;
   FootSet news_feet_;
-  std::size_t news_from_ = 0;  // clauses of the news said last
+  FootSet foot_between_;         // behind a comma, in front of more news
+  FootSet feet_before_between_;  // of the news in front of that comma
+  std::size_t news_from_ = 0;    // clauses of the news said last
   bool news_said_ = false;
   bool mends_batch_ = false;
 };

@@ -147,7 +147,37 @@ void LineBuilder::set_days(int days_each, const Term& unit) {
   set_time(when, from);
 }
 
+// Hours, 24 of them a day, and milkings, two a day: common practice, no source.
+void LineBuilder::set_parts_of_days(const Term& unit) {
+  constexpr std::size_t most_parts_digits = 4;
+  constexpr int milkings_a_day = 2;
+  const int number = whole_number(digits_of(number_), most_parts_digits).value_or(0);
+  const int days = (number + unit.value - 1) / unit.value;
+  Term from = number_;
+  from.token_count = unit.first_token + unit.token_count - number_.first_token;
+  const TurnClause* item = open_item();
+  const auto* act = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
+  const bool is_of_milk = act != nullptr && act->action.kind == ActionKind::milk_withheld;
+  if (unit.value == milkings_a_day && !is_of_milk) {
+    refuse(not_understood("milkings are counted of milk that is withheld",
+                          "say such as \"{milk withheld} 8 milkings\"; of meat say days"),
+           from);
+    return;
+  }
+  if (days == 0 || number % unit.value != 0) {
+    refuse(not_understood("a time is counted in whole days of 24 hours, or two milkings",
+                          "say whole days, never less than what is stated: \"" +
+                              std::to_string(std::max(days, 1)) + "d\""),
+           from);
+    return;
+  }
+  TimeSaid when;
+  when.days = days;
+  set_time(when, from);
+}
+
 void LineBuilder::time_in_days(const Term& unit) {
+  if (unit.value > 1) return set_parts_of_days(unit);
   set_days(1, unit);
 }
 
@@ -449,6 +479,22 @@ void LineBuilder::say_news(const Term& term) {
   for (const std::string& number : news_numbers_) {
     add(NewsSaid{number, *news, news_feet_, term.plural}, term);
   }
+}
+
+void LineBuilder::add_news_foot_between(const Term& foot) {
+  const auto* told = clauses_.empty() ? nullptr : std::get_if<NewsSaid>(&clauses_.back().clause);
+  feet_before_between_ = told == nullptr ? FootSet{} : told->feet;
+  foot_between_ = feet_in(foot);
+  add_news_feet(foot);
+}
+
+// "202 wraps off, RH block off": the foot is of the block.
+void LineBuilder::say_news_of_foot_between(const Term& news) {
+  for (std::size_t i = news_from_; i < clauses_.size(); ++i) {
+    if (auto* told = std::get_if<NewsSaid>(&clauses_[i].clause)) told->feet = feet_before_between_;
+  }
+  news_feet_ = foot_between_;
+  say_news(news);
 }
 
 }  // namespace evenclaw

@@ -82,7 +82,7 @@ bool is_done_to_her(TermKind kind) {
 
 bool is_news(Spot spot) {
   return spot == Spot::news_number || spot == Spot::news_feet || spot == Spot::news_said ||
-         spot == Spot::news_more;
+         spot == Spot::news_more || spot == Spot::news_foot;
 }
 
 bool is_found_on_a_foot(TermKind kind) {
@@ -113,6 +113,10 @@ std::string remedy_for(const Misplacement& here) {
   if (is_news(here.spot) && is_found_on_a_foot(term.kind)) {
     return "what is found is called of one cow: her number, the foot and what was found, on a line "
            "of its own";
+  }
+  if (is_news(here.spot) && is_a_time(term.kind)) {
+    return "what is off by now is told without its day; of one put on today, say in the crush "
+           "when it comes off: \"{wrap on, off Thu}\"";
   }
   if (here.spot == Spot::finding && tells_it_is_gone(term)) {
     return std::string(meant_by(UnclearWord::healed));

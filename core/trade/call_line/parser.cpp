@@ -6,17 +6,18 @@
 
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
-#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
+#include "core/trade/call_line/judged_later.hpp"
 #include "core/trade/call_line/mark.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
-#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/call_line/unknown_word.hpp"
+#include "core/trade/call_line/unsaid_off.hpp"
+#include "core/trade/call_line/where_it_is_known.hpp"
 
 namespace evenclaw {
 
@@ -35,33 +36,6 @@ Spot spot_after_fault(LineSort sort) {
 
 bool is_separator(TermKind kind) {
   return kind == TermKind::comma || kind == TermKind::strong || kind == TermKind::colon;
-}
-
-// Right behind her number it mends what was called of her earlier that day.
-bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far) {
-  const bool no_foot = so_far.feet_named.empty();
-  return std::holds_alternative<ClawCorrected>(clause) ||
-         (std::holds_alternative<FootCorrected>(clause) && no_foot) ||
-         (std::holds_alternative<NothingAfterAll>(clause) && no_foot);
-}
-
-// What is taken back or mended may have been said on an earlier line, and a time may still be to
-// come.
-bool is_judged_later(const TurnClause& clause, const TurnDraft& so_far) {
-  const auto* finding = std::get_if<FindingSaid>(&clause);
-  if (finding != nullptr && may_mend_an_earlier_line(so_far, *finding)) return true;
-  const auto* act = std::get_if<ActionSaid>(&clause);
-  const bool awaits_time = act != nullptr && needs_time(act->action.kind);
-  const auto* mobility = std::get_if<MobilityTold>(&clause);
-  const bool mends_mobility = mobility != nullptr && mobility->is_correction;
-  const bool mends_claw =
-      std::holds_alternative<ClawCorrected>(clause) && so_far.since_naming.empty();
-  return awaits_time || mends_mobility || mends_claw ||
-         std::holds_alternative<DetailCorrected>(clause) ||
-         std::holds_alternative<FindingTakenBack>(clause) ||
-         std::holds_alternative<MeasureTakenBack>(clause) ||
-         std::holds_alternative<ReasonTakenBack>(clause) ||
-         std::holds_alternative<ActTakenBack>(clause);
 }
 
 class Parser {
@@ -112,6 +86,10 @@ class Parser {
 
   [[nodiscard]] Term next_term() const {
     if (const std::size_t count = free_words_here()) return text_term(count);
+    const bool may_come_off = spot_ == Spot::wrap || spot_ == Spot::block;
+    if (may_come_off && tells_when_it_comes_off(tokens_, at_, builder_, language_)) {
+      return unsaid_off();
+    }
     const Language::Match match = language_.longest_match(tokens_, at_);
     if (match.phrase == nullptr) return unphrased_term();
     if (match.phrase->kind == TermKind::zone_word && at_ + match.word_count < tokens_.size()) {
@@ -122,6 +100,13 @@ class Parser {
     Term term = term_of(match.phrase->kind, match.word_count, match.phrase->value);
     term.plural = match.phrase->plural;
     return term;
+  }
+
+  [[nodiscard]] Term unsaid_off() const {
+    Term off = term_of(TermKind::off, 1);
+    off.said = {};
+    off.token_count = 0;
+    return off;
   }
 
   [[nodiscard]] Term zone_term(std::size_t count, const Token& number) const {
@@ -329,8 +314,9 @@ class Parser {
   void tell_slip() {
     constexpr std::size_t shortest_slip = 5;
     const bool is_long = tokens_[at_].length >= shortest_slip;
-    const Nearest near =
-        is_long ? nearest_phrase(tokens_, at_, at_, kinds_after(Spot::turn), language_) : Nearest{};
+    const Nearest near = is_long && !language_.fills(tokens_[at_].folded)
+                             ? nearest_phrase(tokens_, at_, at_, kinds_after(Spot::turn), language_)
+                             : Nearest{};
     if (near.words.empty() && free_words_) return;
     std::size_t count = near.token_count;
     const auto is_unknown = [this](std::size_t at) {
@@ -422,6 +408,10 @@ class Parser {
       only_named &= mends_before || std::holds_alternative<FeetNamed>(*clause);
       const Outcome outcome = add_clause(draft, *clause);
       if (outcome.ok() || is_judged_later(*clause, draft) || mends_before) continue;
+      if (may_be_where_it_is_known(std::span(builder_.clauses()).first(count), i)) {
+        awaits_past_ = true;
+        continue;
+      }
       if (const auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_)) {
         add_fault(both->refusal, both->at);
         continue;
@@ -446,6 +436,7 @@ class Parser {
       reading.line.clauses.push_back(placed.clause);
     }
     reading.faults = std::move(faults_);
+    reading.awaits_past = awaits_past_;
     reading.tokens = tokens_.size();
     reading.tokens_taken = taken_;
     return reading;
@@ -467,7 +458,8 @@ class Parser {
   std::size_t last_term_ = 0;
   std::size_t told_to_ = 0;  // behind the last token a fault was told of
   bool free_words_ = false;  // they may stand where nothing is read: behind "spray", "note"
-  bool lost_ = false;        // a fault was found: what follows may be misread
+  bool awaits_past_ = false;
+  bool lost_ = false;  // a fault was found: what follows may be misread
   std::optional<std::size_t> clauses_before_fault_;
 };
 

@@ -18,10 +18,14 @@ struct Reading {
   Faults faults;                        // what is wrong with what is there
   std::optional<Fault> missing;         // what a whole line would still need
   Spot spot = Spot::first_without_cow;  // where the line ends
+  bool awaits_past =
+      false;  // a wrap or block is told of without the foot that is known to carry it
   std::size_t tokens = 0;
   std::size_t tokens_taken = 0;  // by the steps of the grammar; all of them when nothing is wrong
 
-  [[nodiscard]] bool whole() const { return faults.empty() && !missing; }
+  [[nodiscard]] bool whole() const { return whole_beside_her_past() && !awaits_past; }
+
+  [[nodiscard]] bool whole_beside_her_past() const { return faults.empty() && !missing; }
 };
 
 enum class LineSort { turn_or_visit, news, batch };

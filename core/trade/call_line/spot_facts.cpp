@@ -77,6 +77,7 @@ constexpr SpotFacts spot_table[] = {
     {S::news_feet, S::news_feet, "what became of it"},
     {S::news_said, S::news_said, may_end},
     {S::news_more, S::news_more, may_end},
+    {S::news_foot, S::news_said, may_end},
     {S::news_next, S::news_next, may_end},
     {S::batch_first, S::batch_first, "how many animals"},
     {S::batch_number, S::batch_number, "what animals they are"},

@@ -47,6 +47,16 @@ std::size_t fillers_at(const UnknownWord& word, const Language& language) {
   return near.token_count > count ? 0 : count;
 }
 
+/// "Never" for "fever": in a short word the first letter is the one that is hardly ever wrong.
+bool is_another_word(std::string_view said, const Nearest& near) {
+  constexpr std::size_t longest_short_word = 5;
+  const std::string typed = fold_case(said);
+  const std::string known = fold_case(near.words);
+  return near.token_count == 1 && typed.size() == known.size() &&
+         typed.size() <= longest_short_word && typed.size() > 3 && typed.front() != known.front() &&
+         typed.substr(1) == known.substr(1);
+}
+
 }  // namespace
 
 PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
@@ -64,7 +74,8 @@ PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
   const Nearest& near = is_together ? together : alone;
   const Term shown = term_of(word, near.first_token, near.token_count);
   // Words that are known, but not here, are no slip of themselves; to a single letter all is near.
-  const bool is_a_slip = fold_case(near.words) != fold_case(shown.said) && shown.said.size() > 1;
+  const bool is_a_slip = fold_case(near.words) != fold_case(shown.said) && shown.said.size() > 1 &&
+                         !is_another_word(shown.said, near);
   std::string remedy = is_a_slip ? meant_by(near) : "";
   if (word.spot == Spot::batch_number) remedy = remedy_behind_a_count;
   if (remedy.empty() && word.spot == Spot::today) {

@@ -63,3 +63,26 @@ TEST_CASE("ordinary work on a new cow asks nothing") {
   CHECK_FALSE(known_cow_meant(turn_321(Reason::routine, ActionKind::block_on),
                               {with_block("231", Foot::rh)}, english()));
 }
+
+TEST_CASE("the known cow who was asked about is named, and is the one who stands there") {
+  Turn turn;
+  turn.cow.number = "321";
+  turn.reason = Reason::recheck;
+  const auto asked = known_cow_meant(turn, {with_block("231", Foot::lh)}, english());
+  REQUIRE(asked);
+  CowSaid named;
+  named.number = "0231";
+  CHECK(is_the_known_cow(turn, {*asked}, named, english()));
+  CHECK_FALSE(is_the_known_cow(turn, {}, named, english()));
+  named.number = "232";
+  CHECK_FALSE(is_the_known_cow(turn, {*asked}, named, english()));
+}
+
+TEST_CASE("what was called of a foot is of the cow who was named first") {
+  const Turn turn = turn_321(Reason::recheck, ActionKind::spray);
+  const auto asked = known_cow_meant(turn, {with_block("231", Foot::lh)}, english());
+  REQUIRE(asked);
+  CowSaid named;
+  named.number = "231";
+  CHECK_FALSE(is_the_known_cow(turn, {*asked}, named, english()));
+}

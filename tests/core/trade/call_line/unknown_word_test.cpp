@@ -50,3 +50,18 @@ TEST_CASE("to a single letter everything is near, so nothing is proposed") {
   constexpr Row rows[] = {{"I think LH SU", "I", ""}};
   check_told(rows);
 }
+
+TEST_CASE("an everyday word is no slip of the call word it is near to") {
+  for (const char* line : {"LH now", "LH never", "LH round", "LH came"}) {
+    CAPTURE(line);
+    const Faults faults = saying::faults_of(line);
+    REQUIRE_FALSE(faults.empty());
+    CHECK(faults.front().remedy.find("did you mean") == std::string::npos);
+  }
+}
+
+TEST_CASE("beside the word before it an everyday word may still be a slip") {
+  const Faults faults = saying::faults_of("412 left kind SU");
+  REQUIRE_FALSE(faults.empty());
+  CHECK(faults.front().remedy == "did you mean \"left hind\"?");
+}

@@ -1,0 +1,121 @@
+#include "core/api/recording/answer_in_short.hpp"
+
+#include <algorithm>
+#include <set>
+#include <variant>
+
+#include "core/base/text.hpp"
+#include "core/trade/action.hpp"
+#include "core/trade/call_line/line.hpp"
+#include "core/trade/call_line/term.hpp"
+#include "core/trade/check.hpp"
+#include "core/trade/medicine_use.hpp"
+#include "core/trade/on_foot.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view withdrawal_asked = "withdrawal-missing";
+constexpr std::size_t longest_answer = 40;  // characters
+
+/// "LH wrap", with which the answers that were offered begin.
+std::string common_beginning(const std::vector<std::string>& answers) {
+  if (answers.size() < 2) return {};
+  std::string beginning = answers.front();
+  for (const std::string& answer : answers) {
+    const auto parts =
+        std::mismatch(beginning.begin(), beginning.end(), answer.begin(), answer.end());
+    beginning.erase(parts.first, beginning.end());
+  }
+  const std::size_t space = beginning.rfind(' ');
+  return space == std::string::npos ? std::string() : beginning.substr(0, space);
+}
+
+/// The act of a line that says one, perhaps behind its foot, and nothing else.
+const ActionSaid* only_act(const Result<Line>& line) {
+  if (!line || line->clauses.empty() || line->clauses.size() > 2) return nullptr;
+  const auto* last = std::get_if<TurnClause>(&line->clauses.back());
+  const auto* first = std::get_if<TurnClause>(&line->clauses.front());
+  if (last == nullptr || first == nullptr) return nullptr;
+  const bool names_only_the_foot =
+      line->clauses.size() == 1 || std::holds_alternative<FeetNamed>(*first);
+  return names_only_the_foot ? std::get_if<ActionSaid>(last) : nullptr;
+}
+
+bool tells_its_fate(FixtureStep step) {
+  return is_off_after(step) || step == FixtureStep::left_on || step == FixtureStep::not_known;
+}
+
+class Answers {
+ public:
+  Answers(std::string_view text, const Language& language) : text_(text), language_(language) {
+    context_.cow_open = true;
+  }
+
+  [[nodiscard]] Result<Line> read(const std::string& line) const {
+    return read_line(line, context_, language_);
+  }
+
+  void of_fixture(const Warning& warning, Fixture fixture) {
+    const std::string beginning = common_beginning(warning.answers);
+    if (beginning.empty()) return;
+    const std::string line = beginning + ' ' + text_;
+    const Result<Line> said = read(line);
+    const ActionSaid* act = only_act(said);
+    const auto told = act == nullptr ? std::nullopt : fixture_said(act->action.kind);
+    if (told && told->fixture == fixture && tells_its_fate(told->step)) lines_.insert(line);
+  }
+
+  /// A time alone is of both, as "withdrawal 2d" is; milkings are of the milk.
+  void of_withdrawal() {
+    for (const ActionKind kind : {ActionKind::withheld, ActionKind::milk_withheld}) {
+      const std::string line =
+          std::string(language_.say(TermKind::withheld_act, kind)) + ' ' + text_;
+      const Result<Line> said = read(line);
+      const ActionSaid* act = only_act(said);
+      if (act == nullptr || act->action.kind != kind) continue;
+      lines_.insert(line);
+      return;
+    }
+  }
+
+  [[nodiscard]] std::optional<std::string> only_one() const {
+    return lines_.size() == 1 ? std::optional(*lines_.begin()) : std::nullopt;
+  }
+
+ private:
+  std::string text_;
+  const Language& language_;
+  LineContext context_;
+  std::set<std::string> lines_;
+};
+
+}  // namespace
+
+std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
+                                           const Language& language) {
+  const std::string_view said = trimmed(text);
+  if (open.empty() || said.empty() || said.size() > longest_answer) return std::nullopt;
+  Answers answers(said, language);
+  if (answers.read(std::string(said))) return std::nullopt;
+  for (const Warning& warning : open) {
+    if (const std::optional<Fixture> fixture = fixture_asked_about(warning)) {
+      answers.of_fixture(warning, *fixture);
+    }
+    if (warning.rule == withdrawal_asked) answers.of_withdrawal();
+  }
+  return answers.only_one();
+}
+
+bool is_meant_in_short(std::string_view line, const Language& language) {
+  LineContext context;
+  context.cow_open = true;
+  const Result<Line> said = read_line(line, context, language);
+  const ActionSaid* act = only_act(said);
+  if (act == nullptr) return false;
+  const std::optional<FixtureSaid> told = fixture_said(act->action.kind);
+  return tells_withdrawal(act->action.kind) || (told && tells_its_fate(told->step));
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,24 @@
+// What was asked of her in the crush, answered in less than a line: "taken off", "2d".
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/turn.hpp"
+#include "core/trade/warning.hpp"
+
+namespace evenclaw {
+
+/// The whole line that is meant, when the words are no line by themselves and answer just one of
+/// the open questions: whether a wrap or block is still on, or how long milk and meat are held
+/// back. Nothing otherwise.
+std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
+                                           const Language& language);
+
+/// Whether the line is one that such an answer stands for.
+bool is_meant_in_short(std::string_view line, const Language& language);
+
+}  // namespace evenclaw
