@@ -40,8 +40,7 @@ TEST_CASE("the leg she is lame on is asked for when it is said before lame") {
 }
 
 TEST_CASE("words of the language and adverbs are no names of products") {
-  for (const std::string word :
-       {"again", "twice", "well", "all", "Lightly", "claw", "the"}) {
+  for (const std::string word : {"again", "twice", "well", "all", "Lightly", "claw", "the"}) {
     CAPTURE(word);
     for (const std::string act : {"spray ", "paste "}) {
       const Faults faults = saying::faults_of("LH DD; " + act + word);
