@@ -50,7 +50,8 @@ std::string text_of(std::int64_t number, int power) {
     while (digits.back() == '0') digits.pop_back();
     if (digits.back() == '.') digits.pop_back();
   }
-  return negative ? "\xe2\x88\x92" + digits : digits;  // a minus, as wide as a digit
+  if (negative) digits.insert(0, "\xe2\x88\x92");  // a minus, as wide as a digit
+  return digits;
 }
 
 Range usable(Range range) {
