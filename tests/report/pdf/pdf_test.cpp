@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "report/pdf/layout.hpp"
+#include "tests/core/paper/invented_charts.hpp"
 #include "tests/core/sheets/invented_day.hpp"
 #include "tests/report/pdf/shipped_fonts.hpp"
 
@@ -120,6 +121,16 @@ TEST_CASE("A name with characters that are no text does no harm") {
   document.title = "Home\n\x1b[31m Farm \xff";
   document.blocks = {Paragraph{{plain("\xe2\x80\xa8 two \xe2\x80\xa9 lines")}}};
   CHECK(said_of(pdf_of(document), "pdftotext", "-").find("Farm") != std::string::npos);
+}
+
+TEST_CASE("The words of a chart can be read in the PDF") {
+  Document document;
+  document.blocks = {to_figure(test::herds_chart()), to_figure(test::herd_multiples())};
+  const std::string text = said_of(pdf_of(document), "pdftotext", "-");
+  for (const char* words : {"Hollow Meadow", "cows that came lame, %", "Herd F", "month"}) {
+    CAPTURE(words);
+    CHECK(text.find(words) != std::string::npos);
+  }
 }
 
 TEST_CASE("Without a font there is no page but a fault") {
