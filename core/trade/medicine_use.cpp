@@ -7,14 +7,16 @@ namespace evenclaw {
 
 namespace {
 
-template <class F>
-void for_each_medicine(Turn& turn, F&& act) {
-  const auto of = [&](std::vector<Action>& actions) {
-    for (Action& action : actions) {
+/// The feet first, in their order, then what concerns all of her; of a turn that may be changed or
+/// of one that may not.
+template <class AnyTurn, class F>
+void for_each_medicine(AnyTurn& turn, F&& act) {
+  const auto of = [&](auto& actions) {
+    for (auto& action : actions) {
       if (is_medicine_act(action.kind)) act(action);
     }
   };
-  for (FootCall& call : turn.feet) of(call.actions);
+  for (auto& call : turn.feet) of(call.actions);
   of(turn.actions);
 }
 
@@ -64,8 +66,7 @@ WithdrawalKnown withdrawal_known(const Action& action) {
 
 std::vector<std::string> products_said(const Turn& turn) {
   std::vector<std::string> names;
-  Turn said = turn;
-  for_each_medicine(said, [&](const Action& action) {
+  for_each_medicine(turn, [&](const Action& action) {
     std::string name = product_or_act(action);
     if (std::find(names.begin(), names.end(), name) == names.end()) {
       names.push_back(std::move(name));
