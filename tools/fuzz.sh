@@ -10,10 +10,13 @@ corpus=build/fuzz/corpus/$target log=build/fuzz/$target.log faults=0
 mkdir -p build/fuzz/found
 {
   cmake --preset fuzz -Wno-dev && ninja -C build/fuzz "fuzz_$target" &&
-    python3 tools/fuzz_corpus.py unpack "tests/fuzz/corpus/$target.txt" "$corpus"
+    python3 tools/fuzz_corpus.py unpack "tests/fuzz/corpus/$target.txt" "$corpus" &&
+    python3 tools/fuzz_corpus.py words docs/format/call-line{,-de}.md build/fuzz/words
 } >"$log" 2>&1 || { tail -30 "$log" >&2; exit 1; }
-"build/fuzz/tests/fuzz/fuzz_$target" -max_total_time="$seconds" -max_len=4096 -timeout=10 \
-  -artifact_prefix="build/fuzz/found/$target-" -print_final_stats=1 \
+words=()
+[[ $target == call_line ]] && words=(-dict=build/fuzz/words)
+"build/fuzz/tests/fuzz/fuzz_$target" "${words[@]}" -max_total_time="$seconds" -max_len=4096 \
+  -timeout=10 -artifact_prefix="build/fuzz/found/$target-" -print_final_stats=1 \
   "$corpus" "tests/fuzz/seeds/$target" >"$log" 2>&1 || faults=1
 runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")
 slowest=$(sed -n 's/^stat::slowest_unit_time_sec: *//p' "$log")

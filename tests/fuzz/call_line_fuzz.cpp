@@ -1,5 +1,5 @@
-// Fuzz target: any lines are understood or refused with a place that lies within them, no half line
-// breaks what may follow, and the turn they make prints and reads back.
+// Fuzz target: any lines, in English or German, are understood or refused with a place that lies
+// within them, no half line breaks what may follow, and the turn they make prints and reads back.
 #include <cstddef>
 #include <cstdint>
 #include <cstdlib>
@@ -46,11 +46,11 @@ void add(TurnDraft& draft, const Line& line) {
   }
 }
 
-void check_round_trip(const Turn& turn) {
+void check_round_trip(const Turn& turn, const Language& language) {
   TurnDraft again;
   bool cow_open = false;
-  for (const std::string& text : print_turn(turn, english())) {
-    const Result<Line> line = read_line(text, context_at(1, cow_open), english());
+  for (const std::string& text : print_turn(turn, language)) {
+    const Result<Line> line = read_line(text, context_at(1, cow_open), language);
     demand(line.ok());
     add(again, line.value());
     cow_open = true;
@@ -62,6 +62,7 @@ void check_round_trip(const Turn& turn) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const bool cow_open = size % 2 == 0;
+  const Language& language = size % 4 < 2 ? english() : german();
   std::string_view rest(reinterpret_cast<const char*>(data), size);
   TurnDraft draft;
   draft.turn.cow.number = "412";
@@ -69,7 +70,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   while (!rest.empty()) {
     const std::string_view text = rest.substr(0, rest.find('\n'));
     rest.remove_prefix(text.size() == rest.size() ? rest.size() : text.size() + 1);
-    const Result<Line> line = read_line(text, context_at(++line_number, cow_open), english());
+    const Result<Line> line = read_line(text, context_at(++line_number, cow_open), language);
     if (line.ok()) {
       add(draft, line.value());
     } else {
@@ -77,11 +78,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     }
   }
   // Offering is slow beside reading, so only the first line of some inputs is asked about.
-  if (size % 8 == 0) {
+  if (size % 9 == 0) {
     const std::string_view all(reinterpret_cast<const char*>(data), size);
     const std::string_view first = all.substr(0, all.find('\n'));
-    static_cast<void>(what_may_follow(first.substr(0, 30), context_at(1, cow_open), english()));
+    static_cast<void>(what_may_follow(first.substr(0, 30), context_at(1, cow_open), language));
   }
-  check_round_trip(draft.turn);
+  check_round_trip(draft.turn, language);
   return 0;
 }

@@ -19,7 +19,7 @@ for source in tests/fuzz/*_fuzz.cpp; do
   bash tools/fuzz.sh "$seconds" "$target" >>"$page" || status=1
   # As few inputs as reach every edge that all of them together reach.
   rm -rf "$smallest" && mkdir -p "$smallest"
-  "build/fuzz/tests/fuzz/fuzz_$target" -merge=1 -max_len=4096 "$smallest" \
+  "build/fuzz/tests/fuzz/fuzz_$target" -merge=1 -use_counters=0 -max_len=4096 "$smallest" \
     "build/fuzz/corpus/$target" "tests/fuzz/seeds/$target" >"build/fuzz/$target.merge.log" 2>&1
   python3 tools/fuzz_corpus.py pack "$smallest" "tests/fuzz/corpus/$target.txt"
 done

@@ -34,6 +34,14 @@ class Corpus(unittest.TestCase):
     def test_a_corpus_that_is_not_there_yet_is_empty(self):
         self.assertEqual(fuzz_corpus.unpack(self.packed, self.folder / "again"), 0)
 
+    def test_words_between_marks_become_a_dictionary_in_which_no_byte_is_special(self):
+        page, dictionary = self.folder / "page.md", self.folder / "words"
+        page.write_text("Say `LH`, `a \"b\"` or `außen`, and `LH` again.\n", encoding="utf-8")
+        self.assertEqual(fuzz_corpus.words([page], dictionary), 3)
+        lines = dictionary.read_text(encoding="ascii").split()
+        self.assertIn('"\\x4c\\x48"', lines)
+        self.assertIn('"\\x61\\x75\\xc3\\x9f\\x65\\x6e"', lines)
+
 
 if __name__ == "__main__":
     unittest.main()
