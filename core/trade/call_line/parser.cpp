@@ -12,6 +12,7 @@
 #include "core/trade/call_line/mark.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
+#include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
