@@ -78,13 +78,7 @@ Config config_of(FontReach reach) {
   return {};
 }
 
-}  // namespace
-
-std::string_view shipped_family() {
-  return "Evenclaw shipped";
-}
-
-Result<std::shared_ptr<void>> font_map(const std::vector<PrintFont>& fonts, FontReach reach) {
+Result<std::shared_ptr<void>> new_font_map(const std::vector<PrintFont>& fonts, FontReach reach) {
   const Config config = config_of(reach);
   if (!config) return unreadable_font();
   for (const PrintFont& font : fonts) {
@@ -95,6 +89,31 @@ Result<std::shared_ptr<void>> font_map(const std::vector<PrintFont>& fonts, Font
   if (map == nullptr) return unreadable_font();
   pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(map), config.get());
   return std::shared_ptr<void>(map, g_object_unref);
+}
+
+/// What tells these fonts from others.
+std::string name_of(const std::vector<PrintFont>& fonts, FontReach reach) {
+  std::string name = reach == FontReach::machine ? "machine" : "shipped";
+  for (const PrintFont& font : fonts) name += ' ' + to_text(sha256(font.bytes));
+  return name;
+}
+
+}  // namespace
+
+std::string_view shipped_family() {
+  return "Evenclaw shipped";
+}
+
+Result<std::shared_ptr<void>> font_map(const std::vector<PrintFont>& fonts, FontReach reach) {
+  // The libraries keep a few kilobytes of every map for good, so each thread makes one and keeps
+  // it. Two threads may not share one.
+  thread_local std::map<std::string, std::shared_ptr<void>> kept;
+  const std::string name = name_of(fonts, reach);
+  const auto found = kept.find(name);
+  if (found != kept.end()) return found->second;
+  auto made = new_font_map(fonts, reach);
+  if (made) kept.emplace(name, *made);
+  return made;
 }
 
 }  // namespace evenclaw

@@ -19,7 +19,8 @@ enum class FontReach {
 /// The name under which the shipped fonts are asked for. No font of a machine bears it.
 std::string_view shipped_family();
 
-/// A PangoFontMap. Faults: "print-failed" when a font cannot be read.
+/// A PangoFontMap, kept by the thread that asks for it. Faults: "print-failed" when a font cannot
+/// be read.
 Result<std::shared_ptr<void>> font_map(const std::vector<PrintFont>& fonts, FontReach reach);
 
 }  // namespace evenclaw

@@ -60,7 +60,7 @@ class Workshop {
                                      std::string("TZ=UTC"), std::string("LC_ALL=C.UTF-8")}) {
       all.push_back(usual);
     }
-    for (const char* name : {"ASAN_OPTIONS", "UBSAN_OPTIONS", "TSAN_OPTIONS"}) {
+    for (const char* name : {"ASAN_OPTIONS", "LSAN_OPTIONS", "UBSAN_OPTIONS", "TSAN_OPTIONS"}) {
       if (const char* value = std::getenv(name)) all.push_back(std::string(name) + "=" + value);
     }
     return all;
