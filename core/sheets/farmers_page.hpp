@@ -8,8 +8,8 @@
 
 namespace evenclaw {
 
-/// Vet first, then withdrawal, what to do by when, what was not done and why, the day in three
-/// sentences, when to ring, what to take care of.
+/// What may not be sold first, then the vet, what to do by when, who stays near, what was not done
+/// and why, the day in short, the work, when to ring, what to take care of.
 std::vector<Block> farmers_page(const VisitView& view);
 
 }  // namespace evenclaw

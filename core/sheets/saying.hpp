@@ -59,11 +59,30 @@ enum class Saying {
   vet_came_lame,
   vet_decides,
   no_vet,
+  cut_no_further,
+  cut_no_more_today,
+  stop_bleeding,
+  no_wrap_on_foul,
+  no_block_both_hurt,
+  nothing_leaves,
   withdrawal_title,
+  withdrawal_ask_title,
   withdrawal_ask,
   withdrawal_told,
   withdrawal_ask_of_these,
   its_time_is_over,
+  as_label_states,
+  as_vet_states,
+  directed_by_name,  // {name}
+  nobody_directed,
+  no_mark_called,
+  stay_near_title,
+  stay_near_note,
+  cow_count,    // {n}
+  wears_block,  // {where}
+  wears_wrap,   // {where}
+  is_held_back,
+  column_why,
   to_do,
   task_count,  // {n}
   on_cows,     // {tasks} {n}
@@ -106,6 +125,32 @@ enum class Saying {
   came_lame,       // {n} {of}
   cause_found,     // {n} {of}
   leg_not_called,  // {n} {of}
+  // against last time: {date} {n_then} {of_then} {n_now} {of_now}, {range}; the last {low} {high}
+  fewer_than_then,
+  more_than_then,
+  no_difference_shown,
+  from_to,         // {low} {high}
+  last_time_note,  // {n_both}
+  // the work
+  work_title,
+  work_note,
+  column_work,
+  column_count,
+  column_on_cows,
+  work_cows,
+  work_not_finished,
+  work_feet,
+  work_not_trimmed,
+  work_blocks_on,
+  work_blocks_again,
+  work_blocks_stacked,
+  work_blocks_refitted,
+  work_blocks_off,
+  work_wraps_on,
+  work_wraps_off,
+  work_product,
+  work_animals,
+  work_animals_feet,
   ring_title,
   ring_block,
   ring_wrap,
@@ -121,6 +166,34 @@ enum class Saying {
   status_block,
   status_lame,
   status_law,
+  // the vet's page
+  vets_page_title,
+  vet_again_title,
+  vet_found_title,
+  of_findings,  // {n} {of}
+  came_back,
+  found_at_visits,  // {n}
+  grew_worse,
+  column_foot,
+  column_found,
+  column_before,
+  vet_unexplained_title,
+  of_lame,  // {n} {of}
+  vet_cut_title,
+  on_feet_where,  // {what} {n} {of} {where}
+  vet_medicines_title,
+  column_medicine,
+  column_withdrawal,
+  withdrawal_not_said,
+  withdrawal_none,
+  milk_till,  // {date}
+  meat_till,  // {date}
+  vet_dd_title,
+  stage_not_called,
+  stage_on,  // {stage} {n}
+  vet_mobility_title,
+  score_on_cows,    // {score} {n}
+  scored_on_scale,  // {scale} {n} {of} {list}
   // cow by cow
   cow_by_cow,
   how_to_read,

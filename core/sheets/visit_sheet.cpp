@@ -7,6 +7,7 @@
 #include "core/sheets/cow_cards.hpp"
 #include "core/sheets/farmers_page.hpp"
 #include "core/sheets/track.hpp"
+#include "core/sheets/vets_page.hpp"
 #include "core/sheets/visit_view.hpp"
 
 namespace evenclaw {
@@ -46,6 +47,8 @@ Document visit_sheet(const VisitSheetInput& input, const Wording& wording) {
   if (!input.visit.closed) {
     document.blocks.emplace_back(Note{{plain(wording.say(Saying::visit_open))}});
   }
+  std::vector<Block> for_vet = vets_page(view);
+  std::move(for_vet.begin(), for_vet.end(), std::back_inserter(document.blocks));
   if (!view.cows.empty()) {
     std::vector<Block> list = cow_by_cow(view);
     std::move(list.begin(), list.end(), std::back_inserter(document.blocks));

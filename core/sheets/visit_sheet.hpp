@@ -9,6 +9,7 @@
 #include "core/base/id.hpp"
 #include "core/paper/document.hpp"
 #include "core/sheets/words.hpp"
+#include "core/trade/medicine.hpp"
 #include "core/trade/rows.hpp"
 #include "core/trade/warning.hpp"
 
@@ -45,6 +46,20 @@ struct NamedPerson {
   std::string name;  // "person removed" where so
 };
 
+/// What the herd's list said of a product when it was put on or given in that turn.
+struct ProductStated {
+  EntryId turn;
+  ProductId product;
+  StatedBy by = StatedBy::not_said;
+  std::string vet;  // on whose direction it is used, by name; "" when the list names nobody
+};
+
+/// An earlier visit of the herd: its row, and its turns, feet and findings.
+struct VisitBefore {
+  VisitRow visit;
+  Rows rows;
+};
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
@@ -54,21 +69,25 @@ struct VisitSheetInput {
   Day printed;          // the day the sheet is made; decides what counts as today and as late
   std::string version;  // of the program, "0.1.0"
 
-  /// turns, feet, findings, actions, doubts: of this visit (rows of other visits are passed over).
-  /// cases, on_feet: of the cows seen, all visits. tasks: all open tasks of the herd (closed ones
-  /// are passed over). cows: at least every cow that any of these rows or `not_seen` names.
-  /// batches: of this visit. visits and cow_numbers are not looked at.
+  /// turns, feet, findings, doubts: of this visit (rows of other visits are passed over). actions:
+  /// of this visit and of those at which an open withdrawal was made. cases: of the cows seen and
+  /// those with a vet task, all visits. on_feet: of the herd. tasks: all open tasks of the herd
+  /// (closed ones are passed over). cows: at least every cow that any of these rows or `not_seen`
+  /// names. batches: of this visit. visits and cow_numbers are not looked at.
   Rows rows;
-  std::vector<TurnWarning> warnings;  // of the turns of this visit, in the order shown
+  std::vector<ProductStated> stated = {};  // of the turns of these actions
+  std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
+  std::vector<TurnWarning> warnings;       // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;
   std::vector<AskedOnSheet> asked;
   std::vector<std::string> told;  // news of this visit that was clear, as said
 };
 
-/// First the farmer's page (vet, what to do by when, what could not be done, three sentences, when
-/// to ring, cautions), then the list cow by cow with the drawing of her feet. Every open task
-/// stands on it once. Rows in any order give the same document.
+/// First the farmer's page (what may not be sold, vet, what to do by when, who stays near, what
+/// could not be done, the day in short, the work, when to ring, cautions), then the vet's page,
+/// then the list cow by cow with the drawing of her feet. Every open task stands on it once. Rows
+/// in any order give the same document.
 Document visit_sheet(const VisitSheetInput& input, const Wording& wording = english_wording());
 
 }  // namespace evenclaw

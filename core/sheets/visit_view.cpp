@@ -77,9 +77,7 @@ void add_history(CowsById& cows, const VisitSheetInput& input) {
     if (row.first_day <= day) cow.cases.push_back(&row);
   });
   add_rows(cows, input.rows.on_feet, [&](CowSeen& cow, const OnFootRow& row) {
-    const bool on = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
-                    (row.ended_on && *row.ended_on > day);
-    if (on && row.since <= day) cow.on_feet.push_back(&row);
+    if (is_on(row, day)) cow.on_feet.push_back(&row);
   });
 }
 
@@ -166,6 +164,12 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
             [&](const CowSeen& a, const CowSeen& b) { return names.before(a.cow, b.cow); });
   return {input,           wording, std::move(names), std::move(in_order), std::move(missing),
           std::move(tasks)};
+}
+
+bool is_on(const OnFootRow& row, Day day) {
+  const bool on = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
+                  (row.ended_on && *row.ended_on > day);
+  return on && row.since <= day;
 }
 
 const CowSeen* find_cow(const VisitView& view, CowId cow) {

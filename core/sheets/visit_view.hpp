@@ -38,6 +38,9 @@ struct VisitView {
 
 VisitView view_of(const VisitSheetInput& input, const Wording& wording);
 
+/// It was on her at the end of that day, or nobody knows that it was off.
+bool is_on(const OnFootRow& row, Day day);
+
 /// Nothing when she was not there.
 const CowSeen* find_cow(const VisitView& view, CowId cow);
 

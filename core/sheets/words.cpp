@@ -116,6 +116,10 @@ std::string Wording::lesion(Lesion lesion, std::string_view words) const {
   return name;
 }
 
+std::string Wording::stage(DdStage stage) const {
+  return words_of(tables_.stages, stage);
+}
+
 std::string Wording::state(FootState state) const {
   return state == FootState::finding ? std::string() : words_of(tables_.states, state);
 }

@@ -81,6 +81,9 @@ class Wording {
   /// "white line abscess"; an `other` is named by its words.
   [[nodiscard]] std::string lesion(Lesion lesion, std::string_view words = {}) const;
 
+  /// "raw", "M2"; of a stage that was called.
+  [[nodiscard]] std::string stage(DdStage stage) const;
+
   /// "nothing found", "not lifted", "nobody said whether lifted"; a finding is said by what was
   /// found.
   [[nodiscard]] std::string state(FootState state) const;

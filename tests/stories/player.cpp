@@ -62,7 +62,7 @@ Product product_in(const std::string& line) {
   return product;
 }
 
-/// The lines of the box of that title, without its edge and what is said at its foot.
+/// The lines of the box whose title begins so, without its edge and what is said at its foot.
 std::vector<std::string> box_in(const std::string& sheet, const std::string& title) {
   std::vector<std::string> lines;
   std::istringstream all(sheet);
@@ -70,7 +70,7 @@ std::vector<std::string> box_in(const std::string& sheet, const std::string& tit
   for (std::string line; std::getline(all, line);) {
     const bool is_edge = line.rfind("##", 0) == 0;
     if (inside && !is_edge) lines.emplace_back(trimmed(std::string_view(line).substr(1)));
-    inside = inside ? !is_edge : line == "# " + title;
+    inside = inside ? !is_edge : line.rfind("# " + title, 0) == 0;
   }
   return lines;
 }

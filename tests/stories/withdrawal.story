@@ -37,7 +37,7 @@ saved 615
 ## milk and meat
 513  Last milk held back: 29 Oct evening; marked with paint.
 Last day meat held back: 1 Nov; marked with paint.
-Spray (slowmix).
+Spray (slowmix), time as the vet states.
 Spray (greenmix): 614 and 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards. Where no end is named, no withdrawal time was
@@ -68,10 +68,11 @@ done
 
 ## milk and meat
 614  Last milk held back: 28 Oct morning.
-Spray (greenmix).
+Spray (greenmix), time as its label states.
+Nobody said that she is marked.
 513  Last milk held back: 29 Oct evening; marked with paint.
 Last day meat held back: 1 Nov; marked with paint.
-Spray (slowmix).
+Spray (slowmix), time as the vet states.
 Spray (greenmix): 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards. Where no end is named, no withdrawal time was

@@ -1,0 +1,267 @@
+#include "core/api/sheet_input.hpp"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "core/api/news_seen.hpp"
+#include "core/api/people.hpp"
+#include "core/api/removed_records.hpp"
+#include "core/log/body.hpp"
+#include "core/sheets/last_time.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<Filter> of_visit(VisitId visit) {
+  return {{"visit", Compare::equal, Cell(to_text(visit))}};
+}
+
+/// Fills one table of the rows; the first fault is kept.
+template <class RowType>
+void fill(std::vector<RowType>& into, Faults& faults, Store& store, HerdId herd,
+          std::vector<Filter> where) {
+  auto rows = select_as<RowType>(store, herd, std::move(where));
+  if (rows) {
+    into = *std::move(rows);
+  } else {
+    faults.insert(faults.end(), rows.faults().begin(), rows.faults().end());
+  }
+}
+
+/// The visits before this one at which an end of withdrawal was made that is still open.
+std::set<VisitId> visits_with_withdrawal(const std::vector<TaskRow>& open, VisitId except) {
+  std::set<VisitId> visits;
+  for (const TaskRow& task : open) {
+    if (task.kind == TaskKind::withdrawal_end && task.visit != except) visits.insert(task.visit);
+  }
+  return visits;
+}
+
+Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
+  Rows rows;
+  Faults faults;
+  fill(rows.cows, faults, store, visit.herd, {});
+  fill(rows.turns, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.feet, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.findings, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.actions, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.measures, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.batches, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.doubts, faults, store, visit.herd, of_visit(visit.visit));
+  fill(rows.cases, faults, store, visit.herd, {});
+  fill(rows.on_feet, faults, store, visit.herd, {});
+  fill(rows.tasks, faults, store, visit.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  for (const VisitId earlier : visits_with_withdrawal(rows.tasks, visit.visit)) {
+    std::vector<ActionRow> actions;
+    fill(actions, faults, store, visit.herd, of_visit(earlier));
+    rows.actions.insert(rows.actions.end(), actions.begin(), actions.end());
+  }
+  if (!faults.empty()) return faults;
+  std::set<CowId> seen;
+  for (const TurnRow& turn : rows.turns) seen.insert(turn.cow);
+  for (const TaskRow& task : rows.tasks) {
+    if (task.kind == TaskKind::vet) seen.insert(task.cow);
+  }
+  std::erase_if(rows.cases, [&](const CaseRow& row) { return seen.count(row.cow) == 0; });
+  return rows;
+}
+
+/// What was shown and decided stands in the bodies of the turns that count.
+Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
+                                             const std::vector<TurnRow>& turns) {
+  std::set<EntryId> count;
+  for (const TurnRow& turn : turns) count.insert(turn.turn);
+  std::vector<TurnWarning> warnings;
+  const Outcome read =
+      store.read_entries({visit.herd.value, visit.visit.value, {std::string(TurnRecorded::kind)}},
+                         [&](const Entry& entry) {
+                           const auto body = body_as<TurnRecorded>(entry);
+                           if (!body || count.count(entry.envelope.id) == 0) return true;
+                           for (const WarningShown& shown : body->warnings) {
+                             warnings.push_back({entry.envelope.id, shown});
+                           }
+                           return true;
+                         });
+  if (!read) return read.faults();
+  return warnings;
+}
+
+std::vector<NotSeenCow> not_seen_of(const ClosingState& state) {
+  std::vector<NotSeenCow> not_seen;
+  for (const OpenPoint& point : state.open) {
+    const bool missing =
+        point.kind == OpenPointKind::due_not_seen || point.kind == OpenPointKind::still_on;
+    if (!missing) continue;
+    const auto listed = std::find_if(not_seen.begin(), not_seen.end(),
+                                     [&](const NotSeenCow& cow) { return cow.cow == point.cow; });
+    if (listed == not_seen.end()) {
+      not_seen.push_back({point.cow, point.cow_said, point.words});
+    } else {
+      listed->why += "; " + point.words;
+    }
+  }
+  return not_seen;
+}
+
+/// What no row of a cow tells; who called is no question for the farm.
+std::vector<AskedOnSheet> asked_of(const ClosingState& state) {
+  std::vector<AskedOnSheet> asked;
+  for (const OpenPoint& point : state.open) {
+    const bool is_name = point.cow_said == "caller" || point.cow_said == "writer";
+    const bool is_for_the_farm = point.kind == OpenPointKind::news_unclear ||
+                                 point.kind == OpenPointKind::told_two_ways ||
+                                 point.kind == OpenPointKind::number_given_twice ||
+                                 point.kind == OpenPointKind::on_since_when;
+    if (is_for_the_farm && !is_name) asked.push_back({point.cow_said, point.words});
+  }
+  return asked;
+}
+
+Result<std::vector<RemovedFromSheet>> removed_of(Store& store, const Visit& visit) {
+  const auto records = removed_records(store, visit.herd, {visit.visit.value});
+  if (!records) return records.faults();
+  std::vector<RemovedFromSheet> removed;
+  removed.reserve(records->size());
+  for (const RemovedRecord& record : *records) {
+    removed.push_back({record.cow_said, record.removed_on});
+  }
+  return removed;
+}
+
+Result<VisitRow> row_of(Store& store, const Visit& visit) {
+  auto rows = select_as<VisitRow>(store, visit.herd, of_visit(visit.visit));
+  if (!rows) return rows.faults();
+  if (rows->empty()) {
+    return Fault{.slug = "visit-not-found", .message = "The visit is not in the store."};
+  }
+  return std::move(rows->front());
+}
+
+/// Everybody who called or wrote in those turns.
+Result<std::vector<NamedPerson>> people_of(const Ports& ports, const std::vector<TurnRow>& turns) {
+  const auto everybody = ports.directory.everybody();
+  if (!everybody) return everybody.faults();
+  std::set<PersonId> ids;
+  for (const TurnRow& turn : turns) {
+    ids.insert(turn.caller);
+    ids.insert(turn.writer);
+  }
+  ids.erase(PersonId{});
+  std::vector<NamedPerson> people;
+  people.reserve(ids.size());
+  for (const PersonId id : ids) people.push_back({id, name_of(*everybody, id)});
+  return people;
+}
+
+/// What the list said then stands in the bodies of the turns.
+Outcome add_stated(std::vector<ProductStated>& stated, const std::vector<Person>& people,
+                   Store& store, HerdId herd, VisitId visit) {
+  const auto add = [&](EntryId turn, const std::vector<Action>& actions) {
+    for (const Action& action : actions) {
+      if (!action.medicine) continue;
+      const Product& product = action.medicine->as_listed;
+      const std::string vet = product.directed_by ? name_of(people, *product.directed_by) : "";
+      stated.push_back({turn, action.medicine->product, product.stated_by, vet});
+    }
+  };
+  return store.read_entries({herd.value, visit.value, {std::string(TurnRecorded::kind)}},
+                            [&](const Entry& entry) {
+                              const auto body = body_as<TurnRecorded>(entry);
+                              if (!body) return true;
+                              for (const FootCall& foot : body->turn.feet) {
+                                add(entry.envelope.id, foot.actions);
+                              }
+                              add(entry.envelope.id, body->turn.actions);
+                              return true;
+                            });
+}
+
+Result<std::vector<ProductStated>> stated_in(const Ports& ports, HerdId herd,
+                                             const std::vector<ActionRow>& actions) {
+  const auto people = ports.directory.everybody();
+  if (!people) return people.faults();
+  std::set<VisitId> visits;
+  for (const ActionRow& row : actions) {
+    if (row.listed) visits.insert(row.visit);
+  }
+  std::vector<ProductStated> stated;
+  for (const VisitId visit : visits) {
+    const Outcome read = add_stated(stated, *people, ports.store, herd, visit);
+    if (!read) return read.faults();
+  }
+  return stated;
+}
+
+/// The visit it can be set beside, with what was found then.
+Result<std::optional<VisitBefore>> visit_before(Store& store, const VisitRow& visit) {
+  std::vector<VisitRow> visits;
+  std::vector<TurnRow> turns;
+  Faults faults;
+  const std::vector<Filter> not_long_ago = {
+      {"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
+      {"day", Compare::at_most, Cell(to_text(visit.day))}};
+  fill(visits, faults, store, visit.herd, not_long_ago);
+  fill(turns, faults, store, visit.herd, not_long_ago);
+  if (!faults.empty()) return faults;
+  const std::optional<VisitId> last = last_comparable(visit, visits, turns);
+  if (!last) return std::optional<VisitBefore>{};
+  VisitBefore before;
+  for (const VisitRow& row : visits) {
+    if (row.visit == *last) before.visit = row;
+  }
+  fill(before.rows.turns, faults, store, visit.herd, of_visit(*last));
+  fill(before.rows.feet, faults, store, visit.herd, of_visit(*last));
+  fill(before.rows.findings, faults, store, visit.herd, of_visit(*last));
+  if (!faults.empty()) return faults;
+  return std::optional<VisitBefore>(std::move(before));
+}
+
+/// What is told beside the rows: warnings, who was not seen, news, what was taken away.
+Outcome add_told(VisitSheetInput& input, const Ports& ports, const Visit& visit) {
+  auto people = people_of(ports, input.rows.turns);
+  if (!people) return people.faults();
+  input.people = *std::move(people);
+  auto warnings = warnings_of(ports.store, visit, input.rows.turns);
+  if (!warnings) return warnings.faults();
+  input.warnings = *std::move(warnings);
+  const auto state = closing_state(ports.store, visit);
+  if (!state) return state.faults();
+  input.not_seen = not_seen_of(*state);
+  input.asked = asked_of(*state);
+  auto told = news_of_visit(ports.store, visit);
+  if (!told) return told.faults();
+  input.told = *std::move(told);
+  auto removed = removed_of(ports.store, visit);
+  if (!removed) return removed.faults();
+  input.removed = *std::move(removed);
+  return Done{};
+}
+
+}  // namespace
+
+Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day today) {
+  VisitSheetInput input;
+  input.herd_name = visit.herd_name;
+  input.caller = visit.caller;
+  input.writer = visit.writer;
+  input.printed = today;
+  auto row = row_of(ports.store, visit);
+  if (!row) return row.faults();
+  input.visit = *std::move(row);
+  auto rows = rows_for_sheet(ports.store, visit);
+  if (!rows) return rows.faults();
+  input.rows = *std::move(rows);
+  auto stated = stated_in(ports, visit.herd, input.rows.actions);
+  if (!stated) return stated.faults();
+  input.stated = *std::move(stated);
+  auto before = visit_before(ports.store, input.visit);
+  if (!before) return before.faults();
+  input.before = *std::move(before);
+  const Outcome told = add_told(input, ports, visit);
+  if (!told) return told.faults();
+  return input;
+}
+
+}  // namespace evenclaw

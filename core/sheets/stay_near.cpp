@@ -1,0 +1,91 @@
+#include "core/sheets/stay_near.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <utility>
+
+namespace evenclaw {
+
+namespace {
+
+using Whys = std::map<CowId, std::vector<std::string>>;
+
+void add(Whys& whys, CowId cow, std::string why) {
+  std::vector<std::string>& of_her = whys[cow];
+  const bool is_new = std::find(of_her.begin(), of_her.end(), why) == of_her.end();
+  if (is_new) of_her.push_back(std::move(why));
+}
+
+bool keeps_her(ActionKind kind) {
+  return kind == ActionKind::to_straw || kind == ActionKind::near_parlour ||
+         kind == ActionKind::short_walk;
+}
+
+void add_told(Whys& whys, const VisitView& view) {
+  for (const CowSeen& cow : view.cows) {
+    for (const ActionRow* row : cow.actions) {
+      if (!keeps_her(row->action)) continue;
+      add(whys, cow.cow, view.wording.act(*row, view.input.visit.day));
+    }
+  }
+}
+
+std::string worn_words(const OnFootRow& row, const Wording& wording) {
+  std::string where = wording.foot(row.foot);
+  const bool is_block = row.fixture == Fixture::block;
+  if (is_block && row.claw != Claw::none) where += ", " + wording.claw(row.claw);
+  std::string words =
+      wording.say(is_block ? Saying::wears_block : Saying::wears_wrap, {{"where", where}});
+  const bool unknown = row.ended == FixtureEnd::unknown;
+  return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
+}
+
+void add_worn(Whys& whys, const VisitView& view) {
+  std::vector<const OnFootRow*> worn;
+  for (const OnFootRow& row : view.input.rows.on_feet) {
+    if (is_on(row, view.input.visit.day)) worn.push_back(&row);
+  }
+  std::sort(worn.begin(), worn.end(), [](const OnFootRow* a, const OnFootRow* b) {
+    return std::tie(a->fixture, a->foot, a->claw) < std::tie(b->fixture, b->foot, b->claw);
+  });
+  for (const OnFootRow* row : worn) add(whys, row->cow, worn_words(*row, view.wording));
+}
+
+void add_held_back(Whys& whys, const VisitView& view) {
+  for (const TaskRow* task : view.tasks) {
+    const bool is_open =
+        task->kind == TaskKind::withdrawal_end && view.input.printed < task->overdue;
+    if (is_open) add(whys, task->cow, view.wording.say(Saying::is_held_back));
+  }
+}
+
+}  // namespace
+
+std::vector<Block> stay_near(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Whys whys;
+  add_told(whys, view);
+  add_worn(whys, view);
+  add_held_back(whys, view);
+  for (const CowRow& cow : view.input.rows.cows) {
+    if (cow.left_on) whys.erase(cow.cow);
+  }
+  if (whys.empty()) return {};
+  std::vector<CowId> cows;
+  cows.reserve(whys.size());
+  for (const auto& [cow, why] : whys) cows.push_back(cow);
+  std::sort(cows.begin(), cows.end(), [&](CowId a, CowId b) { return view.names.before(a, b); });
+  Table table{"", {{wording.say(Saying::column_cow)}, {wording.say(Saying::column_why)}}, {}};
+  for (const CowId cow : cows) {
+    std::string why;
+    for (const std::string& one : whys.at(cow)) why += (why.empty() ? "" : "; ") + one;
+    table.rows.push_back({{plain(view.names.in_text(cow))}, {plain(why)}});
+  }
+  return {Heading{2, wording.say(Saying::stay_near_title),
+                  wording.count(Saying::cow_count, cows.size())},
+          std::move(table), Note{{plain(wording.say(Saying::stay_near_note))}}};
+}
+
+}  // namespace evenclaw

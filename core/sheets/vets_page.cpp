@@ -1,0 +1,309 @@
+#include "core/sheets/vets_page.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <set>
+#include <string>
+#include <utility>
+
+#include "core/trade/lesion.hpp"
+#include "core/trade/medicine_use.hpp"
+#include "core/trade/mobility.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+using FootOfCow = std::pair<CowId, Foot>;
+
+void append(std::vector<Block>& blocks, std::vector<Block> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(blocks));
+}
+
+std::string n_of(Saying saying, std::size_t n, std::size_t of, const Wording& wording) {
+  return wording.say(saying, {{"n", std::to_string(n)}, {"of", std::to_string(of)}});
+}
+
+std::size_t feet_lifted(const VisitView& view) {
+  std::size_t feet = 0;
+  for (const CowSeen& cow : view.cows) feet += static_cast<std::size_t>(cow.lifted.count());
+  return feet;
+}
+
+const CaseRow* case_of(const CowSeen& cow, const FindingRow& finding) {
+  for (const CaseRow* row : cow.cases) {
+    if (row->case_id == finding.case_id) return row;
+  }
+  return nullptr;
+}
+
+bool was_blocked_again(const CowSeen& cow, Foot foot) {
+  return std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+    return row->foot == foot && row->action == ActionKind::block_again;
+  });
+}
+
+/// "since Tue 29 Sep, found at 3 visits; blocked again, not healed"; "" of what is new.
+std::string history_words(const CowSeen& cow, const FindingRow& finding, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const Day today = view.input.visit.day;
+  std::vector<std::string> parts;
+  const CaseRow* row = case_of(cow, finding);
+  const bool is_relapse = finding.step == CaseStep::relapse || (row != nullptr && row->relapse);
+  if (is_relapse) parts.push_back(wording.say(Saying::came_back));
+  if (row != nullptr && row->first_day < today) {
+    parts.push_back(
+        wording.say(Saying::found_since, {{"date", wording.date(row->first_day, today)}}));
+    parts.push_back(wording.count(Saying::found_at_visits,
+                                  static_cast<std::size_t>(std::max(row->times_found, 1))));
+  }
+  if (row != nullptr && row->grew_worse) parts.push_back(wording.say(Saying::grew_worse));
+  if (was_blocked_again(cow, finding.foot)) {
+    ActionRow act;
+    act.action = ActionKind::block_again;
+    parts.push_back(wording.act(act, today));
+  }
+  std::string words;
+  for (const std::string& part : parts) words += (words.empty() ? "" : "; ") + part;
+  return words;
+}
+
+std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
+  return {{plain(view.names.in_text(cow.cow))},
+          {plain(view.wording.foot(row.foot))},
+          {plain(view.wording.finding_at_claw(row))}};
+}
+
+std::vector<Block> findings(const VisitView& view) {
+  const Wording& wording = view.wording;
+  const std::vector<TableColumn> columns = {{wording.say(Saying::column_cow)},
+                                            {wording.say(Saying::column_foot)},
+                                            {wording.say(Saying::column_found)}};
+  Table again{"", columns, {}};
+  again.columns.push_back({wording.say(Saying::column_before)});
+  Table others{"", columns, {}};
+  for (const CowSeen& cow : view.cows) {
+    for (const FindingRow* row : cow.findings) {
+      std::vector<Runs> cells = finding_row(cow, *row, view);
+      const std::string history = history_words(cow, *row, view);
+      if (history.empty()) {
+        others.rows.push_back(std::move(cells));
+      } else {
+        cells.push_back({plain(history)});
+        again.rows.push_back(std::move(cells));
+      }
+    }
+  }
+  const std::size_t all = again.rows.size() + others.rows.size();
+  std::vector<Block> blocks;
+  const auto add = [&](Saying title, Table table) {
+    if (table.rows.empty()) return;
+    blocks.emplace_back(
+        Heading{3, wording.say(title), n_of(Saying::of_findings, table.rows.size(), all, wording)});
+    blocks.emplace_back(std::move(table));
+  };
+  add(Saying::vet_again_title, std::move(again));
+  add(Saying::vet_found_title, std::move(others));
+  return blocks;
+}
+
+/// She came lame, and nothing was found on the legs she is lame on; on none, when no leg was
+/// called.
+bool is_unexplained(const CowSeen& cow) {
+  return cow.came_lame && cow.in_crush &&
+         std::none_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+           return cow.lame.empty() || cow.lame.has(row->foot);
+         });
+}
+
+std::vector<Block> unexplained(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Bullets bullets;
+  std::size_t lame = 0;
+  for (const CowSeen& cow : view.cows) {
+    if (!cow.came_lame || !cow.in_crush) continue;
+    ++lame;
+    if (!is_unexplained(cow)) continue;
+    std::vector<std::string> parts = {
+        cow.lame.empty() ? wording.say(Saying::lame_leg_not_called)
+                         : wording.say(Saying::lame_on, {{"feet", wording.feet(cow.lame)}})};
+    FootSet not_lifted;
+    for (const Foot foot : all_feet) {
+      if (cow.lame.has(foot) && !cow.lifted.has(foot)) not_lifted.add(foot);
+    }
+    if (!not_lifted.empty()) {
+      parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
+    }
+    for (const TurnRow* turn : cow.turns) {
+      const std::string score = wording.mobility(*turn);
+      if (!score.empty()) parts.push_back(score);
+    }
+    std::string words;
+    for (const std::string& part : parts) words += (words.empty() ? " " : ", ") + part;
+    bullets.items.push_back({strong(view.names.in_text(cow.cow)), plain(words + '.')});
+  }
+  if (bullets.items.empty()) return {};
+  const std::string aside = n_of(Saying::of_lame, bullets.items.size(), lame, wording);
+  return {Heading{3, wording.say(Saying::vet_unexplained_title), aside}, std::move(bullets)};
+}
+
+/// "blood drawn on 2 of 82 feet lifted: 412 left hind and 513 right hind"; "" when on none.
+std::string feet_with(Lesion lesion, const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::set<FootOfCow> told;
+  std::vector<std::string> where;
+  for (const CowSeen& cow : view.cows) {
+    for (const FindingRow* row : cow.findings) {
+      if (row->lesion != lesion || !told.emplace(cow.cow, row->foot).second) continue;
+      where.push_back(view.names.in_text(cow.cow) + ' ' + wording.foot(row->foot));
+    }
+  }
+  if (where.empty()) return {};
+  return wording.say(Saying::on_feet_where, {{"what", capitalised(wording.lesion(lesion))},
+                                             {"n", std::to_string(where.size())},
+                                             {"of", std::to_string(feet_lifted(view))},
+                                             {"where", wording.list(where)}});
+}
+
+std::vector<Block> cut_too_far(const VisitView& view) {
+  Bullets bullets;
+  for (const Lesion lesion : {Lesion::blood_drawn, Lesion::ts}) {
+    const std::string words = feet_with(lesion, view);
+    if (!words.empty()) bullets.items.push_back({plain(words)});
+  }
+  if (bullets.items.empty()) return {};
+  return {Heading{3, view.wording.say(Saying::vet_cut_title)}, std::move(bullets)};
+}
+
+bool is_medicine(ActionKind kind) {
+  return is_medicine_act(kind) || kind == ActionKind::pain_relief_given ||
+         kind == ActionKind::anaesthetised || kind == ActionKind::vet_plan;
+}
+
+std::string withdrawal_words(const ActionRow& row, const VisitView& view) {
+  const Wording& wording = view.wording;
+  switch (row.withdrawal) {
+    case WithdrawalKnown::no_medicine:
+    case WithdrawalKnown::not_known:
+      return wording.say(Saying::withdrawal_not_said);
+    case WithdrawalKnown::none:
+      return wording.say(Saying::withdrawal_none);
+    case WithdrawalKnown::held_back:
+      break;
+  }
+  std::vector<std::string> ends;
+  const auto add = [&](Saying saying, const std::optional<Day>& till) {
+    if (!till) return;
+    ends.push_back(wording.say(saying, {{"date", wording.date(*till, view.input.visit.day)}}));
+  };
+  add(Saying::milk_till, row.milk_till);
+  add(Saying::meat_till, row.meat_till);
+  return wording.list(ends);
+}
+
+std::vector<Block> medicines(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Table table{"",
+              {{wording.say(Saying::column_cow)},
+               {wording.say(Saying::column_foot)},
+               {wording.say(Saying::column_medicine)},
+               {wording.say(Saying::column_withdrawal)}},
+              {}};
+  for (const CowSeen& cow : view.cows) {
+    for (const ActionRow* row : cow.actions) {
+      if (!is_medicine(row->action)) continue;
+      const std::string foot = row->foot ? wording.foot(*row->foot) : wording.say(Saying::the_cow);
+      table.rows.push_back({{plain(view.names.in_text(cow.cow))},
+                            {plain(foot)},
+                            {plain(wording.act(*row, view.input.visit.day))},
+                            {plain(withdrawal_words(*row, view))}});
+    }
+  }
+  if (table.rows.empty()) return {};
+  return {Heading{3, wording.say(Saying::vet_medicines_title)}, std::move(table)};
+}
+
+std::string stage_words(DdStage stage, const Wording& wording) {
+  return stage == DdStage::not_called ? wording.say(Saying::stage_not_called)
+                                      : wording.stage(stage);
+}
+
+/// "Digital dermatitis on 9 of 82 feet lifted: raw on 4, chronic on 3." A foot with
+/// two stages counts for both of them.
+std::vector<Block> dd_stages(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::set<FootOfCow> feet;
+  std::map<DdStage, std::set<FootOfCow>> by_stage;
+  for (const CowSeen& cow : view.cows) {
+    for (const FindingRow* row : cow.findings) {
+      if (row->lesion != Lesion::dd) continue;
+      feet.emplace(cow.cow, row->foot);
+      by_stage[row->stage].emplace(cow.cow, row->foot);
+    }
+  }
+  if (feet.empty()) return {};
+  std::vector<std::string> stages;
+  for (const EnumWord<DdStage>& stage : EnumWords<DdStage>::table) {
+    const auto at = by_stage.find(stage.value);
+    if (at == by_stage.end()) continue;
+    stages.push_back(wording.say(Saying::stage_on, {{"stage", stage_words(stage.value, wording)},
+                                                    {"n", std::to_string(at->second.size())}}));
+  }
+  return {Heading{3, wording.say(Saying::vet_dd_title)},
+          Paragraph{{plain(
+              wording.say(Saying::on_feet_where, {{"what", capitalised(wording.lesion(Lesion::dd))},
+                                                  {"n", std::to_string(feet.size())},
+                                                  {"of", std::to_string(feet_lifted(view))},
+                                                  {"where", wording.list(stages)}}))}}};
+}
+
+/// The last score of a cow counts when she was scored twice.
+std::vector<Block> mobility(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::map<MobilityScale, std::map<std::int32_t, std::size_t>> counts;
+  std::map<MobilityScale, std::size_t> scored;
+  std::size_t in_crush = 0;
+  for (const CowSeen& cow : view.cows) {
+    in_crush += cow.in_crush ? 1 : 0;
+    const auto last = std::find_if(cow.turns.rbegin(), cow.turns.rend(), [](const TurnRow* turn) {
+      return turn->mobility_scale && turn->mobility_score;
+    });
+    if (last == cow.turns.rend()) continue;
+    ++counts[*(*last)->mobility_scale][*(*last)->mobility_score];
+    ++scored[*(*last)->mobility_scale];
+  }
+  if (counts.empty()) return {};
+  Bullets bullets;
+  for (const auto& [scale, of_scale] : counts) {
+    std::vector<std::string> parts;
+    for (const auto& [score, n] : of_scale) {
+      parts.push_back(wording.say(Saying::score_on_cows,
+                                  {{"score", std::to_string(score)}, {"n", std::to_string(n)}}));
+    }
+    bullets.items.push_back(
+        {plain(wording.say(Saying::scored_on_scale, {{"scale", std::string(word_of(scale))},
+                                                     {"n", std::to_string(scored[scale])},
+                                                     {"of", std::to_string(in_crush)},
+                                                     {"list", wording.list(parts)}}))});
+  }
+  return {Heading{3, wording.say(Saying::vet_mobility_title)}, std::move(bullets)};
+}
+
+}  // namespace
+
+std::vector<Block> vets_page(const VisitView& view) {
+  std::vector<Block> parts = findings(view);
+  append(parts, unexplained(view));
+  append(parts, cut_too_far(view));
+  append(parts, medicines(view));
+  append(parts, dd_stages(view));
+  append(parts, mobility(view));
+  if (parts.empty()) return {};
+  std::vector<Block> blocks = {PageBreak{}, Heading{2, view.wording.say(Saying::vets_page_title)},
+                               Note{{plain(view.wording.say(Saying::how_to_read))}}};
+  append(blocks, std::move(parts));
+  return blocks;
+}
+
+}  // namespace evenclaw

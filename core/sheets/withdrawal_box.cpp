@@ -1,0 +1,230 @@
+#include "core/sheets/withdrawal_box.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <tuple>
+#include <utility>
+
+#include "core/trade/medicine_use.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// Given without a name, so that no list can say how long: it is told by mouth, or nobody said.
+bool is_given_unnamed(ActionKind kind) {
+  return kind == ActionKind::pain_relief_given || kind == ActionKind::anaesthetised ||
+         kind == ActionKind::vet_plan;
+}
+
+bool holds_back(const ActionRow& row) {
+  return row.withdrawal == WithdrawalKnown::held_back && !tells_withdrawal(row.action);
+}
+
+bool was_told_by_mouth(const std::vector<const ActionRow*>& acts, EntryId turn) {
+  return std::any_of(acts.begin(), acts.end(), [&](const ActionRow* row) {
+    return row->turn == turn && tells_withdrawal(row->action);
+  });
+}
+
+bool is_by_plan(const std::vector<const ActionRow*>& acts, EntryId turn) {
+  return std::any_of(acts.begin(), acts.end(), [&](const ActionRow* row) {
+    return row->turn == turn && row->action == ActionKind::vet_plan;
+  });
+}
+
+/// The medicine behind it was called by name, and is told of under that.
+bool is_named_beside(const CowSeen& cow, ActionKind unnamed) {
+  return std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+    const bool is_inside = row->action == ActionKind::given || row->action == ActionKind::injected;
+    return is_inside || (unnamed == ActionKind::vet_plan && is_medicine_act(row->action));
+  });
+}
+
+/// All that was done for her at the visits at which her open ends were made.
+std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow) {
+  std::set<VisitId> visits;
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind == TaskKind::withdrawal_end && task->cow == cow) visits.insert(task->visit);
+  }
+  std::vector<const ActionRow*> acts;
+  for (const ActionRow& row : view.input.rows.actions) {
+    if (row.cow == cow && visits.count(row.visit) > 0) acts.push_back(&row);
+  }
+  std::sort(acts.begin(), acts.end(), [](const ActionRow* a, const ActionRow* b) {
+    return std::tie(a->day, a->turn, a->position) < std::tie(b->day, b->turn, b->position);
+  });
+  return acts;
+}
+
+const ProductStated* stated_of(const VisitView& view, const ActionRow& row) {
+  for (const ProductStated& stated : view.input.stated) {
+    if (stated.turn == row.turn && stated.product == row.listed) return &stated;
+  }
+  return nullptr;
+}
+
+/// "time as the vet states it (vet: Dr Moor)"; "" when the list says neither.
+std::string stated_words(const ProductStated* stated, const Wording& wording) {
+  if (stated == nullptr) return {};
+  std::vector<std::string> parts;
+  switch (stated->by) {
+    case StatedBy::not_said:
+      break;
+    case StatedBy::label:
+      parts.push_back(wording.say(Saying::as_label_states));
+      break;
+    case StatedBy::vet:
+      parts.push_back(wording.say(Saying::as_vet_states));
+      break;
+  }
+  if (!stated->vet.empty()) {
+    parts.push_back(wording.say(Saying::directed_by_name, {{"name", stated->vet}}));
+  }
+  return wording.list(parts);
+}
+
+/// What holds back her milk or meat, and on whose word; each product and act once.
+std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
+                                   const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> causes;
+  const auto add = [&](std::string words) {
+    const bool is_new = std::find(causes.begin(), causes.end(), words) == causes.end();
+    if (is_new) causes.push_back(std::move(words));
+  };
+  for (const ActionRow* row : acts) {
+    const bool by_mouth = was_told_by_mouth(acts, row->turn);
+    const bool may_hold = is_medicine_act(row->action) || is_given_unnamed(row->action);
+    const bool is_plan = row->action == ActionKind::vet_plan;
+    const bool is_cause = is_plan || holds_back(*row) || (by_mouth && may_hold);
+    if (!is_cause) continue;
+    ActionRow act = *row;
+    act.claw = Claw::none;
+    std::string words = wording.act(act, view.input.visit.day);
+    const std::string stated = stated_words(stated_of(view, *row), wording);
+    if (!stated.empty()) words += ", " + stated;
+    const bool is_directed =
+        !stated.empty() || row->directed_by != ByWhom::not_called || is_by_plan(acts, row->turn);
+    if (!is_directed) {
+      words += ", " + wording.say(Saying::nobody_directed);
+    }
+    add(std::move(words));
+  }
+  return causes;
+}
+
+Runs end_line(const TaskRow& task, const VisitView& view) {
+  Runs line = {strong(capitalised(task.words))};
+  if (task.overdue <= view.input.printed) {
+    line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
+  }
+  line.push_back(plain("."));
+  return line;
+}
+
+/// A cow without a number is told by what was found on her too.
+std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
+  const Wording& wording = view.wording;
+  const CowSeen* cow = find_cow(view, id);
+  const bool is_numbered = view.names.label(id) != wording.say(Saying::no_number);
+  if (is_numbered || cow == nullptr || cow->findings.empty()) return std::nullopt;
+  std::vector<std::string> found;
+  for (const FindingRow* row : cow->findings) {
+    found.push_back(wording.foot(row->foot) + ", " + wording.finding_at_claw(*row));
+  }
+  return Runs{plain(as_sentence(wording.list(found)))};
+}
+
+/// How she is marked stands in the words of the task; that nobody called a mark stands here.
+NoticeItem held_back_item(const VisitView& view, CowId cow) {
+  const Wording& wording = view.wording;
+  NoticeItem item{view.names.label(cow), {}};
+  const std::string looks = view.names.looks(cow);
+  if (!looks.empty()) item.lines.push_back({strong(looks)});
+  if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind != TaskKind::withdrawal_end || task->cow != cow) continue;
+    item.lines.push_back(end_line(*task, view));
+  }
+  const std::vector<const ActionRow*> acts = acts_behind(view, cow);
+  for (const std::string& cause : causes_of(acts, view)) {
+    item.lines.push_back({plain(as_sentence(cause))});
+  }
+  const bool is_marked = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
+    return row->action == ActionKind::marked;
+  });
+  if (!is_marked) item.lines.push_back({plain(wording.say(Saying::no_mark_called))});
+  return item;
+}
+
+/// Cows in the order in which their first end comes.
+std::vector<NoticeItem> ends_named(const VisitView& view) {
+  std::vector<NoticeItem> items;
+  std::set<CowId> told;
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind != TaskKind::withdrawal_end || !told.insert(task->cow).second) continue;
+    items.push_back(held_back_item(view, task->cow));
+  }
+  return items;
+}
+
+bool is_not_known(const CowSeen& cow, const ActionRow& row) {
+  const bool is_unnamed = is_given_unnamed(row.action) && !is_named_beside(cow, row.action);
+  const bool is_open = row.withdrawal == WithdrawalKnown::not_known || is_unnamed;
+  return is_open && std::none_of(cow.actions.begin(), cow.actions.end(), [](const ActionRow* act) {
+           return tells_withdrawal(act->action);
+         });
+}
+
+/// Products of which nobody stated a withdrawal, and the cows that got them.
+std::vector<NoticeItem> not_known(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::map<std::string, std::vector<std::string>> cows_by_product;
+  for (const CowSeen& cow : view.cows) {
+    for (const ActionRow* row : cow.actions) {
+      if (!is_not_known(cow, *row)) continue;
+      ActionRow product = *row;
+      product.claw = Claw::none;
+      product.said_for = std::nullopt;
+      auto& cows = cows_by_product[wording.act(product, row->day)];
+      const std::string name = view.names.in_text(cow.cow);
+      if (cows.empty() || cows.back() != name) cows.push_back(name);
+    }
+  }
+  std::vector<NoticeItem> items;
+  items.reserve(cows_by_product.size());
+  for (const auto& [product, cows] : cows_by_product) {
+    items.push_back(
+        {"", {{plain(capitalised(product) + ": "), strong(wording.list(cows)), plain(".")}}});
+  }
+  return items;
+}
+
+}  // namespace
+
+std::vector<Block> withdrawal_box(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<NoticeItem> told = ends_named(view);
+  std::vector<NoticeItem> asked = not_known(view);
+  if (told.empty() && asked.empty()) return {};
+  const bool some_told = !told.empty();
+  const bool some_asked = !asked.empty();
+  BoxedNotice box{
+      wording.say(some_told ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
+  box.items = std::move(told);
+  std::move(asked.begin(), asked.end(), std::back_inserter(box.items));
+  if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
+  if (some_told && some_asked) box.foot.push_back(plain(" "));
+  if (some_asked) {
+    box.foot.push_back(
+        plain(wording.say(some_told ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
+  }
+  return {std::move(box)};
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,16 @@
+// The box that stands first: whose milk and meat is not for sale, and of whom nobody said.
+#pragma once
+
+#include <vector>
+
+#include "core/paper/document.hpp"
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+/// Of each cow with an open end of withdrawal: until which day and milking, for what, on whose
+/// direction, and how she is marked. Then what was put on or given without a withdrawal that
+/// anybody stated, and to whom. Nothing when there is neither.
+std::vector<Block> withdrawal_box(const VisitView& view);
+
+}  // namespace evenclaw

@@ -1,0 +1,105 @@
+#include "core/sheets/stay_near.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/paper/text.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string text_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = stay_near(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+bool is_left_out(const VisitSheetInput& input) {
+  return stay_near(view_of(input, english_wording())).empty();
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a cow stands once with all that keeps her") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::to_straw});
+  day.did({ActionKind::wrap_on, Foot::rh});
+  day.did({ActionKind::block_on, Foot::lh, Claw::inside});
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 28);
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "not for transport or sale yet (1 cow)"));
+  CHECK(holds(text,
+              "513  to straw; block on, left hind, inside claw; wrap on, right hind; milk or meat "
+              "held back\n"));
+}
+
+TEST_CASE("each of these keeps a cow near, and nothing else does") {
+  struct Case {
+    const char* name;
+    void (*call)(InventedDay&);
+    bool stays;
+  };
+
+  const Case rows[] = {
+      {"straw", [](InventedDay& day) { day.did({ActionKind::to_straw}); }, true},
+      {"parlour", [](InventedDay& day) { day.did({ActionKind::near_parlour}); }, true},
+      {"short walk", [](InventedDay& day) { day.did({ActionKind::short_walk}); }, true},
+      {"wrap",
+       [](InventedDay& day) {
+         day.did({ActionKind::wrap_on, Foot::lh});
+       },
+       true},
+      {"old block",
+       [](InventedDay& day) { day.put_on(Fixture::block, Foot::lh, Claw::inside, 30); }, true},
+      {"nobody knows",
+       [](InventedDay& day) {
+         day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9).ended = FixtureEnd::unknown;
+       },
+       true},
+      {"wrap taken off today",
+       [](InventedDay& day) {
+         OnFootRow& row = day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9);
+         row.ended = FixtureEnd::taken_off;
+         row.ended_on = day.input().visit.day;
+       },
+       false},
+      {"withdrawal",
+       [](InventedDay& day) { day.task("412", TaskKind::withdrawal_end, Owner::farmer, 0); }, true},
+      {"withdrawal that is over",
+       [](InventedDay& day) { day.task("412", TaskKind::withdrawal_end, Owner::farmer, -1); },
+       false},
+      {"lame, for the vet",
+       [](InventedDay& day) { day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0); },
+       false},
+      {"left",
+       [](InventedDay& day) {
+         day.did({ActionKind::wrap_on, Foot::lh});
+         day.known("412").left_on = day.input().visit.day;
+       },
+       false}};
+
+  for (const Case& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412", Reason::lame);
+    row.call(day);
+    CHECK_MESSAGE(is_left_out(day.input()) == !row.stays, row.name);
+  }
+}
+
+TEST_CASE("a cow that was not seen stays near for her block as well") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  OnFootRow row = day.put_on(Fixture::block, Foot::rh, Claw::outside, 20);
+  row.cow = day.known("9").cow;
+  day.rows().on_feet = {row};
+  CHECK(holds(text_of(day.input()), "9    block on, right hind, outside claw\n"));
+}
+
+}  // namespace evenclaw

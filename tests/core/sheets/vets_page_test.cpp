@@ -1,0 +1,157 @@
+#include "core/sheets/vets_page.hpp"
+
+#include <doctest/doctest.h>
+
+#include <variant>
+
+#include "core/paper/text.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string text_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = vets_page(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+bool is_left_out(const VisitSheetInput& input) {
+  return vets_page(view_of(input, english_wording())).empty();
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("the vet's page starts on a sheet of its own") {
+  const auto blocks = vets_page(view_of(three_cow_day(), english_wording()));
+  REQUIRE_FALSE(blocks.empty());
+  CHECK(std::holds_alternative<PageBreak>(blocks[0]));
+}
+
+TEST_CASE("a day with nothing for the vet has no such page") {
+  CHECK(is_left_out(day_with_nothing_found()));
+}
+
+TEST_CASE("findings stand with claw, place, stage, degree and code") {
+  const std::string text = text_of(three_cow_day());
+  CHECK(holds(text, "Found today (2 of 2 findings)"));
+  CHECK(holds(text, "412  left hind   outside claw: white line abscess, heel, bad (WLA)\n"));
+  CHECK(holds(text, "513  right hind  digital dermatitis, raw, behind (DD)\n"));
+}
+
+TEST_CASE("what does not heal stands first, with since when and how often") {
+  InventedDay day("Hollow Meadow");
+  day.turn("9");
+  day.found({Foot::lh, Claw::outside, Lesion::sh});
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::su}).step = CaseStep::goes_on;
+  CaseRow& of_it = day.rows().cases.back();
+  of_it.first_day = day.input().visit.day - 56;
+  of_it.times_found = 3;
+  day.did({ActionKind::block_again, Foot::lh, Claw::inside});
+  day.turn("513");
+  day.found({Foot::rh, Claw::none, Lesion::dd}).step = CaseStep::relapse;
+  const std::string text = text_of(day.input());
+  const std::size_t first = text.find("Does not heal, or came back (2 of 3 findings)");
+  REQUIRE(first != std::string::npos);
+  CHECK(text.find("Found today (1 of 3 findings)") > first);
+  CHECK(holds(text, "there since Tue 29 Sep; found at 3 visits; blocked again, not healed\n"));
+  CHECK(holds(text, "had been gone and came back\n"));
+}
+
+TEST_CASE("a lame cow of whom nothing tells why is named with her leg and score") {
+  InventedDay day("Hollow Meadow");
+  day.turn("9", Reason::lame, {Foot::lh});
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  TurnRow& turn = day.turn("412", Reason::lame, {Foot::rh});
+  turn.mobility_scale = MobilityScale::zero_to_three;
+  turn.mobility_score = 2;
+  day.foot(Foot::rh, FootState::nothing_found);
+  day.found({Foot::lh, Claw::outside, Lesion::sh});
+  day.turn("513", Reason::lame, {Foot::lf});
+  day.rest_fine();
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "that tells why (2 of 3 cows that came lame)"));
+  CHECK(holds(text, "- 412 lame on right hind, mobility 2 of 3.\n"));
+  CHECK(holds(text, "- 513 lame on left front, left front not lifted.\n"));
+  CHECK_FALSE(holds(text, "- 9 lame"));
+}
+
+TEST_CASE("blood drawn and thin soles are counted by foot, out of the feet lifted") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.rest_fine();
+  day.found({Foot::lh, Claw::outside, Lesion::blood_drawn});
+  day.found({Foot::lh, Claw::inside, Lesion::blood_drawn});
+  day.turn("513");
+  day.rest_fine();
+  day.found({Foot::rh, Claw::outside, Lesion::ts});
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "- Blood drawn on 1 of 4 feet lifted: 412 left hind.\n"));
+  CHECK(holds(text, "- Thin sole on 1 of 4 feet lifted: 513 right hind.\n"));
+}
+
+TEST_CASE("medicines stand with who directed them and what is known of withdrawal") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  ActionRow& spray = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+  spray.directed_by = ByWhom::vet;
+  spray.withdrawal = WithdrawalKnown::held_back;
+  spray.milk_till = day.input().visit.day + 2;
+  spray.meat_till = day.input().visit.day + 28;
+  day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
+  day.did({ActionKind::powder, Foot::lh}).withdrawal = WithdrawalKnown::none;
+  day.did({ActionKind::pain_relief_given});
+  day.did({ActionKind::told_farmer});
+  const std::string text = text_of(day.input());
+  CHECK(holds(
+      text,
+      "spray (slowmix), on the vet's direction  milk to Thu 26 Nov and meat to Tue 22 Dec\n"));
+  CHECK(holds(text, "paste (tar)                              not recorded\n"));
+  CHECK(holds(text, "powder                                   none, as stated\n"));
+  CHECK(holds(text, "The cow    pain relief given"));
+  CHECK_FALSE(holds(text, "farmer told"));
+}
+
+TEST_CASE("stages of digital dermatitis are counted by foot, those not called beside them") {
+  InventedDay day("Hollow Meadow");
+  for (const DdStage stage : {DdStage::raw, DdStage::raw, DdStage::m2, DdStage::not_called}) {
+    day.turn(std::to_string(day.rows().turns.size() + 1));
+    day.rest_fine();
+    day.found({Foot::rh, Claw::none, Lesion::dd, Place::behind, Degree::not_called, stage});
+  }
+  CHECK(holds(
+      text_of(day.input()),
+      "Digital dermatitis on 4 of 8 feet lifted: stage not called on 1, M2 on 1 and raw on 2.\n"));
+}
+
+TEST_CASE("mobility is told by its scale, one never turned into the other") {
+  InventedDay day("Hollow Meadow");
+
+  const struct {
+    MobilityScale scale;
+    int score;
+  } rows[] = {{MobilityScale::zero_to_three, 2},
+              {MobilityScale::zero_to_three, 0},
+              {MobilityScale::zero_to_three, 2},
+              {MobilityScale::one_to_five, 2}};
+
+  for (const auto& row : rows) {
+    TurnRow& turn = day.turn(std::to_string(day.rows().turns.size() + 1));
+    turn.mobility_scale = row.scale;
+    turn.mobility_score = row.score;
+  }
+  day.turn("99");
+  const std::string text = text_of(day.input());
+  CHECK(holds(text,
+              "- Scale 0-3, 3 of 5 cows in the crush scored: score 0 on 1 cow and score 2 on 2 "
+              "cows.\n"));
+  CHECK(holds(text, "- Scale 1-5, 1 of 5 cows in the crush scored: score 2 on 1 cow.\n"));
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,159 @@
+#include "core/sheets/withdrawal_box.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/paper/text.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string text_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = withdrawal_box(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("sprays and pastes are listed with the warning that no withdrawal was recorded") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"513", "77"}) {
+    day.turn(number);
+    day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
+    day.did({ActionKind::spray, Foot::rh, Claw::none, "blue"});
+  }
+  const std::string text = text_of(day.input());
+  CHECK(
+      holds(text, "# MILK AND MEAT: ASK FIRST\n# Spray (blue): 77 and 513.\n# No withdrawal time"));
+  CHECK_FALSE(holds(text_of(day_with_nothing_found()), "MILK AND MEAT"));
+}
+
+TEST_CASE("cow, end, product, direction and mark stand before what nobody stated") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  ActionRow& held = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+  held.withdrawal = WithdrawalKnown::held_back;
+  held.directed_by = ByWhom::vet;
+  day.did({ActionKind::marked});
+  TaskRow& task = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  task.words = "last milk held back: 26 Nov evening; marked with paint";
+  day.turn("77");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  const std::string text = text_of(day.input());
+  CHECK(holds(text,
+              "# MILK AND MEAT: NOT FOR SALE\n"
+              "# 513  Last milk held back: 26 Nov evening; marked with paint.\n"
+              "#      Spray (slowmix), on the vet's direction.\n"
+              "# Paste (tar): 77.\n"));
+  CHECK(holds(text, "Where no end is named"));
+}
+
+TEST_CASE("who stated the time is told, or that nobody said") {
+  const struct {
+    StatedBy by;
+    const char* vet;
+    const char* told;
+  } rows[] = {{StatedBy::label, "", "Spray (slowmix), time as its label states."},
+              {StatedBy::vet, "Dr Moor",
+               "Spray (slowmix), time as the vet states and by direction of Dr Moor."},
+              {StatedBy::not_said, "Dr Moor", "Spray (slowmix), by direction of Dr Moor."},
+              {StatedBy::not_said, "", "Spray (slowmix), nobody said on whose direction."}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    ActionRow& held = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+    held.withdrawal = WithdrawalKnown::held_back;
+    held.listed = ProductId{uuid_derived("slowmix")};
+    day.input().stated.push_back({held.turn, *held.listed, row.by, row.vet});
+    day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+    CHECK_MESSAGE(holds(text_of(day.input()), row.told), row.told);
+  }
+}
+
+TEST_CASE("that she is marked is asked for where nobody called a mark") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  CHECK(holds(text_of(day.input()), "Nobody said that she is marked."));
+  day.did({ActionKind::marked});
+  CHECK_FALSE(holds(text_of(day.input()), "Nobody said that she is marked."));
+}
+
+TEST_CASE("an end told by mouth names what was given") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::pain_relief_given});
+  day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 4});
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "#      Pain relief given, nobody said on whose direction.\n"));
+  CHECK_FALSE(holds(text, "Pain relief given: 513"));
+}
+
+TEST_CASE("the product of an earlier visit stands behind its end that is still open") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  ActionRow held = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+  day.rows().actions.clear();
+  held.withdrawal = WithdrawalKnown::held_back;
+  held.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
+  day.rows().actions.push_back(held);
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2).visit = held.visit;
+  CHECK(holds(text_of(day.input()), "Spray (slowmix), nobody said"));
+}
+
+TEST_CASE("what was given without a name, or by the vet's plan, is asked about too") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::pain_relief_given});
+  day.did({ActionKind::vet_plan, Foot::lh});
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "# Pain relief given: 513.\n# Treated by the vet's plan: 513.\n"));
+}
+
+TEST_CASE(
+    "the vet's plan is the direction of what was given by it, and is not asked about besides") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::vet_plan, Foot::lh});
+  day.did({ActionKind::injected, std::nullopt, Claw::none, "slowmix"}).withdrawal =
+      WithdrawalKnown::held_back;
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "#      Treated by the vet's plan.\n#      Injected (slowmix).\n"));
+  CHECK_FALSE(holds(text, "Treated by the vet's plan: 513"));
+}
+
+TEST_CASE("a spray with a known time does not stand for pain relief of which nobody said any") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
+  day.did({ActionKind::pain_relief_given});
+  CHECK(holds(text_of(day.input()), "# Pain relief given: 513.\n"));
+}
+
+TEST_CASE("an end that is over says so") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
+  CHECK(holds(text_of(day.input()), ", its time is over."));
+}
+
+TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
+  day.turn("77");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  day.did({ActionKind::no_withdrawal});
+  CHECK_FALSE(holds(text_of(day.input()), "MILK AND MEAT"));
+}
+
+}  // namespace evenclaw
