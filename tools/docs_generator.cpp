@@ -11,6 +11,7 @@
 #include "core/base/errors.hpp"
 #include "core/log/body.hpp"
 #include "core/log/entry.hpp"
+#include "core/sheets/visit_lines.hpp"
 #include "core/trade/rows.hpp"
 #include "core/wire/field_docs.hpp"
 #include "tools/vocabulary_page.hpp"
@@ -90,7 +91,11 @@ std::string dictionary_page() {
          "## The envelope of every entry\n" +
          field_table<Envelope>() + "\n## The body of each kind of entry\n" +
          kind_sections(static_cast<const AllBodies*>(nullptr)) + "\n## The rows of the picture\n" +
-         row_sections();
+         row_sections() +
+         "\n## The lines of `evenclaw sheet --csv`\n\nOne flat list, CSV as in RFC 4180, UTF-8. A "
+         "text that begins with `=`, `+`, `-` or `@` has an\napostrophe before it, so that no "
+         "spreadsheet runs it.\n" +
+         field_table<VisitLine>();
 }
 
 std::string read_file(const std::filesystem::path& path) {

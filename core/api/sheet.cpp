@@ -8,8 +8,10 @@
 #include "core/api/routine_trims.hpp"
 #include "core/api/sheet_input.hpp"
 #include "core/base/text.hpp"
+#include "core/exchange/csv_written.hpp"
 #include "core/paper/text.hpp"
 #include "core/sheets/due_sheet.hpp"
+#include "core/sheets/visit_lines.hpp"
 #include "core/sheets/visit_sheet.hpp"
 #include "core/sheets/yard_list.hpp"
 
@@ -74,6 +76,12 @@ Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
   if (!input) return input.faults();
   input->version = look.version;
   return sheet_of(file_name(visit) + ".html", visit_sheet(*input), look);
+}
+
+Result<LinesMade> make_sheet_lines(const Ports& ports, const Visit& visit, Day today) {
+  const auto input = sheet_input(ports, visit, today);
+  if (!input) return input.faults();
+  return LinesMade{file_name(visit) + ".csv", csv_of(visit_lines(*input))};
 }
 
 Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, const SheetLook& look) {

@@ -28,6 +28,12 @@ struct SheetMade {
   }
 };
 
+/// The same visit for a spreadsheet or another program.
+struct LinesMade {
+  std::string suggested_name;  // "2026-10-27-home-farm.csv"
+  std::string csv;             // docs/format/data-dictionary.md tells each column
+};
+
 struct SheetLook {
   std::string version;          // of the program, stands on the page
   std::vector<FontFile> fonts;  // travel inside the page; may be empty
@@ -39,5 +45,8 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
 /// The visit's sheet as it stands `today`; the visit need not be closed.
 Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
                              const SheetLook& look);
+
+/// The rows that sheet is told from, a line for each thing; tasks as open `today`.
+Result<LinesMade> make_sheet_lines(const Ports& ports, const Visit& visit, Day today);
 
 }  // namespace evenclaw

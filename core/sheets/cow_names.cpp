@@ -48,6 +48,11 @@ std::string CowNames::label(CowId cow) const {
   return name_of(cow).label;
 }
 
+std::string CowNames::number(CowId cow) const {
+  const Name& name = name_of(cow);
+  return name.numberless ? std::string() : name.label;
+}
+
 std::string CowNames::looks(CowId cow) const {
   return name_of(cow).looks;
 }

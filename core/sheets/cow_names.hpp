@@ -18,6 +18,9 @@ class CowNames {
   /// "412", "513 or 531?" when her number is in doubt, "no number" when none is known.
   [[nodiscard]] std::string label(CowId cow) const;
 
+  /// "412", "513 or 531?"; "" when none is known.
+  [[nodiscard]] std::string number(CowId cow) const;
+
   /// What a cow without a number looks like, "" for the others.
   [[nodiscard]] std::string looks(CowId cow) const;
 

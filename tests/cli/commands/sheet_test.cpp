@@ -20,6 +20,40 @@ TEST_CASE("the sheet is read on the screen without making a file") {
   CHECK_FALSE(std::filesystem::exists(recorded.workshop.file("evenclaw/sheets")));
 }
 
+TEST_CASE("the rows of the sheet are shown as a list with a head and a line for each thing") {
+  const OneCowRecorded recorded;
+  const Ran shown = recorded.workshop.run({"sheet", "--csv"});
+  CHECK(shown.exit == 0);
+  CHECK(shown.out.rfind("herd,day,tells,cow,", 0) == 0);
+  CHECK(says(shown.out, ",finding,412,,DD,"));
+  CHECK(says(shown.out, ",act,412,,wrap_on,"));
+  CHECK(says(shown.out, ",task,412,,wrap_off,"));
+}
+
+TEST_CASE("the list goes into a new file and never over another one") {
+  const OneCowRecorded recorded;
+  const std::string list = recorded.workshop.file("visit.csv");
+  REQUIRE(recorded.workshop.run({"sheet", "--csv", "--out", list}).exit == 0);
+  const std::string first = bytes_of(list);
+  CHECK(says(first, ",finding,412,,DD,"));
+  CHECK(recorded.workshop.run({"sheet", "--csv", "--out", list}).exit != 0);
+  CHECK(bytes_of(list) == first);
+}
+
+TEST_CASE("a name that a spreadsheet would run is made harmless in the list") {
+  const Workshop workshop;
+  REQUIRE(workshop.run({"start", "=HYPERLINK(1)", "--new-herd", "--feet", "all"}).exit == 0);
+  REQUIRE(workshop.run({"record"}, "412 rest fine\ndone\n").exit == 0);
+  const Ran shown = workshop.run({"sheet", "--csv"});
+  CHECK(says(shown.out, "\n'=HYPERLINK(1),"));
+  CHECK_FALSE(says(shown.out, "\n=HYPERLINK"));
+}
+
+TEST_CASE("a list and a text at once is refused") {
+  const OneCowRecorded recorded;
+  CHECK(recorded.workshop.run({"sheet", "--csv", "--text"}).exit == 2);
+}
+
 TEST_CASE("what is due goes onto a page to hang up, without cows that left") {
   const OneCowRecorded recorded;
   const std::string page = recorded.workshop.file("due.html");

@@ -1,0 +1,144 @@
+#include "core/sheets/visit_lines.hpp"
+
+#include <utility>
+
+#include "core/sheets/batch_words.hpp"
+#include "core/sheets/callers.hpp"
+#include "core/sheets/visit_view.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+class Lines {
+ public:
+  explicit Lines(const VisitView& view) : view_(view), wording_(view.wording) {}
+
+  void add_cow(const CowSeen& cow) {
+    for (const TurnRow* row : cow.turns) add_turn(*row);
+    for (const FootRow* row : cow.feet) add_foot(*row);
+    for (const FindingRow* row : cow.findings) add_finding(*row);
+    for (const ActionRow* row : cow.actions) add_act(*row);
+    for (const MeasureRow* row : cow.measures) add_measure(*row);
+  }
+
+  void add_batch(const BatchRow& row) {
+    VisitLine& line = add(LineTells::together);
+    line.what = word_of(row.animals);
+    line.words = batch_name(row, wording_) + ": " + batch_words(row, wording_);
+    line.animals = row.together;
+    line.caller = name_of(row.caller);
+  }
+
+  void add_task(const TaskRow& row) {
+    VisitLine& line = of_cow(LineTells::task, row.cow);
+    line.what = word_of(row.kind);
+    line.words = row.words;
+    line.foot = row.foot;
+    if (row.claw != Claw::none) line.claw = row.claw;
+    line.owner = row.owner;
+    line.by_day = row.due;
+  }
+
+  std::vector<VisitLine> take() { return std::move(lines_); }
+
+ private:
+  VisitLine& add(LineTells tells) {
+    VisitLine line;
+    line.herd = view_.input.herd_name;
+    line.day = view_.input.visit.day;
+    line.tells = tells;
+    lines_.push_back(std::move(line));
+    return lines_.back();
+  }
+
+  VisitLine& of_cow(LineTells tells, CowId cow) {
+    VisitLine& line = add(tells);
+    line.cow = view_.names.number(cow);
+    line.looks = view_.names.looks(cow);
+    return line;
+  }
+
+  /// "" when nobody was named.
+  [[nodiscard]] std::string name_of(PersonId person) const {
+    for (const NamedPerson& known : view_.input.people) {
+      if (known.person == person) return known.name;
+    }
+    return person.is_nil() ? view_.input.caller : std::string();
+  }
+
+  void add_turn(const TurnRow& row) {
+    VisitLine& line = of_cow(LineTells::cow, row.cow);
+    line.what = word_of(row.reason);
+    line.words = wording_.reasons(row);
+    line.lame = row.lame;
+    line.end = row.end;
+    line.mobility_scale = row.mobility_scale;
+    line.mobility_score = row.mobility_score;
+    line.caller = name_of(row.caller);
+  }
+
+  void add_foot(const FootRow& row) {
+    VisitLine& line = of_cow(LineTells::foot, row.cow);
+    line.what = word_of(row.state);
+    line.words = wording_.state(row.state);
+    line.foot = row.foot;
+    line.trimmed = row.trimmed;
+  }
+
+  void add_finding(const FindingRow& row) {
+    VisitLine& line = of_cow(LineTells::finding, row.cow);
+    line.what = word_of(row.lesion);
+    line.words = wording_.finding(row);
+    line.foot = row.foot;
+    line.claw = row.claw;
+    line.place = row.place;
+    line.zone = row.zone;
+    line.degree = row.degree;
+    line.stage = row.stage;
+    line.step = row.step;
+  }
+
+  void add_act(const ActionRow& row) {
+    VisitLine& line = of_cow(LineTells::act, row.cow);
+    line.what = word_of(row.action);
+    line.words = wording_.act(row, view_.input.visit.day);
+    line.foot = row.foot;
+    if (row.claw != Claw::none) line.claw = row.claw;
+    line.product = row.product;
+    line.material = row.material;
+    line.by_whom = row.by_whom;
+    line.directed_by = row.directed_by;
+    line.withdrawal = row.withdrawal;
+    line.milk_till = row.milk_till;
+    line.milk_milking = row.milk_milking;
+    line.meat_till = row.meat_till;
+    line.by_day = row.said_for;
+  }
+
+  void add_measure(const MeasureRow& row) {
+    VisitLine& line = of_cow(LineTells::measure, row.cow);
+    line.what = word_of(row.measure);
+    line.words = wording_.measure(row);
+    line.foot = row.foot;
+    line.claw = row.claw;
+    line.length = row.length;
+  }
+
+  const VisitView& view_;
+  const Wording& wording_;
+  std::vector<VisitLine> lines_;
+};
+
+}  // namespace
+
+std::vector<VisitLine> visit_lines(const VisitSheetInput& input, const Wording& wording) {
+  const VisitView view = view_of(input, wording);
+  Lines lines(view);
+  for (const CowSeen& cow : view.cows) lines.add_cow(cow);
+  for (const BatchRow& row : input.rows.batches) lines.add_batch(row);
+  for (const TaskRow* row : view.tasks) lines.add_task(*row);
+  return lines.take();
+}
+
+}  // namespace evenclaw
