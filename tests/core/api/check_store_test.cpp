@@ -71,8 +71,11 @@ TEST_CASE("a number that two cows carry at once is told, whichever cow stands be
   const std::vector<std::string> twice = {"number_given_twice"};
   // All orders of the cows, since they are read in the order of ids that mean nothing.
   using Order = std::array<int, 3>;
-  for (const auto& [a, b, c] : {Order{1, 2, 3}, Order{1, 3, 2}, Order{2, 1, 3}, Order{2, 3, 1},
-                                Order{3, 1, 2}, Order{3, 2, 1}}) {
+  for (const Order& cows : {Order{1, 2, 3}, Order{1, 3, 2}, Order{2, 1, 3}, Order{2, 3, 1},
+                            Order{3, 1, 2}, Order{3, 2, 1}}) {
+    const int a = cows[0];
+    const int b = cows[1];
+    const int c = cows[2];
     CAPTURE(a);
     CAPTURE(b);
     CHECK(found_of({{a, 100, 200}, {b, 300, {}}, {c, 150, 250}}) == twice);
