@@ -13,6 +13,7 @@
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/unread_line.hpp"
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/offered.hpp"
@@ -78,6 +79,20 @@ std::vector<std::string> numbers_anywhere(std::string_view text, const Language&
   return numbers;
 }
 
+bool is_a_number(std::string_view number) {
+  return !number.empty() && std::all_of(number.begin(), number.end(), is_digit);
+}
+
+bool names_the_cow(std::string_view text, std::string_view number, const Language& language) {
+  const auto is_hers = [&](const std::string& named) {
+    return plain_number(named) == plain_number(number);
+  };
+  const std::vector<std::string> first = numbers_at_start(text, language);
+  const std::vector<std::string> anywhere = numbers_anywhere(text, language);
+  return std::any_of(first.begin(), first.end(), is_hers) ||
+         std::any_of(anywhere.begin(), anywhere.end(), is_hers);
+}
+
 }  // namespace
 
 /// Kept as it was said: the farmer meant some cow.
@@ -141,18 +156,17 @@ Outcome RecordingState::settle_unread(const UnreadNews& news, std::string_view t
   return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
 }
 
-/// A refused "412 no, chronik" is said again only of 412.
+/// What was told of 998 and not understood is said again with her number, or while she stands
+/// there; "412 no, chronik" also without it, right after she was let out.
 bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view text) const {
-  if (!cow_mended_in_refused(news.words, after_let_out(), *language_)) return true;
-  const std::vector<std::string> named = numbers_at_start(trimmed(text), *language_);
-  if (!named.empty()) return true;
-  const InCrush* meant = nullptr;
-  if (in_crush_) {
-    meant = &*in_crush_;
-  } else if (last_out_) {
-    meant = &last_out_->cow;
-  }
-  return meant != nullptr && plain_number(meant->draft.turn.cow.number) == news.number;
+  const bool is_of_one_cow = is_a_number(news.number) && !is_of_a_batch(news.words);
+  if (!is_of_one_cow || names_the_cow(text, news.number, *language_)) return true;
+  const auto is_hers = [&](const InCrush& cow) {
+    return plain_number(cow.draft.turn.cow.number) == plain_number(news.number);
+  };
+  if (in_crush_) return is_hers(*in_crush_);
+  const bool mends = cow_mended_in_refused(news.words, after_let_out(), *language_).has_value();
+  return mends && last_out_ && is_hers(last_out_->cow);
 }
 
 /// "883 and 884 LH DD" as it was said of 884 alone.
