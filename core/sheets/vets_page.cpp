@@ -176,11 +176,6 @@ std::vector<Block> cut_too_far(const VisitView& view) {
   return {Heading{3, view.wording.say(Saying::vet_cut_title)}, std::move(bullets)};
 }
 
-bool is_medicine(ActionKind kind) {
-  return is_medicine_act(kind) || kind == ActionKind::pain_relief_given ||
-         kind == ActionKind::anaesthetised || kind == ActionKind::vet_plan;
-}
-
 std::string withdrawal_words(const ActionRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   switch (row.withdrawal) {
@@ -212,7 +207,7 @@ std::vector<Block> medicines(const VisitView& view) {
               {}};
   for (const CowSeen& cow : view.cows) {
     for (const ActionRow* row : cow.actions) {
-      if (!is_medicine(row->action)) continue;
+      if (!is_medicine_act(row->action) && !is_given_unnamed(row->action)) continue;
       const std::string foot = row->foot ? wording.foot(*row->foot) : wording.say(Saying::the_cow);
       table.rows.push_back({{plain(view.names.in_text(cow.cow))},
                             {plain(foot)},

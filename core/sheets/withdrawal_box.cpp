@@ -15,12 +15,6 @@ namespace evenclaw {
 
 namespace {
 
-/// Given without a name, so that no list can say how long: it is told by mouth, or nobody said.
-bool is_given_unnamed(ActionKind kind) {
-  return kind == ActionKind::pain_relief_given || kind == ActionKind::anaesthetised ||
-         kind == ActionKind::vet_plan;
-}
-
 bool holds_back(const ActionRow& row) {
   return row.withdrawal == WithdrawalKnown::held_back && !tells_withdrawal(row.action);
 }

@@ -28,6 +28,11 @@ bool is_medicine_act(ActionKind kind) {
   return std::find(std::begin(acts), std::end(acts), kind) != std::end(acts);
 }
 
+bool is_given_unnamed(ActionKind kind) {
+  return kind == ActionKind::pain_relief_given || kind == ActionKind::anaesthetised ||
+         kind == ActionKind::vet_plan;
+}
+
 bool tells_withdrawal(ActionKind kind) {
   return kind == ActionKind::withheld || kind == ActionKind::milk_withheld ||
          kind == ActionKind::meat_withheld || kind == ActionKind::no_withdrawal;

@@ -13,6 +13,9 @@ namespace evenclaw {
 /// Something is put on or given that may hold back milk or meat.
 bool is_medicine_act(ActionKind kind);
 
+/// Given without a name, so that no list can say how long: it is told by mouth, or nobody said.
+bool is_given_unnamed(ActionKind kind);
+
 /// The withdrawal is told by mouth: till a time, or that there is none.
 bool tells_withdrawal(ActionKind kind);
 
