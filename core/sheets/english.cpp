@@ -336,6 +336,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::column_medicine, "What, and on whose direction"},
     {S::column_withdrawal, "Withdrawal"},
     {S::withdrawal_not_said, "not recorded"},
+    {S::withdrawal_by_mouth, "told by mouth: {what}"},
     {S::withdrawal_none, "none, as stated"},
     {S::milk_till, "milk to {date}"},
     {S::meat_till, "meat to {date}"},

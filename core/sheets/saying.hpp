@@ -185,6 +185,7 @@ enum class Saying {
   column_medicine,
   column_withdrawal,
   withdrawal_not_said,
+  withdrawal_by_mouth,  // {what}
   withdrawal_none,
   milk_till,  // {date}
   meat_till,  // {date}

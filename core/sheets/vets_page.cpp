@@ -176,12 +176,26 @@ std::vector<Block> cut_too_far(const VisitView& view) {
   return {Heading{3, view.wording.say(Saying::vet_cut_title)}, std::move(bullets)};
 }
 
-std::string withdrawal_words(const ActionRow& row, const VisitView& view) {
+/// What was said of her milk and meat, which no list tells of this product: as the box on the
+/// farmer's page takes it, of all that she got at this visit.
+std::string told_by_mouth(const CowSeen& cow, const VisitView& view) {
+  std::vector<std::string> told;
+  for (const ActionRow* row : cow.actions) {
+    if (!tells_withdrawal(row->action)) continue;
+    std::string words = view.wording.act(*row, view.input.visit.day);
+    const bool is_new = std::find(told.begin(), told.end(), words) == told.end();
+    if (is_new) told.push_back(std::move(words));
+  }
+  if (told.empty()) return view.wording.say(Saying::withdrawal_not_said);
+  return view.wording.say(Saying::withdrawal_by_mouth, {{"what", view.wording.list(told)}});
+}
+
+std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   switch (row.withdrawal) {
     case WithdrawalKnown::no_medicine:
     case WithdrawalKnown::not_known:
-      return wording.say(Saying::withdrawal_not_said);
+      return told_by_mouth(cow, view);
     case WithdrawalKnown::none:
       return wording.say(Saying::withdrawal_none);
     case WithdrawalKnown::held_back:
@@ -212,7 +226,7 @@ std::vector<Block> medicines(const VisitView& view) {
       table.rows.push_back({{plain(view.names.in_text(cow.cow))},
                             {plain(foot)},
                             {plain(wording.act(*row, view.input.visit.day))},
-                            {plain(withdrawal_words(*row, view))}});
+                            {plain(withdrawal_words(cow, *row, view))}});
     }
   }
   if (table.rows.empty()) return {};

@@ -118,6 +118,22 @@ TEST_CASE("medicines stand with who directed them and what is known of withdrawa
   CHECK_FALSE(holds(text, "farmer told"));
 }
 
+TEST_CASE("an end told by mouth is the withdrawal of what no list knows, of that cow alone") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"412", "513"}) {
+    day.turn(number);
+    day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
+    day.did({ActionKind::pain_relief_given});
+    if (std::string(number) == "513") continue;
+    day.did({ActionKind::meat_withheld}).meat_till = day.input().visit.day + 2;
+  }
+  const std::string text = text_of(day.input());
+  CHECK(holds(text, "412  Left hind  paste (tar)        told by mouth: meat held back to Thu 26"));
+  CHECK(holds(text, "412  The cow    pain relief given  told by mouth: meat held back to Thu 26"));
+  CHECK(holds(text, "513  Left hind  paste (tar)        not recorded"));
+  CHECK(holds(text, "513  The cow    pain relief given  not recorded"));
+}
+
 TEST_CASE("stages of digital dermatitis are counted by foot, those not called beside them") {
   InventedDay day("Hollow Meadow");
   for (const DdStage stage : {DdStage::raw, DdStage::raw, DdStage::m2, DdStage::not_called}) {
