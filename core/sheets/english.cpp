@@ -199,6 +199,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::withdrawal_ask_of_these,
      "Where no end is named, no withdrawal time was recorded: the label and the vet say how long; "
      "make sure before milk or meat is sold."},
+    {S::withdrawal_ask_line, "Ask first: no withdrawal was recorded"},
+    {S::milk_not_spoken_of, "Of her milk nothing was said: ask before it is sold."},
     {S::its_time_is_over, "its time is over"},
     {S::as_label_states, "time as its label states"},
     {S::as_vet_states, "time as the vet states"},

@@ -134,6 +134,19 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
+/// Somebody held back her meat, and neither somebody nor a list spoke of her milk.
+bool is_milk_not_spoken_of(const std::vector<const ActionRow*>& acts) {
+  const auto told = [&](ActionKind kind) {
+    return std::any_of(acts.begin(), acts.end(),
+                       [kind](const ActionRow* row) { return row->action == kind; });
+  };
+  const bool by_list = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
+    return is_medicine_act(row->action) && row->withdrawal != WithdrawalKnown::not_known;
+  });
+  return told(ActionKind::meat_withheld) && !told(ActionKind::milk_withheld) &&
+         !told(ActionKind::withheld) && !told(ActionKind::no_withdrawal) && !by_list;
+}
+
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
 NoticeItem held_back_item(const VisitView& view, CowId cow) {
   const Wording& wording = view.wording;
@@ -146,6 +159,9 @@ NoticeItem held_back_item(const VisitView& view, CowId cow) {
     item.lines.push_back(end_line(*task, view));
   }
   const std::vector<const ActionRow*> acts = acts_behind(view, cow);
+  if (is_milk_not_spoken_of(acts)) {
+    item.lines.push_back({strong(wording.say(Saying::milk_not_spoken_of))});
+  }
   for (const std::string& cause : causes_of(acts, view)) {
     item.lines.push_back({plain(as_sentence(cause))});
   }
@@ -211,6 +227,9 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   BoxedNotice box{
       wording.say(some_told ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
   box.items = std::move(told);
+  if (some_told && some_asked) {
+    box.items.push_back({"", {{strong(wording.say(Saying::withdrawal_ask_line))}}});
+  }
   std::move(asked.begin(), asked.end(), std::back_inserter(box.items));
   if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
   if (some_told && some_asked) box.foot.push_back(plain(" "));

@@ -50,6 +50,7 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
               "# MILK AND MEAT: NOT FOR SALE\n"
               "# 513  Last milk held back: 26 Nov evening; marked with paint.\n"
               "#      Spray (slowmix), on the vet's direction.\n"
+              "# Ask first: no withdrawal was recorded\n"
               "# Paste (tar): 77.\n"));
   CHECK(holds(text, "Where no end is named"));
 }
@@ -95,6 +96,49 @@ TEST_CASE("an end told by mouth names what was given") {
   const std::string text = text_of(day.input());
   CHECK(holds(text, "#      Pain relief given, nobody said on whose direction.\n"));
   CHECK_FALSE(holds(text, "Pain relief given: 513"));
+}
+
+TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke of her milk") {
+  struct Case {
+    const char* name;
+    void (*call)(InventedDay&);
+    bool asked;
+  };
+
+  const Case rows[] = {
+      {"meat", [](InventedDay& day) { day.did({ActionKind::meat_withheld}); }, true},
+      {"milk", [](InventedDay& day) { day.did({ActionKind::milk_withheld}); }, false},
+      {"both at once", [](InventedDay& day) { day.did({ActionKind::withheld}); }, false},
+      {"meat, then milk",
+       [](InventedDay& day) {
+         day.did({ActionKind::meat_withheld});
+         day.did({ActionKind::milk_withheld});
+       },
+       false},
+      {"meat, and a product of the list",
+       [](InventedDay& day) {
+         day.did({ActionKind::meat_withheld});
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"}).withdrawal =
+             WithdrawalKnown::none;
+       },
+       false}};
+
+  for (const Case& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
+    row.call(day);
+    day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+    CHECK_MESSAGE(holds(text_of(day.input()), "Of her milk nothing was said") == row.asked,
+                  row.name);
+  }
+}
+
+TEST_CASE("only what stands below cows held back has a line of its own to ask first") {
+  InventedDay day("Hollow Meadow");
+  day.turn("77");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  CHECK_FALSE(holds(text_of(day.input()), "Ask first"));
 }
 
 TEST_CASE("the product of an earlier visit stands behind its end that is still open") {
