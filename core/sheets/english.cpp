@@ -181,6 +181,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::vet_decides,
      "The farm rings the vet. Diagnosis, medicines, pain relief and surgery are the vet's."},
     {S::no_vet, "No vet was asked for at this visit, and none is still due from earlier."},
+    {S::nobody_answered, "Nobody answered."},
     {S::cut_no_further, "until the vet has seen it, cut no further"},
     {S::cut_no_more_today, "cut no more today"},
     {S::stop_bleeding, "cut no further, press on it"},
@@ -321,6 +322,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::status_law, "The vet decides; local law says who may do what."},
 
     {S::vets_page_title, "For the vet"},
+    {S::vet_signs_title, "Signs seen, and Stops that nobody answered"},
+    {S::stop_not_answered, "Stop, nobody answered: {what}"},
     {S::vet_again_title, "Does not heal, or came back"},
     {S::vet_found_title, "Found today"},
     {S::of_findings, "{n} of {of} findings"},

@@ -59,6 +59,7 @@ enum class Saying {
   vet_came_lame,
   vet_decides,
   no_vet,
+  nobody_answered,
   cut_no_further,
   cut_no_more_today,
   stop_bleeding,
@@ -170,6 +171,8 @@ enum class Saying {
   status_law,
   // the vet's page
   vets_page_title,
+  vet_signs_title,
+  stop_not_answered,  // {what}
   vet_again_title,
   vet_found_title,
   of_findings,  // {n} {of}

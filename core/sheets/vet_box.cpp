@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/sheets/task_blocks.hpp"
+#include "core/sheets/vet_stops.hpp"
 #include "core/trade/lesion.hpp"
 
 namespace evenclaw {
@@ -21,10 +22,10 @@ std::string why_she_came(const CowSeen& cow, const Wording& wording) {
 }
 
 /// Nothing is called "nothing found" that was not called so.
-std::string without_finding(const CowSeen& cow, const TaskRow& task, const Wording& wording) {
-  if (!task.foot) return why_she_came(cow, wording);
-  const std::string state = wording.state(state_of(cow, *task.foot));
-  const bool lame_there = cow.came_lame && (cow.lame.empty() || cow.lame.has(*task.foot));
+std::string without_finding(const CowSeen& cow, std::optional<Foot> foot, const Wording& wording) {
+  if (!foot) return why_she_came(cow, wording);
+  const std::string state = wording.state(state_of(cow, *foot));
+  const bool lame_there = cow.came_lame && (cow.lame.empty() || cow.lame.has(*foot));
   return lame_there ? wording.say(Saying::vet_came_lame) + ", " + state : state;
 }
 
@@ -43,23 +44,42 @@ std::string known_there(const VisitView& view, const TaskRow& task) {
   return view.wording.list(lesions);
 }
 
+/// What was found and seen there at this visit; of every foot when none is given.
+std::vector<std::string> seen_there(const VisitView& view, const CowSeen& cow,
+                                    std::optional<Foot> foot) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> seen;
+  if (!foot) seen = signs_of(view, cow, std::nullopt);
+  for (const FindingRow* row : cow.findings) {
+    if (foot && row->foot != *foot) continue;
+    const std::string words = wording.finding_at_claw(*row);
+    seen.push_back(foot ? words : wording.foot(row->foot) + ", " + words);
+  }
+  for (const Foot one : all_feet) {
+    if (foot && one != *foot) continue;
+    for (const std::string& sign : signs_of(view, cow, one)) {
+      seen.push_back(foot ? sign : wording.foot(one) + ", " + sign);
+    }
+  }
+  return seen;
+}
+
+std::string why_vet_today(const VisitView& view, const CowSeen& cow, std::optional<Foot> foot) {
+  const std::vector<std::string> seen = seen_there(view, cow, foot);
+  return seen.empty() ? without_finding(cow, foot, view.wording) : view.wording.list(seen);
+}
+
 /// What was found where the vet is to look, or else what she came with.
 std::string why_vet(const VisitView& view, const TaskRow& task) {
   const Wording& wording = view.wording;
   const CowSeen* cow = find_cow(view, task.cow);
-  if (task.visit != view.input.visit.visit || cow == nullptr) {
-    const std::string asked = wording.say(
-        Saying::vet_asked_on, {{"date", wording.date(task.made_on, view.input.printed)}});
-    const std::string known = known_there(view, task);
-    return known.empty() ? asked : asked + ", " + known;
+  if (task.visit == view.input.visit.visit && cow != nullptr) {
+    return why_vet_today(view, *cow, task.foot);
   }
-  std::vector<std::string> found;
-  for (const FindingRow* row : cow->findings) {
-    if (task.foot && row->foot != *task.foot) continue;
-    const std::string words = wording.finding_at_claw(*row);
-    found.push_back(task.foot ? words : wording.foot(row->foot) + ", " + words);
-  }
-  return found.empty() ? without_finding(*cow, task, wording) : wording.list(found);
+  const std::string asked =
+      wording.say(Saying::vet_asked_on, {{"date", wording.date(task.made_on, view.input.printed)}});
+  const std::string known = known_there(view, task);
+  return known.empty() ? asked : asked + ", " + known;
 }
 
 std::string when_vet(const TaskRow& task, Day today, const Wording& wording) {
@@ -70,21 +90,104 @@ std::string when_vet(const TaskRow& task, Day today, const Wording& wording) {
   return wording.say(Saying::vet_by, {{"date", wording.date(task.due, today)}});
 }
 
-NoticeItem vet_item(const VisitView& view, const TaskRow& task) {
+/// One place of a cow that the vet is to see: asked for, or only stopped for.
+struct VetCall {
+  std::optional<Foot> foot;
+  std::string why;
+  std::string when;
+  bool is_of_today = true;  // made at this visit
+};
+
+std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* seen,
+                               const std::vector<const Warning*>& stops) {
   const Wording& wording = view.wording;
-  const std::string where = task.foot ? wording.foot(*task.foot) : wording.say(Saying::the_cow);
-  NoticeItem item{view.names.label(task.cow), {}};
-  item.lines.push_back({strong(capitalised(where)), plain(", " + why_vet(view, task))});
-  const std::string looks = view.names.looks(task.cow);
-  if (!looks.empty()) item.lines.push_back({strong(looks)});
-  item.lines.push_back({plain(as_sentence(when_vet(task, view.input.printed, wording)))});
-  const CowSeen* cow = find_cow(view, task.cow);
-  if (task.visit != view.input.visit.visit || cow == nullptr) return item;
-  for (const std::string& words : left_for_vet(view, *cow, task.foot)) {
+  std::vector<VetCall> calls;
+  for (const TaskRow* task : view.tasks) {
+    if (task->cow != cow || !is_for_vet(*task)) continue;
+    const bool is_of_today = task->visit == view.input.visit.visit && seen != nullptr;
+    calls.push_back({task->foot, why_vet(view, *task), when_vet(*task, view.input.printed, wording),
+                     is_of_today});
+  }
+  for (const Warning* stop : stops) {
+    const bool is_known = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
+      return call.foot == stop->foot && call.is_of_today;
+    });
+    if (is_known) continue;
+    calls.push_back(
+        {stop->foot, why_vet_today(view, *seen, stop->foot), wording.say(Saying::vet_ring_today)});
+  }
+  return calls;
+}
+
+std::vector<std::string> left_alone(const VisitView& view, const CowSeen* cow,
+                                    const std::vector<VetCall>& calls) {
+  std::vector<std::string> words;
+  for (const VetCall& call : calls) {
+    if (cow == nullptr || !call.is_of_today) continue;
+    for (std::string& one : left_for_vet(view, *cow, call.foot)) {
+      const bool is_new = std::find(words.begin(), words.end(), one) == words.end();
+      if (is_new) words.push_back(std::move(one));
+    }
+  }
+  return words;
+}
+
+/// She stands once; when to ring is said once where it is the same of all that is hers.
+NoticeItem vet_item(const VisitView& view, CowId cow) {
+  const Wording& wording = view.wording;
+  const CowSeen* seen = find_cow(view, cow);
+  const auto stops = seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
+  const std::vector<VetCall> calls = calls_for(view, cow, seen, stops);
+  NoticeItem item{view.names.label(cow), {}};
+  const std::string looks = view.names.looks(cow);
+  for (std::size_t i = 0; i < calls.size(); ++i) {
+    const VetCall& call = calls[i];
+    const std::string where = call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
+    item.lines.push_back({strong(capitalised(where)), plain(", " + call.why)});
+    if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
+    for (const Warning* stop : stops) {
+      if (!call.is_of_today || stop->foot != call.foot) continue;
+      item.lines.push_back(
+          {strong(stop->words), plain(' ' + wording.say(Saying::nobody_answered))});
+    }
+    const bool is_last_of_day = i + 1 == calls.size() || calls[i + 1].when != call.when;
+    if (is_last_of_day) item.lines.push_back({plain(as_sentence(call.when))});
+  }
+  for (const std::string& words : left_alone(view, seen, calls)) {
     item.lines.push_back(
         {strong(as_sentence(words)), plain(' ' + wording.say(Saying::status_practice))});
   }
   return item;
+}
+
+/// Whose vet is due first; a Stop that nobody answered is due now.
+std::vector<CowId> cows_for_vet(const VisitView& view) {
+  std::vector<CowId> now;
+  std::vector<CowId> later;
+  const auto add = [](std::vector<CowId>& cows, CowId cow) {
+    if (std::find(cows.begin(), cows.end(), cow) == cows.end()) cows.push_back(cow);
+  };
+  for (const TaskRow* task : view.tasks) {
+    if (is_for_vet(*task) && task->due <= view.input.printed) add(now, task->cow);
+  }
+  for (const CowSeen& cow : view.cows) {
+    if (!open_vet_stops(view, cow).empty()) add(now, cow.cow);
+  }
+  for (const TaskRow* task : view.tasks) {
+    const bool is_now = std::find(now.begin(), now.end(), task->cow) != now.end();
+    if (is_for_vet(*task) && !is_now) add(later, task->cow);
+  }
+  now.insert(now.end(), later.begin(), later.end());
+  return now;
+}
+
+bool is_any_today(const VisitView& view) {
+  const bool is_due = std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
+    return is_for_vet(*task) && task->due <= view.input.printed;
+  });
+  return is_due || std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& cow) {
+           return !open_vet_stops(view, cow).empty();
+         });
 }
 
 struct SignForVet {
@@ -165,12 +268,9 @@ std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
 
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
-  BoxedNotice box{wording.say(Saying::vet_title), {}, {}};
-  for (const TaskRow* task : view.tasks) {
-    if (!is_for_vet(*task)) continue;
-    if (task->due <= view.input.printed) box.title = wording.say(Saying::vet_today_title);
-    box.items.push_back(vet_item(view, *task));
-  }
+  const Saying title = is_any_today(view) ? Saying::vet_today_title : Saying::vet_title;
+  BoxedNotice box{wording.say(title), {}, {}};
+  for (const CowId cow : cows_for_vet(view)) box.items.push_back(vet_item(view, cow));
   if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
   box.foot = {plain(wording.say(Saying::vet_decides))};
   return {std::move(box)};

@@ -10,7 +10,8 @@
 
 namespace evenclaw {
 
-/// One sentence instead of a box when no vet is asked for.
+/// Each cow once: whose vet was asked for, and whose Stop for the vet nobody answered. One sentence
+/// instead of a box when no vet is asked for.
 std::vector<Block> vet_box(const VisitView& view);
 
 /// What not to do on that foot until the vet has seen it, in the words of the checks made beside

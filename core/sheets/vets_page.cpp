@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/vet_stops.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/mobility.hpp"
@@ -70,9 +71,10 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
 }
 
 std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
-  return {{plain(view.names.in_text(cow.cow))},
-          {plain(view.wording.foot(row.foot))},
-          {plain(view.wording.finding_at_claw(row))}};
+  std::string found = view.wording.finding_at_claw(row);
+  for (const std::string& sign : signs_of(view, cow, row.foot)) found += "; " + sign;
+  return {
+      {plain(view.names.in_text(cow.cow))}, {plain(view.wording.foot(row.foot))}, {plain(found)}};
 }
 
 std::vector<Block> findings(const VisitView& view) {
@@ -106,6 +108,35 @@ std::vector<Block> findings(const VisitView& view) {
   add(Saying::vet_again_title, std::move(again));
   add(Saying::vet_found_title, std::move(others));
   return blocks;
+}
+
+bool is_found_on(const CowSeen& cow, Foot foot) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(),
+                     [foot](const FindingRow* row) { return row->foot == foot; });
+}
+
+/// Signs that do not stand beside a finding, and Stops for the vet that nobody answered.
+std::vector<Block> signs(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Bullets bullets;
+  for (const CowSeen& cow : view.cows) {
+    std::vector<std::string> parts = signs_of(view, cow, std::nullopt);
+    for (const Foot foot : all_feet) {
+      if (is_found_on(cow, foot)) continue;
+      for (const std::string& sign : signs_of(view, cow, foot)) {
+        parts.push_back(wording.foot(foot) + ", " + sign);
+      }
+    }
+    for (const Warning* stop : open_vet_stops(view, cow)) {
+      parts.push_back(wording.say(Saying::stop_not_answered, {{"what", stop->words}}));
+    }
+    if (parts.empty()) continue;
+    std::string words;
+    for (const std::string& part : parts) words += (words.empty() ? " " : "; ") + part;
+    bullets.items.push_back({strong(view.names.in_text(cow.cow)), plain(as_sentence(words))});
+  }
+  if (bullets.items.empty()) return {};
+  return {Heading{3, wording.say(Saying::vet_signs_title)}, std::move(bullets)};
 }
 
 /// She came lame, and nothing was found on the legs she is lame on; on none, when no leg was
@@ -302,7 +333,8 @@ std::vector<Block> mobility(const VisitView& view) {
 }  // namespace
 
 std::vector<Block> vets_page(const VisitView& view) {
-  std::vector<Block> parts = findings(view);
+  std::vector<Block> parts = signs(view);
+  append(parts, findings(view));
   append(parts, unexplained(view));
   append(parts, cut_too_far(view));
   append(parts, medicines(view));

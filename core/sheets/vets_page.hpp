@@ -8,10 +8,11 @@
 
 namespace evenclaw {
 
-/// On a sheet of its own: findings that came back or do not heal, then the others; lame cows of
-/// whom nothing was found; blood drawn and thin soles; medicines with who directed them; stages of
-/// digital dermatitis out of the feet looked at; mobility scores by their scale. Parts of which
-/// there is nothing are left out, and the page with them when there is nothing at all.
+/// On a sheet of its own: signs and Stops nobody answered; findings that came back or do not heal,
+/// then the others; lame cows of whom nothing was found; blood drawn and thin soles; medicines with
+/// who directed them; stages of digital dermatitis out of the feet looked at; mobility scores by
+/// their scale. Parts of which there is nothing are left out, and the page with them when there is
+/// nothing at all.
 std::vector<Block> vets_page(const VisitView& view);
 
 }  // namespace evenclaw

@@ -1,0 +1,70 @@
+#include "core/sheets/vet_stops.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "core/trade/task.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view stop_rules[] = {
+    "notifiable-signs",         "pus-above-the-horn", "toe-or-bone",          "swollen-on-one-side",
+    "bleeding-goes-on",         "down-in-the-crush",  "foul-without-the-vet", "lame-nothing-found",
+    "worst-walk-needs-the-vet", "lame-on-two-legs"};
+
+bool asks_for_vet(const Warning& warning) {
+  return warning.rank == Rank::stop && std::find(std::begin(stop_rules), std::end(stop_rules),
+                                                 warning.rule) != std::end(stop_rules);
+}
+
+bool has_left(const VisitView& view, CowId cow) {
+  return std::any_of(view.input.rows.cows.begin(), view.input.rows.cows.end(),
+                     [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
+}
+
+bool vet_came_since(const VisitView& view, CowId cow) {
+  return std::any_of(view.input.rows.tasks.begin(), view.input.rows.tasks.end(),
+                     [&](const TaskRow& task) {
+                       return task.cow == cow && task.kind == TaskKind::vet && !task.open &&
+                              task.visit == view.input.visit.visit;
+                     });
+}
+
+}  // namespace
+
+std::span<const std::string_view> vet_stop_rules() {
+  return stop_rules;
+}
+
+std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow) {
+  std::vector<const Warning*> stops;
+  if (has_left(view, cow.cow) || vet_came_since(view, cow.cow)) return stops;
+  for (const WarningShown* shown : cow.warnings) {
+    if (shown->decision.empty() && asks_for_vet(shown->warning)) stops.push_back(&shown->warning);
+  }
+  return stops;
+}
+
+bool is_vet_sign(ActionKind kind) {
+  constexpr ActionKind signs[] = {
+      ActionKind::pus_above, ActionKind::bone_showing, ActionKind::bleeding, ActionKind::went_down,
+      ActionKind::blisters,  ActionKind::sore_mouth,   ActionKind::fever};
+  return std::find(std::begin(signs), std::end(signs), kind) != std::end(signs);
+}
+
+std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
+                                  std::optional<Foot> foot) {
+  std::vector<std::string> signs;
+  for (const ActionRow* row : cow.actions) {
+    if (!is_vet_sign(row->action) || row->foot != foot) continue;
+    std::string words = view.wording.act(*row, view.input.visit.day);
+    const bool is_new = std::find(signs.begin(), signs.end(), words) == signs.end();
+    if (is_new) signs.push_back(std::move(words));
+  }
+  return signs;
+}
+
+}  // namespace evenclaw

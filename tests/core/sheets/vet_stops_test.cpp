@@ -1,0 +1,138 @@
+#include "core/sheets/vet_stops.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "core/paper/text.hpp"
+#include "core/sheets/vet_box.hpp"
+#include "core/sheets/vets_page.hpp"
+#include "core/trade/check.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::string box_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = vet_box(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+std::string page_of(const VisitSheetInput& input) {
+  Document document;
+  document.blocks = vets_page(view_of(input, english_wording()));
+  return to_plain_text(document, 1000);
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+constexpr const char* fall = "Went down in the crush: free her and cut no more today. Vet.";
+
+/// A Stop of the cow in the crush.
+Warning& stopped(InventedDay& day, const std::string& rule, const std::string& words,
+                 const std::string& decision = {}) {
+  day.warned(Rank::stop, words, decision);
+  Warning& warning = day.input().warnings.back().shown.warning;
+  warning.rule = rule;
+  return warning;
+}
+
+/// 412 went down, and her Stop was not answered.
+InventedDay day_with_fall(const std::string& decision = {}) {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::went_down});
+  stopped(day, "down-in-the-crush", fall, decision);
+  return day;
+}
+
+}  // namespace
+
+TEST_CASE("every check that is taken for a Stop for the vet is one") {
+  for (const std::string_view slug : vet_stop_rules()) {
+    const auto checks = all_checks();
+    CHECK_MESSAGE(std::any_of(checks.begin(), checks.end(),
+                              [slug](const CheckRule& rule) {
+                                return rule.slug == slug && rule.rank == Rank::stop;
+                              }),
+                  std::string(slug));
+  }
+}
+
+TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her page") {
+  InventedDay day = day_with_fall();
+  CHECK(holds(box_of(day.input()),
+              "# VET TODAY\n# 412  The cow, went down in the crush\n#      " + std::string(fall) +
+                  " Nobody answered.\n#      Ring today.\n#      Cut no more today."));
+  CHECK(holds(page_of(day.input()),
+              "- 412 went down in the crush; Stop, nobody answered: " + std::string(fall) + "\n"));
+}
+
+TEST_CASE("a Stop that was answered, or that asks for no vet, calls no vet") {
+  CHECK(holds(box_of(day_with_fall("go ahead").input()), "No vet was asked for"));
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  stopped(day, "toe-far-too-short", "Toe too short.");
+  CHECK(holds(box_of(day.input()), "No vet was asked for"));
+  stopped(day, "down-in-the-crush", fall).rank = Rank::ask;
+  CHECK(holds(box_of(day.input()), "No vet was asked for"));
+}
+
+TEST_CASE("once the vet came, or she left, her Stop calls nobody") {
+  InventedDay came = day_with_fall();
+  TaskRow& task = came.task("412", TaskKind::vet, Owner::vet, 0);
+  task.open = false;
+  CHECK(holds(box_of(came.input()), "No vet was asked for"));
+  task.visit = visit_id(came.input().visit.herd, came.input().visit.day - 7, 1);
+  CHECK(holds(box_of(came.input()), "VET TODAY"));
+
+  InventedDay left = day_with_fall();
+  left.known("412").left_on = left.input().visit.day;
+  CHECK(holds(box_of(left.input()), "No vet was asked for"));
+}
+
+TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one time to ring") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::rh, Claw::outside, Lesion::tn});
+  day.did({ActionKind::went_down});
+  stopped(day, "down-in-the-crush", fall);
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  const std::string text = box_of(day.input());
+  CHECK(text.find("# 412") == text.rfind("# 412"));
+  CHECK(text.find("Ring today.") == text.rfind("Ring today."));
+  CHECK(holds(text, "Left hind, "));
+  CHECK(holds(text, "Right hind, outside claw: toe necrosis (TN)"));
+  CHECK(holds(text, "The cow, went down in the crush"));
+}
+
+TEST_CASE("a vet due later and a Stop of today each say when") {
+  InventedDay day = day_with_fall();
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 3);
+  day.task("77", TaskKind::vet, Owner::vet, 2);
+  const std::string text = box_of(day.input());
+  CHECK(holds(text, "Ring by Fri 27 Nov.\n"));
+  CHECK(holds(text, "Ring today.\n"));
+  CHECK(text.find("# 412") < text.find("# 77"));
+}
+
+TEST_CASE("a sign of a foot is named beside what was found on it, and of no other foot") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::tu});
+  day.did({ActionKind::pus_above, Foot::lh});
+  day.did({ActionKind::bleeding, Foot::rh});
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  CHECK(holds(box_of(day.input()),
+              "Left hind, outside claw: toe ulcer (TU) and pus above the coronet\n"));
+  const std::string page = page_of(day.input());
+  CHECK(holds(page, "outside claw: toe ulcer (TU); pus above the coronet\n"));
+  CHECK(holds(page, "- 412 right hind, bleeding that does not stop.\n"));
+}
+
+}  // namespace evenclaw
