@@ -210,8 +210,13 @@ constexpr Worded<Saying> sayings[] = {
     {S::no_mark_called, "Nobody said that she is marked."},
     {S::stay_near_title, "Stay near: not for transport or sale yet"},
     {S::stay_near_note,
-     "What she wears or gets tells of a foot that hurts or did. Whether a cow is fit to travel is "
-     "for the farm and the vet to judge, and local law decides. Common practice, no source."},
+     "What stands beside her tells of pain, or of what nobody has looked into yet. A cow that is "
+     "not listed is not thereby fit to travel: that is for the farm and the vet to judge, and "
+     "local "
+     "law decides. Common practice, no source."},
+    {S::vet_is_asked_for, "vet asked for"},
+    {S::stop_is_open, "Stop for the vet, nobody answered"},
+    {S::came_lame_on, "came lame on {feet}"},
     {S::cow_count, "{n} cow|{n} cows"},
     {S::wears_block, "block on, {where}"},
     {S::wears_wrap, "wrap on, {where}"},

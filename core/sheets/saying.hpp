@@ -81,9 +81,12 @@ enum class Saying {
   no_mark_called,
   stay_near_title,
   stay_near_note,
-  cow_count,    // {n}
-  wears_block,  // {where}
-  wears_wrap,   // {where}
+  vet_is_asked_for,
+  stop_is_open,
+  came_lame_on,  // {feet}
+  cow_count,     // {n}
+  wears_block,   // {where}
+  wears_wrap,    // {where}
   is_held_back,
   column_why,
   to_do,

@@ -6,6 +6,10 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/task_blocks.hpp"
+#include "core/sheets/vet_stops.hpp"
+#include "core/trade/lame_score.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -53,6 +57,53 @@ void add_worn(Whys& whys, const VisitView& view) {
   for (const OnFootRow* row : worn) add(whys, row->cow, worn_words(*row, view.wording));
 }
 
+/// A swelling, dead horn or bone, foul: what is deep, whoever looks after it.
+bool is_deep(Lesion lesion) {
+  return lesion == Lesion::sw || lesion == Lesion::tn || lesion == Lesion::ip;
+}
+
+void add_for_vet(Whys& whys, const VisitView& view) {
+  const Wording& wording = view.wording;
+  for (const TaskRow* task : view.tasks) {
+    if (is_for_vet(*task)) add(whys, task->cow, wording.say(Saying::vet_is_asked_for));
+  }
+  for (const CowSeen& cow : view.cows) {
+    if (!open_vet_stops(view, cow).empty()) {
+      add(whys, cow.cow, wording.say(Saying::stop_is_open));
+    }
+    for (std::string& sign : signs_of(view, cow, std::nullopt)) {
+      add(whys, cow.cow, std::move(sign));
+    }
+    for (const Foot foot : all_feet) {
+      for (const std::string& sign : signs_of(view, cow, foot)) {
+        add(whys, cow.cow, sign + ", " + wording.foot(foot));
+      }
+    }
+    for (const FindingRow* row : cow.findings) {
+      if (!is_deep(row->lesion)) continue;
+      add(whys, cow.cow, wording.lesion(row->lesion) + ", " + wording.foot(row->foot));
+    }
+  }
+}
+
+/// Whatever was found and done: that she walks well again nobody has seen yet.
+void add_lame(Whys& whys, const VisitView& view) {
+  const Wording& wording = view.wording;
+  for (const CowSeen& cow : view.cows) {
+    if (cow.came_lame) {
+      add(whys, cow.cow,
+          cow.lame.empty() ? wording.say(Saying::vet_came_lame)
+                           : wording.say(Saying::came_lame_on, {{"feet", wording.feet(cow.lame)}}));
+    }
+    for (const TurnRow* turn : cow.turns) {
+      if (!turn->mobility_scale || !turn->mobility_score) continue;
+      if (is_lame_score({*turn->mobility_scale, *turn->mobility_score})) {
+        add(whys, cow.cow, wording.mobility(*turn));
+      }
+    }
+  }
+}
+
 void add_held_back(Whys& whys, const VisitView& view) {
   for (const TaskRow* task : view.tasks) {
     const bool is_open =
@@ -67,6 +118,8 @@ std::vector<Block> stay_near(const VisitView& view) {
   const Wording& wording = view.wording;
   Whys whys;
   add_told(whys, view);
+  add_for_vet(whys, view);
+  add_lame(whys, view);
   add_worn(whys, view);
   add_held_back(whys, view);
   for (const CowRow& cow : view.input.rows.cows) {

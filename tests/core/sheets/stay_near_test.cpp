@@ -75,8 +75,48 @@ TEST_CASE("each of these keeps a cow near, and nothing else does") {
       {"withdrawal that is over",
        [](InventedDay& day) { day.task("412", TaskKind::withdrawal_end, Owner::farmer, -1); },
        false},
-      {"lame, for the vet",
+      {"for the vet",
        [](InventedDay& day) { day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0); },
+       true},
+      {"to be looked at",
+       [](InventedDay& day) {
+         day.task_on(Foot::lh, Claw::none, TaskKind::look_at_foot, Owner::farmer, 7);
+       },
+       false},
+      {"Stop for the vet, not answered",
+       [](InventedDay& day) {
+         day.warned(Rank::stop, "Lame on two legs. Vet.", "");
+         day.input().warnings.back().shown.warning.rule = "lame-on-two-legs";
+       },
+       true},
+      {"fall", [](InventedDay& day) { day.did({ActionKind::went_down}); }, true},
+      {"pus",
+       [](InventedDay& day) {
+         day.did({ActionKind::pus_above, Foot::lh});
+       },
+       true},
+      {"swelling",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::both, Lesion::sw});
+       },
+       true},
+      {"bruise",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::inside, Lesion::sh});
+       },
+       false},
+      {"lame, leg not called", [](InventedDay& day) { day.last_turn().came_lame = true; }, true},
+      {"lame by her score",
+       [](InventedDay& day) {
+         day.last_turn().mobility_scale = MobilityScale::zero_to_three;
+         day.last_turn().mobility_score = 2;
+       },
+       true},
+      {"walks a little uneven",
+       [](InventedDay& day) {
+         day.last_turn().mobility_scale = MobilityScale::zero_to_three;
+         day.last_turn().mobility_score = 1;
+       },
        false},
       {"left",
        [](InventedDay& day) {
@@ -87,10 +127,25 @@ TEST_CASE("each of these keeps a cow near, and nothing else does") {
 
   for (const Case& row : rows) {
     InventedDay day("Hollow Meadow");
-    day.turn("412", Reason::lame);
+    day.turn("412");
     row.call(day);
     CHECK_MESSAGE(is_left_out(day.input()) == !row.stays, row.name);
   }
+}
+
+TEST_CASE("why she stays is told: vet, what was seen and how she came") {
+  InventedDay day("Hollow Meadow");
+  FootSet lame;
+  lame.add(Foot::lh);
+  day.turn("412", Reason::lame, lame);
+  day.did({ActionKind::went_down});
+  day.did({ActionKind::bleeding, Foot::rh});
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  const std::string text = text_of(day.input());
+  CHECK(holds(text,
+              "412  vet asked for; went down in the crush; bleeding that does not stop, right "
+              "hind; came lame on left hind\n"));
+  CHECK(holds(text, "not listed is not thereby fit to travel"));
 }
 
 TEST_CASE("a cow that was not seen stays near for her block as well") {
