@@ -105,16 +105,22 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
   for (const TaskRow* task : view.tasks) {
     if (task->cow != cow || !is_for_vet(*task)) continue;
     const bool is_of_today = task->visit == view.input.visit.visit && seen != nullptr;
-    calls.push_back({task->foot, why_vet(view, *task), when_vet(*task, view.input.printed, wording),
-                     is_of_today});
+    VetCall call{task->foot, why_vet(view, *task), when_vet(*task, view.input.printed, wording),
+                 is_of_today};
+    const bool is_new = std::none_of(calls.begin(), calls.end(), [&](const VetCall& other) {
+      return other.foot == call.foot && other.why == call.why && other.when == call.when;
+    });
+    if (is_new) calls.push_back(std::move(call));
   }
   for (const Warning* stop : stops) {
     const bool is_known = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
       return call.foot == stop->foot && call.is_of_today;
     });
     if (is_known) continue;
-    calls.push_back(
-        {stop->foot, why_vet_today(view, *seen, stop->foot), wording.say(Saying::vet_ring_today)});
+    const std::vector<std::string> signs = signs_of(view, *seen, stop->foot);
+    const bool is_told = !stop->foot && !signs.empty();
+    const std::string why = is_told ? wording.list(signs) : why_vet_today(view, *seen, stop->foot);
+    calls.push_back({stop->foot, why, wording.say(Saying::vet_ring_today)});
   }
   return calls;
 }
@@ -152,6 +158,14 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
     }
     const bool is_last_of_day = i + 1 == calls.size() || calls[i + 1].when != call.when;
     if (is_last_of_day) item.lines.push_back({plain(as_sentence(call.when))});
+  }
+  const bool is_of_feet = std::all_of(calls.begin(), calls.end(), [](const VetCall& call) {
+    return call.is_of_today && call.foot.has_value();
+  });
+  if (seen != nullptr && is_of_feet) {
+    for (const std::string& sign : signs_of(view, *seen, std::nullopt)) {
+      item.lines.push_back({strong(wording.say(Saying::the_cow)), plain(", " + sign)});
+    }
   }
   for (const std::string& words : left_alone(view, seen, calls)) {
     item.lines.push_back(

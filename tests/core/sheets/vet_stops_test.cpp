@@ -108,7 +108,13 @@ TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one ti
   CHECK(text.find("Ring today.") == text.rfind("Ring today."));
   CHECK(holds(text, "Left hind, "));
   CHECK(holds(text, "Right hind, outside claw: toe necrosis (TN)"));
-  CHECK(holds(text, "The cow, went down in the crush"));
+  CHECK(holds(text, "The cow, went down in the crush\n"));
+}
+
+TEST_CASE("a fall is named beside a foot that the vet was asked for") {
+  InventedDay day = day_with_fall("412 vet");
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  CHECK(holds(box_of(day.input()), "The cow, went down in the crush\n"));
 }
 
 TEST_CASE("a vet due later and a Stop of today each say when") {
