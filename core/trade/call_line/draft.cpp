@@ -141,7 +141,7 @@ class Objection {
     });
   }
 
-  Why operator()(const RestFineSaid&) const { return std::nullopt; }
+  Why operator()(const RestFineSaid&) const { return why_no_rest(turn_); }
 
   Why operator()(const WalksSoundSaid&) const { return std::nullopt; }
 

@@ -1,6 +1,8 @@
 #include "core/trade/call_line/nothing_found.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <iterator>
 #include <string>
 
 #include "core/trade/call_line/language.hpp"
@@ -64,6 +66,22 @@ std::optional<Refusal> why_not_fine(const FootCall& call) {
   return impossible(in_any_language(found->lesion) + " was called on " + in_braces(call.foot),
                     "if it was not there, say \"{nothing after all}\"; for the other feet "
                     "\"{rest fine}\"");
+}
+
+std::optional<Refusal> why_no_rest(const Turn& turn) {
+  const auto count_in = [&turn](FootState state) {
+    return std::count_if(turn.feet.begin(), turn.feet.end(),
+                         [state](const FootCall& call) { return call.state == state; });
+  };
+  const auto down = count_in(FootState::not_lifted);
+  const bool all_named = turn.feet.size() == std::size(all_feet);
+  const auto lifted = static_cast<std::ptrdiff_t>(turn.feet.size()) - down;
+  const bool has_rest = lifted > 1 && count_in(FootState::unsaid) > 0;
+  if (!all_named || down == 0 || lifted == 0 || has_rest) return std::nullopt;
+  return impossible("the other feet stayed down, so \"{rest fine}\" speaks of none",
+                    "if they were lifted, leave out \"{just}\" or \"{not lifted}\"; if not, "
+                    "leave out \"{rest fine}\"; of a foot that was lifted say "
+                    "\"{LH nothing found}\"");
 }
 
 bool may_mend_an_earlier_line(const TurnDraft& so_far, const FindingSaid& said) {

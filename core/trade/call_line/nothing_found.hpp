@@ -23,6 +23,10 @@ std::optional<Refusal> why_not_found(const Turn& turn, const FootCall& call,
 /// Why it cannot be said that nothing was found on this foot.
 std::optional<Refusal> why_not_fine(const FootCall& call);
 
+/// Why nobody can say "rest fine": each foot was called, and some of them as not lifted. Where one
+/// foot alone was lifted the others are the rest, called or not.
+std::optional<Refusal> why_no_rest(const Turn& turn);
+
 /// "No, sole ulcer" with nothing before it in the line that it could be said against: "nothing
 /// found" may have been called on an earlier one.
 bool may_mend_an_earlier_line(const TurnDraft& so_far, const FindingSaid& said);

@@ -86,3 +86,26 @@ TEST_CASE("a nick of the knife goes with nothing found in either order") {
 TEST_CASE("a finding moved to a foot was found there, whatever was said of that foot") {
   CHECK(printed({"412 RH nothing found", "LH SU", "no, right hind"}) == "412 // RH sole ulcer");
 }
+
+TEST_CASE("just the feet that were lifted leaves no rest that could be fine") {
+  for (const std::string line :
+       {"301 just LH DD raw; rest fine", "412 just RH, rest nothing found", "412 just RH, all good",
+        "412 only LH SU; others fine", "412 just the backs: LH SU; RH DD; rest fine",
+        "412 just the backs, nothing found; rest fine"}) {
+    CAPTURE(line);
+    const Faults faults = saying::faults_of(line);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().slug == "call-impossible");
+  }
+  CHECK(saying::refusal_of({"301 just LH", "DD raw", "rest fine"}).size() == 1);
+}
+
+TEST_CASE("the rest of the feet that were lifted may be fine") {
+  for (const std::string line :
+       {"412 just the backs, rest fine", "412 just the backs: LH SU; rest fine",
+        "412 RH not lifted; LH SU; rest fine", "412 hinds not lifted, rest fine",
+        "412 LH SU; rest fine"}) {
+    CAPTURE(line);
+    CHECK(saying::faults_of(line).empty());
+  }
+}
