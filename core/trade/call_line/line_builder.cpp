@@ -171,8 +171,14 @@ void LineBuilder::name_feet(const Term& feet) {
   add(TurnClause{FeetNamed{feet_in(feet)}}, feet);
 }
 
+// "Backs, RH DD": one of the feet that were named just before is the one spoken of.
 void LineBuilder::name_more_feet(const Term& feet) {
-  if (auto* named = last<FeetNamed>()) named->feet.add(feet_in(feet));
+  auto* named = last<FeetNamed>();
+  if (named == nullptr) return;
+  FootSet all = named->feet;
+  all.add(feet_in(feet));
+  if (all == named->feet && all != feet_in(feet)) return name_feet(feet);
+  named->feet = all;
 }
 
 // "Just the backs": the others stayed down.

@@ -301,6 +301,26 @@ std::optional<PlacedFault> of_the_feet_or_of_her(const NextStep& next, const Lan
                      next.term};
 }
 
+// "Backs and RH": it is one of the backs.
+std::optional<PlacedFault> foot_joined_to_its_group(const NextStep& next,
+                                                    const Language& language) {
+  const std::size_t at = next.term.first_token;
+  if (next.step.act != &LineBuilder::name_more_feet || at == 0) return std::nullopt;
+  const Phrase* joined = language.longest_match(next.tokens, at - 1).phrase;
+  const bool is_joined = next.tokens[at - 1].kind == TokenKind::conjunction ||
+                         (joined != nullptr && joined->kind == TermKind::conjunction);
+  const auto* clause = std::get_if<TurnClause>(&next.said.clauses().back().clause);
+  const auto* named = clause == nullptr ? nullptr : std::get_if<FeetNamed>(clause);
+  if (!is_joined || named == nullptr) return std::nullopt;
+  FootSet all = named->feet;
+  all.add(feet_in(next.term));
+  if (all != named->feet || all == feet_in(next.term)) return std::nullopt;
+  const std::string said(next.term.said);
+  return PlacedFault{not_understood("\"" + said + "\" is one of the feet named before it",
+                                    "say the feet again; of that one alone put ; before " + said),
+                     next.term};
+}
+
 bool tells_what_was_found_or_done(const PlacedClause& placed) {
   const auto* clause = std::get_if<TurnClause>(&placed.clause);
   return clause != nullptr && (std::holds_alternative<FindingSaid>(*clause) ||
@@ -354,6 +374,7 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
                                                       number_of_no_number,
                                                       lame_at_an_end,
                                                       of_the_feet_or_of_her,
+                                                      foot_joined_to_its_group,
                                                       recheck_behind_a_finding,
                                                       number_not_ended,
                                                       swallowed_by_a_batch,

@@ -197,3 +197,22 @@ TEST_CASE("no and a foot or claw behind a finding may mean that there was nothin
   CHECK(saying::printed({"412 LH SU", "no right hind"}) == "412 // RH sole ulcer");
   CHECK(saying::printed({"412 LH SU; no, right hind"}) == "412 // RH sole ulcer");
 }
+
+TEST_CASE("a foot of a group named right before it is spoken of alone") {
+  CHECK(saying::printed({"412 backs, RH DD raw; wrap"}) == "412 // LH // RH DD raw; wrap on");
+  CHECK(saying::printed({"301 both hinds: LH SU outside; RH DD raw"}) ==
+        "301 // LH outside sole ulcer // RH DD raw");
+  CHECK(saying::printed({"412 fronts, LF SU; hinds, RH DD"}) ==
+        "412 // LF sole ulcer // RF // LH // RH DD");
+  CHECK(saying::printed({"412 all four, hinds DD, RH raw"}) ==
+        "412 // LF // RF // LH DD // RH DD raw");
+  CHECK(saying::printed({"412 LH, RH DD"}) == "412 // LH DD // RH DD");
+  CHECK(saying::printed({"412 LH and RH, LF DD"}) == "412 // LF DD // LH DD // RH DD");
+}
+
+TEST_CASE("a foot joined to a group it belongs to is asked about") {
+  constexpr Row rows[] = {
+      {"backs and RH DD", "RH", "say the feet again; of that one alone put ; before RH"},
+      {"all four & LH SU", "LH", "say the feet again; of that one alone put ; before LH"}};
+  check_refused(rows);
+}
