@@ -19,11 +19,15 @@ bool says_fine(const TurnClause& clause) {
   return is_fine || std::holds_alternative<NothingAfterAll>(clause);
 }
 
-/// Named again with what is done there, the foot is meant.
+bool leaves_as_called(const TurnClause& clause) {
+  return says_fine(clause) || std::holds_alternative<BothFeetNamed>(clause);
+}
+
+/// Named again with what is done there, the foot is meant; "both" names none by itself.
 bool was_fine_since_named(const TurnDraft& draft, const FootCall& call) {
   const std::vector<TurnClause>& since = draft.since_naming;
   return call.state == FootState::nothing_found &&
-         std::any_of(since.begin(), since.end(), says_fine);
+         std::any_of(since.begin(), since.end(), leaves_as_called);
 }
 
 /// Something was found on another foot, and nothing but "nothing found" is known of this one. What

@@ -444,6 +444,7 @@ Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>&
   trial.turn = ready_for(draft.before_naming, feet, clauses);
   std::visit(Addition(trial), TurnClause{FeetNamed{feet}});
   for (const TurnClause& clause : clauses) {
+    if (std::holds_alternative<BothFeetNamed>(clause)) continue;
     Outcome outcome = add_clause(trial, clause);
     if (!outcome.ok()) return outcome;
   }
@@ -488,7 +489,7 @@ Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
   if (const auto* detail = std::get_if<DetailCorrected>(&clause)) {
     return correct_detail(draft, *detail);
   }
-  if (const auto feet = feet_meant(draft, clause)) return add_plainly(draft, FeetNamed{*feet});
+  if (const auto feet = feet_meant(draft, clause)) return name_feet_meant(draft, *feet, clause);
   if (const auto mended = claw_instead(draft, clause)) {
     Outcome gone = add_plainly(draft, mended->wrong);
     return gone.ok() ? add_plainly(draft, mended->right) : gone;

@@ -36,6 +36,13 @@ std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clau
   return foot ? std::optional(FootSet{*foot}) : std::nullopt;
 }
 
+Outcome name_feet_meant(TurnDraft& draft, FootSet feet, const TurnClause& clause) {
+  Outcome named = add_clause(draft, FeetNamed{feet});
+  const bool as_both = std::holds_alternative<BothFeetNamed>(clause);
+  if (named.ok() && as_both) draft.since_naming.push_back(clause);
+  return named;
+}
+
 Refusal unclear_feet(const OtherFootNamed&) {
   return impossible("it is unclear which foot is the other one", "say the foot: {LH}, {RH}");
 }

@@ -19,6 +19,10 @@ std::optional<FootSet> both_feet_named(const TurnDraft& draft);
 /// The feet a clause of these means; nothing for any other clause, and where that is not clear.
 std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clause);
 
+/// Names the feet such a clause means. That they were named as "both" is remembered with what is
+/// said since: what was found on them is not called anew by that.
+Outcome name_feet_meant(TurnDraft& draft, FootSet feet, const TurnClause& clause);
+
 /// Why a clause that means no feet is refused.
 Refusal unclear_feet(const OtherFootNamed& said);
 Refusal unclear_feet(const BothFeetNamed& said);

@@ -87,3 +87,33 @@ TEST_CASE("a foot that carries a block of last time is seen again though nothing
   CHECK(printed({"412 LH SU", "RH block still on; nothing found; see again 14d"}) ==
         "412 // LH sole ulcer // RH block still on; see again 14d; nothing found");
 }
+
+TEST_CASE("what is done on both feet does not go to one where nothing was found") {
+  const struct {
+    const char* called;
+    const char* done;
+  } rows[] = {{"412 LH DD; RH fine", "both wrapped"},
+              {"412 LH DD; RH fine", "spray both"},
+              {"412 LH fine; RH DD", "both blocked"},
+              {"412 LH nothing found; RH nothing found", "both wrapped"},
+              {"412 both hinds nothing found", "both wrapped"}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.called);
+    CAPTURE(row.done);
+    REQUIRE(refusal_of({row.called}).empty());
+    CHECK(refusal_of({row.called, row.done}).size() == 1);
+    CHECK(saying::faults_of(std::string(row.called) + "; " + row.done).size() == 1);
+  }
+}
+
+TEST_CASE("what is done on both feet goes to them when they are named for it or were called") {
+  CHECK(printed({"412 LH fine; RH fine", "both hinds wrap on, off 3d"}) ==
+        "412 // LH wrap on, off 3d; nothing found // RH wrap on, off 3d; nothing found");
+  CHECK(printed({"412 LH DD; RH DD", "both wrapped, off 3d"}) ==
+        "412 // LH DD; wrap on, off 3d // RH DD; wrap on, off 3d");
+  CHECK(printed({"412 LH DD; RH fine", "both trimmed"}) ==
+        "412 // LH DD; trimmed // RH nothing found; trimmed");
+  CHECK(printed({"412 LH DD; RH DD", "both wrapped, off 3d", "no, only LH"}) ==
+        "412 // LH DD; wrap on, off 3d // RH DD");
+}
