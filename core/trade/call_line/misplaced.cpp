@@ -170,6 +170,20 @@ Refusal time_of_nothing(const NumberAlone& here, std::size_t tokens) {
 
 }  // namespace
 
+std::optional<Refusal> why_no_range(std::span<const Token> tokens, std::size_t at,
+                                    std::string_view text) {
+  if (at < 2 || tokens[at].kind != TokenKind::number) return std::nullopt;
+  const Token& dash = tokens[at - 1];
+  const Token& first = tokens[at - 2];
+  const bool is_dash = dash.kind == TokenKind::comma && text[dash.offset] != ',';
+  if (!is_dash || first.kind != TokenKind::number) return std::nullopt;
+  const std::size_t end = tokens[at].offset + tokens[at].length;
+  return not_understood(
+      quoted(text.substr(first.offset, end - first.offset)) + " may mean the numbers between too",
+      "say each number: " + std::string(text.substr(first.offset, first.length)) + ", " +
+          std::string(text.substr(tokens[at].offset, tokens[at].length)));
+}
+
 Refusal refusal_of_number(const NumberAlone& here) {
   const std::string number = said_from(here, 1);
   const Language::Match behind = here.at + 1 < here.tokens.size()
@@ -188,6 +202,9 @@ Refusal refusal_of_number(const NumberAlone& here) {
   if (unit == TermKind::out_of || is_slash) {
     return not_understood("it is unclear what " + quoted(number) + " is a score of",
                           "say \"{mobility 2 of 3}\" (0-3) or \"{mobility 3 of 5}\" (1-5)");
+  }
+  if (std::optional<Refusal> range = why_no_range(here.tokens, here.at, here.text)) {
+    return *std::move(range);
   }
   if (names_another_cow(here.tokens, here.at, here.language)) {
     return not_understood(quoted(number) + " begins another cow in the middle of the line",

@@ -38,6 +38,11 @@ struct NumberAlone {
   const Language& language;
 };
 
+/// Why the number at `at` cannot be a cow: a dash alone parts it from the number before, and those
+/// between the two may be meant as well.
+std::optional<Refusal> why_no_range(std::span<const Token> tokens, std::size_t at,
+                                    std::string_view text);
+
 /// Of a number that can stand for nothing where it stands: the next cow, a time of which nobody
 /// said what is to happen then, a length of nothing.
 Refusal refusal_of_number(const NumberAlone& here);

@@ -216,6 +216,16 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
                      whole};
 }
 
+// "301-303 wraps off".
+std::optional<PlacedFault> range_of_cows(const NextStep& next, const Language&) {
+  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number ||
+                         next.step.from == Spot::batch_bar;
+  if (!names_cow) return std::nullopt;
+  std::optional<Refusal> refusal = why_no_range(next.tokens, next.term.first_token, next.text);
+  if (!refusal) return std::nullopt;
+  return PlacedFault{*std::move(refusal), next.term};
+}
+
 // "826 00000060001": the cow 826, and then?
 std::optional<PlacedFault> tag_in_two_parts(const NextStep& next, const Language&) {
   constexpr std::size_t two_parts = 2;
@@ -370,6 +380,7 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
                                                       no_such_lesion,
                                                       letters_in_a_number,
                                                       tag_in_two_parts,
+                                                      range_of_cows,
                                                       number_in_a_name,
                                                       number_of_no_number,
                                                       lame_at_an_end,

@@ -66,3 +66,14 @@ TEST_CASE("a detail in front of its foot shows where it stands") {
   CHECK(remedy_of("LH SU; RH z4") ==
         "name the lesion or the act it belongs to, foot first: \"LH outside sole ulcer\"");
 }
+
+TEST_CASE("a range of cow numbers is refused, for those between may be meant") {
+  for (const std::string line : {"301-303 wraps off", "301 - 303 wraps off", "news 301–303 gone",
+                                 "412, 301-303 wraps off", "301-303 LH DD"}) {
+    CAPTURE(line);
+    const Faults faults = saying::faults_of(line);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().remedy == "say each number: 301, 303");
+  }
+  CHECK(saying::faults_of("301, 303 wraps off").empty());
+}
