@@ -114,6 +114,15 @@ bool is_called_of_a_foot(TermKind kind) {
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
+// What is done to her, or is to be done, whatever foot it is said of.
+bool is_done_or_planned(TermKind kind) {
+  constexpr TermKind kinds[] = {
+      TermKind::block_act,  TermKind::block_of,    TermKind::wrap_act,
+      TermKind::opened_act, TermKind::product_act, TermKind::plain_act,
+      TermKind::see_again,  TermKind::watch,       TermKind::withheld_act};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 }  // namespace
 
 bool free_words_may_follow(TermKind kind) {
@@ -167,6 +176,7 @@ bool may_tell_of_a_finding(std::string_view words, const Language& language) {
     const Language::Match match = language.longest_match(tokens, at);
     foot = foot || (match.phrase != nullptr && names_feet(match.phrase->kind));
     called = called || (match.phrase != nullptr && is_called_of_a_foot(match.phrase->kind));
+    if (match.phrase != nullptr && is_done_or_planned(match.phrase->kind)) return true;
     at += match.phrase == nullptr ? 1 : match.word_count;
   }
   return foot && called;

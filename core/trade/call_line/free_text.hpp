@@ -43,8 +43,8 @@ std::string in_quotes(std::string_view words);
 /// The words as they are printed: bare when reading gives them back unchanged, else in quotes.
 std::string printed_text(std::string_view words, TextExtent extent, const Language& language);
 
-/// A foot is named in it, and a lesion, a block or what else is called of one: a note in which a
-/// call may have been meant.
+/// A foot is named in it, and a lesion or what else is called of one, or an act or a task stands in
+/// it: a note in which a call may have been meant.
 bool may_tell_of_a_finding(std::string_view words, const Language& language);
 
 }  // namespace evenclaw

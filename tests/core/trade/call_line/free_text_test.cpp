@@ -49,6 +49,16 @@ TEST_CASE("a note that names a foot and a lesion may hold a finding") {
   CHECK_FALSE(may_tell_of_a_finding("had a sole ulcer last year", english()));
 }
 
+TEST_CASE("a note that holds an act or a task may have been meant as a call") {
+  for (const char* words : {"see again 14d, vet", "vet; wrap on", "block on inside", "spray twice",
+                            "told the farmer", "watch her walk in 14d", "milk withheld till Thu"}) {
+    CAPTURE(words);
+    CHECK(may_tell_of_a_finding(words, english()));
+  }
+  CHECK_FALSE(may_tell_of_a_finding("vet not needed", english()));
+  CHECK_FALSE(may_tell_of_a_finding("stands well, brown heifer", english()));
+}
+
 TEST_CASE("what is called of a foot is no description, whatever stands before it") {
   const auto is_unclear = [](const char* words) {
     return could_be_calls(tokens_of(words), TextExtent::to_strong, english());
