@@ -48,4 +48,5 @@ refused line 13: "oustide" is not understood either; did you mean "outside"?
 ## ended
 unfinished 415: Her turn was not finished: "LH oustide bruise" was not understood
 lifted_not_called 415: Left hind: what was found?
+news_unclear 231: "no, 231": This was not understood. What was told?
 due_not_seen 231: wrap off left hind is due and she was not seen

@@ -15,6 +15,6 @@ rest fine
 done
 
 ## ended
-news_unclear 998: "998 gone": No cow of this herd carries the number 998. Which cow was it?
-news_unclear 997: "997 wrap came off": No cow of this herd carries the number 997. Which cow was it?
 place_not_called 413: Left hind, digital dermatitis: where?
+news_unclear 997: "997 wrap came off": No cow of this herd carries the number 997. Which cow was it?
+news_unclear 998: "998 gone": No cow of this herd carries the number 998. Which cow was it?

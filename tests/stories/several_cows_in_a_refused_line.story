@@ -30,7 +30,7 @@ told: today's feet: LH RH
 refused line 4: "DD" cannot stand here; expected news of the cow, something done or a foot; what is found is called of one cow: her number, the foot and what was found, on a line of its own
 saved 800
 saved 883
-refused line 9: "DD" cannot stand here; expected news of the cow, something done or a foot; what is found is called of one cow: her number, the foot and what was found, on a line of its own
+refused line 9: "885-886" may mean the numbers between too; say each number: 885, 886
 saved 884
 refused line 12: "SU" cannot stand here; expected news of the cow, something done or a foot; what is found is called of one cow: her number, the foot and what was found, on a line of its own
 refused line 13: "all" is not understood; expected a foot; say such as "today all four", "today hinds"

@@ -28,3 +28,4 @@ saved 205
 place_not_called 203: Left hind, sole ulcer: where, and on which claw?
 degree_not_called 203: Left hind, sole ulcer: how bad?
 news_unclear 204: "203 LH SU, 204 RH SU": It stood in one line with another cow, and nothing of it was taken down. What holds?
+news_unclear 206: "205 RH fine and 206 LH fine": It stood in one line with another cow, and nothing of it was taken down. What holds?
