@@ -12,7 +12,6 @@ namespace {
 constexpr double label_gap = 1.5;
 constexpr double whisker_end = 0.9;  // half its length
 constexpr Stroke thin{Ink::black, 0.2, Dash::solid};
-constexpr Stroke no_stroke{Ink::none, 0, Dash::solid};
 
 bool is_finite(const Range& range) {
   return std::isfinite(range.least) && std::isfinite(range.most);
