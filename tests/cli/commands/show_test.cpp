@@ -65,7 +65,7 @@ TEST_CASE("What was still asked when the visit was ended is listed again, with h
   const Ran visit = workshop.run({"show", "visit", "--today", "2026-11-24"});
   CHECK(visit.exit == 0);
   CHECK(has(visit.out, "Home Farm, Tue 24 Nov: ended, 1 cow\nStill to be asked (2):\n"));
-  CHECK(has(visit.out, "Left hind, sole haemorrhage: where"));
+  CHECK(has(visit.out, "not called where, and on which claw: 412 left hind, sole haemorrhage\n"));
   CHECK(has(visit.out, "--answers 66"));
   CHECK(has(workshop.run({"show", "herd"}).out, "2 still to be asked: evenclaw show visit\n"));
   REQUIRE(workshop.run({"told", "it was 412", "--answers", "66"}).exit == 0);
