@@ -115,6 +115,17 @@ bool named_her_before(const RecordedBefore& before, const CowSaid& cow, std::str
   });
 }
 
+/// Of each cow the line names, when it tells of feet at all.
+std::vector<PartOfLine> parts_with_feet(std::string_view text, const Language& language) {
+  return tells_of_a_foot(text, language) ? parts_of_cows(text, language)
+                                         : std::vector<PartOfLine>{};
+}
+
+/// A foot, or a number that cannot be one: some cow was called.
+bool is_of_somebody(std::string_view text, const Language& language) {
+  return tells_of_a_foot(text, language) || has_letters_in_number(text, language);
+}
+
 }  // namespace
 
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
@@ -167,8 +178,9 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
   if (mended) mended = who_was_read(*mended);
-  const bool is_mended = mended && !goes_on(*mended) && !before_.turns_called(*mended).empty();
-  if (is_mended && !named_her_before(before_, *mended, text)) {
+  const bool is_mended = mended && !goes_on(*mended) && !before_.turns_called(*mended).empty() &&
+                         !named_her_before(before_, *mended, text);
+  if (is_mended) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
@@ -183,8 +195,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     hold_back_after(text);
     return keep_unread(text);
   }
-  const auto parts = parts_of_cows(text, *language_);
-  if (!parts.empty() && tells_of_a_foot(text, *language_)) {
+  const auto parts = parts_with_feet(text, *language_);
+  if (!parts.empty()) {
     hold_back_after(text);
     return keep_with_each(parts, text);
   }
@@ -200,8 +212,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     if (!stands) return stands;
     hold_back_after(text);
   }
-  if (!in_crush_ &&
-      (tells_of_a_foot(text, *language_) || has_letters_in_number(text, *language_))) {
+  if (!in_crush_ && is_of_somebody(text, *language_)) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
     const Outcome named = name_in_refused(nobody, text);
