@@ -174,7 +174,8 @@ struct Grid {
 
 Area area_of(const Grid& grid, std::size_t index) {
   const double x = static_cast<double>(index % grid.columns) * grid.step_across;
-  const double y = static_cast<double>(index / grid.columns) * grid.step_down;
+  const auto row = index / grid.columns;
+  const double y = static_cast<double>(row) * grid.step_down;
   return {grid.first.left + x, grid.first.top + y, grid.first.right + x, grid.first.bottom + y};
 }
 
