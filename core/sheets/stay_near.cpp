@@ -62,6 +62,22 @@ bool is_deep(Lesion lesion) {
   return lesion == Lesion::sw || lesion == Lesion::tn || lesion == Lesion::ip;
 }
 
+void add_signs(Whys& whys, const VisitView& view, const CowSeen& cow) {
+  const Wording& wording = view.wording;
+  for (std::string& sign : signs_of(view, cow, std::nullopt)) {
+    add(whys, cow.cow, std::move(sign));
+  }
+  for (const Foot foot : all_feet) {
+    for (const std::string& sign : signs_of(view, cow, foot)) {
+      add(whys, cow.cow, sign + ", " + wording.foot(foot));
+    }
+  }
+  for (const FindingRow* row : cow.findings) {
+    if (!is_deep(row->lesion)) continue;
+    add(whys, cow.cow, wording.lesion(row->lesion) + ", " + wording.foot(row->foot));
+  }
+}
+
 void add_for_vet(Whys& whys, const VisitView& view) {
   const Wording& wording = view.wording;
   for (const TaskRow* task : view.tasks) {
@@ -71,19 +87,13 @@ void add_for_vet(Whys& whys, const VisitView& view) {
     if (!open_vet_stops(view, cow).empty()) {
       add(whys, cow.cow, wording.say(Saying::stop_is_open));
     }
-    for (std::string& sign : signs_of(view, cow, std::nullopt)) {
-      add(whys, cow.cow, std::move(sign));
-    }
-    for (const Foot foot : all_feet) {
-      for (const std::string& sign : signs_of(view, cow, foot)) {
-        add(whys, cow.cow, sign + ", " + wording.foot(foot));
-      }
-    }
-    for (const FindingRow* row : cow.findings) {
-      if (!is_deep(row->lesion)) continue;
-      add(whys, cow.cow, wording.lesion(row->lesion) + ", " + wording.foot(row->foot));
-    }
+    add_signs(whys, view, cow);
   }
+}
+
+bool scored_lame(const TurnRow& turn) {
+  return turn.mobility_scale && turn.mobility_score &&
+         is_lame_score({*turn.mobility_scale, *turn.mobility_score});
 }
 
 /// Whatever was found and done: that she walks well again nobody has seen yet.
@@ -96,10 +106,7 @@ void add_lame(Whys& whys, const VisitView& view) {
                            : wording.say(Saying::came_lame_on, {{"feet", wording.feet(cow.lame)}}));
     }
     for (const TurnRow* turn : cow.turns) {
-      if (!turn->mobility_scale || !turn->mobility_score) continue;
-      if (is_lame_score({*turn->mobility_scale, *turn->mobility_score})) {
-        add(whys, cow.cow, wording.mobility(*turn));
-      }
+      if (scored_lame(*turn)) add(whys, cow.cow, wording.mobility(*turn));
     }
   }
 }

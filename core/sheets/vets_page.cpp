@@ -77,6 +77,19 @@ std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const V
       {plain(view.names.in_text(cow.cow))}, {plain(view.wording.foot(row.foot))}, {plain(found)}};
 }
 
+/// Into the table of what came back or does not heal, with its history, or into the other one.
+void add_finding(const CowSeen& cow, const FindingRow& row, const VisitView& view, Table& again,
+                 Table& others) {
+  std::vector<Runs> cells = finding_row(cow, row, view);
+  const std::string history = history_words(cow, row, view);
+  if (history.empty()) {
+    others.rows.push_back(std::move(cells));
+    return;
+  }
+  cells.push_back({plain(history)});
+  again.rows.push_back(std::move(cells));
+}
+
 std::vector<Block> findings(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<TableColumn> columns = {{wording.say(Saying::column_cow)},
@@ -87,14 +100,7 @@ std::vector<Block> findings(const VisitView& view) {
   Table others{"", columns, {}};
   for (const CowSeen& cow : view.cows) {
     for (const FindingRow* row : cow.findings) {
-      std::vector<Runs> cells = finding_row(cow, *row, view);
-      const std::string history = history_words(cow, *row, view);
-      if (history.empty()) {
-        others.rows.push_back(std::move(cells));
-      } else {
-        cells.push_back({plain(history)});
-        again.rows.push_back(std::move(cells));
-      }
+      add_finding(cow, *row, view, again, others);
     }
   }
   const std::size_t all = again.rows.size() + others.rows.size();
@@ -115,18 +121,23 @@ bool is_found_on(const CowSeen& cow, Foot foot) {
                      [foot](const FindingRow* row) { return row->foot == foot; });
 }
 
+std::vector<std::string> signs_apart(const CowSeen& cow, const VisitView& view) {
+  std::vector<std::string> parts = signs_of(view, cow, std::nullopt);
+  for (const Foot foot : all_feet) {
+    if (is_found_on(cow, foot)) continue;
+    for (const std::string& sign : signs_of(view, cow, foot)) {
+      parts.push_back(view.wording.foot(foot) + ", " + sign);
+    }
+  }
+  return parts;
+}
+
 /// Signs that do not stand beside a finding, and Stops for the vet that nobody answered.
 std::vector<Block> signs(const VisitView& view) {
   const Wording& wording = view.wording;
   Bullets bullets;
   for (const CowSeen& cow : view.cows) {
-    std::vector<std::string> parts = signs_of(view, cow, std::nullopt);
-    for (const Foot foot : all_feet) {
-      if (is_found_on(cow, foot)) continue;
-      for (const std::string& sign : signs_of(view, cow, foot)) {
-        parts.push_back(wording.foot(foot) + ", " + sign);
-      }
-    }
+    std::vector<std::string> parts = signs_apart(cow, view);
     for (const Warning* stop : open_vet_stops(view, cow)) {
       parts.push_back(wording.say(Saying::stop_not_answered, {{"what", stop->words}}));
     }
@@ -148,6 +159,25 @@ bool is_unexplained(const CowSeen& cow) {
          });
 }
 
+/// On which legs she is lame, which of them stayed down, and how she walks.
+std::vector<std::string> lameness_words(const CowSeen& cow, const Wording& wording) {
+  std::vector<std::string> parts = {
+      cow.lame.empty() ? wording.say(Saying::lame_leg_not_called)
+                       : wording.say(Saying::lame_on, {{"feet", wording.feet(cow.lame)}})};
+  FootSet not_lifted;
+  for (const Foot foot : all_feet) {
+    if (cow.lame.has(foot) && !cow.lifted.has(foot)) not_lifted.add(foot);
+  }
+  if (!not_lifted.empty()) {
+    parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
+  }
+  for (const TurnRow* turn : cow.turns) {
+    const std::string score = wording.mobility(*turn);
+    if (!score.empty()) parts.push_back(score);
+  }
+  return parts;
+}
+
 std::vector<Block> unexplained(const VisitView& view) {
   const Wording& wording = view.wording;
   Bullets bullets;
@@ -156,22 +186,10 @@ std::vector<Block> unexplained(const VisitView& view) {
     if (!cow.came_lame || !cow.in_crush) continue;
     ++lame;
     if (!is_unexplained(cow)) continue;
-    std::vector<std::string> parts = {
-        cow.lame.empty() ? wording.say(Saying::lame_leg_not_called)
-                         : wording.say(Saying::lame_on, {{"feet", wording.feet(cow.lame)}})};
-    FootSet not_lifted;
-    for (const Foot foot : all_feet) {
-      if (cow.lame.has(foot) && !cow.lifted.has(foot)) not_lifted.add(foot);
-    }
-    if (!not_lifted.empty()) {
-      parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
-    }
-    for (const TurnRow* turn : cow.turns) {
-      const std::string score = wording.mobility(*turn);
-      if (!score.empty()) parts.push_back(score);
-    }
     std::string words;
-    for (const std::string& part : parts) words += (words.empty() ? " " : ", ") + part;
+    for (const std::string& part : lameness_words(cow, wording)) {
+      words += (words.empty() ? " " : ", ") + part;
+    }
     bullets.items.push_back({strong(view.names.in_text(cow.cow)), plain(words + '.')});
   }
   if (bullets.items.empty()) return {};
