@@ -41,7 +41,10 @@ struct Line {
   std::string product;
   ByWhom by_whom;
 
-  friend auto operator<=>(const Line&, const Line&) = default;
+  friend bool operator<(const Line& a, const Line& b) {
+    return std::tie(a.work, a.act, a.product, a.by_whom) <
+           std::tie(b.work, b.act, b.product, b.by_whom);
+  }
 };
 
 /// What one line counts: the cow, where on her, and which claw.
