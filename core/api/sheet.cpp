@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "core/api/filled_rows.hpp"
 #include "core/api/routine_trims.hpp"
 #include "core/api/sheet_input.hpp"
 #include "core/base/text.hpp"
@@ -18,18 +19,6 @@
 namespace evenclaw {
 
 namespace {
-
-/// Fills one table of the rows; the first fault is kept.
-template <class RowType>
-void fill(std::vector<RowType>& into, Faults& faults, Store& store, HerdId herd,
-          std::vector<Filter> where) {
-  auto rows = select_as<RowType>(store, herd, std::move(where));
-  if (rows) {
-    into = *std::move(rows);
-  } else {
-    faults.insert(faults.end(), rows.faults().begin(), rows.faults().end());
-  }
-}
 
 /// Day and herd, letters and digits of the name and the rest as single hyphens.
 std::string file_name(Day day, const std::string& herd_name) {

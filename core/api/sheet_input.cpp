@@ -4,6 +4,7 @@
 #include <set>
 #include <utility>
 
+#include "core/api/filled_rows.hpp"
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
 #include "core/api/removed_records.hpp"
@@ -16,18 +17,6 @@ namespace {
 
 std::vector<Filter> of_visit(VisitId visit) {
   return {{"visit", Compare::equal, Cell(to_text(visit))}};
-}
-
-/// Fills one table of the rows; the first fault is kept.
-template <class RowType>
-void fill(std::vector<RowType>& into, Faults& faults, Store& store, HerdId herd,
-          std::vector<Filter> where) {
-  auto rows = select_as<RowType>(store, herd, std::move(where));
-  if (rows) {
-    into = *std::move(rows);
-  } else {
-    faults.insert(faults.end(), rows.faults().begin(), rows.faults().end());
-  }
 }
 
 /// The visits before this one at which an end of withdrawal was made that is still open.

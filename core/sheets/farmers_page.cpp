@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/sheets/advice.hpp"
+#include "core/sheets/appended.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/day_sentences.hpp"
 #include "core/sheets/last_time.hpp"
@@ -17,10 +18,6 @@
 namespace evenclaw {
 
 namespace {
-
-void append(std::vector<Block>& blocks, std::vector<Block> more) {
-  std::move(more.begin(), more.end(), std::back_inserter(blocks));
-}
 
 std::vector<Block> to_do(const VisitView& view) {
   const Wording& wording = view.wording;

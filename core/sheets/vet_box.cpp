@@ -174,34 +174,30 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   return item;
 }
 
-/// Whose vet is due first; a Stop that nobody answered is due now.
-std::vector<CowId> cows_for_vet(const VisitView& view) {
-  std::vector<CowId> now;
+/// Cows in the order of the box.
+struct CowsForVet {
+  std::vector<CowId> now;  // whose vet is due, or whose Stop nobody answered
   std::vector<CowId> later;
-  const auto add = [](std::vector<CowId>& cows, CowId cow) {
-    if (std::find(cows.begin(), cows.end(), cow) == cows.end()) cows.push_back(cow);
+};
+
+CowsForVet cows_for_vet(const VisitView& view) {
+  CowsForVet cows;
+  const auto is_in = [](const std::vector<CowId>& some, CowId cow) {
+    return std::find(some.begin(), some.end(), cow) != some.end();
+  };
+  const auto add = [&](std::vector<CowId>& some, CowId cow) {
+    if (!is_in(some, cow)) some.push_back(cow);
   };
   for (const TaskRow* task : view.tasks) {
-    if (is_for_vet(*task) && task->due <= view.input.printed) add(now, task->cow);
+    if (is_for_vet(*task) && task->due <= view.input.printed) add(cows.now, task->cow);
   }
   for (const CowSeen& cow : view.cows) {
-    if (!open_vet_stops(view, cow).empty()) add(now, cow.cow);
+    if (!open_vet_stops(view, cow).empty()) add(cows.now, cow.cow);
   }
   for (const TaskRow* task : view.tasks) {
-    const bool is_now = std::find(now.begin(), now.end(), task->cow) != now.end();
-    if (is_for_vet(*task) && !is_now) add(later, task->cow);
+    if (is_for_vet(*task) && !is_in(cows.now, task->cow)) add(cows.later, task->cow);
   }
-  now.insert(now.end(), later.begin(), later.end());
-  return now;
-}
-
-bool is_any_today(const VisitView& view) {
-  const bool is_due = std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
-    return is_for_vet(*task) && task->due <= view.input.printed;
-  });
-  return is_due || std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& cow) {
-           return !open_vet_stops(view, cow).empty();
-         });
+  return cows;
 }
 
 struct SignForVet {
@@ -282,9 +278,11 @@ std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
 
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
-  const Saying title = is_any_today(view) ? Saying::vet_today_title : Saying::vet_title;
+  const CowsForVet cows = cows_for_vet(view);
+  const Saying title = cows.now.empty() ? Saying::vet_title : Saying::vet_today_title;
   BoxedNotice box{wording.say(title), {}, {}};
-  for (const CowId cow : cows_for_vet(view)) box.items.push_back(vet_item(view, cow));
+  for (const CowId cow : cows.now) box.items.push_back(vet_item(view, cow));
+  for (const CowId cow : cows.later) box.items.push_back(vet_item(view, cow));
   if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
   box.foot = {plain(wording.say(Saying::vet_decides))};
   return {std::move(box)};

@@ -1,12 +1,12 @@
 #include "core/sheets/vets_page.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <map>
 #include <set>
 #include <string>
 #include <utility>
 
+#include "core/sheets/appended.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/medicine_use.hpp"
@@ -17,10 +17,6 @@ namespace evenclaw {
 namespace {
 
 using FootOfCow = std::pair<CowId, Foot>;
-
-void append(std::vector<Block>& blocks, std::vector<Block> more) {
-  std::move(more.begin(), more.end(), std::back_inserter(blocks));
-}
 
 std::string n_of(Saying saying, std::size_t n, std::size_t of, const Wording& wording) {
   return wording.say(saying, {{"n", std::to_string(n)}, {"of", std::to_string(of)}});

@@ -1,8 +1,6 @@
 #include "core/sheets/visit_sheet.hpp"
 
-#include <iterator>
-#include <utility>
-
+#include "core/sheets/appended.hpp"
 #include "core/sheets/callers.hpp"
 #include "core/sheets/cow_cards.hpp"
 #include "core/sheets/farmers_page.hpp"
@@ -47,12 +45,8 @@ Document visit_sheet(const VisitSheetInput& input, const Wording& wording) {
   if (!input.visit.closed) {
     document.blocks.emplace_back(Note{{plain(wording.say(Saying::visit_open))}});
   }
-  std::vector<Block> for_vet = vets_page(view);
-  std::move(for_vet.begin(), for_vet.end(), std::back_inserter(document.blocks));
-  if (!view.cows.empty()) {
-    std::vector<Block> list = cow_by_cow(view);
-    std::move(list.begin(), list.end(), std::back_inserter(document.blocks));
-  }
+  append(document.blocks, vets_page(view));
+  if (!view.cows.empty()) append(document.blocks, cow_by_cow(view));
   return document;
 }
 
