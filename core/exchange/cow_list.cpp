@@ -18,7 +18,7 @@ namespace evenclaw {
 
 namespace {
 
-enum class Column {
+enum class ListColumn {
   number,
   tag,
   electronic,
@@ -34,53 +34,53 @@ enum class Column {
 
 struct Head {
   std::string_view words;
-  Column column;
+  ListColumn column;
 };
 
 // The first of a column is the one it is told by. German from memory.
-constexpr Head heads[] = {{"number", Column::number},
-                          {"herd number", Column::number},
-                          {"cow", Column::number},
-                          {"cow number", Column::number},
-                          {"nummer", Column::number},
-                          {"stallnummer", Column::number},
-                          {"kuh", Column::number},
-                          {"tag", Column::tag},
-                          {"ear tag", Column::tag},
-                          {"national tag", Column::tag},
-                          {"official tag", Column::tag},
-                          {"ohrmarke", Column::tag},
-                          {"lebensnummer", Column::tag},
-                          {"electronic number", Column::electronic},
-                          {"electronic", Column::electronic},
-                          {"eid", Column::electronic},
-                          {"transponder", Column::electronic},
-                          {"elektronische nummer", Column::electronic},
-                          {"name", Column::name},
-                          {"breed", Column::breed},
-                          {"rasse", Column::breed},
-                          {"born", Column::born},
-                          {"birth", Column::born},
-                          {"date of birth", Column::born},
-                          {"birth date", Column::born},
-                          {"geboren", Column::born},
-                          {"geburtsdatum", Column::born},
-                          {"heifer or cow", Column::heifer_or_cow},
-                          {"färse oder kuh", Column::heifer_or_cow},
-                          {"calved", Column::calved},
-                          {"last calved", Column::calved},
-                          {"calving date", Column::calved},
-                          {"gekalbt", Column::calved},
-                          {"letzte kalbung", Column::calved},
-                          {"lactation", Column::lactation},
-                          {"lactation number", Column::lactation},
-                          {"laktation", Column::lactation},
-                          {"dry off", Column::dry_off},
-                          {"drying off", Column::dry_off},
-                          {"trockenstellen", Column::dry_off},
-                          {"due to calve", Column::due_to_calve},
-                          {"due", Column::due_to_calve},
-                          {"kalbetermin", Column::due_to_calve}};
+constexpr Head heads[] = {{"number", ListColumn::number},
+                          {"herd number", ListColumn::number},
+                          {"cow", ListColumn::number},
+                          {"cow number", ListColumn::number},
+                          {"nummer", ListColumn::number},
+                          {"stallnummer", ListColumn::number},
+                          {"kuh", ListColumn::number},
+                          {"tag", ListColumn::tag},
+                          {"ear tag", ListColumn::tag},
+                          {"national tag", ListColumn::tag},
+                          {"official tag", ListColumn::tag},
+                          {"ohrmarke", ListColumn::tag},
+                          {"lebensnummer", ListColumn::tag},
+                          {"electronic number", ListColumn::electronic},
+                          {"electronic", ListColumn::electronic},
+                          {"eid", ListColumn::electronic},
+                          {"transponder", ListColumn::electronic},
+                          {"elektronische nummer", ListColumn::electronic},
+                          {"name", ListColumn::name},
+                          {"breed", ListColumn::breed},
+                          {"rasse", ListColumn::breed},
+                          {"born", ListColumn::born},
+                          {"birth", ListColumn::born},
+                          {"date of birth", ListColumn::born},
+                          {"birth date", ListColumn::born},
+                          {"geboren", ListColumn::born},
+                          {"geburtsdatum", ListColumn::born},
+                          {"heifer or cow", ListColumn::heifer_or_cow},
+                          {"färse oder kuh", ListColumn::heifer_or_cow},
+                          {"calved", ListColumn::calved},
+                          {"last calved", ListColumn::calved},
+                          {"calving date", ListColumn::calved},
+                          {"gekalbt", ListColumn::calved},
+                          {"letzte kalbung", ListColumn::calved},
+                          {"lactation", ListColumn::lactation},
+                          {"lactation number", ListColumn::lactation},
+                          {"laktation", ListColumn::lactation},
+                          {"dry off", ListColumn::dry_off},
+                          {"drying off", ListColumn::dry_off},
+                          {"trockenstellen", ListColumn::dry_off},
+                          {"due to calve", ListColumn::due_to_calve},
+                          {"due", ListColumn::due_to_calve},
+                          {"kalbetermin", ListColumn::due_to_calve}};
 
 struct Kind {
   std::string_view words;
@@ -120,14 +120,15 @@ const Head* head_meant(std::string_view plain) {
   return at == std::end(heads) ? nullptr : at;
 }
 
-std::string_view told_by(Column column) {
+std::string_view told_by(ListColumn column) {
   return std::find_if(std::begin(heads), std::end(heads),
                       [column](const Head& head) { return head.column == column; })
       ->words;
 }
 
-bool tells_which(Column column) {
-  return column == Column::number || column == Column::tag || column == Column::electronic;
+bool tells_which(ListColumn column) {
+  return column == ListColumn::number || column == ListColumn::tag ||
+         column == ListColumn::electronic;
 }
 
 /// 2026-09-01, or 01.09.2026 as it is written in German.
@@ -145,33 +146,33 @@ class CellReading {
  public:
   CellReading(CowListed& cow, Faults& faults) : cow_(cow), faults_(faults) {}
 
-  void read(Column column, const std::string& cell) {
+  void read(ListColumn column, const std::string& cell) {
     if (cell.empty()) return;
     names_her_ |= tells_which(column);
     switch (column) {
-      case Column::number:
+      case ListColumn::number:
         return number(cell);
-      case Column::tag:
+      case ListColumn::tag:
         return tag(cell);
-      case Column::electronic:
+      case ListColumn::electronic:
         return electronic(cell);
-      case Column::name:
+      case ListColumn::name:
         cow_.name = cell;
         return;
-      case Column::breed:
+      case ListColumn::breed:
         cow_.breed = cell;
         return;
-      case Column::born:
+      case ListColumn::born:
         return day(cow_.born, column, cell);
-      case Column::heifer_or_cow:
+      case ListColumn::heifer_or_cow:
         return kind(cell);
-      case Column::calved:
+      case ListColumn::calved:
         return day(cow_.calved, column, cell);
-      case Column::lactation:
+      case ListColumn::lactation:
         return lactation(cell);
-      case Column::dry_off:
+      case ListColumn::dry_off:
         return day(cow_.dry_off, column, cell);
-      case Column::due_to_calve:
+      case ListColumn::due_to_calve:
         return day(cow_.due_to_calve, column, cell);
     }
   }
@@ -196,7 +197,7 @@ class CellReading {
         list_unreadable(cow_.line, std::move(message), std::move(token), std::move(remedy)));
   }
 
-  void refuse_cell(Column column, const std::string& cell, std::string_view what,
+  void refuse_cell(ListColumn column, const std::string& cell, std::string_view what,
                    std::string remedy) {
     refuse("\"" + cell + "\" under \"" + std::string(told_by(column)) + "\" is no " +
                std::string(what),
@@ -205,7 +206,7 @@ class CellReading {
 
   void number(const std::string& cell) {
     if (is_written_as_electronic(cell)) {
-      return refuse_cell(Column::number, cell, "herd number",
+      return refuse_cell(ListColumn::number, cell, "herd number",
                          "It is an electronic number: that has a column of its own.");
     }
     cow_.number = cell;
@@ -216,7 +217,7 @@ class CellReading {
     if (tag) {
       cow_.tag = cell;
     } else {
-      refuse_cell(Column::tag, cell, "official ear tag", tag.faults().front().remedy);
+      refuse_cell(ListColumn::tag, cell, "official ear tag", tag.faults().front().remedy);
     }
   }
 
@@ -225,12 +226,12 @@ class CellReading {
     if (number) {
       cow_.electronic = cell;
     } else {
-      refuse_cell(Column::electronic, cell, "electronic number",
+      refuse_cell(ListColumn::electronic, cell, "electronic number",
                   "It has 15 digits; a spreadsheet must keep them as text.");
     }
   }
 
-  void day(std::optional<Day>& into, Column column, const std::string& cell) {
+  void day(std::optional<Day>& into, ListColumn column, const std::string& cell) {
     into = day_in(cell);
     if (!into) refuse_cell(column, cell, "day", "Write it as 2026-09-01 or 01.09.2026.");
   }
@@ -241,14 +242,14 @@ class CellReading {
       if (fold_case(each.words) == folded) cow_.heifer_or_cow = each.kind;
     }
     if (!cow_.heifer_or_cow) {
-      refuse_cell(Column::heifer_or_cow, cell, "heifer and no cow", "Write heifer or cow.");
+      refuse_cell(ListColumn::heifer_or_cow, cell, "heifer and no cow", "Write heifer or cow.");
     }
   }
 
   void lactation(const std::string& cell) {
     const auto number = whole_number(cell, most_digits_of_lactation);
     if (!number) {
-      refuse_cell(Column::lactation, cell, "number of a lactation",
+      refuse_cell(ListColumn::lactation, cell, "number of a lactation",
                   "Write 0 for a heifer, 1, 2 ...");
     } else if (*number == 0) {
       has_lactation_0_ = true;
@@ -263,7 +264,7 @@ class CellReading {
   bool has_lactation_0_ = false;
 };
 
-using Columns = std::vector<std::optional<Column>>;
+using Columns = std::vector<std::optional<ListColumn>>;
 
 Columns columns_of(const CsvTable& table, CowList& list, Faults& faults) {
   Columns columns;
@@ -287,7 +288,7 @@ Columns columns_of(const CsvTable& table, CowList& list, Faults& faults) {
   }
   const bool names_cows = std::any_of(
       columns.begin(), columns.end(),
-      [](const std::optional<Column>& column) { return column && tells_which(*column); });
+      [](const std::optional<ListColumn>& column) { return column && tells_which(*column); });
   if (!names_cows && faults.empty()) {
     faults.push_back(list_unreadable(table.head_line, "no column tells which cow a line is of", "",
                                      "One has the head number, tag or electronic number."));

@@ -12,7 +12,7 @@ namespace {
 
 using WhoOfTurn = PersonId TurnRow::*;
 
-struct Share {
+struct CowsCalled {
   PersonId person;
   std::string name;
   std::size_t cows = 0;
@@ -25,18 +25,18 @@ std::string name_in(const VisitSheetInput& input, PersonId person, const Wording
 }
 
 /// Whoever began the visit first, then who judged most, then by name.
-std::vector<Share> shares(const VisitSheetInput& input, WhoOfTurn who, PersonId began,
-                          const Wording& wording) {
+std::vector<CowsCalled> shares(const VisitSheetInput& input, WhoOfTurn who, PersonId began,
+                               const Wording& wording) {
   std::map<PersonId, std::set<CowId>> cows;
   for (const TurnRow& turn : input.rows.turns) {
     if (turn.visit == input.visit.visit) cows[turn.*who].insert(turn.cow);
   }
-  std::vector<Share> all;
+  std::vector<CowsCalled> all;
   all.reserve(cows.size());
   for (const auto& [person, seen] : cows) {
     all.push_back({person, name_in(input, person, wording), seen.size()});
   }
-  std::sort(all.begin(), all.end(), [&](const Share& a, const Share& b) {
+  std::sort(all.begin(), all.end(), [&](const CowsCalled& a, const CowsCalled& b) {
     const bool a_began = a.person == began;
     const bool b_began = b.person == began;
     if (a_began != b_began) return a_began;
@@ -47,7 +47,7 @@ std::vector<Share> shares(const VisitSheetInput& input, WhoOfTurn who, PersonId 
 }
 
 /// `at_opening` is told when no turn names anybody.
-std::string told(const std::vector<Share>& shares, const std::string& at_opening,
+std::string told(const std::vector<CowsCalled>& shares, const std::string& at_opening,
                  const Wording& wording) {
   if (shares.empty()) return at_opening;
   if (shares.size() == 1) {
@@ -55,7 +55,7 @@ std::string told(const std::vector<Share>& shares, const std::string& at_opening
   }
   std::vector<std::string> names;
   names.reserve(shares.size());
-  for (const Share& share : shares) {
+  for (const CowsCalled& share : shares) {
     names.push_back(wording.say(Saying::person_with_cows,
                                 {{"name", share.name}, {"n", std::to_string(share.cows)}}));
   }
@@ -74,7 +74,7 @@ std::string writers_of(const VisitSheetInput& input, const Wording& wording) {
 
 std::string other_caller(const VisitSheetInput& input, const TurnRow& turn,
                          const Wording& wording) {
-  const std::vector<Share> all = shares(input, &TurnRow::caller, input.visit.caller, wording);
+  const std::vector<CowsCalled> all = shares(input, &TurnRow::caller, input.visit.caller, wording);
   const bool is_first = all.empty() || all.front().person == turn.caller;
   return is_first ? std::string() : name_in(input, turn.caller, wording);
 }

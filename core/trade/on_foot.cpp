@@ -125,6 +125,10 @@ Claw ClawPair::claw() const {
   return inside ? Claw::inside : Claw::not_called;
 }
 
+std::string_view name_of(Fixture fixture) {
+  return fixture == Fixture::block ? "block" : "wrap";
+}
+
 bool is_called(Claw claw) {
   return claw == Claw::outside || claw == Claw::inside || claw == Claw::both;
 }

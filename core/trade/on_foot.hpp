@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "core/trade/foot.hpp"
@@ -46,6 +47,8 @@ struct ClawPair {
   /// The claw when it is one, `both`, or `not_called` when none is in.
   [[nodiscard]] Claw claw() const;
 };
+
+std::string_view name_of(Fixture fixture);  // "block", "wrap"
 
 /// True for outside, inside and both.
 bool is_called(Claw claw);

@@ -7,7 +7,7 @@ namespace evenclaw {
 
 namespace {
 
-constexpr double label_width = 22;
+constexpr double who_width = 22;
 constexpr double content_left = 25;
 constexpr double box_size = 6;
 constexpr double text_left = content_left + box_size + 4;
@@ -64,7 +64,7 @@ Strips item_strips(const TaskItem& item, const std::string& done_on, Typesetter&
   for (const Runs& line : item.lines) {
     lines = below(std::move(lines), line_strips(line, done_on, typesetter));
   }
-  const Strips label = typesetter.strips({plain(item.label)}, label_style, {0, label_width});
+  const Strips label = typesetter.strips({plain(item.label)}, label_style, {0, who_width});
   Strips strips = padded(beside_on_baseline({label, lines}), 1.2, 0);
   strips.push_back(rule_below(whole_column, 1.2, 0.2, Ink::grey));
   return kept_together(std::move(strips));

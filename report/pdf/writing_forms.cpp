@@ -16,7 +16,7 @@ constexpr double tick_width = 17;
 constexpr double cells_left = inside.left + name_width + tick_width;
 constexpr double cells_width = inside.width - name_width - tick_width;
 constexpr double row_height = 10;
-constexpr double box_size = 6;
+constexpr double tick_size = 6;
 
 /// Its name and a line to write on, as high as a hand in wet gloves needs.
 void add_blank(Strip& strip, const std::string& name, const Across& across,
@@ -63,7 +63,7 @@ Strips label_strips(const WritingForm& form, const WritingItem& item, double wid
   return typesetter.strips({plain(item.label)}, style, {inside.left, width});
 }
 
-double label_width(const WritingItem& item, Typesetter& typesetter) {
+double widest_label(const WritingItem& item, Typesetter& typesetter) {
   if (item.label.empty()) return 62;
   TextStyle style;
   style.points = is_long_label(item.label) ? 14 : 24;
@@ -73,7 +73,7 @@ double label_width(const WritingItem& item, Typesetter& typesetter) {
 
 Strips top_strips(const WritingForm& form, const WritingItem& item, Typesetter& typesetter) {
   constexpr double gap = 5;
-  const double width = label_width(item, typesetter);
+  const double width = widest_label(item, typesetter);
   const Across beside_it{inside.left + width + gap, inside.width - width - gap};
   const Strips label = label_strips(form, item, width, typesetter);
   if (item.about.empty()) {
@@ -120,9 +120,10 @@ Strips row_strips(const std::string& name, const std::vector<Across>& cells,
                   Typesetter& typesetter) {
   Strip grid;
   grid.height = row_height;
-  const double box_left = inside.left + name_width + (tick_width - box_size) / 2;
-  const double box_top = (row_height - box_size) / 2;
-  grid.pieces.emplace_back(box({box_left, box_top, box_left + box_size, box_top + box_size}, 0.5));
+  const double box_left = inside.left + name_width + (tick_width - tick_size) / 2;
+  const double box_top = (row_height - tick_size) / 2;
+  grid.pieces.emplace_back(
+      box({box_left, box_top, box_left + tick_size, box_top + tick_size}, 0.5));
   std::vector<double> edges = {inside.left + name_width};
   for (const Across& cell : cells) edges.push_back(cell.left);
   for (const double x : edges) {

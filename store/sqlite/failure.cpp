@@ -24,8 +24,8 @@ constexpr Telling damaged{"file-damaged", "part of it cannot be read any more",
                           "Keep a copy of it, then restore the latest backup."};
 constexpr Telling read_only{"file-read-only", "it may be read but not written",
                             "Allow writing to the file and to the folder it lies in."};
-constexpr Telling unreadable{"file-unreadable", "it cannot be opened",
-                             "Check who may read it and whether its disk is connected."};
+constexpr Telling file_unreadable{"file-unreadable", "it cannot be opened",
+                                  "Check who may read it and whether its disk is connected."};
 constexpr Telling busy{"store-busy", "another program is writing to it",
                        "Wait until the other one has finished and try again."};
 constexpr Telling not_ours{"not-our-file",
@@ -57,10 +57,10 @@ Telling telling_of(int code, const SystemErrors& errors) {
       return read_only;
     case SQLITE_CANTOPEN:
       if (errors.say_no_room()) return disk_full;
-      return errors.hold(EROFS) ? read_only : unreadable;
+      return errors.hold(EROFS) ? read_only : file_unreadable;
     case SQLITE_PERM:
     case SQLITE_AUTH:
-      return unreadable;
+      return file_unreadable;
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
     case SQLITE_PROTOCOL:

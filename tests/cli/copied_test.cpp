@@ -10,10 +10,6 @@ using namespace evenclaw::test;
 
 namespace {
 
-bool says(const std::string& text, std::string_view words) {
-  return text.find(words) != std::string::npos;
-}
-
 void record_a_turn(const Workshop& workshop) {
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"}).exit == 0);
   REQUIRE(workshop.run({"record"}, "412 lame LH\nLH DD raw behind; wrap on\ndone\n").exit == 0);
@@ -36,8 +32,8 @@ TEST_CASE("a backup of records in which one word was changed is not called good"
   const std::string damaged = workshop.file("damaged.db");
   const Ran ran = workshop.run({"backup", damaged});
   CHECK(ran.exit == 4);
-  CHECK(says(ran.err, "damaged at 1 place"));
-  CHECK(says(ran.err, "evenclaw check --file " + damaged));
+  CHECK(has(ran.err, "damaged at 1 place"));
+  CHECK(has(ran.err, "evenclaw check --file " + damaged));
   CHECK(workshop.run({"check", "--file", copy}).exit == 0);
 }
 
@@ -50,6 +46,6 @@ TEST_CASE("a damaged backup is restored as far as it goes, and said to be damage
   const std::string restored = workshop.file("restored.db");
   const Ran ran = workshop.run({"restore", copy, "--file", restored});
   CHECK(ran.exit == 4);
-  CHECK(says(ran.err, "damaged at 1 place"));
+  CHECK(has(ran.err, "damaged at 1 place"));
   CHECK(workshop.run({"show", "herd", "--file", restored}).exit == 0);
 }

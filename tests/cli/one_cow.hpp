@@ -21,8 +21,4 @@ struct OneCowRecorded {
   }
 };
 
-inline bool says(const std::string& text, std::string_view words) {
-  return text.find(words) != std::string::npos;
-}
-
 }  // namespace evenclaw::test

@@ -28,8 +28,8 @@ TEST_CASE("rows of another version are made anew, once, when somebody only looks
   const RowsOfAnotherVersion records;
   const Ran due = records.workshop.run({"due"});
   CHECK(due.exit == 0);
-  CHECK(says(due.out, "wrap off left hind"));
-  CHECK(says(due.err, "made anew"));
+  CHECK(has(due.out, "wrap off left hind"));
+  CHECK(has(due.err, "made anew"));
   CHECK(records.workshop.run({"due"}).err.empty());
 }
 
@@ -54,8 +54,8 @@ TEST_CASE("where they cannot be made anew it is said what to do, and nothing is 
     const Fault& fault = opened.faults().front();
     return fault.slug + ": " + fault.remedy;
   });
-  CHECK(says(said, "rows-out-of-date: Allow writing"));
-  CHECK(says(said, "evenclaw restore " + file + " --file COPY"));
+  CHECK(has(said, "rows-out-of-date: Allow writing"));
+  CHECK(has(said, "evenclaw restore " + file + " --file COPY"));
   CHECK(bytes_of(file) == before);
   std::filesystem::permissions(folder.parent_path(), perms::owner_all);
   std::filesystem::permissions(folder, perms::owner_all);

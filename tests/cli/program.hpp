@@ -12,6 +12,7 @@
 #include <chrono>
 #include <cstdlib>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "tests/store/temporary_folder.hpp"
@@ -25,6 +26,11 @@ struct Ran {
   std::string out;
   std::string err;
 };
+
+/// The text says these words.
+inline bool has(const std::string& text, std::string_view part) {
+  return text.find(part) != std::string::npos;
+}
 
 /// Argument vectors of C, which want pointers that can be written through.
 class PointerList {

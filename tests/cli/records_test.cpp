@@ -21,10 +21,6 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// Commands of every kind: some only look, some write.
 const std::vector<Words> commands = {{"due"},
                                      {"herds"},

@@ -10,7 +10,7 @@ using namespace evenclaw::test;
 
 namespace {
 
-std::string listed(const std::vector<std::string>& lines) {
+std::string line_by_line(const std::vector<std::string>& lines) {
   std::string all;
   for (const std::string& line : lines) all += "\n    " + line;
   return all.empty() ? "\n    (nothing)" : all;
@@ -29,8 +29,9 @@ TEST_CASE("every story comes out as it is told") {
     CHECK_FALSE(named.story.sections.empty());
     StoryPlayer player;
     for (const StoryFault& fault : player.play(named.story)) {
-      FAIL_CHECK(named.file << ":" << fault.line << " " << fault.section << "\n  told:"
-                            << listed(fault.expected) << "\n  found:" << listed(fault.found));
+      FAIL_CHECK(named.file << ":" << fault.line << " " << fault.section
+                            << "\n  told:" << line_by_line(fault.expected)
+                            << "\n  found:" << line_by_line(fault.found));
     }
   }
 }

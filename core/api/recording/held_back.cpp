@@ -18,11 +18,6 @@ bool is_said_of_her(const Clause& clause) {
   return std::holds_alternative<TurnClause>(clause);
 }
 
-bool tells_news(const Line& line) {
-  return std::any_of(line.clauses.begin(), line.clauses.end(),
-                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
-}
-
 bool names_a_cow(const Clause& clause) {
   return std::holds_alternative<CowNamed>(clause);
 }

@@ -17,13 +17,6 @@ namespace evenclaw {
 
 namespace {
 
-FootSet feet_of_phrase(const Phrase& phrase) {
-  Term term;
-  term.kind = phrase.kind;
-  term.value = phrase.value;
-  return feet_in(term);
-}
-
 bool names_feet(TermKind kind) {
   return kind == TermKind::foot || kind == TermKind::feet;
 }
@@ -72,7 +65,7 @@ FootSet feet_near(std::span<const Token> tokens, std::size_t at, const Language&
     if (distance > allowed || (nearest > 0 && distance > nearest)) continue;
     if (distance < nearest) feet = {};
     nearest = distance;
-    feet.add(feet_of_phrase(phrase));
+    feet.add(feet_in(phrase));
   }
   return feet;
 }
@@ -106,7 +99,7 @@ class FeetReader {
       return;
     }
     const TermKind kind = match.phrase->kind;
-    if (names_feet(kind) && !after_lame_) found_.named.add(feet_of_phrase(*match.phrase));
+    if (names_feet(kind) && !after_lame_) found_.named.add(feet_in(*match.phrase));
     of_a_foot_ = of_a_foot_ || (is_said_of_a_foot(kind) && !tells_of_last_time(*match.phrase));
     const bool goes_on =
         names_feet(kind) || kind == TermKind::time_in || kind == TermKind::conjunction;

@@ -40,13 +40,6 @@ bool is_a_foot(TermKind kind) {
   return kind == TermKind::foot || kind == TermKind::feet;
 }
 
-FootSet feet_of_phrase(const Phrase& phrase) {
-  Term term;
-  term.kind = phrase.kind;
-  term.value = phrase.value;
-  return feet_in(term);
-}
-
 const std::vector<TermKind>& all_kinds() {
   static const std::vector<TermKind> kinds = [] {
     std::vector<TermKind> all;
@@ -102,7 +95,7 @@ HeardLine heard(std::string_view line, const Language& language) {
     if (match.phrase != nullptr) {
       part.kind = match.phrase->kind;
       part.value = match.phrase->value;
-      if (is_a_foot(part.kind)) all.feet.add(feet_of_phrase(*match.phrase));
+      if (is_a_foot(part.kind)) all.feet.add(feet_in(*match.phrase));
     } else if (token.kind == TokenKind::number || token.kind == TokenKind::quoted) {
       part.kind = TermKind::number;
     } else if (token.kind == TokenKind::word) {

@@ -70,11 +70,6 @@ bool answers_only(const Line& line) {
          });
 }
 
-bool tells_news(const Line& line) {
-  return std::any_of(line.clauses.begin(), line.clauses.end(),
-                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
-}
-
 bool names_a_cow(const Line& line) {
   return std::any_of(line.clauses.begin(), line.clauses.end(),
                      [](const Clause& clause) { return std::holds_alternative<CowNamed>(clause); });

@@ -3,16 +3,9 @@
 #include <algorithm>
 
 #include "core/trade/call_line/said_again.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
-
-namespace {
-
-bool is_called(Claw claw) {
-  return claw != Claw::none && claw != Claw::not_called;
-}
-
-}  // namespace
 
 std::optional<ClawInstead> claw_instead(const TurnDraft& draft, const TurnClause& clause) {
   const auto* said = std::get_if<FindingSaid>(&clause);

@@ -74,10 +74,6 @@ FootSet carrying(const KnownPast& past, Fixture fixture) {
   return feet_where([&](Foot foot) { return !off_today(past, foot, fixture).empty(); });
 }
 
-std::string_view name_of(Fixture fixture) {
-  return fixture == Fixture::wrap ? "wrap" : "block";
-}
-
 /// The claws known to be missing, by earlier turns or this one.
 ClawPair missing_claws(const TurnDraft& draft, const Rows& rows, Foot foot) {
   ClawPair claws = missing_before(rows, foot);

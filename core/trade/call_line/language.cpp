@@ -55,6 +55,13 @@ std::vector<std::string> words_with_apostrophe(std::string_view phrase) {
 
 }  // namespace
 
+FootSet feet_in(const Phrase& phrase) {
+  Term term;
+  term.kind = phrase.kind;
+  term.value = phrase.value;
+  return feet_in(term);
+}
+
 std::vector<Phrase> with_missing_from(std::span<const Phrase> own,
                                       std::span<const Phrase> complete) {
   std::set<std::vector<std::string>> taken;

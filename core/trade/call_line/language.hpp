@@ -25,6 +25,9 @@ struct Phrase {
   bool plural = false;  // "wraps off": all of them
 };
 
+/// The feet that a phrase of the kinds `foot` and `feet` stands for.
+FootSet feet_in(const Phrase& phrase);
+
 /// A row of the table: the words, what they are, and which value of that kind.
 template <class E>
 constexpr Phrase says(std::string_view words, TermKind kind, E value) {

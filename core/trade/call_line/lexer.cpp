@@ -18,7 +18,6 @@ constexpr std::size_t digits_of_animal = 12;
 
 constexpr std::string_view middle_dot = "\xC2\xB7";
 constexpr std::string_view hard_space = "\xC2\xA0";
-constexpr std::string_view curly_apostrophe = "\xE2\x80\x99";
 constexpr std::string_view en_dash = "\xE2\x80\x93";
 constexpr std::size_t date_size = 10;  // 2026-10-09
 constexpr std::string_view em_dash = "\xE2\x80\x94";

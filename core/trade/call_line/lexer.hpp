@@ -8,6 +8,9 @@
 
 namespace evenclaw {
 
+/// The apostrophe that telephones and tablets write.
+inline constexpr std::string_view curly_apostrophe = "\xE2\x80\x99";
+
 enum class TokenKind {
   word,    // letters and digits that start with a letter
   number,  // digits, perhaps with one decimal point: 412, 7.5

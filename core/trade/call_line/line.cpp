@@ -58,6 +58,11 @@ Faults all_faults(Reading reading) {
 
 }  // namespace
 
+bool tells_news(const Line& line) {
+  return std::any_of(line.clauses.begin(), line.clauses.end(),
+                     [](const Clause& clause) { return std::holds_alternative<NewsSaid>(clause); });
+}
+
 Result<Line> read_line(std::string_view text, const LineContext& context,
                        const Language& language) {
   text = without_line_end(text);

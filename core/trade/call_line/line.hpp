@@ -68,6 +68,9 @@ struct Line {
   std::vector<Clause> clauses;  // empty for a blank line or a comment (#)
 };
 
+/// Something of the since-last-time talk is in the line.
+bool tells_news(const Line& line);
+
 struct LineContext {
   Day visit_day;          // weekdays and days are counted from it
   bool cow_open = false;  // a cow is in the crush: feet may follow without a number

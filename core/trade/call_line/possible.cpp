@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <string_view>
 
+#include "core/trade/on_foot.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -20,10 +22,6 @@ std::string listed(std::span<const Place> places) {
     text += facts_of(place).said;
   }
   return text;
-}
-
-bool is_called(Claw claw) {
-  return claw == Claw::outside || claw == Claw::inside || claw == Claw::both;
 }
 
 Why why_not_stage(const Finding& finding) {

@@ -9,6 +9,7 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/call_line/possible.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -75,10 +76,6 @@ class LineWriter {
   bool starts_part_ = true;
   bool is_at_head_ = false;
 };
-
-bool is_called(Claw claw) {
-  return claw != Claw::none && claw != Claw::not_called;
-}
 
 void write_claw(LineWriter& out, Claw claw) {
   if (is_called(claw)) out.say(K::claw, claw);

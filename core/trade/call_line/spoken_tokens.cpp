@@ -11,7 +11,6 @@ namespace evenclaw {
 namespace {
 
 constexpr std::string_view straight_apostrophe = "'";
-constexpr std::string_view curly_apostrophe = "\xE2\x80\x99";
 
 /// Where the last apostrophe of the word stands, and how long it is; npos when there is none.
 std::pair<std::size_t, std::size_t> last_apostrophe(std::string_view said) {

@@ -10,7 +10,7 @@ namespace evenclaw {
 namespace {
 
 template <class T>
-bool says(const PlacedClause& placed) {
+bool is_a(const PlacedClause& placed) {
   const auto* said = std::get_if<TurnClause>(&placed.clause);
   return said != nullptr && std::holds_alternative<T>(*said);
 }
@@ -24,8 +24,8 @@ bool tells_of_one_from_before(const PlacedClause& placed) {
 }
 
 bool is_said_of_a_foot(const PlacedClause& placed) {
-  return says<FootStateSaid>(placed) || says<FindingSaid>(placed) || says<TrimmedSaid>(placed) ||
-         says<MeasureSaid>(placed);
+  return is_a<FootStateSaid>(placed) || is_a<FindingSaid>(placed) || is_a<TrimmedSaid>(placed) ||
+         is_a<MeasureSaid>(placed);
 }
 
 }  // namespace
@@ -33,12 +33,12 @@ bool is_said_of_a_foot(const PlacedClause& placed) {
 bool may_be_where_it_is_known(std::span<const PlacedClause> clauses, std::size_t at) {
   if (!tells_of_one_from_before(clauses[at])) return false;
   const auto before = clauses.first(at);
-  if (std::any_of(before.begin(), before.end(), says<FeetNamed>)) return false;
+  if (std::any_of(before.begin(), before.end(), is_a<FeetNamed>)) return false;
   for (const PlacedClause& next : clauses.subspan(at + 1)) {
-    if (says<FeetNamed>(next) || is_said_of_a_foot(next)) return false;
+    if (is_a<FeetNamed>(next) || is_said_of_a_foot(next)) return false;
   }
   return std::any_of(clauses.begin(), clauses.end(), [](const PlacedClause& each) {
-    return says<ReasonSaid>(each) || says<RestFineSaid>(each);
+    return is_a<ReasonSaid>(each) || is_a<RestFineSaid>(each);
   });
 }
 

@@ -51,10 +51,6 @@ bool put_on_today(const FootCall& call, Fixture fixture) {
   });
 }
 
-std::string_view name_of(Fixture fixture) {
-  return fixture == Fixture::block ? "block" : "wrap";
-}
-
 bool hurts(const Finding& finding) {
   switch (facts_of(finding.lesion).hurts) {
     case Hurts::no:

@@ -102,7 +102,6 @@ std::vector<Firing> withdrawal_missing(const Situation& situation);
 std::vector<Firing> long_in_the_crush(const Situation& situation);
 
 About about(Fixture fixture);
-std::string_view name_of(Fixture fixture);  // "block", "wrap"
 /// One was put on the foot in this turn.
 bool put_on_today(const FootCall& call, Fixture fixture);
 

@@ -4,14 +4,6 @@
 #include "tests/cli/program.hpp"
 
 namespace evenclaw::test {
-namespace {
-
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
-}  // namespace
-
 TEST_CASE("Every act is the vet's until the business says otherwise") {
   const Workshop workshop;
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"}).exit == 0);

@@ -9,10 +9,6 @@ namespace {
 
 constexpr std::string_view title = "Before you leave the yard\n  [ ] ";
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 }  // namespace
 
 TEST_CASE("What is done before leaving the yard is told once, when the visit ends") {

@@ -6,14 +6,6 @@
 #include "tests/cli/program.hpp"
 
 namespace evenclaw::test {
-namespace {
-
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
-}  // namespace
-
 TEST_CASE("The example lies in a file of its own, and not among the records of who plays it") {
   const Workshop workshop;
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd"}).exit == 0);

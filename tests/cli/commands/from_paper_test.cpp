@@ -8,14 +8,6 @@
 #include "tests/cli/program.hpp"
 
 namespace evenclaw::test {
-namespace {
-
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
-}  // namespace
-
 TEST_CASE("A visit from paper has its day, and its times are told to be not known") {
   const Workshop workshop;
   const Ran begun = workshop.run({"start", "Home Farm", "--new-herd", "--day", "2026-11-20",

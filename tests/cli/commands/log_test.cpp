@@ -38,10 +38,10 @@ TEST_CASE("the log goes on past an entry that cannot be read, and says where it 
   const Ran ran = damaged.workshop.run({"log"});
   CHECK(ran.exit == 4);
   CHECK(lines_in(ran.out) == all - 1);
-  CHECK_FALSE(says(ran.out, "\"kind\":\"turn\""));
-  CHECK(says(ran.err, "entry " + damaged.turn + " (count "));
-  CHECK(says(ran.err,
-             "Not all could be read: " + std::to_string(all - 1) + " entries given out, 1 "));
+  CHECK_FALSE(has(ran.out, "\"kind\":\"turn\""));
+  CHECK(has(ran.err, "entry " + damaged.turn + " (count "));
+  CHECK(
+      has(ran.err, "Not all could be read: " + std::to_string(all - 1) + " entries given out, 1 "));
 }
 
 TEST_CASE("into a file as well: what can be read is there, and the answer says what is not") {
@@ -49,8 +49,8 @@ TEST_CASE("into a file as well: what can be read is there, and the answer says w
   const std::string out = damaged.workshop.file("all.jsonl");
   const Ran ran = damaged.workshop.run({"log", "--out", out, "--json"});
   CHECK(ran.exit == 4);
-  CHECK(says(ran.out, "\"damaged\""));
-  CHECK(says(ran.out, damaged.turn));
+  CHECK(has(ran.out, "\"damaged\""));
+  CHECK(has(ran.out, damaged.turn));
   CHECK(lines_in(bytes_of(out)) == lines_in(damaged.workshop.run({"log"}).out));
 }
 
@@ -60,10 +60,10 @@ TEST_CASE("rows cannot be made anew of a damaged log, and nothing is changed by 
   const Ran ran = damaged.workshop.run({"rebuild"});
   CHECK(ran.exit == 4);
   CHECK(ran.out.empty());
-  CHECK(says(ran.err, "cannot be read any more"));
-  CHECK_FALSE(says(ran.err, "made anew"));
+  CHECK(has(ran.err, "cannot be read any more"));
+  CHECK_FALSE(has(ran.err, "made anew"));
   CHECK(damaged.workshop.run({"due"}).out == due_before);
-  CHECK(says(due_before, "wrap off left hind"));
+  CHECK(has(due_before, "wrap off left hind"));
 }
 
 TEST_CASE("a small file with a destroyed page still gives out what lies before and behind it") {
@@ -88,6 +88,6 @@ TEST_CASE("a small file with a destroyed page still gives out what lies before a
   const std::int64_t saved = lines_in(bytes_of(out));
   CHECK(saved > all / 2);
   CHECK(saved < all);
-  CHECK(says(ran.out, std::to_string(saved) + " entries written to "));
-  CHECK(says(ran.err, "Not all could be read: " + std::to_string(saved) + " entries given out"));
+  CHECK(has(ran.out, std::to_string(saved) + " entries written to "));
+  CHECK(has(ran.err, "Not all could be read: " + std::to_string(saved) + " entries given out"));
 }

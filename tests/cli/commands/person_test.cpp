@@ -4,14 +4,6 @@
 #include "tests/cli/program.hpp"
 
 namespace evenclaw::test {
-namespace {
-
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
-}  // namespace
-
 TEST_CASE("A name that was erased stands nowhere any more, and the work stays") {
   const Workshop workshop;
   REQUIRE(workshop

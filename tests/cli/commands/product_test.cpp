@@ -6,10 +6,6 @@
 namespace evenclaw::test {
 namespace {
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 void begin(const Workshop& workshop) {
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"}).exit == 0);
 }

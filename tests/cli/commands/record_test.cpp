@@ -10,10 +10,6 @@
 namespace evenclaw::test {
 namespace {
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// A visit to a herd is open.
 void start_visit(const Workshop& workshop, const std::string& herd = "Home Farm") {
   const Ran ran = workshop.run({"start", herd, "--new-herd", "--feet", "all"});

@@ -30,13 +30,13 @@ TEST_CASE("the farmer's task does not vanish without a word with the record that
   const std::string turn = turn_of(workshop);
   const Ran asked = workshop.run({"redact", turn, "--why", "another herd's cow"});
   CHECK(asked.exit == 1);
-  CHECK(says(asked.err, "412: wrap off left hind (farmer, by "));
-  CHECK(says(workshop.run({"due"}).out, "wrap off left hind"));
+  CHECK(has(asked.err, "412: wrap off left hind (farmer, by "));
+  CHECK(has(workshop.run({"due"}).out, "wrap off left hind"));
 
   const Ran sure = workshop.run({"redact", turn, "--why", "another herd's cow", "--sure"});
   CHECK(sure.exit == 0);
-  CHECK(says(sure.out, "no longer due: 412 wrap off left hind (farmer, by "));
-  CHECK_FALSE(says(workshop.run({"due"}).out, "wrap off left hind"));
+  CHECK(has(sure.out, "no longer due: 412 wrap off left hind (farmer, by "));
+  CHECK_FALSE(has(workshop.run({"due"}).out, "wrap off left hind"));
 }
 
 TEST_CASE(
@@ -48,13 +48,13 @@ TEST_CASE(
   const std::size_t told = log.find("\"kind\":\"task_closed\"");
   REQUIRE(told != std::string::npos);
   const std::string id = log.substr(log.find("\"id\":\"", log.rfind('\n', told)) + 6, 36);
-  CHECK(says(workshop.run({"redact", id, "--why", "another cow"}).err,
-             "What it closed is open again: 412: wrap off left hind (farmer, by "));
-  CHECK(says(workshop.run({"redact", id, "--why", "another cow", "--sure"}).out,
-             "open again: 412 wrap off left hind (farmer, by "));
+  CHECK(has(workshop.run({"redact", id, "--why", "another cow"}).err,
+            "What it closed is open again: 412: wrap off left hind (farmer, by "));
+  CHECK(has(workshop.run({"redact", id, "--why", "another cow", "--sure"}).out,
+            "open again: 412 wrap off left hind (farmer, by "));
   const Ran again = workshop.run({"redact", id, "--why", "another cow", "--sure"});
   CHECK(again.exit == 1);
-  CHECK(says(again.err, "nothing-to-do"));
+  CHECK(has(again.err, "nothing-to-do"));
 }
 
 TEST_CASE("a cow whose record was taken away still shows on the sheet and when she is asked for") {
@@ -64,8 +64,8 @@ TEST_CASE("a cow whose record was taken away still shows on the sheet and when s
       workshop.run({"redact", turn_of(workshop), "--why", "another herd's cow", "--sure"}).exit ==
       0);
   const Ran sheet = workshop.run({"sheet", "--text"});
-  CHECK(says(sheet.out, "412 was there; a record of her was removed on "));
+  CHECK(has(sheet.out, "412 was there; a record of her was removed on "));
   const Ran cow = workshop.run({"show", "cow", "412"});
-  CHECK(says(cow.out, "what was recorded of her was removed on "));
-  CHECK(says(cow.out, ": another herd's cow"));
+  CHECK(has(cow.out, "what was recorded of her was removed on "));
+  CHECK(has(cow.out, ": another herd's cow"));
 }

@@ -8,10 +8,6 @@
 namespace evenclaw::test {
 namespace {
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// 412 with a wrap, under 24 October 2026 although it was the 27th.
 void begin_under_the_wrong_day(const Workshop& workshop) {
   REQUIRE(workshop

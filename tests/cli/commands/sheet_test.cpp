@@ -13,10 +13,10 @@ TEST_CASE("the sheet is read on the screen without making a file") {
   const OneCowRecorded recorded;
   const Ran shown = recorded.workshop.run({"sheet", "--text"});
   CHECK(shown.exit == 0);
-  CHECK(says(shown.out, "Home Farm"));
-  CHECK(says(shown.out, "412"));
-  CHECK(says(shown.out, "wrap off"));
-  CHECK_FALSE(says(shown.out, "<html"));
+  CHECK(has(shown.out, "Home Farm"));
+  CHECK(has(shown.out, "412"));
+  CHECK(has(shown.out, "wrap off"));
+  CHECK_FALSE(has(shown.out, "<html"));
   CHECK_FALSE(std::filesystem::exists(recorded.workshop.file("evenclaw/sheets")));
 }
 
@@ -25,9 +25,9 @@ TEST_CASE("the rows of the sheet are shown as a list with a head and a line for 
   const Ran shown = recorded.workshop.run({"sheet", "--csv"});
   CHECK(shown.exit == 0);
   CHECK(shown.out.rfind("herd,day,tells,cow,", 0) == 0);
-  CHECK(says(shown.out, ",finding,412,,DD,"));
-  CHECK(says(shown.out, ",act,412,,wrap_on,"));
-  CHECK(says(shown.out, ",task,412,,wrap_off,"));
+  CHECK(has(shown.out, ",finding,412,,DD,"));
+  CHECK(has(shown.out, ",act,412,,wrap_on,"));
+  CHECK(has(shown.out, ",task,412,,wrap_off,"));
 }
 
 TEST_CASE("the list goes into a new file and never over another one") {
@@ -35,7 +35,7 @@ TEST_CASE("the list goes into a new file and never over another one") {
   const std::string list = recorded.workshop.file("visit.csv");
   REQUIRE(recorded.workshop.run({"sheet", "--csv", "--out", list}).exit == 0);
   const std::string first = bytes_of(list);
-  CHECK(says(first, ",finding,412,,DD,"));
+  CHECK(has(first, ",finding,412,,DD,"));
   CHECK(recorded.workshop.run({"sheet", "--csv", "--out", list}).exit != 0);
   CHECK(bytes_of(list) == first);
 }
@@ -45,8 +45,8 @@ TEST_CASE("a name that a spreadsheet would run is made harmless in the list") {
   REQUIRE(workshop.run({"start", "=HYPERLINK(1)", "--new-herd", "--feet", "all"}).exit == 0);
   REQUIRE(workshop.run({"record"}, "412 rest fine\ndone\n").exit == 0);
   const Ran shown = workshop.run({"sheet", "--csv"});
-  CHECK(says(shown.out, "\n'=HYPERLINK(1),"));
-  CHECK_FALSE(says(shown.out, "\n=HYPERLINK"));
+  CHECK(has(shown.out, "\n'=HYPERLINK(1),"));
+  CHECK_FALSE(has(shown.out, "\n=HYPERLINK"));
 }
 
 TEST_CASE("a list and a text at once is refused") {
@@ -58,13 +58,13 @@ TEST_CASE("what is due goes onto a page to hang up, without cows that left") {
   const OneCowRecorded recorded;
   const std::string page = recorded.workshop.file("due.html");
   REQUIRE(recorded.workshop.run({"due", "--paper", page}).exit == 0);
-  CHECK(says(bytes_of(page), "<html"));
-  CHECK(says(bytes_of(page), "wrap off"));
+  CHECK(has(bytes_of(page), "<html"));
+  CHECK(has(bytes_of(page), "wrap off"));
   REQUIRE(recorded.workshop.run({"told", "412 gone"}).exit == 0);
   const Ran again = recorded.workshop.run({"due", "--paper", page});
   CHECK(again.exit == 0);
-  CHECK(says(again.out, page));
-  CHECK(says(bytes_of(page), "Nothing is due."));
+  CHECK(has(again.out, page));
+  CHECK(has(bytes_of(page), "Nothing is due."));
 }
 
 TEST_CASE("a sheet whose name ends in .pdf is one, and is made again in its place") {
@@ -74,9 +74,9 @@ TEST_CASE("a sheet whose name ends in .pdf is one, and is made again in its plac
     const Ran made = recorded.workshop.run({"sheet", "--out", page});
     CHECK(made.exit == 0);
     CHECK(made.err.empty());
-    CHECK(says(made.out, page));
+    CHECK(has(made.out, page));
     CHECK(bytes_of(page).rfind("%PDF-", 0) == 0);
-    CHECK(says(bytes_of(page), "%%EOF\n% Made by Evenclaw, which may replace it.\n"));
+    CHECK(has(bytes_of(page), "%%EOF\n% Made by Evenclaw, which may replace it.\n"));
     CHECK_FALSE(std::filesystem::exists(page + ".part"));
   }
 }
@@ -87,7 +87,7 @@ TEST_CASE("a sheet to print lies beside the others under the same name") {
   const Ran print = recorded.workshop.run({"sheet", "--pdf"});
   CHECK(print.exit == 0);
   std::string name = print.out;
-  REQUIRE(says(name, ".pdf"));
+  REQUIRE(has(name, ".pdf"));
   name.replace(name.find(".pdf"), 4, ".html");
   CHECK(name == page.out);
 }
@@ -106,7 +106,7 @@ TEST_CASE("a PDF for a place that cannot be written is refused and nothing is le
   for (const Ran& refused : {recorded.workshop.run({"sheet", "--out", page}),
                              recorded.workshop.run({"due", "--paper", page})}) {
     CHECK(refused.exit == 3);
-    CHECK(says(refused.err, page + " cannot be written"));
+    CHECK(has(refused.err, page + " cannot be written"));
   }
   CHECK(bytes_of(recorded.workshop.file("taken")) == "mine");
 }

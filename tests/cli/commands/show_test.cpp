@@ -8,10 +8,6 @@
 namespace evenclaw::test {
 namespace {
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// Home Farm on 24 November 2026, ended.
 void visited(const Workshop& workshop, const std::string& lines) {
   REQUIRE(workshop

@@ -7,14 +7,6 @@
 #include "tests/cli/program.hpp"
 
 namespace evenclaw::test {
-namespace {
-
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
-}  // namespace
-
 TEST_CASE("A visit on a day to come is refused, and no visit is open afterwards") {
   const Workshop workshop;
   const Ran ran = workshop.run({"start", "Home Farm", "--new-herd", "--day", "2999-01-01"});

@@ -6,10 +6,6 @@
 namespace evenclaw::test {
 namespace {
 
-bool has(const std::string& text, std::string_view part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// 412 has a first look at her block, its check, a see again and a block off, in this order.
 void block_412(const Workshop& workshop) {
   REQUIRE(workshop.run({"start", "Home Farm", "--new-herd", "--feet", "all"}).exit == 0);

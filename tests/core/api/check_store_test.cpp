@@ -15,9 +15,6 @@ namespace evenclaw::test {
 
 namespace {
 
-const HerdId herd = sample_herd(1);
-const DeviceId tablet = sample_device(1);
-
 /// She carries 412 from one day to another, or to this day.
 struct Carrier {
   int cow;
@@ -29,12 +26,12 @@ void give_412(MemoryStore& store, const std::vector<Carrier>& carriers) {
   Write write;
   for (const Carrier& carrier : carriers) {
     CowNumberRow row;
-    row.herd = herd;
+    row.herd = sample_herd(1);
     row.cow = sample_cow(carrier.cow);
     row.number = "412";
     row.valid_from = Day{carrier.from};
     if (carrier.to) row.valid_to = Day{*carrier.to};
-    PictureOfCow picture{herd, {row.cow}, {}};
+    PictureOfCow picture{sample_herd(1), {row.cow}, {}};
     picture.rows.cow_numbers.push_back(row);
     write.cows.push_back(std::move(picture));
   }
@@ -60,7 +57,7 @@ CheckedStore checked(const std::vector<Entry>& entries) {
 }
 
 Entry of_kind(std::int64_t number, std::string_view kind, std::string body) {
-  Envelope envelope = sample_envelope(number, tablet, herd);
+  Envelope envelope = sample_envelope(number, sample_device(1), sample_herd(1));
   envelope.kind = kind;
   return make_entry(std::move(envelope), std::move(body));
 }
@@ -91,7 +88,7 @@ TEST_CASE("the last day of one cow and the first of the next are the same day: c
 
 TEST_CASE("a body that cannot be read is told with its entry, and the others are counted on") {
   const Entry unread = of_kind(1, "turn", "{\"visit\":7}");
-  const CheckedStore store = checked({unread, sample_entry(2, tablet, herd)});
+  const CheckedStore store = checked({unread, sample_entry(2, sample_device(1), sample_herd(1))});
   CHECK(store.entries == 2);
   REQUIRE(store.findings.size() == 1);
   CHECK(store.findings.front().what == "body_not_understood");
@@ -105,22 +102,23 @@ TEST_CASE("what a later version wrote is counted and is no flaw") {
 }
 
 TEST_CASE("a body that was taken away is counted and is no flaw") {
-  const Entry target = sample_entry(1, tablet, herd);
-  const CheckedStore store = checked({without_body(target), sample_redact(2, tablet, target)});
+  const Entry target = sample_entry(1, sample_device(1), sample_herd(1));
+  const CheckedStore store =
+      checked({without_body(target), sample_redact(2, sample_device(1), target)});
   CHECK(store.redacted == 1);
   CHECK(store.findings.empty());
 }
 
 TEST_CASE("an entry that a device counted and nobody has is told as missing") {
-  const CheckedStore store =
-      checked({sample_entry(1, tablet, herd), sample_entry(3, tablet, herd)});
+  const CheckedStore store = checked({sample_entry(1, sample_device(1), sample_herd(1)),
+                                      sample_entry(3, sample_device(1), sample_herd(1))});
   REQUIRE(store.findings.size() == 1);
   CHECK(store.findings.front().what == "gap");
   CHECK(store.findings.front().words.find("count 2") != std::string::npos);
 }
 
 TEST_CASE("an entry kept in two versions is told once with its name") {
-  const Entry entry = sample_entry(1, tablet, herd);
+  const Entry entry = sample_entry(1, sample_device(1), sample_herd(1));
   const CheckedStore store = checked({entry, other_version(entry, 2)});
   REQUIRE(store.findings.size() == 1);
   CHECK(store.findings.front().what == "two_versions");

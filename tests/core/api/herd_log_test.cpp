@@ -13,12 +13,9 @@ namespace evenclaw::test {
 
 namespace {
 
-const HerdId herd = sample_herd(1);
-const DeviceId tablet = sample_device(1);
-
 Entry number_of(std::int64_t entry, std::int64_t cow, std::string number) {
   return entry_of(
-      sample_envelope(entry, tablet, herd),
+      sample_envelope(entry, sample_device(1), sample_herd(1)),
       NumberGiven{sample_cow(cow), std::move(number), Day{20'000 + static_cast<int>(entry)}});
 }
 
@@ -44,10 +41,10 @@ using Numbers = std::vector<std::string>;
 TEST_CASE("what is not written yet counts beside what is, for its own herd only") {
   MemoryStore store;
   keep(store, {number_of(1, 1, "412")});
-  const std::vector<Entry> unwritten = {number_of(2, 1, "413"),
-                                        entry_of(sample_envelope(3, tablet, sample_herd(2)),
-                                                 NumberGiven{sample_cow(1), "414", Day{20'000}})};
-  HerdLog log(store, herd);
+  const std::vector<Entry> unwritten = {
+      number_of(2, 1, "413"), entry_of(sample_envelope(3, sample_device(1), sample_herd(2)),
+                                       NumberGiven{sample_cow(1), "414", Day{20'000}})};
+  HerdLog log(store, sample_herd(1));
   log.also(unwritten);
   CHECK(numbers_of(log, 1) == Numbers{"412", "413"});
 }
@@ -58,7 +55,7 @@ TEST_CASE("the hundredth cow that is asked about is answered like the first") {
   for (std::int64_t cow = 1; cow <= 100; ++cow) {
     unwritten.push_back(number_of(cow, cow, std::to_string(cow)));
   }
-  HerdLog log(store, herd);
+  HerdLog log(store, sample_herd(1));
   log.also(unwritten);
   for (std::int64_t cow = 1; cow <= 100; ++cow) {
     CHECK(numbers_of(log, cow) == Numbers{std::to_string(cow)});
@@ -71,7 +68,7 @@ TEST_CASE("an entry that is left out counts as never written, whether the store 
   const Entry written = number_of(1, 1, "412");
   keep(store, {written});
   const std::vector<Entry> unwritten = {number_of(2, 1, "413"), number_of(3, 1, "414")};
-  HerdLog log(store, herd);
+  HerdLog log(store, sample_herd(1));
   log.also(unwritten);
   log.without(written.envelope.id);
   log.without(unwritten.back().envelope.id);
@@ -80,9 +77,9 @@ TEST_CASE("an entry that is left out counts as never written, whether the store 
 
 TEST_CASE("cows that are united by what is not written yet are one when they are asked about") {
   MemoryStore store;
-  const std::vector<Entry> unwritten = {
-      entry_of(sample_envelope(1, tablet, herd), SameCow{sample_cow(1), sample_cow(2)})};
-  HerdLog log(store, herd);
+  const std::vector<Entry> unwritten = {entry_of(
+      sample_envelope(1, sample_device(1), sample_herd(1)), SameCow{sample_cow(1), sample_cow(2)})};
+  HerdLog log(store, sample_herd(1));
   CHECK(log.groups().value().group_of(sample_cow(1)).size() == 1);
   log.also(unwritten);
   CHECK(log.groups().value().group_of(sample_cow(1)).size() == 2);
@@ -92,9 +89,10 @@ TEST_CASE("cows that are united by what is not written yet are one when they are
 
 TEST_CASE("she who was told gone and stands in the crush has not left") {
   MemoryStore store;
-  keep(store, {number_of(1, 1, "412"), entry_of(sample_envelope(2, tablet, herd),
-                                                CowLeft{sample_cow(1), Day{20'100}, {}, {}})});
-  HerdLog log(store, herd);
+  keep(store,
+       {number_of(1, 1, "412"), entry_of(sample_envelope(2, sample_device(1), sample_herd(1)),
+                                         CowLeft{sample_cow(1), Day{20'100}, {}, {}})});
+  HerdLog log(store, sample_herd(1));
   const auto left_on = [&](Result<CowPast> past) { return past.value().rows.cows.front().left_on; };
   CHECK(left_on(log.past_of(sample_cow(1), {})) == Day{20'100});
   CHECK_FALSE(left_on(log.past_of_one_here(sample_cow(1), {})));

@@ -39,14 +39,15 @@ struct OneVisit {
   Workplace place;
 };
 
-const std::vector<std::string> two_cows = {"412 nothing found", "413 RH DD raw behind", "done"};
+const std::vector<std::string> both_numbers_called = {"412 nothing found", "413 RH DD raw behind",
+                                                      "done"};
 const std::vector<std::string> one_unsure = {
     "412 nothing found", "513 or 531 LH outside sole ulcer middle, bad", "done"};
 
 }  // namespace
 
 TEST_CASE("two cows of one day that are one are found by both numbers and can be parted again") {
-  OneVisit visit(two_cows);
+  OneVisit visit(both_numbers_called);
   const CowId first = visit.cow("412").value();
   const CowId second = visit.cow("413").value();
   visit.unite("412", "413");

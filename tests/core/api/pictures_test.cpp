@@ -13,11 +13,8 @@ namespace evenclaw::test {
 
 namespace {
 
-const HerdId herd = sample_herd(1);
-const DeviceId tablet = sample_device(1);
-
 Entry number_of(std::int64_t number) {
-  return entry_of(sample_envelope(number, tablet, herd),
+  return entry_of(sample_envelope(number, sample_device(1), sample_herd(1)),
                   NumberGiven{sample_cow(number), std::to_string(number), Day{20'000}});
 }
 
@@ -32,16 +29,16 @@ TEST_CASE("more cows than go into one write are all pictured") {
     subjects.cows.insert(sample_cow(number));
   }
   REQUIRE(store.write(write).ok());
-  REQUIRE(picture_anew(store, herd, subjects).ok());
-  CHECK(select_as<CowNumberRow>(store, herd).value().size() == 250);
+  REQUIRE(picture_anew(store, sample_herd(1), subjects).ok());
+  CHECK(select_as<CowNumberRow>(store, sample_herd(1)).value().size() == 250);
 }
 
 TEST_CASE("cows that are one are pictured once, whichever of them was touched") {
   MemoryStore store;
   Write write;
-  write.entries = {
-      number_of(1), number_of(2),
-      entry_of(sample_envelope(3, tablet, herd), SameCow{sample_cow(1), sample_cow(2)})};
+  write.entries = {number_of(1), number_of(2),
+                   entry_of(sample_envelope(3, sample_device(1), sample_herd(1)),
+                            SameCow{sample_cow(1), sample_cow(2)})};
   REQUIRE(add_pictures(store, write).ok());
   REQUIRE(write.cows.size() == 1);
   CHECK(write.cows.front().group.size() == 2);
@@ -53,7 +50,7 @@ TEST_CASE("a write for two herds gets the rows of both, each from its own entrie
   Write write;
   for (const std::int64_t of : {1, 2}) {
     write.entries.push_back(
-        entry_of(sample_envelope(1, tablet, sample_herd(of)),
+        entry_of(sample_envelope(1, sample_device(1), sample_herd(of)),
                  NumberGiven{sample_cow(7), std::to_string(400 + of), Day{20'000}}));
   }
   REQUIRE(add_pictures(store, write).ok());

@@ -17,7 +17,7 @@ struct Change {
   const char* after;
 };
 
-std::string random_bytes(RandomStream& random) {
+std::string bytes_like_utf8(RandomStream& random) {
   // Bytes near the borders of the UTF-8 classes, where the mistakes are.
   constexpr unsigned char borders[] = {0x00, 0x41, 0x7F, 0x80, 0x8F, 0x90, 0x9F, 0xA0,
                                        0xBF, 0xC0, 0xC1, 0xC2, 0xDF, 0xE0, 0xE1, 0xED,
@@ -58,7 +58,7 @@ TEST_CASE("ill-formed bytes become the replacement character, everything else st
 TEST_CASE("whatever the bytes, the valid text is valid and valid text stays") {
   RandomStream random(9, 1);
   for (int i = 0; i < 5000; ++i) {
-    const std::string bytes = random_bytes(random);
+    const std::string bytes = bytes_like_utf8(random);
     const std::string text = valid_utf8(bytes);
     REQUIRE(is_utf8(text));
     REQUIRE(valid_utf8(text) == text);
@@ -101,7 +101,7 @@ TEST_CASE("letters of western and middle Europe are folded to their small form")
 TEST_CASE("folding twice changes nothing more, and valid text stays valid") {
   RandomStream random(9, 2);
   for (int i = 0; i < 5000; ++i) {
-    const std::string bytes = random_bytes(random);
+    const std::string bytes = bytes_like_utf8(random);
     const std::string folded = fold_case(bytes);
     REQUIRE(fold_case(folded) == folded);
     REQUIRE(is_utf8(folded) == is_utf8(bytes));

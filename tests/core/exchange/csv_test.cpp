@@ -20,7 +20,7 @@ std::vector<Cells> rows_of(const std::vector<std::string>& lines) {
 }
 
 /// "3 message" of each fault.
-Cells faults_of(const std::vector<std::string>& lines) {
+Cells csv_faults(const std::vector<std::string>& lines) {
   Cells told;
   for (const Fault& fault : csv_table(lines).faults) {
     CHECK(fault.slug == "list-unreadable");
@@ -60,8 +60,8 @@ TEST_CASE("a mark at the beginning, line ends of either kind and empty lines do 
 }
 
 TEST_CASE("every line that cannot be read is told with its number and its words") {
-  CHECK(faults_of({"cow;breed", "412", R"(413;"Jersey)", R"(414;"Jersey"x)", "415;Jersey;x",
-                   "416;\xff", "417;Jersey"}) ==
+  CHECK(csv_faults({"cow;breed", "412", R"(413;"Jersey)", R"(414;"Jersey"x)", "415;Jersey;x",
+                    "416;\xff", "417;Jersey"}) ==
         Cells{"2 the line has 1 cells and the head has 2: 412",
               "3 a quote is not closed in its line: \"Jersey",
               "4 something stands behind the end of a quote: \"Jersey\"x",
@@ -70,9 +70,9 @@ TEST_CASE("every line that cannot be read is told with its number and its words"
 }
 
 TEST_CASE("a head names each column once, and there is one") {
-  CHECK(faults_of({"cow;;Cow"}) ==
+  CHECK(csv_faults({"cow;;Cow"}) ==
         Cells{"1 column 2 has no head", "1 two columns are called \"Cow\""});
-  CHECK(faults_of({"", " "}) == Cells{"0 the list is empty"});
+  CHECK(csv_faults({"", " "}) == Cells{"0 the list is empty"});
 }
 
 TEST_CASE("bytes of any kind are read or refused, and what is read has the form of the head") {

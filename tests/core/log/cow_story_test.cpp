@@ -13,8 +13,8 @@ namespace evenclaw {
 namespace {
 
 const HerdId herd{uuid_derived("herd")};
-const CowId cow{uuid_derived("cow")};
-const Day day{20'754};
+const CowId the_cow{uuid_derived("cow")};
+const Day the_day{20'754};
 
 /// Entries of one herd, each a minute behind the one before.
 class Log {
@@ -32,7 +32,7 @@ class Log {
   }
 
   [[nodiscard]] CowStory story() const {
-    const std::vector<CowId> group = {cow};
+    const std::vector<CowId> group = {the_cow};
     return story_of(herd, group, entries_);
   }
 
@@ -46,7 +46,7 @@ VisitId visit_named(std::string_view name) {
 
 TurnRecorded turn_at(std::string_view visit) {
   TurnRecorded turn;
-  turn.cow = cow;
+  turn.cow = the_cow;
   turn.visit = visit_named(visit);
   turn.turn.cow.number = "412";
   return turn;
@@ -60,13 +60,13 @@ FootCall left_hind(std::string note) {
 }
 
 CowLeft gone(std::string words = "412 gone") {
-  return {cow, day, std::move(words), {}};
+  return {the_cow, the_day, std::move(words), {}};
 }
 
 QuestionSettled taken_back(std::string words) {
   QuestionSettled settled;
-  settled.cow = cow;
-  settled.day = day;
+  settled.cow = the_cow;
+  settled.day = the_day;
   settled.about = std::move(words);
   return settled;
 }
@@ -93,14 +93,14 @@ TEST_CASE(
 
 TEST_CASE("turns stand by the day of their visit, whatever the clock of the device showed") {
   Log log;
-  log.add(VisitOpened{visit_named("later"), day + 28, 1, four_feet});
+  log.add(VisitOpened{visit_named("later"), the_day + 28, 1, four_feet});
   log.add(turn_at("later"));
-  log.add(VisitOpened{visit_named("earlier"), day, 1, four_feet});
+  log.add(VisitOpened{visit_named("earlier"), the_day, 1, four_feet});
   log.add(turn_at("earlier"));
   const CowStory story = log.story();
   REQUIRE(story.turns.size() == 2);
   CHECK(story.turns.front().body.visit == visit_named("earlier"));
-  CHECK(story.turns.front().moment.day == day);
+  CHECK(story.turns.front().moment.day == the_day);
 }
 
 TEST_CASE("taken back is what was told before, and not what is told again after") {
@@ -123,7 +123,7 @@ TEST_CASE("taking back one thing leaves another in other words as it was") {
 
 TEST_CASE("on two tablets of one day she who was in the crush is here, unless told gone twice") {
   Log log;
-  log.add(VisitOpened{visit_named("visit"), day, 1, four_feet});
+  log.add(VisitOpened{visit_named("visit"), the_day, 1, four_feet});
   log.add(turn_at("visit"));
   log.add(gone(), "phone");
   const CowStory once = log.story();
@@ -135,7 +135,7 @@ TEST_CASE("on two tablets of one day she who was in the crush is here, unless to
 
 TEST_CASE("told gone on the tablet that had her in the crush before she is gone") {
   Log log;
-  log.add(VisitOpened{visit_named("visit"), day, 1, four_feet});
+  log.add(VisitOpened{visit_named("visit"), the_day, 1, four_feet});
   log.add(turn_at("visit"));
   log.add(gone());
   const CowStory story = log.story();

@@ -10,14 +10,12 @@ namespace evenclaw {
 
 namespace {
 
-const CowId cow = cow_named("412");
-
 std::vector<DoubtRow> doubts_in(const Turn& turn) {
   Farm farm;
-  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {});
+  TurnRecorded body = farm.turn_body(cow_412, "2026-11-24", {});
   body.turn = turn;
   farm.turn(body);
-  return farm.rows_of(cow).doubts;
+  return farm.rows_of(cow_412).doubts;
 }
 
 Turn turn_of(std::vector<FootCall> feet) {
@@ -106,14 +104,14 @@ TEST_CASE("a turn broken off or not done is asked about with its reason") {
 
 TEST_CASE("who she is stays a doubt until she is known by a number") {
   Farm farm;
-  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  TurnRecorded body = farm.turn_body(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   body.turn.cow = {CowKnown::doubtful, "513", {"531"}, ""};
   farm.turn(body);
-  REQUIRE(farm.rows_of(cow).doubts.size() == 1);
-  CHECK(farm.rows_of(cow).doubts[0].kind == DoubtKind::doubtful_number);
-  CHECK(farm.rows_of(cow).doubts[0].words == "Which is her number: 513 or 531?");
-  farm.write(NumberGiven{cow, "531", day("2026-11-24")});
-  CHECK(farm.rows_of(cow).doubts.empty());
+  REQUIRE(farm.rows_of(cow_412).doubts.size() == 1);
+  CHECK(farm.rows_of(cow_412).doubts[0].kind == DoubtKind::doubtful_number);
+  CHECK(farm.rows_of(cow_412).doubts[0].words == "Which is her number: 513 or 531?");
+  farm.write(NumberGiven{cow_412, "531", day("2026-11-24")});
+  CHECK(farm.rows_of(cow_412).doubts.empty());
 }
 
 TEST_CASE("a number nobody is sure of is asked about as the one number it is") {
@@ -124,25 +122,25 @@ TEST_CASE("a number nobody is sure of is asked about as the one number it is") {
 
 TEST_CASE("told gone and in the crush after that on the same day, she is asked about once") {
   Farm farm;
-  farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::rh)});
-  std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+  farm.write(CowLeft{cow_412, day("2026-11-24"), "gone", {}});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::rh)});
+  std::vector<DoubtRow> doubts = farm.rows_of(cow_412).doubts;
   REQUIRE(doubts.size() == 1);
   CHECK(doubts[0].kind == DoubtKind::told_gone);
   CHECK(doubts[0].words == "Said to be gone today, and in the crush: is she still here?");
-  farm.write(CowLeft{cow, day("2026-11-24"), "gone, she was", {}});
-  CHECK(farm.rows_of(cow).doubts.empty());
+  farm.write(CowLeft{cow_412, day("2026-11-24"), "gone, she was", {}});
+  CHECK(farm.rows_of(cow_412).doubts.empty());
 }
 
 TEST_CASE("gone after her turn, or told gone and not done, she is not asked about as still here") {
   Farm farm;
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
-  farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
-  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.write(CowLeft{cow_412, day("2026-11-24"), "gone", {}});
+  TurnRecorded body = farm.turn_body(cow_412, "2026-11-24", {});
   body.turn.end = TurnEnd::not_done;
   farm.turn(body);
-  for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
+  for (const DoubtRow& doubt : farm.rows_of(cow_412).doubts) {
     CHECK(doubt.kind == DoubtKind::not_done);
   }
 }
@@ -153,45 +151,45 @@ TEST_CASE("gone for one tablet and in the crush for the other, she is here until
     Farm farm;
     const auto told_gone = [&](const char* device) {
       farm.write_on(device);
-      farm.write(CowLeft{cow, day("2026-11-24"), "gone", {}});
+      farm.write(CowLeft{cow_412, day("2026-11-24"), "gone", {}});
     };
     if (gone_first) told_gone("tablet");
     farm.write_on("other tablet");
-    farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+    farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
     if (!gone_first) told_gone("tablet");
-    REQUIRE(farm.rows_of(cow).doubts.size() == 1);
-    CHECK(farm.rows_of(cow).doubts[0].kind == DoubtKind::told_gone);
-    CHECK_FALSE(farm.rows_of(cow).cows[0].left_on.has_value());
+    REQUIRE(farm.rows_of(cow_412).doubts.size() == 1);
+    CHECK(farm.rows_of(cow_412).doubts[0].kind == DoubtKind::told_gone);
+    CHECK_FALSE(farm.rows_of(cow_412).cows[0].left_on.has_value());
     told_gone("tablet");
-    CHECK(farm.rows_of(cow).doubts.empty());
-    CHECK(farm.rows_of(cow).cows[0].left_on == day("2026-11-24"));
+    CHECK(farm.rows_of(cow_412).doubts.empty());
+    CHECK(farm.rows_of(cow_412).cows[0].left_on == day("2026-11-24"));
   }
 }
 
 TEST_CASE("an unnumbered cow united with a numbered one is no doubt any more") {
   Farm farm;
-  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  TurnRecorded body = farm.turn_body(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   body.turn.cow = {CowKnown::unnumbered, "", {}, "white star"};
   farm.turn(body);
-  CHECK(farm.rows_of(cow).doubts.at(0).words == "Which number has she: white star?");
+  CHECK(farm.rows_of(cow_412).doubts.at(0).words == "Which number has she: white star?");
   farm.turn(cow_named("513"), "2026-11-24", {nothing_found(Foot::rh)});
-  const EntryId same = farm.write(SameCow{cow, cow_named("513")});
-  CHECK(farm.rows_of(cow).doubts.empty());
+  const EntryId same = farm.write(SameCow{cow_412, cow_named("513")});
+  CHECK(farm.rows_of(cow_412).doubts.empty());
 
   Envelope envelope = farm.next_envelope();
   envelope.subjects = farm.entry(same).envelope.subjects;
   farm.keep(entry_of(envelope, SameCowTakenBack{same}));
-  CHECK(farm.rows_of(cow).doubts.size() == 1);
+  CHECK(farm.rows_of(cow_412).doubts.size() == 1);
 }
 
 TEST_CASE("a warning nobody answered is a doubt, a note or an answered one is none") {
   Farm farm;
-  TurnRecorded body = farm.turn_body(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  TurnRecorded body = farm.turn_body(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   body.warnings = {{{"a-stop", Rank::stop, Foot::lh, Claw::none, "Look again.", {}}, ""},
                    {{"an-ask", Rank::ask, Foot::rh, Claw::none, "Still on?", {}}, "wrap still on"},
                    {{"a-note", Rank::note, Foot::lh, Claw::none, "Seen before.", {}}, ""}};
   farm.turn(body);
-  const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+  const std::vector<DoubtRow> doubts = farm.rows_of(cow_412).doubts;
   REQUIRE(doubts.size() == 1);
   CHECK(doubts[0].kind == DoubtKind::unanswered);
   CHECK(doubts[0].words == "Look again.");
@@ -212,21 +210,21 @@ TEST_CASE("doubts of a turn are numbered from one in the order of their kinds") 
 
 TEST_CASE("a foot that stayed down was not called a second time") {
   Farm farm;
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   FootCall down = nothing_found(Foot::lh);
   down.state = FootState::not_lifted;
-  farm.turn(cow, "2026-11-24", {down});
-  CHECK(farm.rows_of(cow).doubts.empty());
+  farm.turn(cow_412, "2026-11-24", {down});
+  CHECK(farm.rows_of(cow_412).doubts.empty());
 }
 
 TEST_CASE("a foot named a second time only for the vet was not called twice") {
   Farm farm;
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   FootCall for_vet;
   for_vet.foot = Foot::lh;
   for_vet.actions.push_back(act(ActionKind::vet));
-  farm.turn(cow, "2026-11-24", {for_vet});
-  for (const DoubtRow& doubt : farm.rows_of(cow).doubts) {
+  farm.turn(cow_412, "2026-11-24", {for_vet});
+  for (const DoubtRow& doubt : farm.rows_of(cow_412).doubts) {
     CHECK(doubt.kind != DoubtKind::called_twice);
   }
 }
@@ -253,10 +251,10 @@ TEST_CASE("a foot that two tablets both found fine is not asked about, one they 
     CAPTURE(row.why);
     Farm farm;
     farm.write_on("tablet");
-    farm.turn(cow, "2026-11-24", {fine});
+    farm.turn(cow_412, "2026-11-24", {fine});
     farm.write_on(row.device);
-    farm.turn(cow, "2026-11-24", {row.second});
-    const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+    farm.turn(cow_412, "2026-11-24", {row.second});
+    const std::vector<DoubtRow> doubts = farm.rows_of(cow_412).doubts;
     CHECK(std::count_if(doubts.begin(), doubts.end(), [](const DoubtRow& doubt) {
             return doubt.kind == DoubtKind::called_twice;
           }) == row.asked);
@@ -266,18 +264,18 @@ TEST_CASE("a foot that two tablets both found fine is not asked about, one they 
 TEST_CASE("two calls that a person said both hold are not asked about, a third one is") {
   Farm farm;
   const auto twice = [&] {
-    const std::vector<DoubtRow> doubts = farm.rows_of(cow).doubts;
+    const std::vector<DoubtRow> doubts = farm.rows_of(cow_412).doubts;
     return std::count_if(doubts.begin(), doubts.end(), [](const DoubtRow& doubt) {
       return doubt.kind == DoubtKind::called_twice;
     });
   };
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   CHECK(twice() == 1);
-  farm.write(QuestionSettled{farm.visit("2026-11-24"), day("2026-11-25"), "412", cow, std::nullopt,
-                             "both hold"});
+  farm.write(QuestionSettled{farm.visit("2026-11-24"), day("2026-11-25"), "412", cow_412,
+                             std::nullopt, "both hold"});
   CHECK(twice() == 0);
-  farm.turn(cow, "2026-11-24", {nothing_found(Foot::lh)});
+  farm.turn(cow_412, "2026-11-24", {nothing_found(Foot::lh)});
   CHECK(twice() == 1);
 }
 

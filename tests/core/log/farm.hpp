@@ -17,6 +17,10 @@ namespace evenclaw {
 /// An id that is the same in every run: all its bytes tell `name`.
 Uuid named_id(std::string_view name);
 CowId cow_named(std::string_view name);
+
+/// Whom most stories tell of, and who a wrongly heard turn was of in truth.
+inline const CowId cow_412 = cow_named("412");
+inline const CowId cow_421 = cow_named("421");
 DeviceId device_named(std::string_view name);
 
 /// "2026-11-24"; the text must be a day.

@@ -11,15 +11,14 @@ namespace evenclaw {
 namespace {
 
 constexpr const char* days[] = {"2026-09-01", "2026-10-01", "2026-11-01"};
-const CowId cow = cow_named("412");
 
 /// What was done to the left hind, visit by visit; the rows by the day they went on.
 std::vector<OnFootRow> done(const std::vector<std::vector<Action>>& visits) {
   Farm farm;
   for (std::size_t i = 0; i < visits.size(); ++i) {
-    farm.turn(cow, days[i], {foot(Foot::lh, {}, visits[i])});
+    farm.turn(cow_412, days[i], {foot(Foot::lh, {}, visits[i])});
   }
-  std::vector<OnFootRow> rows = farm.rows_of(cow).on_feet;
+  std::vector<OnFootRow> rows = farm.rows_of(cow_412).on_feet;
   std::sort(rows.begin(), rows.end(), [](const OnFootRow& a, const OnFootRow& b) {
     return std::tie(a.since, a.position) < std::tie(b.since, b.position);
   });
@@ -57,15 +56,15 @@ TEST_CASE("a wrap is on from its day until it is told to be off") {
 
 TEST_CASE("a wrap told off stays off when the turn that put it on is corrected the same day") {
   Farm farm;
-  const EntryId turn = farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on})});
+  const EntryId turn = farm.turn(cow_412, days[0], {foot(Foot::lh, {}, {wrap_on})});
   TaskClosedBody news;
-  news.cow = cow;
+  news.cow = cow_412;
   news.day = day(days[0]);
   news.news = News::wrap_came_off;
   farm.write(news);
   farm.correct(farm.entry(turn),
-               farm.turn_body(cow, days[0], {foot(Foot::lh, {lesion(Lesion::dd)}, {wrap_on})}));
-  const std::vector<OnFootRow> rows = farm.rows_of(cow).on_feet;
+               farm.turn_body(cow_412, days[0], {foot(Foot::lh, {lesion(Lesion::dd)}, {wrap_on})}));
+  const std::vector<OnFootRow> rows = farm.rows_of(cow_412).on_feet;
   REQUIRE(rows.size() == 1);
   CHECK(rows[0].ended == FixtureEnd::came_off);
 }
@@ -84,10 +83,10 @@ TEST_CASE("\"don't know\" ends nothing: later words still count") {
 
 TEST_CASE("a block told off on one claw leaves the block on the other claw") {
   Farm farm;
-  farm.turn(cow, days[0],
+  farm.turn(cow_412, days[0],
             {foot(Foot::lh, {}, {block_on, act(ActionKind::block_on, Claw::outside)})});
-  farm.turn(cow, days[1], {foot(Foot::lh, {}, {act(ActionKind::block_off, Claw::outside)})});
-  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+  farm.turn(cow_412, days[1], {foot(Foot::lh, {}, {act(ActionKind::block_off, Claw::outside)})});
+  for (const OnFootRow& row : farm.rows_of(cow_412).on_feet) {
     CHECK((row.ended == FixtureEnd::still_on) == (row.claw == Claw::inside));
   }
 }
@@ -163,13 +162,13 @@ TEST_CASE("in one turn the old one goes and the new one comes, in whatever order
 
 TEST_CASE("a wrap told off without its foot being named means every foot") {
   Farm farm;
-  farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  farm.turn(cow_412, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
   TaskClosedBody told;
-  told.cow = cow;
+  told.cow = cow_412;
   told.day = day(days[1]);
   told.news = News::wrap_came_off;
   farm.write(told);
-  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+  for (const OnFootRow& row : farm.rows_of(cow_412).on_feet) {
     CHECK(row.ended == FixtureEnd::came_off);
     CHECK(row.ended_on == day(days[1]));
   }
@@ -177,9 +176,9 @@ TEST_CASE("a wrap told off without its foot being named means every foot") {
 
 TEST_CASE("news of one foot says nothing of the other, and news before a wrap nothing of it") {
   Farm farm;
-  farm.turn(cow, days[1], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  farm.turn(cow_412, days[1], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
   TaskClosedBody told;
-  told.cow = cow;
+  told.cow = cow_412;
   told.day = day("2026-10-05");
   told.news = News::wrap_off;
   told.feet = {Foot::rh};
@@ -187,23 +186,23 @@ TEST_CASE("news of one foot says nothing of the other, and news before a wrap no
   told.day = day(days[0]);
   told.feet = {Foot::lh};
   farm.write(told);
-  for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+  for (const OnFootRow& row : farm.rows_of(cow_412).on_feet) {
     CHECK((row.ended == FixtureEnd::taken_off) == (row.foot == Foot::rh));
   }
 }
 
 TEST_CASE("a wrap told off and then to be taken off once more is on again, on that foot only") {
   Farm farm;
-  farm.turn(cow, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
+  farm.turn(cow_412, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});
   const auto still_on = [&] {
     std::vector<Foot> feet;
-    for (const OnFootRow& row : farm.rows_of(cow).on_feet) {
+    for (const OnFootRow& row : farm.rows_of(cow_412).on_feet) {
       if (row.ended == FixtureEnd::still_on) feet.push_back(row.foot);
     }
     return feet;
   };
   TaskClosedBody news;
-  news.cow = cow;
+  news.cow = cow_412;
   news.day = day(days[1]);
   news.news = News::wrap_off;
   farm.write(news);

@@ -11,13 +11,13 @@ namespace evenclaw {
 
 namespace {
 
-constexpr const char* days[] = {"2026-09-01", "2026-10-01", "2026-11-01", "2026-12-01"};
+constexpr const char* visit_days[] = {"2026-09-01", "2026-10-01", "2026-11-01", "2026-12-01"};
 
 /// One call of the left hind per visit, a month apart.
 Rows called(const std::vector<std::vector<Finding>>& visits) {
   Farm farm;
   for (std::size_t i = 0; i < visits.size(); ++i) {
-    farm.turn(cow_named("412"), days[i],
+    farm.turn(cow_named("412"), visit_days[i],
               {visits[i].empty() ? nothing_found(Foot::lh) : foot(Foot::lh, visits[i])});
   }
   return farm.rows_of(cow_named("412"));
@@ -55,8 +55,8 @@ TEST_CASE("the same lesion at the same place in the next visit goes on as one ca
                             {lesion(Lesion::su, Claw::outside, Place::sole_middle)}});
   REQUIRE(rows.cases.size() == 1);
   CHECK(rows.cases[0].times_found == 2);
-  CHECK(rows.cases[0].first_day == day(days[0]));
-  CHECK(rows.cases[0].last_day == day(days[1]));
+  CHECK(rows.cases[0].first_day == day(visit_days[0]));
+  CHECK(rows.cases[0].last_day == day(visit_days[1]));
   CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::goes_on});
 }
 
@@ -145,7 +145,7 @@ TEST_CASE("other claw, other place, other family or other foot is another case")
     CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::goes_on, CaseStep::first});
   }
   Farm farm;
-  farm.turn(cow_named("412"), days[0],
+  farm.turn(cow_named("412"), visit_days[0],
             {foot(Foot::lh, {lesion(Lesion::wl)}), foot(Foot::rh, {lesion(Lesion::wl)})});
   CHECK(farm.rows_of(cow_named("412")).cases.size() == 2);
 }
@@ -156,8 +156,9 @@ TEST_CASE("a case ends when the foot is looked at without it, found again it is 
   CHECK(steps_by_day(rows) == Steps{CaseStep::first, CaseStep::relapse, CaseStep::goes_on});
   for (const FindingRow& finding : rows.findings) {
     const CaseRow& row = case_of(rows, finding.case_id);
-    CHECK(row.relapse == (finding.day > day(days[1])));
-    CHECK(row.not_found_on == (row.relapse ? std::nullopt : std::optional<Day>(day(days[1]))));
+    CHECK(row.relapse == (finding.day > day(visit_days[1])));
+    CHECK(row.not_found_on ==
+          (row.relapse ? std::nullopt : std::optional<Day>(day(visit_days[1]))));
   }
 }
 
@@ -165,7 +166,7 @@ TEST_CASE("another lesion found on the foot ends a case that was not found there
   const Rows rows = called({{lesion(Lesion::wl)}, {lesion(Lesion::hhe)}});
   REQUIRE(rows.cases.size() == 2);
   CHECK(std::count_if(rows.cases.begin(), rows.cases.end(), [](const CaseRow& row) {
-          return row.not_found_on == day(days[1]) && row.family == Lesion::wl;
+          return row.not_found_on == day(visit_days[1]) && row.family == Lesion::wl;
         }) == 1);
 }
 
@@ -176,14 +177,14 @@ TEST_CASE("silence ends no case: not lifted, nothing said of findings, not finis
   const FootCall unsaid = foot(Foot::lh, {}, {act(ActionKind::wrap_off)});
   for (const FootCall& call : {not_lifted, unsaid, nothing_found(Foot::rh)}) {
     Farm farm;
-    farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
-    farm.turn(cow_named("412"), days[1], {call});
+    farm.turn(cow_named("412"), visit_days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+    farm.turn(cow_named("412"), visit_days[1], {call});
     CHECK_FALSE(farm.rows_of(cow_named("412")).cases[0].not_found_on);
   }
   Farm farm;
-  farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow_named("412"), visit_days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
   TurnRecorded broken_off =
-      farm.turn_body(cow_named("412"), days[1], {foot(Foot::lh, {lesion(Lesion::hhe)})});
+      farm.turn_body(cow_named("412"), visit_days[1], {foot(Foot::lh, {lesion(Lesion::hhe)})});
   broken_off.turn.end = TurnEnd::unfinished;
   farm.turn(broken_off);
   for (const CaseRow& row : farm.rows_of(cow_named("412")).cases) CHECK_FALSE(row.not_found_on);
@@ -242,7 +243,7 @@ TEST_CASE("lesions named by words are one case when the words are the same") {
 TEST_CASE("times found counts visits, not findings") {
   Farm farm;
   for (int i = 0; i < 3; ++i) {
-    farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+    farm.turn(cow_named("412"), visit_days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
   }
   const Rows rows = farm.rows_of(cow_named("412"));
   REQUIRE(rows.cases.size() == 1);
@@ -251,9 +252,9 @@ TEST_CASE("times found counts visits, not findings") {
 
 TEST_CASE("a case keeps its id when cows are united") {
   Farm farm;
-  farm.turn(cow_named("412"), days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow_named("412"), visit_days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
   const CaseId before = farm.rows_of(cow_named("412")).cases[0].case_id;
-  farm.turn(cow_named("star"), days[1], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow_named("star"), visit_days[1], {foot(Foot::lh, {lesion(Lesion::wl)})});
   farm.write(SameCow{cow_named("star"), cow_named("412")});
   const Rows rows = farm.rows_of(cow_named("412"));
   REQUIRE(rows.cases.size() == 1);
@@ -264,9 +265,9 @@ TEST_CASE("a case keeps its id when cows are united") {
 TEST_CASE("a visit recorded late takes its place by its day") {
   Farm farm;
   const CowId cow = cow_named("412");
-  farm.turn(cow, days[2], {foot(Foot::lh, {lesion(Lesion::wl)})});
-  farm.turn(cow, days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
-  farm.turn(cow, days[1], {nothing_found(Foot::lh)});
+  farm.turn(cow, visit_days[2], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow, visit_days[0], {foot(Foot::lh, {lesion(Lesion::wl)})});
+  farm.turn(cow, visit_days[1], {nothing_found(Foot::lh)});
   CHECK(steps_by_day(farm.rows_of(cow)) == Steps{CaseStep::first, CaseStep::relapse});
 }
 

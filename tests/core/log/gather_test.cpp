@@ -12,9 +12,6 @@ namespace evenclaw {
 
 namespace {
 
-const CowId called = cow_named("412");
-const CowId right_cow = cow_named("421");
-
 std::vector<Entry> every_version(const Farm& farm, const std::set<EntryId>& ids) {
   std::vector<Entry> found;
   for (const Entry& entry : farm.entries()) {
@@ -61,54 +58,54 @@ EntryId tell_wrap_off(Farm& farm, CowId cow) {
 
 TEST_CASE("a cow's picture needs the opening of her visit and what corrects her turn elsewhere") {
   Farm farm;
-  const EntryId wrong = farm.turn(called, "2026-11-24", {});
+  const EntryId wrong = farm.turn(cow_412, "2026-11-24", {});
   const EntryId opening = farm.entries().front().envelope.id;
-  const EntryId one = farm.correct(farm.entry(wrong), farm.turn_body(right_cow, "2026-11-24", {}));
+  const EntryId one = farm.correct(farm.entry(wrong), farm.turn_body(cow_421, "2026-11-24", {}));
   const EntryId other =
       farm.correct(farm.entry(wrong), farm.turn_body(cow_named("77"), "2026-11-24", {}));
-  const auto entries = entries_for_cow(lookup_in(farm), std::vector{right_cow});
+  const auto entries = entries_for_cow(lookup_in(farm), std::vector{cow_421});
   for (const EntryId id : {opening, wrong, one, other}) CHECK(holds(entries, id));
 }
 
 TEST_CASE(
     "what was told of a cow as which a turn counted belongs to the picture of the right one") {
   Farm farm;
-  const EntryId wrong = farm.turn(called, "2026-11-24", {});
-  const EntryId news = tell_wrap_off(farm, called);
+  const EntryId wrong = farm.turn(cow_412, "2026-11-24", {});
+  const EntryId news = tell_wrap_off(farm, cow_412);
   const EntryId of_another = tell_wrap_off(farm, cow_named("77"));
-  farm.correct(farm.entry(wrong), farm.turn_body(right_cow, "2026-11-24", {}));
-  const auto entries = entries_for_cow(lookup_in(farm), std::vector{right_cow});
+  farm.correct(farm.entry(wrong), farm.turn_body(cow_421, "2026-11-24", {}));
+  const auto entries = entries_for_cow(lookup_in(farm), std::vector{cow_421});
   CHECK(holds(entries, news));
   CHECK_FALSE(holds(entries, of_another));
 }
 
 TEST_CASE("news under the wrong number that comes after the correction touches the right cow") {
   Farm farm;
-  const EntryId wrong = farm.turn(called, "2026-11-24", {});
-  farm.correct(farm.entry(wrong), farm.turn_body(right_cow, "2026-11-24", {}));
-  tell_wrap_off(farm, called);
-  CHECK(names(cows_touched_by_last(farm), right_cow));
-  CHECK(names(cows_touched_by_last(farm), called));
+  const EntryId wrong = farm.turn(cow_412, "2026-11-24", {});
+  farm.correct(farm.entry(wrong), farm.turn_body(cow_421, "2026-11-24", {}));
+  tell_wrap_off(farm, cow_412);
+  CHECK(names(cows_touched_by_last(farm), cow_421));
+  CHECK(names(cows_touched_by_last(farm), cow_412));
 }
 
 TEST_CASE("a second version of an entry touches what the first one named") {
   Farm farm;
-  farm.turn(called, "2026-11-24", {});
+  farm.turn(cow_412, "2026-11-24", {});
   Envelope envelope = farm.last().envelope;
   envelope.subjects = {};
-  const TurnRecorded other = farm.turn_body(right_cow, "2026-11-24", {});
+  const TurnRecorded other = farm.turn_body(cow_421, "2026-11-24", {});
   farm.keep(entry_of(envelope, other));
-  CHECK(names(cows_touched_by_last(farm), right_cow));
-  CHECK(names(cows_touched_by_last(farm), called));
+  CHECK(names(cows_touched_by_last(farm), cow_421));
+  CHECK(names(cows_touched_by_last(farm), cow_412));
 }
 
 TEST_CASE("the opening of a visit touches every cow seen in it") {
   Farm farm;
-  farm.turn(called, "2026-11-24", {});
-  farm.turn(right_cow, "2026-11-24", {});
+  farm.turn(cow_412, "2026-11-24", {});
+  farm.turn(cow_421, "2026-11-24", {});
   farm.write(VisitCorrected{farm.visit("2026-11-24"), day("2026-11-23"), std::nullopt});
-  CHECK(names(cows_touched_by_last(farm), called));
-  CHECK(names(cows_touched_by_last(farm), right_cow));
+  CHECK(names(cows_touched_by_last(farm), cow_412));
+  CHECK(names(cows_touched_by_last(farm), cow_421));
 }
 
 }  // namespace evenclaw

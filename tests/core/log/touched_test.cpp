@@ -7,17 +7,13 @@
 
 namespace evenclaw {
 
-namespace {
-
-const CowId cow = cow_named("412");
-
-}  // namespace
+namespace {}  // namespace
 
 TEST_CASE("a turn touches its cow, and its visit's row stays as it is") {
   Farm farm;
-  farm.turn(cow, "2026-11-24", {});
+  farm.turn(cow_412, "2026-11-24", {});
   const Touched touched = touched_by(farm.last());
-  CHECK(touched.cows == std::vector<CowId>{cow});
+  CHECK(touched.cows == std::vector<CowId>{cow_412});
   CHECK(touched.visits.empty());
 }
 
@@ -35,16 +31,17 @@ TEST_CASE("opening, correcting and closing touch the visit and no cow by themsel
 TEST_CASE("an answer touches the cow it is of, news nobody could read touches nobody") {
   Farm farm;
   const VisitId visit = farm.visit("2026-11-24");
-  farm.write(QuestionSettled{visit, day("2026-11-24"), "412", cow, std::nullopt, "both hold"});
-  CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow});
+  farm.write(QuestionSettled{visit, day("2026-11-24"), "412", cow_412, std::nullopt, "both hold"});
+  CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow_412});
   CHECK(touched_by(farm.last()).visits.empty());
-  farm.write(NewsUnread{visit, day("2026-11-24"), "412", cow, "412 wrps of", "What was told?", {}});
+  farm.write(
+      NewsUnread{visit, day("2026-11-24"), "412", cow_412, "412 wrps of", "What was told?", {}});
   CHECK(touched_by(farm.last()).cows.empty());
 }
 
 TEST_CASE("a union and its taking back touch both cows") {
   Farm farm;
-  const EntryId same = farm.write(SameCow{cow, cow_named("413")});
+  const EntryId same = farm.write(SameCow{cow_412, cow_named("413")});
   Envelope envelope = farm.next_envelope();
   envelope.subjects = farm.entry(same).envelope.subjects;
   farm.keep(entry_of(envelope, SameCowTakenBack{same}));
@@ -53,19 +50,19 @@ TEST_CASE("a union and its taking back touch both cows") {
 
 TEST_CASE("a correction touches the cow it takes a turn from") {
   Farm farm;
-  const EntryId wrong = farm.turn(cow, "2026-11-24", {});
+  const EntryId wrong = farm.turn(cow_412, "2026-11-24", {});
   farm.correct(farm.entry(wrong), farm.turn_body(cow_named("421"), "2026-11-24", {}));
   const std::vector<CowId> cows = touched_by(farm.last()).cows;
   CHECK(cows.size() == 2);
-  CHECK(std::count(cows.begin(), cows.end(), cow) == 1);
+  CHECK(std::count(cows.begin(), cows.end(), cow_412) == 1);
 }
 
 TEST_CASE("a redaction touches whatever its target touched, cow or visit") {
   Farm farm;
-  farm.turn(cow, "2026-11-24", {});
+  farm.turn(cow_412, "2026-11-24", {});
   farm.redact(farm.last());
   const Touched touched = touched_by(farm.last());
-  CHECK(std::count(touched.cows.begin(), touched.cows.end(), cow) == 1);
+  CHECK(std::count(touched.cows.begin(), touched.cows.end(), cow_412) == 1);
   const VisitId visit = farm.visit("2026-11-24");
   CHECK(std::count(touched.visits.begin(), touched.visits.end(), visit) == 1);
 }
@@ -75,7 +72,7 @@ TEST_CASE("settings, devices and kinds nobody knows touch no picture") {
   farm.write(Setting{"language", "en"});
   Envelope envelope = farm.next_envelope();
   envelope.kind = "scored_by_camera";
-  envelope.subjects = {cow.value};
+  envelope.subjects = {cow_412.value};
   farm.keep(make_entry(envelope, "{}"));
   for (const Entry& entry : farm.entries()) {
     CHECK(touched_by(entry).cows.empty());

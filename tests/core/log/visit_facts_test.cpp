@@ -13,7 +13,7 @@ namespace evenclaw {
 namespace {
 
 const VisitId visit{uuid_derived("visit")};
-const Day day{20'754};
+const Day the_day{20'754};
 
 Envelope envelope_of(std::int64_t order, std::string_view device) {
   Envelope envelope;
@@ -26,7 +26,7 @@ Envelope envelope_of(std::int64_t order, std::string_view device) {
 }
 
 Entry opened(std::int64_t order, std::string_view device = "tablet", FootSet feet = hind_feet) {
-  return entry_of(envelope_of(order, device), VisitOpened{visit, day, 1, feet});
+  return entry_of(envelope_of(order, device), VisitOpened{visit, the_day, 1, feet});
 }
 
 Entry corrected(std::int64_t order, std::optional<Day> to, std::optional<FootSet> feet = {}) {
@@ -56,14 +56,14 @@ TEST_CASE("the first opening in the order counts, and a second on another tablet
 TEST_CASE(
     "a correction of the day leaves a correction of the feet as it was, and the last counts") {
   const VisitFacts facts = told_by({opened(1), corrected(2, std::nullopt, four_feet),
-                                    corrected(3, day + 1), corrected(4, day + 2)});
-  CHECK(facts.day() == day + 2);
+                                    corrected(3, the_day + 1), corrected(4, the_day + 2)});
+  CHECK(facts.day() == the_day + 2);
   CHECK(facts.corrected_feet == four_feet);
-  CHECK(facts.opened.day == day);
+  CHECK(facts.opened.day == the_day);
 }
 
 TEST_CASE("a visit whose opening never came has the day it was corrected to, or none") {
-  CHECK(told_by({corrected(1, day)}).day() == day);
+  CHECK(told_by({corrected(1, the_day)}).day() == the_day);
   CHECK_FALSE(told_by({corrected(1, std::nullopt, four_feet)}).day());
   CHECK_FALSE(told_by({}).day());
 }

@@ -4,18 +4,12 @@
 
 #include <variant>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-std::string text_of(std::vector<Block> blocks) {
-  Document document;
-  document.blocks = std::move(blocks);
-  return to_plain_text(document, 1000);
-}
 
 std::string care_on(const VisitSheetInput& input) {
   return text_of(cautions(view_of(input, english_wording())));

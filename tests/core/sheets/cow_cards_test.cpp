@@ -2,21 +2,15 @@
 
 #include <doctest/doctest.h>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = cow_by_cow(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+std::string cards_text(const VisitSheetInput& input) {
+  return text_of(cow_by_cow(view_of(input, english_wording())));
 }
 
 }  // namespace
@@ -26,7 +20,7 @@ TEST_CASE("a cow with nothing found on today's feet is one line of a table") {
   day.turn("77", Reason::dry_off);
   day.foot(Foot::lh, FootState::nothing_found).trimmed = Trimmed::yes;
   day.foot(Foot::rh, FootState::nothing_found).trimmed = Trimmed::yes;
-  const std::string text = text_of(day.input());
+  const std::string text = cards_text(day.input());
   CHECK(holds(text, "Nothing found (1 of 1 cows that were called)"));
   CHECK(holds(text, "77   dry-off   both hind feet, trimmed"));
 }
@@ -52,9 +46,10 @@ TEST_CASE("whatever else there is to say of a cow gives her a card") {
     InventedDay day("Hollow Meadow");
     day.turn("77");
     day.rest_fine();
-    CHECK(holds(text_of(day.input()), "Nothing found (1 of 1 cows that were called)"));
+    CHECK(holds(cards_text(day.input()), "Nothing found (1 of 1 cows that were called)"));
     change(day);
-    CHECK(holds(text_of(day.input()), "Found, done or still open (1 of 1 cows that were called)"));
+    CHECK(
+        holds(cards_text(day.input()), "Found, done or still open (1 of 1 cows that were called)"));
   }
 }
 
@@ -64,7 +59,7 @@ TEST_CASE("warnings are shown with what was decided, also when nobody decided") 
   day.warned(Rank::stop, "Left hind: a block on both claws.", "go ahead");
   day.warned(Rank::ask, "Wrap on left hind: still on?", "");
   day.warned(Rank::ask, "Inside meant?", "no, outside");
-  const std::string text = text_of(day.input());
+  const std::string text = cards_text(day.input());
   CHECK(holds(text, "Stop: Left hind: a block on both claws. Decided: go ahead anyway."));
   CHECK(holds(text, "Asked: Wrap on left hind: still on? Not answered."));
   CHECK(holds(text, "Asked: Inside meant? Decided: no, outside."));
@@ -75,13 +70,13 @@ TEST_CASE("a note stands on the card, and not when something said later settled 
   day.turn("412");
   day.warned(Rank::note, "Left hind hurts: pain relief was not talked about.", "");
   day.warned(Rank::note, "A scab, but no treatment is known here.", "no, chronic");
-  const std::string text = text_of(day.input());
+  const std::string text = cards_text(day.input());
   CHECK(holds(text, "Left hind hurts: pain relief was not talked about."));
   CHECK_FALSE(holds(text, "A scab"));
 }
 
 TEST_CASE("a cow that was not done has a card without feet") {
-  const std::string text = text_of(day_with_doubts());
+  const std::string text = cards_text(day_with_doubts());
   CHECK(holds(text, "620  Reason not called. Not done: not to be found in the yard.\n\n"));
 }
 
@@ -90,7 +85,7 @@ TEST_CASE("acts that concern the whole cow stand under the cow") {
   day.turn("412");
   day.did({ActionKind::vet});
   day.did({ActionKind::told_farmer});
-  CHECK(holds(text_of(day.input()), "The cow: Vet asked for and farmer told."));
+  CHECK(holds(cards_text(day.input()), "The cow: Vet asked for and farmer told."));
 }
 
 TEST_CASE("only cows that were handled have their feet drawn") {

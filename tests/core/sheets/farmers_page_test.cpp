@@ -4,21 +4,15 @@
 
 #include <variant>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = farmers_page(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+std::string farmers_page_text(const VisitSheetInput& input) {
+  return text_of(farmers_page(view_of(input, english_wording())));
 }
 
 }  // namespace
@@ -32,7 +26,7 @@ TEST_CASE("what may not be sold stands before the vet, and both before all else"
 }
 
 TEST_CASE("the parts of the page stand in the order in which they are needed") {
-  const std::string text = text_of(three_cow_day());
+  const std::string text = farmers_page_text(three_cow_day());
   std::size_t at = 0;
   for (const char* part :
        {"MILK AND MEAT", "VET TODAY", "To do, by date", "Stay near", "Not done, and why",
@@ -47,12 +41,12 @@ TEST_CASE("nothing else is left to do when all there is stands in a box") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-  CHECK(holds(text_of(day.input()), "Nothing else is left to do"));
-  CHECK(holds(text_of(day_with_nothing_found()), "Nothing is left to do."));
+  CHECK(holds(farmers_page_text(day.input()), "Nothing else is left to do"));
+  CHECK(holds(farmers_page_text(day_with_nothing_found()), "Nothing is left to do."));
 }
 
 TEST_CASE("what was not done is told with its reason") {
-  const std::string text = text_of(day_with_doubts());
+  const std::string text = farmers_page_text(day_with_doubts());
   CHECK(holds(text, "- 77 not finished: went down in the crush.\n"));
   CHECK(holds(text,
               "- 513 or 531? nobody said whether lifted: right hind; her number is in "
@@ -67,14 +61,14 @@ TEST_CASE("what was not done is told with its reason") {
 TEST_CASE("a cow that was done in the end is not told of as not done") {
   InventedDay day("Hollow Meadow");
   day.turn("412").end = TurnEnd::not_done;
-  CHECK(holds(text_of(day.input()), "412 not done"));
+  CHECK(holds(farmers_page_text(day.input()), "412 not done"));
   day.turn("412");
   day.rest_fine();
-  CHECK_FALSE(holds(text_of(day.input()), "412 not done"));
+  CHECK_FALSE(holds(farmers_page_text(day.input()), "412 not done"));
 }
 
 TEST_CASE("when everything was done that is said") {
-  CHECK(holds(text_of(day_with_nothing_found()), "Every cow that came was done"));
+  CHECK(holds(farmers_page_text(day_with_nothing_found()), "Every cow that came was done"));
 }
 
 }  // namespace evenclaw

@@ -2,25 +2,19 @@
 
 #include <doctest/doctest.h>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = stay_near(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
+std::string stay_near_text(const VisitSheetInput& input) {
+  return text_of(stay_near(view_of(input, english_wording())));
 }
 
-bool is_left_out(const VisitSheetInput& input) {
+bool has_no_stay_near(const VisitSheetInput& input) {
   return stay_near(view_of(input, english_wording())).empty();
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 }  // namespace
@@ -33,7 +27,7 @@ TEST_CASE("a cow stands once with all that keeps her") {
   day.did({ActionKind::block_on, Foot::lh, Claw::inside});
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 28);
-  const std::string text = text_of(day.input());
+  const std::string text = stay_near_text(day.input());
   CHECK(holds(text, "not for transport or sale yet (1 cow)"));
   CHECK(holds(text,
               "513  to straw; block on, left hind, inside claw; wrap on, right hind; milk or meat "
@@ -129,7 +123,7 @@ TEST_CASE("each of these keeps a cow near, and nothing else does") {
     InventedDay day("Hollow Meadow");
     day.turn("412");
     row.call(day);
-    CHECK_MESSAGE(is_left_out(day.input()) == !row.stays, row.name);
+    CHECK_MESSAGE(has_no_stay_near(day.input()) == !row.stays, row.name);
   }
 }
 
@@ -141,7 +135,7 @@ TEST_CASE("why she stays is told: vet, what was seen and how she came") {
   day.did({ActionKind::went_down});
   day.did({ActionKind::bleeding, Foot::rh});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  const std::string text = text_of(day.input());
+  const std::string text = stay_near_text(day.input());
   CHECK(holds(text,
               "412  vet asked for; went down in the crush; bleeding that does not stop, right "
               "hind; came lame on left hind\n"));
@@ -154,7 +148,7 @@ TEST_CASE("a cow that was not seen stays near for her block as well") {
   OnFootRow row = day.put_on(Fixture::block, Foot::rh, Claw::outside, 20);
   row.cow = day.known("9").cow;
   day.rows().on_feet = {row};
-  CHECK(holds(text_of(day.input()), "9    block on, right hind, outside claw\n"));
+  CHECK(holds(stay_near_text(day.input()), "9    block on, right hind, outside claw\n"));
 }
 
 }  // namespace evenclaw

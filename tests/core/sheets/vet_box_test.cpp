@@ -2,27 +2,21 @@
 
 #include <doctest/doctest.h>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = vet_box(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+std::string vet_box_text(const VisitSheetInput& input) {
+  return text_of(vet_box(view_of(input, english_wording())));
 }
 
 }  // namespace
 
 TEST_CASE("the vet's box says cow, leg, what and when") {
-  CHECK(holds(text_of(three_cow_day()),
+  CHECK(holds(vet_box_text(three_cow_day()),
               "# VET TODAY\n# 412  Left hind, outside claw: white line abscess, heel, bad (WLA)\n"
               "#      Ring today.\n"));
 }
@@ -32,7 +26,7 @@ TEST_CASE("a vet not due today is not called for today") {
   day.turn("412", Reason::lame, {Foot::lh});
   day.foot(Foot::lh, FootState::nothing_found);
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 3);
-  const std::string text = text_of(day.input());
+  const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "# VET\n"));
   CHECK(holds(text, "Left hind, came lame, nothing found"));
   CHECK(holds(text, "Ring by Fri 27 Nov."));
@@ -43,7 +37,7 @@ TEST_CASE("a foot for the vet that was not lifted is not called fine") {
   day.turn("412");
   day.foot(Foot::lh, FootState::not_lifted);
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(text_of(day.input()), "Left hind, not lifted\n"));
+  CHECK(holds(vet_box_text(day.input()), "Left hind, not lifted\n"));
 }
 
 TEST_CASE("a vet asked for at an earlier visit and not come is late") {
@@ -51,7 +45,7 @@ TEST_CASE("a vet asked for at an earlier visit and not come is late") {
   TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, -7);
   task.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
   task.made_on = day.input().visit.day - 7;
-  const std::string text = text_of(day.input());
+  const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "# 412  The cow, asked for on Tue 17 Nov"));
   CHECK(holds(text, "Late since Wed 18 Nov, ring today."));
 }
@@ -64,13 +58,13 @@ TEST_CASE("of a vet asked for earlier it is told what was there, unless it is go
   TaskRow& task = day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, -7);
   task.visit = visit_id(day.input().visit.herd, then, 1);
   task.made_on = then;
-  CHECK(holds(text_of(day.input()), "Left hind, asked for on Tue 17 Nov, toe ulcer\n"));
+  CHECK(holds(vet_box_text(day.input()), "Left hind, asked for on Tue 17 Nov, toe ulcer\n"));
   row.not_found_on = day.input().visit.day;
-  CHECK(holds(text_of(day.input()), "Left hind, asked for on Tue 17 Nov\n"));
+  CHECK(holds(vet_box_text(day.input()), "Left hind, asked for on Tue 17 Nov\n"));
 }
 
 TEST_CASE("no vet is said in words, not by an empty box") {
-  CHECK(holds(text_of(day_with_nothing_found()), "No vet was asked for"));
+  CHECK(holds(vet_box_text(day_with_nothing_found()), "No vet was asked for"));
 }
 
 TEST_CASE("what to leave alone until the vet comes follows from what was called, and only that") {
@@ -171,7 +165,7 @@ TEST_CASE("what to leave alone stands in the box with its status") {
   day.turn("412");
   day.found({Foot::lh, Claw::outside, Lesion::tn});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(text_of(day.input()),
+  CHECK(holds(vet_box_text(day.input()),
               "Until the vet has seen it, cut no further. Common practice, no source."));
 }
 

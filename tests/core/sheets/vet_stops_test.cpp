@@ -4,30 +4,22 @@
 
 #include <algorithm>
 
-#include "core/paper/text.hpp"
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/vets_page.hpp"
 #include "core/trade/check.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string box_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = vet_box(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
+std::string box_text(const VisitSheetInput& input) {
+  return text_of(vet_box(view_of(input, english_wording())));
 }
 
-std::string page_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = vets_page(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+std::string page_text(const VisitSheetInput& input) {
+  return text_of(vets_page(view_of(input, english_wording())));
 }
 
 constexpr const char* fall = "Went down in the crush: free her and cut no more today. Vet.";
@@ -65,34 +57,34 @@ TEST_CASE("every check that is taken for a Stop for the vet is one") {
 
 TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her page") {
   InventedDay day = day_with_fall();
-  CHECK(holds(box_of(day.input()),
+  CHECK(holds(box_text(day.input()),
               "# VET TODAY\n# 412  The cow, went down in the crush\n#      " + std::string(fall) +
                   " Nobody answered.\n#      Ring today.\n#      Cut no more today."));
-  CHECK(holds(page_of(day.input()),
+  CHECK(holds(page_text(day.input()),
               "- 412 went down in the crush; Stop, nobody answered: " + std::string(fall) + "\n"));
 }
 
 TEST_CASE("a Stop that was answered, or that asks for no vet, calls no vet") {
-  CHECK(holds(box_of(day_with_fall("go ahead").input()), "No vet was asked for"));
+  CHECK(holds(box_text(day_with_fall("go ahead").input()), "No vet was asked for"));
   InventedDay day("Hollow Meadow");
   day.turn("412");
   stopped(day, "toe-far-too-short", "Toe too short.");
-  CHECK(holds(box_of(day.input()), "No vet was asked for"));
+  CHECK(holds(box_text(day.input()), "No vet was asked for"));
   stopped(day, "down-in-the-crush", fall).rank = Rank::ask;
-  CHECK(holds(box_of(day.input()), "No vet was asked for"));
+  CHECK(holds(box_text(day.input()), "No vet was asked for"));
 }
 
 TEST_CASE("once the vet came, or she left, her Stop calls nobody") {
   InventedDay came = day_with_fall();
   TaskRow& task = came.task("412", TaskKind::vet, Owner::vet, 0);
   task.open = false;
-  CHECK(holds(box_of(came.input()), "No vet was asked for"));
+  CHECK(holds(box_text(came.input()), "No vet was asked for"));
   task.visit = visit_id(came.input().visit.herd, came.input().visit.day - 7, 1);
-  CHECK(holds(box_of(came.input()), "VET TODAY"));
+  CHECK(holds(box_text(came.input()), "VET TODAY"));
 
   InventedDay left = day_with_fall();
   left.known("412").left_on = left.input().visit.day;
-  CHECK(holds(box_of(left.input()), "No vet was asked for"));
+  CHECK(holds(box_text(left.input()), "No vet was asked for"));
 }
 
 TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one time to ring") {
@@ -103,7 +95,7 @@ TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one ti
   stopped(day, "down-in-the-crush", fall);
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  const std::string text = box_of(day.input());
+  const std::string text = box_text(day.input());
   CHECK(text.find("# 412") == text.rfind("# 412"));
   CHECK(text.find("Ring today.") == text.rfind("Ring today."));
   CHECK(holds(text, "Left hind, "));
@@ -114,14 +106,14 @@ TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one ti
 TEST_CASE("a fall is named beside a foot that the vet was asked for") {
   InventedDay day = day_with_fall("412 vet");
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(box_of(day.input()), "The cow, went down in the crush\n"));
+  CHECK(holds(box_text(day.input()), "The cow, went down in the crush\n"));
 }
 
 TEST_CASE("a vet due later and a Stop of today each say when") {
   InventedDay day = day_with_fall();
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 3);
   day.task("77", TaskKind::vet, Owner::vet, 2);
-  const std::string text = box_of(day.input());
+  const std::string text = box_text(day.input());
   CHECK(holds(text, "Ring by Fri 27 Nov.\n"));
   CHECK(holds(text, "Ring today.\n"));
   CHECK(text.find("# 412") < text.find("# 77"));
@@ -134,9 +126,9 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   day.did({ActionKind::pus_above, Foot::lh});
   day.did({ActionKind::bleeding, Foot::rh});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(box_of(day.input()),
+  CHECK(holds(box_text(day.input()),
               "Left hind, outside claw: toe ulcer (TU) and pus above the coronet\n"));
-  const std::string page = page_of(day.input());
+  const std::string page = page_text(day.input());
   CHECK(holds(page, "outside claw: toe ulcer (TU); pus above the coronet\n"));
   CHECK(holds(page, "- 412 right hind, bleeding that does not stop.\n"));
 }

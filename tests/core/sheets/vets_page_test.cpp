@@ -4,25 +4,19 @@
 
 #include <variant>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = vets_page(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
+std::string vets_page_text(const VisitSheetInput& input) {
+  return text_of(vets_page(view_of(input, english_wording())));
 }
 
-bool is_left_out(const VisitSheetInput& input) {
+bool has_no_vets_page(const VisitSheetInput& input) {
   return vets_page(view_of(input, english_wording())).empty();
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 }  // namespace
@@ -34,11 +28,11 @@ TEST_CASE("the vet's page starts on a sheet of its own") {
 }
 
 TEST_CASE("a day with nothing for the vet has no such page") {
-  CHECK(is_left_out(day_with_nothing_found()));
+  CHECK(has_no_vets_page(day_with_nothing_found()));
 }
 
 TEST_CASE("findings stand with claw, place, stage, degree and code") {
-  const std::string text = text_of(three_cow_day());
+  const std::string text = vets_page_text(three_cow_day());
   CHECK(holds(text, "Found today (2 of 2 findings)"));
   CHECK(holds(text, "412  left hind   outside claw: white line abscess, heel, bad (WLA)\n"));
   CHECK(holds(text, "513  right hind  digital dermatitis, raw, behind (DD)\n"));
@@ -56,7 +50,7 @@ TEST_CASE("what does not heal stands first, with since when and how often") {
   day.did({ActionKind::block_again, Foot::lh, Claw::inside});
   day.turn("513");
   day.found({Foot::rh, Claw::none, Lesion::dd}).step = CaseStep::relapse;
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   const std::size_t first = text.find("Does not heal, or came back (2 of 3 findings)");
   REQUIRE(first != std::string::npos);
   CHECK(text.find("Found today (1 of 3 findings)") > first);
@@ -75,7 +69,7 @@ TEST_CASE("a lame cow of whom nothing tells why is named with her leg and score"
   day.found({Foot::lh, Claw::outside, Lesion::sh});
   day.turn("513", Reason::lame, {Foot::lf});
   day.rest_fine();
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   CHECK(holds(text, "that tells why (2 of 3 cows that came lame)"));
   CHECK(holds(text, "- 412 lame on right hind, mobility 2 of 3.\n"));
   CHECK(holds(text, "- 513 lame on left front, left front not lifted.\n"));
@@ -91,7 +85,7 @@ TEST_CASE("blood drawn and thin soles are counted by foot, out of the feet lifte
   day.turn("513");
   day.rest_fine();
   day.found({Foot::rh, Claw::outside, Lesion::ts});
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   CHECK(holds(text, "- Blood drawn on 1 of 4 feet lifted: 412 left hind.\n"));
   CHECK(holds(text, "- Thin sole on 1 of 4 feet lifted: 513 right hind.\n"));
 }
@@ -108,7 +102,7 @@ TEST_CASE("medicines stand with who directed them and what is known of withdrawa
   day.did({ActionKind::powder, Foot::lh}).withdrawal = WithdrawalKnown::none;
   day.did({ActionKind::pain_relief_given});
   day.did({ActionKind::told_farmer});
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   CHECK(holds(
       text,
       "spray (slowmix), on the vet's direction  milk to Thu 26 Nov and meat to Tue 22 Dec\n"));
@@ -127,7 +121,7 @@ TEST_CASE("an end told by mouth is the withdrawal of what no list knows, of that
     if (std::string(number) == "513") continue;
     day.did({ActionKind::meat_withheld}).meat_till = day.input().visit.day + 2;
   }
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   const std::string end = "told by mouth: meat held back up to and with Thu 26 Nov\n";
   const std::size_t first = text.find(end);
   REQUIRE(first != std::string::npos);
@@ -147,7 +141,7 @@ TEST_CASE("stages of digital dermatitis are counted by foot, those not called be
     day.found({Foot::rh, Claw::none, Lesion::dd, Place::behind, Degree::not_called, stage});
   }
   CHECK(holds(
-      text_of(day.input()),
+      vets_page_text(day.input()),
       "Digital dermatitis on 4 of 8 feet lifted: stage not called on 1, M2 on 1 and raw on 2.\n"));
 }
 
@@ -168,7 +162,7 @@ TEST_CASE("mobility is told by its scale, one never turned into the other") {
     turn.mobility_score = row.score;
   }
   day.turn("99");
-  const std::string text = text_of(day.input());
+  const std::string text = vets_page_text(day.input());
   CHECK(holds(text,
               "- Scale 0-3, 3 of 5 cows in the crush scored: score 0 on 1 cow and score 2 on 2 "
               "cows.\n"));

@@ -16,7 +16,7 @@ namespace evenclaw {
 
 namespace {
 
-std::string page_of(const VisitSheetInput& input) {
+std::string html_of(const VisitSheetInput& input) {
   return to_html(visit_sheet(input));
 }
 
@@ -67,7 +67,7 @@ TEST_CASE("sheets that people have read stay as they are") {
 
   for (const auto& row : rows) {
     const std::string name = row.name;
-    CHECK_MESSAGE(difference_to_approved(name + ".html", page_of(row.day())) == "", name);
+    CHECK_MESSAGE(difference_to_approved(name + ".html", html_of(row.day())) == "", name);
   }
   CHECK(difference_to_approved("three_cows.txt", to_plain_text(visit_sheet(three_cow_day()))) ==
         "");
@@ -121,7 +121,7 @@ TEST_CASE("headings go down one level at a time") {
 }
 
 TEST_CASE("hostile names stay names") {
-  const std::string page = page_of(day_with_long_names());
+  const std::string page = html_of(day_with_long_names());
   CHECK(times(page, "<script") == 0);
   CHECK(times(page, "</style>") == 1);
   CHECK(page.find("O&#39;Neill &amp; Daughter") != std::string::npos);
@@ -130,16 +130,16 @@ TEST_CASE("hostile names stay names") {
 
 TEST_CASE("the order in which rows come does not change the sheet") {
   VisitSheetInput input = three_cow_day();
-  const std::string page = page_of(input);
+  const std::string page = html_of(input);
   for_each_table(input.rows, [](auto& rows) { std::reverse(rows.begin(), rows.end()); });
-  CHECK(page_of(input) == page);
+  CHECK(html_of(input) == page);
 }
 
 TEST_CASE("a visit still open says that the sheet may change") {
   VisitSheetInput input = three_cow_day();
-  CHECK(page_of(input).find("not closed yet") == std::string::npos);
+  CHECK(html_of(input).find("not closed yet") == std::string::npos);
   input.visit.closed = false;
-  CHECK(page_of(input).find("not closed yet") != std::string::npos);
+  CHECK(html_of(input).find("not closed yet") != std::string::npos);
 }
 
 TEST_CASE("a visit without a single row is still a sheet") {

@@ -2,21 +2,15 @@
 
 #include <doctest/doctest.h>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = withdrawal_box(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+std::string withdrawal_box_text(const VisitSheetInput& input) {
+  return text_of(withdrawal_box(view_of(input, english_wording())));
 }
 
 }  // namespace
@@ -28,10 +22,10 @@ TEST_CASE("sprays and pastes are listed with the warning that no withdrawal was 
     day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
     day.did({ActionKind::spray, Foot::rh, Claw::none, "blue"});
   }
-  const std::string text = text_of(day.input());
+  const std::string text = withdrawal_box_text(day.input());
   CHECK(
       holds(text, "# MILK AND MEAT: ASK FIRST\n# Spray (blue): 77 and 513.\n# No withdrawal time"));
-  CHECK_FALSE(holds(text_of(day_with_nothing_found()), "MILK AND MEAT"));
+  CHECK_FALSE(holds(withdrawal_box_text(day_with_nothing_found()), "MILK AND MEAT"));
 }
 
 TEST_CASE("cow, end, product, direction and mark stand before what nobody stated") {
@@ -45,7 +39,7 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
   task.words = "last milk held back: 26 Nov evening; marked with paint";
   day.turn("77");
   day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
-  const std::string text = text_of(day.input());
+  const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text,
               "# MILK AND MEAT: NOT FOR SALE\n"
               "# 513  Last milk held back: 26 Nov evening; marked with paint.\n"
@@ -74,7 +68,7 @@ TEST_CASE("who stated the time is told, or that nobody said") {
     held.listed = ProductId{uuid_derived("slowmix")};
     day.input().stated.push_back({held.turn, *held.listed, row.by, row.vet});
     day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-    CHECK_MESSAGE(holds(text_of(day.input()), row.told), row.told);
+    CHECK_MESSAGE(holds(withdrawal_box_text(day.input()), row.told), row.told);
   }
 }
 
@@ -82,9 +76,9 @@ TEST_CASE("that she is marked is asked for where nobody called a mark") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-  CHECK(holds(text_of(day.input()), "Nobody said that she is marked."));
+  CHECK(holds(withdrawal_box_text(day.input()), "Nobody said that she is marked."));
   day.did({ActionKind::marked});
-  CHECK_FALSE(holds(text_of(day.input()), "Nobody said that she is marked."));
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "Nobody said that she is marked."));
 }
 
 TEST_CASE("an end told by mouth names what was given") {
@@ -93,7 +87,7 @@ TEST_CASE("an end told by mouth names what was given") {
   day.did({ActionKind::pain_relief_given});
   day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 4});
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
-  const std::string text = text_of(day.input());
+  const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "#      Pain relief given, nobody said on whose direction.\n"));
   CHECK_FALSE(holds(text, "Pain relief given: 513"));
 }
@@ -129,8 +123,9 @@ TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke o
     day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
     row.call(day);
     day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-    CHECK_MESSAGE(holds(text_of(day.input()), "Of her milk nothing was said") == row.asked,
-                  row.name);
+    CHECK_MESSAGE(
+        holds(withdrawal_box_text(day.input()), "Of her milk nothing was said") == row.asked,
+        row.name);
   }
 }
 
@@ -138,7 +133,7 @@ TEST_CASE("only what stands below cows held back has a line of its own to ask fi
   InventedDay day("Hollow Meadow");
   day.turn("77");
   day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
-  CHECK_FALSE(holds(text_of(day.input()), "Ask first"));
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "Ask first"));
 }
 
 TEST_CASE("the product of an earlier visit stands behind its end that is still open") {
@@ -150,7 +145,7 @@ TEST_CASE("the product of an earlier visit stands behind its end that is still o
   held.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
   day.rows().actions.push_back(held);
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2).visit = held.visit;
-  CHECK(holds(text_of(day.input()), "Spray (slowmix), nobody said"));
+  CHECK(holds(withdrawal_box_text(day.input()), "Spray (slowmix), nobody said"));
 }
 
 TEST_CASE("what was given without a name, or by the vet's plan, is asked about too") {
@@ -158,7 +153,7 @@ TEST_CASE("what was given without a name, or by the vet's plan, is asked about t
   day.turn("513");
   day.did({ActionKind::pain_relief_given});
   day.did({ActionKind::vet_plan, Foot::lh});
-  const std::string text = text_of(day.input());
+  const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "# Pain relief given: 513.\n# Treated by the vet's plan: 513.\n"));
 }
 
@@ -170,7 +165,7 @@ TEST_CASE(
   day.did({ActionKind::injected, std::nullopt, Claw::none, "slowmix"}).withdrawal =
       WithdrawalKnown::held_back;
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-  const std::string text = text_of(day.input());
+  const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "#      Treated by the vet's plan.\n#      Injected (slowmix).\n"));
   CHECK_FALSE(holds(text, "Treated by the vet's plan: 513"));
 }
@@ -180,14 +175,14 @@ TEST_CASE("a spray with a known time does not stand for pain relief of which nob
   day.turn("513");
   day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
   day.did({ActionKind::pain_relief_given});
-  CHECK(holds(text_of(day.input()), "# Pain relief given: 513.\n"));
+  CHECK(holds(withdrawal_box_text(day.input()), "# Pain relief given: 513.\n"));
 }
 
 TEST_CASE("an end that is over says so") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
-  CHECK(holds(text_of(day.input()), ", its time is over."));
+  CHECK(holds(withdrawal_box_text(day.input()), ", its time is over."));
 }
 
 TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {
@@ -197,7 +192,7 @@ TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is
   day.turn("77");
   day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
   day.did({ActionKind::no_withdrawal});
-  CHECK_FALSE(holds(text_of(day.input()), "MILK AND MEAT"));
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "MILK AND MEAT"));
 }
 
 }  // namespace evenclaw

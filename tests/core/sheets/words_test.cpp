@@ -10,7 +10,7 @@ namespace evenclaw {
 
 namespace {
 
-const Wording& words = english_wording();
+const Wording& in_english = english_wording();
 
 template <class E>
 bool has_row(std::span<const Worded<E>> table, E value) {
@@ -44,7 +44,7 @@ struct FindingCase {
 }  // namespace
 
 TEST_CASE("English has words for every value it is asked for") {
-  const WordingTables& tables = words.tables();
+  const WordingTables& tables = in_english.tables();
   check_complete(tables.feet);
   check_complete(tables.claws, {Claw::none, Claw::not_called});
   check_complete(tables.degrees, {Degree::not_called});
@@ -60,7 +60,7 @@ TEST_CASE("English has words for every value it is asked for") {
 }
 
 TEST_CASE("English has every saying once") {
-  const WordingTables& tables = words.tables();
+  const WordingTables& tables = in_english.tables();
   CHECK(tables.sayings.size() == saying_count);
   for (std::size_t i = 0; i < saying_count; ++i) {
     CHECK_MESSAGE(has_row(tables.sayings, static_cast<Saying>(i)), i);
@@ -68,17 +68,17 @@ TEST_CASE("English has every saying once") {
 }
 
 TEST_CASE("feet and claws are named as the trade names them") {
-  for (const Foot foot : all_feet) CHECK(words.foot(foot) == spoken(foot));
-  CHECK(words.claw(Claw::outside) == "outside claw");
-  CHECK(words.claw(Claw::both) == "both claws");
-  CHECK(words.claw(Claw::none).empty());
+  for (const Foot foot : all_feet) CHECK(in_english.foot(foot) == spoken(foot));
+  CHECK(in_english.claw(Claw::outside) == "outside claw");
+  CHECK(in_english.claw(Claw::both) == "both claws");
+  CHECK(in_english.claw(Claw::none).empty());
 }
 
 TEST_CASE("several feet are named together where that is said") {
-  CHECK(words.feet(hind_feet) == "both hind feet");
-  CHECK(words.feet(four_feet) == "all four feet");
-  CHECK(words.feet({Foot::lf, Foot::rh}) == "left front and right hind");
-  CHECK(words.feet({Foot::rf, Foot::lh, Foot::rh}) == "right front, left hind and right hind");
+  CHECK(in_english.feet(hind_feet) == "both hind feet");
+  CHECK(in_english.feet(four_feet) == "all four feet");
+  CHECK(in_english.feet({Foot::lf, Foot::rh}) == "left front and right hind");
+  CHECK(in_english.feet({Foot::rf, Foot::lh, Foot::rh}) == "right front, left hind and right hind");
 }
 
 TEST_CASE("a finding is said in words with its code beside") {
@@ -114,7 +114,7 @@ TEST_CASE("a finding is said in words with its code beside") {
     finding.place = row.place;
     finding.degree = row.degree;
     finding.stage = row.stage;
-    CHECK(words.finding_at_claw(finding) == row.shown);
+    CHECK(in_english.finding_at_claw(finding) == row.shown);
   }
 }
 
@@ -123,7 +123,7 @@ TEST_CASE("digital dermatitis in an ulcer is told with the ulcer") {
   finding.lesion = Lesion::su;
   finding.degree = Degree::bad;
   finding.dd_infected = true;
-  CHECK(words.finding(finding) == "sole ulcer, bad, digital dermatitis in it (SU)");
+  CHECK(in_english.finding(finding) == "sole ulcer, bad, digital dermatitis in it (SU)");
 }
 
 TEST_CASE("a zone number stands beside only where the words do not tell it") {
@@ -131,11 +131,11 @@ TEST_CASE("a zone number stands beside only where the words do not tell it") {
   finding.lesion = Lesion::su;
   finding.place = Place::sole_middle;
   finding.zone = 4;
-  CHECK(words.finding(finding) == "sole ulcer, middle of the sole (SU)");
+  CHECK(in_english.finding(finding) == "sole ulcer, middle of the sole (SU)");
   finding.lesion = Lesion::sh;
   finding.place = Place::outer_wall;
   finding.zone = 7;
-  CHECK(words.finding(finding) == "sole haemorrhage, outer wall (SH, zone 7)");
+  CHECK(in_english.finding(finding) == "sole haemorrhage, outer wall (SH, zone 7)");
 }
 
 TEST_CASE("an act says its claw, its product and the day it is for") {
@@ -144,15 +144,15 @@ TEST_CASE("an act says its claw, its product and the day it is for") {
   act.action = ActionKind::block_on;
   act.claw = Claw::inside;
   act.said_for = visit + 28;
-  CHECK(words.act(act, visit) == "block on, inside claw, off by Tue 22 Dec");
+  CHECK(in_english.act(act, visit) == "block on, inside claw, off by Tue 22 Dec");
   act = {};
   act.action = ActionKind::paste;
   act.product = "salve";
-  CHECK(words.act(act, visit) == "paste (salve)");
+  CHECK(in_english.act(act, visit) == "paste (salve)");
   act = {};
   act.action = ActionKind::see_again;
   act.said_for = visit + 42;
-  CHECK(words.act(act, visit) == "see again by Tue 5 Jan 2027");
+  CHECK(in_english.act(act, visit) == "see again by Tue 5 Jan 2027");
 }
 
 TEST_CASE("a block says what it is made of, pain relief who gave it") {
@@ -160,19 +160,19 @@ TEST_CASE("a block says what it is made of, pain relief who gave it") {
   act.action = ActionKind::block_on;
   act.claw = Claw::inside;
   act.material = Material::wood;
-  CHECK(words.act(act, {}) == "block on (wood), inside claw");
+  CHECK(in_english.act(act, {}) == "block on (wood), inside claw");
   act = {};
   act.action = ActionKind::pain_relief_given;
   act.by_whom = ByWhom::vet;
-  CHECK(words.act(act, {}) == "pain relief given (vet)");
+  CHECK(in_english.act(act, {}) == "pain relief given (vet)");
 }
 
 TEST_CASE("a mobility score is said with the highest of its scale") {
   TurnRow turn;
-  CHECK(words.mobility(turn).empty());
+  CHECK(in_english.mobility(turn).empty());
   turn.mobility_scale = MobilityScale::one_to_five;
   turn.mobility_score = 1;
-  CHECK(words.mobility(turn) == "mobility 1 of 5");
+  CHECK(in_english.mobility(turn) == "mobility 1 of 5");
 }
 
 TEST_CASE("taken off, came off and still on are three different things") {
@@ -181,7 +181,7 @@ TEST_CASE("taken off, came off and still on are three different things") {
                                 ActionKind::wrap_still_on, ActionKind::wrap_unknown}) {
     ActionRow act;
     act.action = kind;
-    said.insert(words.act(act, {}));
+    said.insert(in_english.act(act, {}));
   }
   CHECK(said.size() == 4);
 }
@@ -214,7 +214,7 @@ TEST_CASE("why she came tells every reason, and the leg when it was called") {
     turn.lame = row.lame;
     turn.came_lame = row.came_lame;
     if (row.reason == Reason::other) turn.reason_words = "swollen hock";
-    CHECK(words.reasons(turn) == row.told);
+    CHECK(in_english.reasons(turn) == row.told);
   }
 }
 
@@ -222,37 +222,37 @@ TEST_CASE("a measure tells the claw when it was called") {
   MeasureRow row;
   row.length.tenths_mm = 785;
   row.claw = Claw::not_called;
-  CHECK(words.measure(row) == "toe length 78.5 mm");
+  CHECK(in_english.measure(row) == "toe length 78.5 mm");
   row.claw = Claw::outside;
-  CHECK(words.measure(row) == "outside claw, toe length 78.5 mm");
+  CHECK(in_english.measure(row) == "outside claw, toe length 78.5 mm");
 }
 
 TEST_CASE("silence is never nothing found") {
-  CHECK(words.state(FootState::unsaid) == "nobody said whether lifted");
-  CHECK(words.state(FootState::nothing_found) == "nothing found");
-  CHECK(words.state(FootState::not_lifted) == "not lifted");
+  CHECK(in_english.state(FootState::unsaid) == "nobody said whether lifted");
+  CHECK(in_english.state(FootState::nothing_found) == "nothing found");
+  CHECK(in_english.state(FootState::not_lifted) == "not lifted");
 }
 
 TEST_CASE("dates carry their weekday, and the year only when it is another") {
-  CHECK(words.date(day("2026-11-26"), day("2026-11-24")) == "Thu 26 Nov");
-  CHECK(words.date(day("2027-01-05"), day("2026-11-24")) == "Tue 5 Jan 2027");
-  CHECK(words.full_date(day("2026-02-01")) == "Sun 1 Feb 2026");
+  CHECK(in_english.date(day("2026-11-26"), day("2026-11-24")) == "Thu 26 Nov");
+  CHECK(in_english.date(day("2027-01-05"), day("2026-11-24")) == "Tue 5 Jan 2027");
+  CHECK(in_english.full_date(day("2026-02-01")) == "Sun 1 Feb 2026");
 }
 
 TEST_CASE("one is said otherwise than many") {
-  CHECK(words.count(Saying::task_count, 1) == "1 task");
-  CHECK(words.count(Saying::task_count, 0) == "0 tasks");
-  CHECK(words.count(Saying::task_count, 11) == "11 tasks");
+  CHECK(in_english.count(Saying::task_count, 1) == "1 task");
+  CHECK(in_english.count(Saying::task_count, 0) == "0 tasks");
+  CHECK(in_english.count(Saying::task_count, 11) == "11 tasks");
 }
 
 TEST_CASE("lists end with and") {
-  CHECK(words.list({}).empty());
-  CHECK(words.list({"412"}) == "412");
-  CHECK(words.list({"412", "513", "620"}) == "412, 513 and 620");
+  CHECK(in_english.list({}).empty());
+  CHECK(in_english.list({"412"}) == "412");
+  CHECK(in_english.list({"412", "513", "620"}) == "412, 513 and 620");
 }
 
 TEST_CASE("braces in what people said stay what they are") {
-  CHECK(words.say(Saying::title, {{"herd", "{date}"}, {"date", "{x}"}}) == "{date}, {x}");
+  CHECK(in_english.say(Saying::title, {{"herd", "{date}"}, {"date", "{x}"}}) == "{date}, {x}");
 }
 
 TEST_CASE("sentences start with a capital and end once") {
@@ -264,7 +264,7 @@ TEST_CASE("sentences start with a capital and end once") {
 }
 
 TEST_CASE("another language needs a table and nothing else") {
-  WordingTables dutch = words.tables();
+  WordingTables dutch = in_english.tables();
   static constexpr Worded<Foot> feet[] = {{Foot::lf, "linksvoor"},
                                           {Foot::rf, "rechtsvoor"},
                                           {Foot::lh, "linksachter"},

@@ -2,25 +2,19 @@
 
 #include <doctest/doctest.h>
 
-#include "core/paper/text.hpp"
 #include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-std::string text_of(const VisitSheetInput& input) {
-  Document document;
-  document.blocks = work_tally(view_of(input, english_wording()));
-  return to_plain_text(document, 1000);
+std::string work_tally_text(const VisitSheetInput& input) {
+  return text_of(work_tally(view_of(input, english_wording())));
 }
 
-bool is_left_out(const VisitSheetInput& input) {
+bool has_no_work_tally(const VisitSheetInput& input) {
   return work_tally(view_of(input, english_wording())).empty();
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 }  // namespace
@@ -34,7 +28,7 @@ TEST_CASE("the work stands by kind with its count and on how many cows") {
     day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
   }
   day.did({ActionKind::spray, Foot::rh, Claw::none, "blue"});
-  const std::string text = text_of(day.input());
+  const std::string text = work_tally_text(day.input());
   CHECK(holds(text, "Cows in the crush         2"));
   CHECK(holds(text, "Feet lifted               4  2 cows"));
   CHECK(holds(text, "Wraps put on              2  2 cows"));
@@ -44,7 +38,7 @@ TEST_CASE("the work stands by kind with its count and on how many cows") {
 TEST_CASE("where no work was done there is no tally") {
   InventedDay day("Hollow Meadow");
   day.turn("412").end = TurnEnd::not_done;
-  CHECK(is_left_out(day.input()));
+  CHECK(has_no_work_tally(day.input()));
 }
 
 }  // namespace evenclaw

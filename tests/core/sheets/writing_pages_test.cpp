@@ -13,7 +13,7 @@ namespace evenclaw {
 
 namespace {
 
-DueSheetInput due_of(const VisitSheetInput& input) {
+DueSheetInput due_sheet_of(const VisitSheetInput& input) {
   return {input.herd_name, input.printed, input.version, input.rows.tasks, input.rows.cows};
 }
 
@@ -28,7 +28,7 @@ const WritingForm& form_in(const std::vector<Block>& blocks) {
 Document on_paper(InventedDay& day) {
   Document document;
   document.title = "Hollow Meadow";
-  document.blocks = writing_pages(due_of(day.input()), hind_feet);
+  document.blocks = writing_pages(due_sheet_of(day.input()), hind_feet);
   return document;
 }
 
@@ -40,7 +40,7 @@ TEST_CASE("each cow that is due has a box once, with why, and empty ones fill th
   first.earliest = day.input().printed;
   day.task("412", TaskKind::block_check, Owner::trimmer, 0).earliest = day.input().printed;
   day.task("77", TaskKind::wrap_off, Owner::farmer, 9);
-  const std::vector<Block> pages = writing_pages(due_of(day.input()), hind_feet);
+  const std::vector<Block> pages = writing_pages(due_sheet_of(day.input()), hind_feet);
   const WritingForm& form = form_in(pages);
   CHECK(std::count_if(form.items.begin(), form.items.end(),
                       [](const WritingItem& item) { return item.label == "412"; }) == 1);
@@ -54,8 +54,8 @@ TEST_CASE("each cow that is due has a box once, with why, and empty ones fill th
 TEST_CASE("a row is there for each of today's feet, for all four when nobody said") {
   InventedDay day("Hollow Meadow");
   using Rows = std::vector<std::string>;
-  CHECK(form_in(writing_pages(due_of(day.input()), hind_feet)).rows == Rows{"LH", "RH"});
-  CHECK(form_in(writing_pages(due_of(day.input()), {})).rows == Rows{"LF", "RF", "LH", "RH"});
+  CHECK(form_in(writing_pages(due_sheet_of(day.input()), hind_feet)).rows == Rows{"LH", "RH"});
+  CHECK(form_in(writing_pages(due_sheet_of(day.input()), {})).rows == Rows{"LF", "RF", "LH", "RH"});
 }
 
 TEST_CASE("the blanks stand in the order in which a cow is called") {

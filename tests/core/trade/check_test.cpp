@@ -17,8 +17,6 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 template <class E>
 E any_of_words(RandomStream& random) {
   return EnumWords<E>::table[random.below(std::size(EnumWords<E>::table))].value;
@@ -100,7 +98,7 @@ Past any_past(RandomStream& random) {
   Past past;
   const std::uint32_t turns = random.below(4);
   for (std::uint32_t i = 0; i < turns; ++i) {
-    past.then(any_turn(random), today - 90 + static_cast<int>(i) * 30);
+    past.then(any_turn(random), first_of_november - 90 + static_cast<int>(i) * 30);
   }
   if (turns > 0 && random.chance(0.2)) past.in_same_visit();
   past.known.so_far = {static_cast<int>(random.below(4)), static_cast<int>(random.below(4)),
@@ -135,9 +133,9 @@ TEST_CASE("each check has a name of its own, a reason and a source") {
 
 TEST_CASE("the more urgent warning comes first") {
   Past past;
-  past.then(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_on)})}), today - 6);
+  past.then(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_on)})}), first_of_november - 6);
   const Turn turn = lame(cow({fine(Foot::lh)}), {Foot::lh});
-  CHECK(fired(turn, past.known, today) ==
+  CHECK(fired(turn, past.known, first_of_november) ==
         Names{"stop lame-nothing-found LH", "ask still-on-not-mentioned RH"});
 }
 
@@ -146,7 +144,7 @@ TEST_CASE("a cow with nothing found, not lame and without a past is never warned
     CAPTURE(seed);
     RandomStream random(seed, 1);
     const Turn turn = any_ordinary_turn(random);
-    CHECK(check_turn(turn, {}, today, random.chance(0.5), english()).empty());
+    CHECK(check_turn(turn, {}, first_of_november, random.chance(0.5), english()).empty());
   }
 }
 
@@ -157,7 +155,7 @@ TEST_CASE("whatever is said, one rule warns once of a claw") {
     const Past past = any_past(random);
     std::set<std::tuple<std::string, int, Claw>> seen;
     for (const Warning& warning :
-         check_turn(any_turn(random), past.known, today, true, english())) {
+         check_turn(any_turn(random), past.known, first_of_november, true, english())) {
       const int where = warning.foot ? static_cast<int>(*warning.foot) : -1;
       CHECK(seen.emplace(warning.rule, where, warning.claw).second);
     }
@@ -172,11 +170,13 @@ TEST_CASE("whatever is said, warnings are in the table, short, and can be answer
     Past past = any_past(random);
     past.known.medicine = invented_list();
     const Turn said = with_any_words(with_any_products(any_turn(random), random), random);
-    const Turn turn = with_medicines(said, past.known.medicine, today);
-    if (random.chance(0.2)) past.then(turn, today - 56).then(turn, today - 28);
+    const Turn turn = with_medicines(said, past.known.medicine, first_of_november);
+    if (random.chance(0.2))
+      past.then(turn, first_of_november - 56).then(turn, first_of_november - 28);
     if (random.chance(0.2)) past.known.rows.feet.push_back(without_inside_claw(Foot::lh));
     if (random.chance(0.2)) past.known.in_crush = TimeInCrush{1800, 20};
-    for (const Warning& warning : check_turn(turn, past.known, today, true, english())) {
+    for (const Warning& warning :
+         check_turn(turn, past.known, first_of_november, true, english())) {
       CAPTURE(warning.words);
       const auto rules = all_checks();
       const auto rule = std::find_if(rules.begin(), rules.end(), [&](const CheckRule& row) {
@@ -201,8 +201,8 @@ TEST_CASE("what was said so far never gives a stop that the end of the turn take
     RandomStream random(seed, 4);
     const Past past = any_past(random);
     const Turn turn = any_turn(random);
-    const Names at_end = fired(turn, past.known, today, true);
-    for (const std::string& name : fired(turn, past.known, today, false)) {
+    const Names at_end = fired(turn, past.known, first_of_november, true);
+    for (const std::string& name : fired(turn, past.known, first_of_november, false)) {
       if (name.substr(0, 4) != "stop") continue;
       CHECK(std::find(at_end.begin(), at_end.end(), name) != at_end.end());
     }

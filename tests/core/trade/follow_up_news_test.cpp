@@ -8,10 +8,8 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 NewsEffect after(News news, const Past& past, FootSet feet = {}) {
-  return effect_of({"412", news, feet}, past.known, today, entry(99));
+  return effect_of({"412", news, feet}, past.known, first_of_november, entry(99));
 }
 
 Names how_closed(const NewsEffect& effect, const Past& past) {
@@ -34,7 +32,7 @@ Past with_acts(std::vector<std::pair<Foot, Action>> acts, int days_ago = 10) {
     }
     call->actions.push_back(action);
   }
-  return Past().then(turn, today - days_ago);
+  return Past().then(turn, first_of_november - days_ago);
 }
 
 Past two_wraps() {
@@ -72,7 +70,7 @@ TEST_CASE("a foot named makes it clear, and all four mean every wrap") {
 
 TEST_CASE("wraps off and blocks off mean all that are on her") {
   const NewsSaid wraps{"412", News::wrap_off, {}, true};
-  const NewsEffect unwrapped = effect_of(wraps, two_wraps().known, today, entry(99));
+  const NewsEffect unwrapped = effect_of(wraps, two_wraps().known, first_of_november, entry(99));
   CHECK(unwrapped.closes.size() == 2);
   CHECK_FALSE(unwrapped.unclear);
 
@@ -80,13 +78,13 @@ TEST_CASE("wraps off and blocks off mean all that are on her") {
                                   {Foot::lh, act(ActionKind::block_on, Claw::outside)},
                                   {Foot::rh, act(ActionKind::block_on, Claw::inside)}});
   const NewsSaid blocks{"412", News::block_off, {}, true};
-  CHECK(effect_of(blocks, blocked.known, today, entry(99)).closes.size() == 9);
-  CHECK(effect_of(blocks, Past().known, today, entry(99)).unclear);
+  CHECK(effect_of(blocks, blocked.known, first_of_november, entry(99)).closes.size() == 9);
+  CHECK(effect_of(blocks, Past().known, first_of_november, entry(99)).unclear);
 }
 
 TEST_CASE("a foot named with wraps off means that foot alone") {
   const NewsSaid said{"412", News::wrap_off, {Foot::lh}, true};
-  CHECK(effect_of(said, two_wraps().known, today, entry(99)).closes.size() == 1);
+  CHECK(effect_of(said, two_wraps().known, first_of_november, entry(99)).closes.size() == 1);
 }
 
 TEST_CASE("a wrap off on the foot without one is asked about") {
@@ -114,9 +112,9 @@ TEST_CASE("with an old wrap and one of this visit on her, the old one came off")
   for (OnFootRow& row : past.known.rows.on_feet) row.visit = before;
   Turn turn = cow({foot(Foot::lh, {})});
   turn.feet.front().actions.push_back(act(ActionKind::wrap_on));
-  past.then(turn, today).in_same_visit();
+  past.then(turn, first_of_november).in_same_visit();
   const NewsSaid wraps{"412", News::wrap_off, {}, true};
-  const NewsEffect effect = effect_of(wraps, past.known, today, entry(99));
+  const NewsEffect effect = effect_of(wraps, past.known, first_of_november, entry(99));
   CHECK(how_closed(effect, past) == Names{"wrap off right hind: wrap taken off"});
 }
 
@@ -164,28 +162,29 @@ TEST_CASE("a block said to be on before its first look, or one of several, close
   CHECK(after(News::block_still_on, two).closes.empty());
   CHECK(after(News::block_still_on, two, {Foot::lh}).closes.size() == 1);
   const NewsSaid all{"412", News::block_still_on, {}, true};
-  CHECK(effect_of(all, two.known, today, entry(99)).closes.size() == 2);
+  CHECK(effect_of(all, two.known, first_of_november, entry(99)).closes.size() == 2);
 }
 
 TEST_CASE("looked at means what may be looked at by now, not the look of weeks later") {
   const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
-  const Past after_a_week = Past().then(ulcer, today - 7);
+  const Past after_a_week = Past().then(ulcer, first_of_november - 7);
   CHECK(how_closed(after(News::looked_at, after_a_week), after_a_week) ==
         Names{"look at left hind, ring if no better: looked at"});
-  const Past after_four = Past().then(ulcer, today - 28);
+  const Past after_four = Past().then(ulcer, first_of_november - 28);
   CHECK(after(News::looked_at, after_four).closes.size() == 2);
 }
 
 TEST_CASE("still lame answers what the farmer was to look at, and the trimmer looks today") {
   const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
-  const Past seen = Past().then(ulcer, today - 9);
+  const Past seen = Past().then(ulcer, first_of_november - 9);
   const NewsEffect effect = after(News::still_lame, seen);
   CHECK(how_closed(effect, seen) == Names{"look at left hind, ring if no better: still lame"});
   CHECK(effect.makes.size() == 1);
-  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 14);
+  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), first_of_november - 14);
   CHECK(how_closed(after(News::still_lame, watched), watched) ==
         Names{"watch her walk, ring if still lame: still lame"});
-  const Past too_early = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 3);
+  const Past too_early =
+      Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), first_of_november - 3);
   CHECK(after(News::still_lame, too_early).closes.empty());
 }
 
@@ -222,9 +221,9 @@ TEST_CASE("still lame makes a look due today") {
   const TaskMade& look = effect.makes[0];
   CHECK(look.kind == TaskKind::look_at_foot);
   CHECK(look.owner == Owner::trimmer);
-  CHECK(look.earliest == today);
-  CHECK(look.due == today);
-  CHECK(look.overdue == today + 1);
+  CHECK(look.earliest == first_of_november);
+  CHECK(look.due == first_of_november);
+  CHECK(look.overdue == first_of_november + 1);
   CHECK(look.words == "still lame, look at her feet");
   CHECK(look.rule == "still-lame");
   CHECK(effect.closes.empty());
@@ -272,7 +271,7 @@ TEST_CASE("walks sound closes the watching and nothing else") {
 
 TEST_CASE("news never closes a task that is closed already") {
   Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
-  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off)})}), today - 3);
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off)})}), first_of_november - 3);
   for (const auto& row : EnumWords<News>::table) {
     CHECK(after(row.value, past).closes.empty());
   }

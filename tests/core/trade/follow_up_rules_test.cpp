@@ -11,8 +11,6 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 TaskRow block_task(Claw claw, Foot foot = Foot::lh) {
   TaskRow task;
   task.task = {uuid_derived(std::to_string(static_cast<int>(claw)))};
@@ -39,7 +37,8 @@ TEST_CASE("each rule has a name of its own, a source, and days in order") {
 }
 
 TEST_CASE("a task carries rule, version, owner and words") {
-  const TaskMade task = task_from(block_check_rule, {Foot::lh, Claw::inside, {}}, today);
+  const TaskMade task =
+      task_from(block_check_rule, {Foot::lh, Claw::inside, {}}, first_of_november);
   CHECK(task.rule == "block-check");
   CHECK(task.rule_version == block_check_rule.version);
   CHECK(task.owner == Owner::trimmer);
@@ -50,7 +49,7 @@ TEST_CASE("the words of every rule fit into 60 characters on any foot and claw")
   for (const FollowUpRule& rule : all_follow_up_rules()) {
     CAPTURE(rule.slug);
     for (const Claw claw : {Claw::outside, Claw::inside, Claw::both, Claw::none}) {
-      const TaskMade task = task_from(rule, {Foot::rf, claw, {}}, today);
+      const TaskMade task = task_from(rule, {Foot::rf, claw, {}}, first_of_november);
       CHECK(task.words.size() <= 60);
       CHECK(task.words.find('{') == std::string::npos);
     }
@@ -58,10 +57,11 @@ TEST_CASE("the words of every rule fit into 60 characters on any foot and claw")
 }
 
 TEST_CASE("a day said before the visit counts as the day of the visit") {
-  const TaskMade task = task_from(wrap_off_rule, {Foot::lh, Claw::none, today - 3}, today);
-  CHECK(task.earliest == today);
-  CHECK(task.due == today);
-  CHECK(task.overdue == today + 1);
+  const TaskMade task =
+      task_from(wrap_off_rule, {Foot::lh, Claw::none, first_of_november - 3}, first_of_november);
+  CHECK(task.earliest == first_of_november);
+  CHECK(task.due == first_of_november);
+  CHECK(task.overdue == first_of_november + 1);
 }
 
 TEST_CASE("wraps have one kind of task, blocks two") {

@@ -14,10 +14,8 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;  // a Sunday
-
 std::vector<TaskMade> made(const Turn& turn, const CowPast& past = {}) {
-  return tasks_made(turn, past, today, entry(99));
+  return tasks_made(turn, past, first_of_november, entry(99));
 }
 
 Turn with_act(const Action& action) {
@@ -25,16 +23,16 @@ Turn with_act(const Action& action) {
 }
 
 Past blocked(Claw claw, int days_ago) {
-  return Past().then(with_act(act(ActionKind::block_on, claw)), today - days_ago);
+  return Past().then(with_act(act(ActionKind::block_on, claw)), first_of_november - days_ago);
 }
 
 Past wrapped(int days_ago) {
-  return Past().then(with_act(act(ActionKind::wrap_on)), today - days_ago);
+  return Past().then(with_act(act(ActionKind::wrap_on)), first_of_november - days_ago);
 }
 
 Names how_closed(const Turn& turn, const Past& past) {
   Names words;
-  for (const TaskClosed& closed : tasks_closed(turn, past.known, today)) {
+  for (const TaskClosed& closed : tasks_closed(turn, past.known, first_of_november)) {
     for (const TaskRow& task : past.known.rows.tasks) {
       if (task.task == closed.task) words.push_back(task.words + ": " + closed.how);
     }
@@ -49,9 +47,9 @@ Names words_of(const std::vector<TaskMade>& tasks) {
 }
 
 void check_days(const TaskMade& task, int earliest, int due, int overdue) {
-  CHECK(task.earliest - today == earliest);
-  CHECK(task.due - today == due);
-  CHECK(task.overdue - today == overdue);
+  CHECK(task.earliest - first_of_november == earliest);
+  CHECK(task.due - first_of_november == due);
+  CHECK(task.overdue - first_of_november == overdue);
 }
 
 ActionKind any_act(RandomStream& random) {
@@ -178,7 +176,7 @@ TEST_CASE("told the farmer, spray, paste and opening make no task") {
 
 TEST_CASE("the vet called where treatment failed twice is told that it does not heal") {
   const Turn again = with_act(act(ActionKind::block_again, Claw::inside));
-  const Past past = Past().then(again, today - 21);
+  const Past past = Past().then(again, first_of_november - 21);
   Turn now = with_act(act(ActionKind::block_again, Claw::inside));
   CHECK(words_of(made(now, past.known)).size() == 3);  // nobody called the vet: no task for him
   now.feet.front().actions.push_back(act(ActionKind::vet));
@@ -218,7 +216,7 @@ TEST_CASE("said twice of the same foot, the later time counts") {
                                act(ActionKind::see_again, Claw::none, in_days(7))})});
   const std::vector<TaskMade> tasks = made(turn);
   REQUIRE(tasks.size() == 1);
-  CHECK(tasks[0].due == today + 7);
+  CHECK(tasks[0].due == first_of_november + 7);
 }
 
 TEST_CASE(
@@ -284,11 +282,11 @@ TEST_CASE("a new wrap closes the old task and makes a new one") {
   const Turn turn =
       cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off), act(ActionKind::wrap_on)})});
   CHECK(how_closed(turn, past) == Names{"wrap off left hind: wrap taken off"});
-  past.then(turn, today);
+  past.then(turn, first_of_november);
   REQUIRE(past.known.rows.tasks.size() == 2);
   CHECK_FALSE(past.known.rows.tasks[0].open);
   CHECK(past.known.rows.tasks[1].open);
-  CHECK(past.known.rows.tasks[1].due == today + 5);
+  CHECK(past.known.rows.tasks[1].due == first_of_november + 5);
 }
 
 TEST_CASE("a block taken off or lost closes first look, check and removal") {
@@ -323,7 +321,7 @@ TEST_CASE("still on with a day said moves the day it comes off") {
   const Turn wrap = with_act(act(ActionKind::wrap_still_on, Claw::none, in_days(2)));
   CHECK(how_closed(wrap, past) == Names{"wrap off left hind: wrap still on"});
   REQUIRE(made(wrap, past.known).size() == 1);
-  CHECK(made(wrap, past.known)[0].due == today + 2);
+  CHECK(made(wrap, past.known)[0].due == first_of_november + 2);
   for (const ActionKind kind : {ActionKind::block_still_on, ActionKind::block_stacked}) {
     const Turn block = with_act(act(kind, Claw::inside, in_days(14)));
     const Names closed = how_closed(block, blocked(Claw::inside, 14));
@@ -342,14 +340,14 @@ TEST_CASE("a new block whose side nobody called closes nothing of the old one") 
 
 TEST_CASE("off without a side closes nothing when both claws were blocked") {
   Past past = blocked(Claw::inside, 20);
-  past.then(with_act(act(ActionKind::block_on, Claw::outside)), today - 10);
+  past.then(with_act(act(ActionKind::block_on, Claw::outside)), first_of_november - 10);
   CHECK(how_closed(with_act(act(ActionKind::block_off)), past).empty());
   CHECK(how_closed(with_act(act(ActionKind::block_off, Claw::both)), past).size() == 6);
 }
 
 TEST_CASE("lifting the foot closes its look, from the earliest day on") {
   Past past;
-  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), today - 28);
+  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), first_of_november - 28);
   CHECK(how_closed(cow({fine(Foot::lh)}), past) ==
         Names{"see again left hind: looked at, nothing found"});
   CHECK(how_closed(cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})}), past) ==
@@ -361,7 +359,7 @@ TEST_CASE("lifting the foot closes its look, from the earliest day on") {
 
 TEST_CASE("a foot lifted three days later is not the look of four weeks") {
   Past past;
-  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), today - 3);
+  past.then(with_act(act(ActionKind::see_again, Claw::none, in_days(28))), first_of_november - 3);
   CHECK(how_closed(cow({fine(Foot::lh)}), past).empty());
 }
 
@@ -369,14 +367,14 @@ TEST_CASE("a look at the whole cow is closed by any foot that was lifted") {
   Turn see_again = cow({});
   see_again.actions = {act(ActionKind::see_again, Claw::none, in_days(7))};
   Past past;
-  past.then(see_again, today - 7);
+  past.then(see_again, first_of_november - 7);
   CHECK(how_closed(cow({fine(Foot::rh)}), past) ==
         Names{"see her again: looked at, nothing found"});
 }
 
 TEST_CASE("the vet is never crossed off by a turn") {
   Past past;
-  past.then(with_act(act(ActionKind::vet)), today - 7);
+  past.then(with_act(act(ActionKind::vet)), first_of_november - 7);
   CHECK(how_closed(cow({fine(Foot::lh)}), past).empty());
 }
 
@@ -396,11 +394,12 @@ TEST_CASE("walks sound closes the watching") {
 TEST_CASE("who comes lame or is scored has been watched, from the earliest day on") {
   Turn scored = cow({fine(Foot::lh)});
   scored.mobility = {MobilityScale::zero_to_three, 1};
-  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 7);
+  const Past watched = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), first_of_november - 7);
   const std::string task = "watch her walk, ring if still lame: ";
   CHECK(how_closed(lame(cow({fine(Foot::lh)}), {Foot::lh}), watched) == Names{task + "came lame"});
   CHECK(how_closed(scored, watched) == Names{task + "walk scored 1 of 3"});
-  const Past yesterday = Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), today - 6);
+  const Past yesterday =
+      Past().then(lame(cow({fine(Foot::lh)}), {Foot::lh}), first_of_november - 6);
   CHECK(how_closed(scored, yesterday).empty());
 }
 
@@ -409,12 +408,13 @@ TEST_CASE("whatever is said, every task lies in order, has its own id and short 
     CAPTURE(seed);
     RandomStream random(seed, 1);
     Past past;
-    past.then(any_turn(random), today - 40).then(any_turn(random), today - 20);
+    past.then(any_turn(random), first_of_november - 40)
+        .then(any_turn(random), first_of_november - 20);
     const Turn turn = any_turn(random);
     const std::vector<TaskMade> tasks = made(turn, past.known);
     std::set<TaskId> ids;
     for (const TaskMade& task : tasks) {
-      CHECK(today <= task.earliest);
+      CHECK(first_of_november <= task.earliest);
       CHECK(task.earliest <= task.due);
       CHECK(task.due < task.overdue);
       CHECK(task.words.size() <= 60);
@@ -431,12 +431,13 @@ TEST_CASE("whatever is said, a task is closed at most once, was open, and is tol
     CAPTURE(seed);
     RandomStream random(seed, 2);
     Past past;
-    past.then(any_turn(random), today - 40).then(any_turn(random), today - 20);
+    past.then(any_turn(random), first_of_november - 40)
+        .then(any_turn(random), first_of_november - 20);
     std::set<TaskId> open;
     for (const TaskRow& task : past.known.rows.tasks) {
       if (task.open) open.insert(task.task);
     }
-    for (const TaskClosed& closed : tasks_closed(any_turn(random), past.known, today)) {
+    for (const TaskClosed& closed : tasks_closed(any_turn(random), past.known, first_of_november)) {
       CHECK(open.erase(closed.task) == 1);
       CHECK_FALSE(closed.how.empty());
     }
@@ -448,7 +449,8 @@ TEST_CASE("after every turn a wrap that is on has exactly one open task") {
     CAPTURE(seed);
     RandomStream random(seed, 3);
     Past past;
-    for (int visit = 0; visit < 4; ++visit) past.then(any_turn(random), today - 40 + visit * 10);
+    for (int visit = 0; visit < 4; ++visit)
+      past.then(any_turn(random), first_of_november - 40 + visit * 10);
     for (const Foot foot : all_feet) {
       int on = 0;
       int open = 0;
@@ -499,9 +501,9 @@ TEST_CASE("what a finding asked for is asked for anew at the next visit, and nev
   const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
   const Names both = {"look at left hind, ring if no better: looked at, sole ulcer",
                       "see again left hind: looked at, sole ulcer"};
-  Past past = Past().then(ulcer, today - 3);
+  Past past = Past().then(ulcer, first_of_november - 3);
   CHECK(how_closed(ulcer, past) == both);
-  past.then(ulcer, today);
+  past.then(ulcer, first_of_november);
   int open = 0;
   for (const TaskRow& task : past.known.rows.tasks) open += task.open ? 1 : 0;
   CHECK(open == 2);
@@ -510,7 +512,7 @@ TEST_CASE("what a finding asked for is asked for anew at the next visit, and nev
 
 TEST_CASE("called again the same day a foot keeps its looks, unless a block goes on") {
   const Turn ulcer = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
-  const Past past = Past().then(ulcer, today);
+  const Past past = Past().then(ulcer, first_of_november);
   CHECK(how_closed(ulcer, past).empty());
   CHECK(made(ulcer, past.known).empty());
   CHECK(how_closed(with_act(act(ActionKind::block_on, Claw::inside)), past) ==

@@ -9,11 +9,9 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 Rows blocked_on(Claw claw) {
   return Past()
-      .then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, claw)})}), today - 20)
+      .then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, claw)})}), first_of_november - 20)
       .known.rows;
 }
 
@@ -83,8 +81,9 @@ TEST_CASE("the side of a new block is never taken from an old one") {
 
 TEST_CASE("a block nobody knew about may still be on, but is no ground for an alarm") {
   Past past;
-  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)})}), today - 20);
-  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_unknown)})}), today - 10);
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)})}),
+            first_of_november - 20);
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_unknown)})}), first_of_november - 10);
   CHECK(fixtures_left(past.known.rows, Foot::lh, Fixture::block).size() == 1);
   CHECK(blocked_before(past.known.rows, Foot::lh).none());
 }

@@ -39,7 +39,7 @@ ActionRow& add_act(Rows& rows, int cow, ActionKind action, std::optional<Foot> f
 }
 
 /// "block_on 2 on 1", one line each.
-std::string told(const Rows& rows) {
+std::string tally_told(const Rows& rows) {
   std::string lines;
   for (const WorkDone& done : work_done(rows, today)) {
     lines += std::string(word_of(done.work)) + ' ';
@@ -80,7 +80,7 @@ TEST_CASE("each act that is work is counted under its own kind, and no other is"
     for (const auto& row : rows) {
       if (row.act == act.value) expected = row.line;
     }
-    CHECK_MESSAGE(told(day) == expected, act.word);
+    CHECK_MESSAGE(tally_told(day) == expected, act.word);
   }
 }
 
@@ -92,7 +92,7 @@ TEST_CASE("cows in the crush are counted once, those never finished beside them,
   add_turn(day, 3, TurnEnd::unfinished);
   add_turn(day, 3, TurnEnd::done);
   add_turn(day, 4, TurnEnd::not_done);
-  CHECK(told(day) == "cows 3 on 3\nnot_finished 1 on 1\n");
+  CHECK(tally_told(day) == "cows 3 on 3\nnot_finished 1 on 1\n");
 }
 
 TEST_CASE("a foot that was lifted in two turns is one foot") {
@@ -100,7 +100,7 @@ TEST_CASE("a foot that was lifted in two turns is one foot") {
   add_turn(day, 1, TurnEnd::done, {Foot::lh, Foot::rh});
   add_turn(day, 1, TurnEnd::done, {Foot::lh});
   add_turn(day, 2, TurnEnd::done, {Foot::rh});
-  CHECK(told(day) == "cows 2 on 2\nfeet_lifted 3 on 2\n");
+  CHECK(tally_told(day) == "cows 2 on 2\nfeet_lifted 3 on 2\n");
 }
 
 TEST_CASE("feet are counted as not trimmed only where that was said") {
@@ -114,7 +114,7 @@ TEST_CASE("feet are counted as not trimmed only where that was said") {
     row.trimmed = trimmed;
     day.feet.push_back(row);
   }
-  CHECK(told(day) == "feet_lifted 3 on 1\nfeet_not_trimmed 1 on 1\n");
+  CHECK(tally_told(day) == "feet_lifted 3 on 1\nfeet_not_trimmed 1 on 1\n");
 }
 
 TEST_CASE("a block called in two turns counts once, on both claws twice") {
@@ -122,11 +122,11 @@ TEST_CASE("a block called in two turns counts once, on both claws twice") {
   add_act(day, 1, ActionKind::block_on, Foot::lh, Claw::inside);
   add_act(day, 1, ActionKind::block_on, Foot::lh, Claw::inside);
   add_act(day, 1, ActionKind::block_on, Foot::lh, Claw::not_called);
-  CHECK(told(day) == "block_on 1 on 1\n");
+  CHECK(tally_told(day) == "block_on 1 on 1\n");
   add_act(day, 1, ActionKind::block_on, Foot::rh, Claw::not_called);
-  CHECK(told(day) == "block_on 2 on 1\n");
+  CHECK(tally_told(day) == "block_on 2 on 1\n");
   add_act(day, 2, ActionKind::block_on, Foot::lh, Claw::both);
-  CHECK(told(day) == "block_on 4 on 2\n");
+  CHECK(tally_told(day) == "block_on 4 on 2\n");
 }
 
 TEST_CASE("products are counted by name and by who gave them") {
@@ -138,7 +138,7 @@ TEST_CASE("products are counted by name and by who gave them") {
   ActionRow& given = add_act(day, 3, ActionKind::injected, std::nullopt);
   given.product = "painfree";
   given.by_whom = ByWhom::vet;
-  CHECK(told(day) ==
+  CHECK(tally_told(day) ==
         "product spray blue 3 on 2\nproduct spray tar 1 on 1\n"
         "product injected painfree by vet 1 on 1\n");
 }
@@ -151,7 +151,7 @@ TEST_CASE("animals counted together are counted apart from the cows") {
   row.together = 11;
   row.feet = 22;
   day.batches.push_back(row);
-  CHECK(told(day) == "animals_together 11 on 0\nfeet_together 22 on 0\n");
+  CHECK(tally_told(day) == "animals_together 11 on 0\nfeet_together 22 on 0\n");
 }
 
 TEST_CASE("work of another visit is no work of this one") {

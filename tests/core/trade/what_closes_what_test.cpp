@@ -15,8 +15,6 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 /// One open task of the left hind, inside claw for a block, that may be done by now.
 struct OpenTask {
   const char* name;
@@ -47,16 +45,16 @@ Past with(const OpenTask& open) {
   if (is_of_foot) task.foot = Foot::lh;
   const bool is_of_block = open.kind == TaskKind::block_check || open.kind == TaskKind::block_off;
   if (is_of_block) task.claw = Claw::inside;
-  task.earliest = today - 3;
-  task.due = today;
-  task.overdue = today + 1;
+  task.earliest = first_of_november - 3;
+  task.due = first_of_november;
+  task.overdue = first_of_november + 1;
   past.known.rows.tasks = {task};
   if (is_of_block || open.kind == TaskKind::wrap_off) {
     OnFootRow row;
     row.foot = Foot::lh;
     row.claw = task.claw;
     row.fixture = is_of_block ? Fixture::block : Fixture::wrap;
-    row.since = today - 10;
+    row.since = first_of_november - 10;
     past.known.rows.on_feet = {row};
   }
   return past;
@@ -74,12 +72,13 @@ Kinds closed_by(const std::function<std::size_t(const CowPast&)>& closings) {
 }
 
 Kinds closed_by(const Turn& turn) {
-  return closed_by([&](const CowPast& past) { return tasks_closed(turn, past, today).size(); });
+  return closed_by(
+      [&](const CowPast& past) { return tasks_closed(turn, past, first_of_november).size(); });
 }
 
 Kinds closed_by(News news) {
   return closed_by([&](const CowPast& past) {
-    return effect_of({"412", news, {}}, past, today, entry(99)).closes.size();
+    return effect_of({"412", news, {}}, past, first_of_november, entry(99)).closes.size();
   });
 }
 
@@ -220,8 +219,8 @@ TEST_CASE("every kind of task can be closed by something said besides that she i
 
 TEST_CASE("what is held back is closed by any turn after its last day, and not before") {
   const Past past = with({"held back", TaskKind::withdrawal_end, Owner::farmer});
-  CHECK(tasks_closed(cow({}), past.known, today).empty());
-  CHECK(tasks_closed(cow({}), past.known, today + 1).size() == 1);
+  CHECK(tasks_closed(cow({}), past.known, first_of_november).empty());
+  CHECK(tasks_closed(cow({}), past.known, first_of_november + 1).size() == 1);
 }
 
 TEST_CASE("every kind that is written down stands in this table, and a routine trim is not") {

@@ -11,14 +11,14 @@ namespace evenclaw {
 
 namespace {
 
-Json read(std::string_view text) {
+Json parsed(std::string_view text) {
   Result<Json> json = json_from_text(text);
   REQUIRE(json.ok());
   return *std::move(json);
 }
 
 Faults faults_of(std::string_view text) {
-  const Result<Sample> sample = from_json<Sample>(read(text));
+  const Result<Sample> sample = from_json<Sample>(parsed(text));
   REQUIRE_FALSE(sample.ok());
   return sample.faults();
 }
@@ -69,26 +69,26 @@ TEST_CASE("every value reads back from its JSON") {
   RandomStream random(17, 1);
   for (int i = 0; i < 500; ++i) {
     const Sample sample = random_sample(random);
-    const Result<Sample> again = from_json<Sample>(read(canonical_json(to_json(sample))));
+    const Result<Sample> again = from_json<Sample>(parsed(canonical_json(to_json(sample))));
     REQUIRE(again.ok());
     REQUIRE(*again == sample);
   }
 }
 
 TEST_CASE("missing members keep the default of the struct") {
-  const Result<Sample> sample = from_json<Sample>(read("{}"));
+  const Result<Sample> sample = from_json<Sample>(parsed("{}"));
   REQUIRE(sample.ok());
   CHECK(*sample == Sample{});
 }
 
 TEST_CASE("unknown members are ignored") {
-  const Result<Sample> sample = from_json<Sample>(read(R"({"name":"x","from_later":{"a":[1]}})"));
+  const Result<Sample> sample = from_json<Sample>(parsed(R"({"name":"x","from_later":{"a":[1]}})"));
   REQUIRE(sample.ok());
   CHECK(sample->name == "x");
 }
 
 TEST_CASE("null is a missing optional and nothing else") {
-  CHECK(from_json<Sample>(read(R"({"remark":null})")).ok());
+  CHECK(from_json<Sample>(parsed(R"({"remark":null})")).ok());
   const Faults faults = faults_of(R"({"name":null,"weekdays":null})");
   REQUIRE(faults.size() == 2);
   CHECK(faults[0].token == "name");
@@ -126,7 +126,7 @@ TEST_CASE("a fault says what was expected and what was found") {
 }
 
 TEST_CASE("a number out of the member's range is refused") {
-  CHECK(from_json<Sample>(read(R"({"count":2147483647,"large":2147483648})")).ok());
+  CHECK(from_json<Sample>(parsed(R"({"count":2147483647,"large":2147483648})")).ok());
   CHECK(faults_of(R"({"count":2147483648})")[0].token == "count");
   CHECK(faults_of(R"({"first":{"height":-2147483649}})")[0].token == "first.height");
 }

@@ -62,7 +62,7 @@ TEST_CASE("A row that a page can hold is one piece") {
 
 TEST_CASE("A table without rows or without columns does no harm") {
   CHECK(laid(table_of(0)).size() == 1);
-  CHECK(laid({}).size() == 1);
+  CHECK(laid(Table{}).size() == 1);
 }
 
 }  // namespace evenclaw

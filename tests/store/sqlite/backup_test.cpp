@@ -10,17 +10,12 @@
 #include "store/sqlite/sqlite_store.hpp"
 #include "tests/store/sample_entries.hpp"
 #include "tests/store/sound_file.hpp"
+#include "tests/store/sqlite/opened_store.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 using namespace evenclaw;
 
 namespace {
-
-std::unique_ptr<SqliteStore> opened_store(const std::string& file, OpenMode mode) {
-  auto store = SqliteStore::open(file, mode);
-  REQUIRE(store.ok());
-  return *std::move(store);
-}
 
 void write_entries(SqliteStore& store, std::int64_t from, std::int64_t to) {
   Write write;

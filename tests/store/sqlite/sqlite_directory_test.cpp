@@ -4,20 +4,10 @@
 
 #include "store/sqlite/sqlite_store.hpp"
 #include "tests/store/sample_entries.hpp"
+#include "tests/store/sqlite/opened_store.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 using namespace evenclaw;
-
-namespace {
-
-bool holds(const std::string& file, std::string_view words) {
-  for (const char* ending : {"", "-wal"}) {
-    if (bytes_of(file + ending).find(words) != std::string::npos) return true;
-  }
-  return false;
-}
-
-}  // namespace
 
 TEST_CASE("names are kept in the file of the log and may outlive the store that opened it") {
   const TemporaryFolder folder;
@@ -47,8 +37,8 @@ TEST_CASE("a removed name cannot be found in the bytes of the file any more, in 
   SqliteDirectory directory(**store);
   const PersonId person{sample_id("person", 1)};
   REQUIRE(directory.add({person, "Wilhelmina Kuipers"}).ok());
-  REQUIRE(holds(file, "Wilhelmina"));
+  REQUIRE(file_holds(file, "Wilhelmina"));
   REQUIRE(directory.remove(person).ok());
-  CHECK_FALSE(holds(file, "Wilhelmina"));
-  CHECK_FALSE(holds(file, "wilhelmina"));
+  CHECK_FALSE(file_holds(file, "Wilhelmina"));
+  CHECK_FALSE(file_holds(file, "wilhelmina"));
 }

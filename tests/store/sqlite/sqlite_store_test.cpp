@@ -6,17 +6,12 @@
 
 #include "store/sqlite/connection.hpp"
 #include "tests/store/sample_entries.hpp"
+#include "tests/store/sqlite/opened_store.hpp"
 #include "tests/store/temporary_folder.hpp"
 
 using namespace evenclaw;
 
 namespace {
-
-std::unique_ptr<SqliteStore> opened_store(const std::string& file, OpenMode mode) {
-  auto store = SqliteStore::open(file, mode);
-  REQUIRE(store.ok());
-  return *std::move(store);
-}
 
 Write write_of(std::vector<Entry> entries) {
   Write write;
@@ -27,13 +22,6 @@ Write write_of(std::vector<Entry> entries) {
 Entry entry_with(std::string_view words) {
   const CowLeft body{sample_cow(1), Day{20'000}, std::string(words), {}};
   return entry_of(sample_envelope(1, sample_device(1), sample_herd(1)), body);
-}
-
-bool holds(const std::string& file, std::string_view words) {
-  for (const char* ending : {"", "-wal"}) {
-    if (bytes_of(file + ending).find(words) != std::string::npos) return true;
-  }
-  return false;
 }
 
 }  // namespace
@@ -97,9 +85,9 @@ TEST_CASE("a redacted body cannot be found in the bytes of the file any more") {
   const auto store = opened_store(file, OpenMode::create);
   const Entry entry = entry_with("told by a very particular person");
   REQUIRE(store->write(write_of({entry})).ok());
-  REQUIRE(holds(file, "a very particular person"));
+  REQUIRE(file_holds(file, "a very particular person"));
   REQUIRE(store->write(write_of({sample_redact(2, sample_device(1), entry)})).ok());
-  CHECK_FALSE(holds(file, "a very particular person"));
+  CHECK_FALSE(file_holds(file, "a very particular person"));
 }
 
 TEST_CASE("neither can a body whose redacted form came from elsewhere") {
@@ -111,7 +99,7 @@ TEST_CASE("neither can a body whose redacted form came from elsewhere") {
   const auto answer = store->write(write_of({without_body(entry)}));
   REQUIRE(answer.ok());
   CHECK(answer->front() == Kept::redacted_now);
-  CHECK_FALSE(holds(file, "a very particular person"));
+  CHECK_FALSE(file_holds(file, "a very particular person"));
 }
 
 TEST_CASE("an entry that was changed in the file is not handed out as if it were sound") {

@@ -18,7 +18,7 @@ RefusedCow named_in(const char* text) {
   return cow_in_refused(text, context, english());
 }
 
-struct Row {
+struct LineOfNoCow {
   const char* text;
   const char* cow;
 };
@@ -26,11 +26,11 @@ struct Row {
 }  // namespace
 
 TEST_CASE("a refused line that goes on as a turn names its cow") {
-  constexpr Row rows[] = {
+  constexpr LineOfNoCow rows[] = {
       {"27 RH DD raw behnd spray", "27"},    {"409 lame RHH", "409"},
       {"513 or 531 lame LHH", "513 or 531"}, {"and 413 LH outsde SU", "413"},
       {"- 414 LH outsde SU", "414"},         {"no tag, black cow; LH outsde SU", "black cow"}};
-  for (const Row& row : rows) {
+  for (const LineOfNoCow& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
     CHECK(refused.likely == CowLikely::surely);
@@ -39,21 +39,21 @@ TEST_CASE("a refused line that goes on as a turn names its cow") {
 }
 
 TEST_CASE("when it is not sure that a cow was named she is a doubtful one") {
-  constexpr Row rows[] = {{"22 nothnig found", "22?"},
-                          {"405 ditto", "405?"},
-                          {"35 off", "35?"},
-                          {"513 wrap off blck", "513?"},
-                          {"218 lame LH, vet came", "218?"},
-                          {"313 still lame LH, SU outside", "313?"},
-                          {"256 culled, RH DD", "256?"},
-                          {"413 died, LH SU", "413?"},
-                          {"no tg, black cow", "no tg, black cow"},
-                          {"no eartagg", "no eartagg"},
-                          {"No 413", "413?"},
-                          {"nr. 413", "413?"},
-                          {"two hundred and LH SU", "200?"},
-                          {"and 22 nothnig found", "22?"}};
-  for (const Row& row : rows) {
+  constexpr LineOfNoCow rows[] = {{"22 nothnig found", "22?"},
+                                  {"405 ditto", "405?"},
+                                  {"35 off", "35?"},
+                                  {"513 wrap off blck", "513?"},
+                                  {"218 lame LH, vet came", "218?"},
+                                  {"313 still lame LH, SU outside", "313?"},
+                                  {"256 culled, RH DD", "256?"},
+                                  {"413 died, LH SU", "413?"},
+                                  {"no tg, black cow", "no tg, black cow"},
+                                  {"no eartagg", "no eartagg"},
+                                  {"No 413", "413?"},
+                                  {"nr. 413", "413?"},
+                                  {"two hundred and LH SU", "200?"},
+                                  {"and 22 nothnig found", "22?"}};
+  for (const LineOfNoCow& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
     CHECK(refused.likely == CowLikely::perhaps);
@@ -75,9 +75,9 @@ TEST_CASE("a number is clear unless it is announced, in one word, broken off or 
 }
 
 TEST_CASE("a number with letters in it names a cow without a number who looks as it was said") {
-  constexpr Row rows[] = {
+  constexpr LineOfNoCow rows[] = {
       {"4l3 lame LH", "4l3"}, {"41O lame RH", "41O"}, {"413A lame", "413A"}, {"413x", "413x"}};
-  for (const Row& row : rows) {
+  for (const LineOfNoCow& row : rows) {
     CAPTURE(row.text);
     const RefusedCow refused = named_in(row.text);
     CHECK(refused.likely != CowLikely::none);

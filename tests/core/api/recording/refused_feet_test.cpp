@@ -15,7 +15,7 @@ std::string told(const RefusedFeet& feet) {
   return feet.any_foot ? text + "any foot" : text;
 }
 
-struct Line {
+struct LineWithFeet {
   const char* text;
   const char* feet;
 };
@@ -40,7 +40,7 @@ FootSet open_after(const char* refused, FootSet called, bool rest_fine) {
 }  // namespace
 
 TEST_CASE("the feet of a line nobody could read are found by their words") {
-  const std::vector<Line> rows = {
+  const std::vector<LineWithFeet> rows = {
       {"LH outsde SU", "LH"},
       {"left hind abces, RH foul smel", "LH RH"},
       {"both hinds sort of raw", "LH RH"},
@@ -60,7 +60,7 @@ TEST_CASE("the feet of a line nobody could read are found by their words") {
       {"rest fin", ""},
       {"", ""},
   };
-  for (const Line& row : rows) {
+  for (const LineWithFeet& row : rows) {
     CAPTURE(row.text);
     CHECK(told(feet_in_refused(row.text, english())) == row.feet);
   }

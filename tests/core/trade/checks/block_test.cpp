@@ -7,14 +7,13 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 Turn ulcer_and(const Action& action) {
   return cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)}, {action})});
 }
 
 Past blocked(Claw claw) {
-  return Past().then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, claw)})}), today - 30);
+  return Past().then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, claw)})}),
+                     first_of_november - 30);
 }
 
 const Names on_painful = {"stop block-on-painful-claw LH"};
@@ -27,13 +26,14 @@ TEST_CASE("every way of putting a block on the painful claw is a stop") {
   for (const ActionKind kind : {ActionKind::block_on, ActionKind::block_stacked,
                                 ActionKind::block_refitted, ActionKind::block_again}) {
     CAPTURE(word_of(kind));
-    CHECK(fired(ulcer_and(act(kind, Claw::outside)), {}, today) == on_painful);
-    CHECK(fired(ulcer_and(act(kind, Claw::inside)), {}, today).empty());
+    CHECK(fired(ulcer_and(act(kind, Claw::outside)), {}, first_of_november) == on_painful);
+    CHECK(fired(ulcer_and(act(kind, Claw::inside)), {}, first_of_november).empty());
   }
 }
 
 TEST_CASE("the stop comes while she is still in the crush") {
-  CHECK(fired(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false) == on_painful);
+  CHECK(fired(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, first_of_november, false) ==
+        on_painful);
 }
 
 TEST_CASE("blood in the sole is a stop only when it is bad") {
@@ -41,32 +41,32 @@ TEST_CASE("blood in the sole is a stop only when it is bad") {
     return cow({foot(Foot::lh, {found(Lesion::sh, Claw::outside, degree)},
                      {act(ActionKind::block_on, Claw::outside)})});
   };
-  CHECK(fired(with(Degree::bad), {}, today) == on_painful);
-  CHECK(fired(with(Degree::plain), {}, today).empty());
-  CHECK(fired(with(Degree::not_called), {}, today).empty());
+  CHECK(fired(with(Degree::bad), {}, first_of_november) == on_painful);
+  CHECK(fired(with(Degree::plain), {}, first_of_november).empty());
+  CHECK(fired(with(Degree::not_called), {}, first_of_november).empty());
 }
 
 TEST_CASE("a block beside skin disease is no stop") {
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::dd), found(Lesion::hhe, Claw::outside)},
                               {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("a lesion on the other foot does not stop the block") {
   const Turn turn = cow({foot(Foot::rh, {found(Lesion::su, Claw::outside)}),
                          foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("a lesion whose claw was not called is not guessed to lie under the block") {
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called)},
                               {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("the words name lesion and claw, and the answer the good claw") {
-  const std::vector<Warning> warnings =
-      check_turn(ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, today, false, english());
+  const std::vector<Warning> warnings = check_turn(
+      ulcer_and(act(ActionKind::block_on, Claw::outside)), {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].claw == Claw::outside);
   CHECK(warnings[0].words ==
@@ -77,7 +77,7 @@ TEST_CASE("the words name lesion and claw, and the answer the good claw") {
 TEST_CASE("the answer names a foot that was not the last one named") {
   Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
   turn.feet.push_back(foot(Foot::rh, {found(Lesion::dd)}));
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"LH no, inside", "go ahead"});
 }
@@ -86,7 +86,7 @@ TEST_CASE("feet filled by rest fine do not count as named last") {
   Turn turn = ulcer_and(act(ActionKind::block_on, Claw::outside));
   turn.rest_fine = true;
   turn.feet.push_back(fine(Foot::rh));
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, true, english());
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, true, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"no, inside", "go ahead"});
 }
@@ -95,7 +95,7 @@ TEST_CASE("no word of mouth is offered when it would change another act") {
   const Turn turn = cow(
       {foot(Foot::lh, {found(Lesion::su, Claw::outside)},
             {act(ActionKind::block_on, Claw::outside), act(ActionKind::opened, Claw::outside)})});
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"go ahead"});
 }
@@ -103,7 +103,7 @@ TEST_CASE("no word of mouth is offered when it would change another act") {
 TEST_CASE("with both claws hurting there is no good claw to offer") {
   const Turn turn = cow(
       {foot(Foot::lh, {found(Lesion::su, Claw::both)}, {act(ActionKind::block_on, Claw::inside)})});
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words == "Left hind inside is blocked, but both claws hurt: no block; vet?");
 }
@@ -111,35 +111,35 @@ TEST_CASE("with both claws hurting there is no good claw to offer") {
 TEST_CASE("a block left on from last time on a claw that hurts today is a stop") {
   const Turn turn =
       cow({foot(Foot::lh, {found(Lesion::wla, Claw::inside)}, {act(ActionKind::block_still_on)})});
-  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_painful);
-  CHECK(fired(turn, blocked(Claw::outside).known, today).empty());
+  CHECK(fired(turn, blocked(Claw::inside).known, first_of_november) == on_painful);
+  CHECK(fired(turn, blocked(Claw::outside).known, first_of_november).empty());
 }
 
 TEST_CASE("a block today on each claw of a foot is a stop") {
   const Turn turn = cow(
       {foot(Foot::lh, {},
             {act(ActionKind::block_on, Claw::inside), act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, {}, today) == on_both);
-  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::both)})}), {}, today) ==
-        on_both);
+  CHECK(fired(turn, {}, first_of_november) == on_both);
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::both)})}), {},
+              first_of_november) == on_both);
 }
 
 TEST_CASE("a block on each hind foot is none") {
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)}),
                          foot(Foot::rh, {}, {act(ActionKind::block_on, Claw::inside)})});
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("a new block beside the old one that is still on is a stop") {
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_both);
+  CHECK(fired(turn, blocked(Claw::inside).known, first_of_november) == on_both);
 }
 
 TEST_CASE("the old block taken off or lost makes room for the new one") {
   for (const ActionKind off : {ActionKind::block_off, ActionKind::block_came_off}) {
     const Turn turn = cow(
         {foot(Foot::lh, {}, {act(off, Claw::inside), act(ActionKind::block_on, Claw::outside)})});
-    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+    CHECK(fired(turn, blocked(Claw::inside).known, first_of_november).empty());
   }
 }
 
@@ -147,14 +147,14 @@ TEST_CASE("refitted, stacked or blocked again on the same claw replaces the old 
   for (const ActionKind kind :
        {ActionKind::block_refitted, ActionKind::block_stacked, ActionKind::block_again}) {
     const Turn turn = cow({foot(Foot::lh, {}, {act(kind, Claw::inside)})});
-    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+    CHECK(fired(turn, blocked(Claw::inside).known, first_of_november).empty());
   }
 }
 
 TEST_CASE("the stop for two blocks says since when the old one is on") {
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
   const std::vector<Warning> warnings =
-      check_turn(turn, blocked(Claw::inside).known, today, false, english());
+      check_turn(turn, blocked(Claw::inside).known, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].words ==
         "Left hind: both claws blocked (inside since 2 Oct). A block rests one claw.");
@@ -163,13 +163,13 @@ TEST_CASE("the stop for two blocks says since when the old one is on") {
 TEST_CASE("a claw that hurts and a second block are one cause and give one stop") {
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)},
                               {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, blocked(Claw::inside).known, today) == on_painful);
+  CHECK(fired(turn, blocked(Claw::inside).known, first_of_november) == on_painful);
 }
 
 TEST_CASE("a block without a side is asked about at once") {
   const Turn turn = ulcer_and(act(ActionKind::block_on, Claw::not_called));
-  CHECK(fired(turn, {}, today, false) == no_side);
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  CHECK(fired(turn, {}, first_of_november, false) == no_side);
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   CHECK(warnings[0].words == "Left hind: block on, which claw? The sole ulcer is outside.");
   CHECK(warnings[0].answers == Names{"LH block on inside", "LH block on outside", "go ahead"});
 }
@@ -178,19 +178,21 @@ TEST_CASE("a side that follows from the only block of the foot is not asked abou
   for (const ActionKind kind :
        {ActionKind::block_refitted, ActionKind::block_stacked, ActionKind::block_off}) {
     const Turn turn = cow({foot(Foot::lh, {}, {act(kind)})});
-    CHECK(fired(turn, blocked(Claw::inside).known, today).empty());
+    CHECK(fired(turn, blocked(Claw::inside).known, first_of_november).empty());
   }
 }
 
 TEST_CASE("taken off without a side is asked about when both claws are blocked") {
   Past past = blocked(Claw::inside);
-  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})}), today - 10);
-  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), past.known, today) ==
-        no_side);
+  past.then(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})}),
+            first_of_november - 10);
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), past.known,
+              first_of_november) == no_side);
 }
 
 TEST_CASE("taken off without a side and without a known block is not asked about") {
-  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), {}, today).empty());
+  CHECK(fired(cow({foot(Foot::lh, {}, {act(ActionKind::block_off)})}), {}, first_of_november)
+            .empty());
 }
 
 TEST_CASE("a block on the claw that was opened is a stop, whatever lies under the horn") {
@@ -198,36 +200,39 @@ TEST_CASE("a block on the claw that was opened is a stop, whatever lies under th
     return cow({foot(Foot::lh, {found(Lesion::wlf, Claw::outside)},
                      {act(ActionKind::opened, opened), act(ActionKind::block_on, blocked)})});
   };
-  CHECK(fired(opened_and_blocked(Claw::outside, Claw::outside), {}, today) == on_painful);
-  CHECK(fired(opened_and_blocked(Claw::outside, Claw::inside), {}, today).empty());
-  CHECK(fired(opened_and_blocked(Claw::not_called, Claw::outside), {}, today).empty());
+  CHECK(fired(opened_and_blocked(Claw::outside, Claw::outside), {}, first_of_november) ==
+        on_painful);
+  CHECK(fired(opened_and_blocked(Claw::outside, Claw::inside), {}, first_of_november).empty());
+  CHECK(fired(opened_and_blocked(Claw::not_called, Claw::outside), {}, first_of_november).empty());
   const Turn turn = opened_and_blocked(Claw::outside, Claw::outside);
-  CHECK(check_turn(turn, {}, today, false, english())[0].words ==
+  CHECK(check_turn(turn, {}, first_of_november, false, english())[0].words ==
         "Block on the claw that was opened (left hind outside). Inside meant?");
 }
 
 TEST_CASE("blocked again without its claw is asked about, whatever claw carried the block before") {
   const Turn again = cow({foot(Foot::lh, {}, {act(ActionKind::block_again, Claw::not_called)})});
-  CHECK(fired(again, blocked(Claw::outside).known, today) == no_side);
+  CHECK(fired(again, blocked(Claw::outside).known, first_of_november) == no_side);
 }
 
 TEST_CASE("a lesion of which no claw is called is where the same was found last") {
   const Turn before = cow({foot(Foot::lh, {found(Lesion::su, Claw::outside)})});
   const Turn now = cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called, Degree::slight)},
                              {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(now, Past().then(before, today - 30).known, today) == on_painful);
-  CHECK(fired(now, {}, today).empty());
+  CHECK(fired(now, Past().then(before, first_of_november - 30).known, first_of_november) ==
+        on_painful);
+  CHECK(fired(now, {}, first_of_november).empty());
   const Turn on_the_good_one =
       cow({foot(Foot::lh, {found(Lesion::su, Claw::not_called, Degree::slight)},
                 {act(ActionKind::block_on, Claw::inside)})});
-  CHECK(fired(on_the_good_one, Past().then(before, today - 30).known, today).empty());
+  CHECK(fired(on_the_good_one, Past().then(before, first_of_november - 30).known, first_of_november)
+            .empty());
 }
 
 TEST_CASE("a second block does not hide behind the one on the claw that hurts") {
   const Turn turn = cow(
       {foot(Foot::lh, {found(Lesion::su, Claw::outside)},
             {act(ActionKind::block_on, Claw::outside), act(ActionKind::block_on, Claw::inside)})});
-  const std::vector<Warning> warnings = check_turn(turn, {}, today, false, english());
+  const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 2);
   CHECK(warnings[1].rule == "both-claws-blocked");
   CHECK(warnings[1].answers == Names{"LH no, no block on outside", "go ahead"});

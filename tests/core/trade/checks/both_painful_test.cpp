@@ -7,14 +7,14 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Names asked = {"ask both-claws-painful LH"};
+const Names asked_for_the_vet = {"ask both-claws-painful LH"};
 
 }  // namespace
 
 TEST_CASE("both claws painful is asked about before anybody names a claw for the block") {
   const ToldDay day = told_day("412\nLH outside sole ulcer; inside white line abscess");
-  CHECK(fired(day.draft.turn, {}, day.today, false) == asked);
-  CHECK(fired_on("412\nLH both claws thin sole") == asked);
+  CHECK(fired(day.draft.turn, {}, day.today, false) == asked_for_the_vet);
+  CHECK(fired_on("412\nLH both claws thin sole") == asked_for_the_vet);
 }
 
 TEST_CASE("once a claw is named the check of that block speaks instead") {
@@ -23,7 +23,7 @@ TEST_CASE("once a claw is named the check of that block speaks instead") {
 }
 
 TEST_CASE("a block without a claw is one question with it, not two") {
-  CHECK(fired_on("412\nLH outside sole ulcer; inside sole ulcer; block on") == asked);
+  CHECK(fired_on("412\nLH outside sole ulcer; inside sole ulcer; block on") == asked_for_the_vet);
 }
 
 TEST_CASE("heel erosion, a slight bruise and shapes are not painful") {

@@ -7,92 +7,95 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
 const FootSet left_hind = {Foot::lh};
-const Names stop = {"stop lame-nothing-found LH"};
+const Names stop_look_again = {"stop lame-nothing-found LH"};
 
 }  // namespace
 
 TEST_CASE("lame on the left hind and nothing found there is a stop, said at once") {
-  CHECK(fired(lame(cow({fine(Foot::lh)}), left_hind), {}, today, false) == stop);
+  CHECK(fired(lame(cow({fine(Foot::lh)}), left_hind), {}, first_of_november, false) ==
+        stop_look_again);
 }
 
 TEST_CASE("a finding on the lame foot is enough") {
-  CHECK(fired(lame(cow({foot(Foot::lh, {found(Lesion::dd)})}), left_hind), {}, today).empty());
+  CHECK(fired(lame(cow({foot(Foot::lh, {found(Lesion::dd)})}), left_hind), {}, first_of_november)
+            .empty());
 }
 
 TEST_CASE("a finding on the other foot does not explain the lame leg") {
   const Turn turn = lame(cow({foot(Foot::rh, {found(Lesion::dd)}), fine(Foot::lh)}), left_hind);
-  CHECK(fired(turn, {}, today) == stop);
+  CHECK(fired(turn, {}, first_of_november) == stop_look_again);
 }
 
 TEST_CASE("the vet called for that foot or for her settles it") {
-  CHECK(fired(lame(cow({fine(Foot::lh, {act(ActionKind::vet)})}), left_hind), {}, today).empty());
+  CHECK(fired(lame(cow({fine(Foot::lh, {act(ActionKind::vet)})}), left_hind), {}, first_of_november)
+            .empty());
   Turn turn = lame(cow({fine(Foot::lh)}), left_hind);
   turn.actions = {act(ActionKind::vet)};
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("the vet called for another foot does not") {
   const Turn turn =
       lame(cow({fine(Foot::lh), foot(Foot::rh, {found(Lesion::ip)}, {act(ActionKind::vet)})}),
            left_hind);
-  CHECK(fired(turn, {}, today) == stop);
+  CHECK(fired(turn, {}, first_of_november) == stop_look_again);
 }
 
 TEST_CASE("a foot nobody spoke of yet is not held against them while she stands there") {
-  CHECK(fired(lame(cow({}), left_hind), {}, today, false).empty());
-  CHECK(fired(lame(cow({fine(Foot::rh)}), left_hind), {}, today, false).empty());
+  CHECK(fired(lame(cow({}), left_hind), {}, first_of_november, false).empty());
+  CHECK(fired(lame(cow({fine(Foot::rh)}), left_hind), {}, first_of_november, false).empty());
 }
 
 TEST_CASE("let out with the lame foot never lifted is a stop") {
   const Turn turn = lame(cow({fine(Foot::rh)}), left_hind);
-  CHECK(fired(turn, {}, today) == stop);
-  CHECK(check_turn(turn, {}, today, true, english())[0].words ==
+  CHECK(fired(turn, {}, first_of_november) == stop_look_again);
+  CHECK(check_turn(turn, {}, first_of_november, true, english())[0].words ==
         "Came lame left hind, and that foot was not lifted: lift it, or vet.");
 }
 
 TEST_CASE("a foot that was worked on without a finding called is no stop") {
   const Turn turn =
       lame(cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)})}), left_hind);
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("a cow that was not done or not finished is not asked for the lame foot") {
   for (const TurnEnd end : {TurnEnd::not_done, TurnEnd::unfinished}) {
     Turn turn = lame(cow({}), left_hind);
     turn.end = end;
-    CHECK(fired(turn, {}, today).empty());
+    CHECK(fired(turn, {}, first_of_november).empty());
   }
 }
 
 TEST_CASE("lame without a leg named and nothing found anywhere is a stop for the cow") {
   const Turn turn = lame(cow({fine(Foot::lh), fine(Foot::rh)}), {});
-  CHECK(fired(turn, {}, today) == Names{"stop lame-nothing-found"});
-  CHECK(fired(turn, {}, today, false).empty());
+  CHECK(fired(turn, {}, first_of_november) == Names{"stop lame-nothing-found"});
+  CHECK(fired(turn, {}, first_of_november, false).empty());
 }
 
 TEST_CASE("lame without a leg named and a foot only named is a stop when she is let out") {
   const Turn turn = lame(cow({foot(Foot::lh, {})}), {});
-  CHECK(fired(turn, {}, today) == Names{"stop lame-nothing-found"});
-  CHECK(fired(turn, {}, today, false).empty());
-  CHECK(fired(lame(cow({foot(Foot::lh, {}, {act(ActionKind::spray)})}), {}), {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november) == Names{"stop lame-nothing-found"});
+  CHECK(fired(turn, {}, first_of_november, false).empty());
+  CHECK(fired(lame(cow({foot(Foot::lh, {}, {act(ActionKind::spray)})}), {}), {}, first_of_november)
+            .empty());
 }
 
 TEST_CASE("lame without a leg named and something found is none") {
   const Turn turn = lame(cow({fine(Foot::lh), foot(Foot::rh, {found(Lesion::dd)})}), {});
-  CHECK(fired(turn, {}, today).empty());
+  CHECK(fired(turn, {}, first_of_november).empty());
 }
 
 TEST_CASE("lame on both hinds with nothing found gives a stop for each") {
   const Turn turn = lame(cow({fine(Foot::lh), fine(Foot::rh)}), hind_feet);
-  CHECK(fired(turn, {}, today, false) ==
+  CHECK(fired(turn, {}, first_of_november, false) ==
         Names{"stop lame-nothing-found LH", "stop lame-nothing-found RH"});
 }
 
 TEST_CASE("the vet is the answer offered") {
   const std::vector<Warning> warnings =
-      check_turn(lame(cow({fine(Foot::lh)}), left_hind), {}, today, false, english());
+      check_turn(lame(cow({fine(Foot::lh)}), left_hind), {}, first_of_november, false, english());
   CHECK(warnings[0].answers == Names{"LH vet", "go ahead"});
 }
 

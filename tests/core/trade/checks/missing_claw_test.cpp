@@ -7,13 +7,13 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Names asked = {"ask claw-that-is-missing LH"};
+const Names asked_of_the_claw = {"ask claw-that-is-missing LH"};
 
 }  // namespace
 
 TEST_CASE("a block on a claw that is missing is asked about") {
-  CHECK(fired_on("417\nLH outside claw gone; block outside") == asked);
-  CHECK(fired_on("417\nLH block outside; outside claw gone") == asked);
+  CHECK(fired_on("417\nLH outside claw gone; block outside") == asked_of_the_claw);
+  CHECK(fired_on("417\nLH block outside; outside claw gone") == asked_of_the_claw);
 }
 
 TEST_CASE("a claw is missing from the visit on at which it was said to be") {
@@ -22,15 +22,15 @@ TEST_CASE("a claw is missing from the visit on at which it was said to be") {
   row.foot = Foot::lh;
   row.missing = Claw::outside;
   day.past.known.rows.feet.push_back(row);
-  CHECK(rules_fired(day.warnings(), false) == asked);
+  CHECK(rules_fired(day.warnings(), false) == asked_of_the_claw);
 }
 
 TEST_CASE("a lesion of the horn on a claw that is missing is asked about") {
-  CHECK(fired_on("412\nLH inside claw missing; inside bruise heel slight") == asked);
+  CHECK(fired_on("412\nLH inside claw missing; inside bruise heel slight") == asked_of_the_claw);
 }
 
 TEST_CASE("a length of a claw that is missing is asked about") {
-  CHECK(fired_on("412\nLH outside length 78 mm; outside claw missing") == asked);
+  CHECK(fired_on("412\nLH outside length 78 mm; outside claw missing") == asked_of_the_claw);
 }
 
 TEST_CASE("one word of mouth puts the block on the claw that is there") {

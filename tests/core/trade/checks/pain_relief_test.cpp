@@ -7,19 +7,19 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Names note = {"note no-pain-relief-said LH"};
+const Names note_on_pain = {"note no-pain-relief-said LH"};
 
 }  // namespace
 
 TEST_CASE("a block for pain without talk of pain relief is noted") {
-  CHECK(noted_on("412\nLH outside sole ulcer; block on inside") == note);
-  CHECK(noted_on("412 lame LH\nLH outside double sole plain; block on inside") == note);
+  CHECK(noted_on("412\nLH outside sole ulcer; block on inside") == note_on_pain);
+  CHECK(noted_on("412 lame LH\nLH outside double sole plain; block on inside") == note_on_pain);
   CHECK(noted_on("412\nLH outside double sole plain; block on inside").empty());
 }
 
 TEST_CASE("two blocked feet of one cow are one note") {
   CHECK(noted_on("412\nLH outside sole ulcer; block on inside\nRH outside WLA; block on inside") ==
-        note);
+        note_on_pain);
 }
 
 TEST_CASE("asked for or given, pain relief was talked about") {
@@ -29,7 +29,7 @@ TEST_CASE("asked for or given, pain relief was talked about") {
 }
 
 TEST_CASE("so painful that no claw takes a block is noted too") {
-  CHECK(noted_on("412\nLH outside sole ulcer; inside sole ulcer; vet") == note);
+  CHECK(noted_on("412\nLH outside sole ulcer; inside sole ulcer; vet") == note_on_pain);
 }
 
 TEST_CASE("a block still on, refitted or stacked is not noted again") {

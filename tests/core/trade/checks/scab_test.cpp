@@ -7,13 +7,13 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Names note = {"note scab-without-treatment RH"};
+const Names note_on_scab = {"note scab-without-treatment RH"};
 
 }  // namespace
 
 TEST_CASE("a scab on a foot that nobody treated here is noted") {
-  CHECK(noted_on("412\nnothing found\n---\n412\nRH DD M3 behind") == note);
-  CHECK(noted_on("412\nLH DD raw behind; spray\n---\n412\nRH DD scab behind") == note);
+  CHECK(noted_on("412\nnothing found\n---\n412\nRH DD M3 behind") == note_on_scab);
+  CHECK(noted_on("412\nLH DD raw behind; spray\n---\n412\nRH DD scab behind") == note_on_scab);
 }
 
 TEST_CASE("a spray or wrap within the last two months explains the scab") {
@@ -25,7 +25,7 @@ TEST_CASE("a spray or wrap within the last two months explains the scab") {
     CAPTURE(days);
     Past past;
     past.then(treated.draft.turn, scab.today - days);
-    CHECK(noted(scab.draft.turn, past.known, scab.today) == (days == 60 ? Names{} : note));
+    CHECK(noted(scab.draft.turn, past.known, scab.today) == (days == 60 ? Names{} : note_on_scab));
   }
 }
 

@@ -7,8 +7,6 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 FootCall lesion_on(Foot where, Lesion lesion, Claw claw) {
   return foot(where, {found(lesion, claw)});
 }
@@ -18,7 +16,7 @@ FootCall ulcer(Foot where, Claw claw) {
 }
 
 Past seen(FootCall call, int days_ago = 59) {
-  return Past().then(cow({std::move(call)}), today - days_ago);
+  return Past().then(cow({std::move(call)}), first_of_november - days_ago);
 }
 
 const Names asked_left = {"ask side-or-claw-swapped LH"};
@@ -29,8 +27,9 @@ const Names asked_right = {"ask side-or-claw-swapped RH"};
 TEST_CASE("the ulcer of last time called on the other claw is asked about at once") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({ulcer(Foot::lh, Claw::inside)});
-  CHECK(fired(turn, past.known, today, false) == asked_left);
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false, english());
+  CHECK(fired(turn, past.known, first_of_november, false) == asked_left);
+  const std::vector<Warning> warnings =
+      check_turn(turn, past.known, first_of_november, false, english());
   CHECK(warnings[0].words == "The sole ulcer of 3 Sep was outside, left hind. Outside meant?");
   CHECK(warnings[0].answers == Names{"no, outside", "go ahead"});
 }
@@ -38,8 +37,9 @@ TEST_CASE("the ulcer of last time called on the other claw is asked about at onc
 TEST_CASE("the ulcer of last time called on the other foot is asked about") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({ulcer(Foot::rh, Claw::outside)});
-  CHECK(fired(turn, past.known, today) == asked_right);
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, true, english());
+  CHECK(fired(turn, past.known, first_of_november) == asked_right);
+  const std::vector<Warning> warnings =
+      check_turn(turn, past.known, first_of_november, true, english());
   CHECK(warnings[0].words == "The sole ulcer of 3 Sep was on left hind. Left hind meant?");
   CHECK(warnings[0].answers == Names{"no, LH", "go ahead"});
 }
@@ -48,35 +48,36 @@ TEST_CASE("no word of mouth is offered that would move the block instead of the 
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::inside)},
                               {act(ActionKind::block_on, Claw::outside)})});
-  const std::vector<Warning> warnings = check_turn(turn, past.known, today, false, english());
+  const std::vector<Warning> warnings =
+      check_turn(turn, past.known, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"go ahead"});
 }
 
 TEST_CASE("with the other foot still to come nothing is asked, unless it was called already") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
-  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), past.known, today, false).empty());
+  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), past.known, first_of_november, false).empty());
   const Turn turn = cow({fine(Foot::lh), ulcer(Foot::rh, Claw::outside)});
-  CHECK(fired(turn, past.known, today, false) == asked_right);
+  CHECK(fired(turn, past.known, first_of_november, false) == asked_right);
 }
 
 TEST_CASE("both feet spoken of with words of their own are believed") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   CHECK(fired(cow({ulcer(Foot::rh, Claw::outside), ulcer(Foot::lh, Claw::outside)}), past.known,
-              today)
+              first_of_november)
             .empty());
   CHECK(fired(cow({ulcer(Foot::rh, Claw::outside), foot(Foot::lh, {found(Lesion::dd)})}),
-              past.known, today)
+              past.known, first_of_november)
             .empty());
 }
 
 TEST_CASE("the ulcer where it was is ordinary") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
-  CHECK(fired(cow({ulcer(Foot::lh, Claw::outside)}), past.known, today).empty());
-  CHECK(fired(cow({ulcer(Foot::lh, Claw::not_called)}), past.known, today).empty());
+  CHECK(fired(cow({ulcer(Foot::lh, Claw::outside)}), past.known, first_of_november).empty());
+  CHECK(fired(cow({ulcer(Foot::lh, Claw::not_called)}), past.known, first_of_november).empty());
   Turn both = cow({ulcer(Foot::lh, Claw::both)});
   both.actions = {act(ActionKind::vet)};
-  CHECK(fired(both, past.known, today).empty());
+  CHECK(fired(both, past.known, first_of_november).empty());
 }
 
 TEST_CASE("an ulcer on both claws, one known and one new, is ordinary") {
@@ -84,15 +85,15 @@ TEST_CASE("an ulcer on both claws, one known and one new, is ordinary") {
   Turn turn =
       cow({foot(Foot::lh, {found(Lesion::su, Claw::inside), found(Lesion::su, Claw::outside)})});
   turn.actions = {act(ActionKind::vet)};
-  CHECK(fired(turn, past.known, today).empty());
+  CHECK(fired(turn, past.known, first_of_november).empty());
 }
 
 TEST_CASE("a case that was gone, or is four months old, is not asked about") {
   Past healed = seen(ulcer(Foot::lh, Claw::outside));
-  healed.then(cow({fine(Foot::lh)}), today - 20);
-  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), healed.known, today).empty());
+  healed.then(cow({fine(Foot::lh)}), first_of_november - 20);
+  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), healed.known, first_of_november).empty());
   const Past old = seen(ulcer(Foot::lh, Claw::outside), 121);
-  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), old.known, today).empty());
+  CHECK(fired(cow({ulcer(Foot::rh, Claw::outside)}), old.known, first_of_november).empty());
 }
 
 TEST_CASE("skin disease and heel erosion change feet without a question") {
@@ -104,27 +105,30 @@ TEST_CASE("skin disease and heel erosion change feet without a question") {
          {lesion_on(Foot::rh, lesion, Claw::outside), lesion_on(Foot::lh, lesion, Claw::inside)}) {
       Turn turn = cow({now});
       turn.actions = {act(ActionKind::vet)};
-      CHECK(fired(turn, past.known, today).empty());
+      CHECK(fired(turn, past.known, first_of_november).empty());
     }
   }
 }
 
 TEST_CASE("another lesion on the other foot is another lesion") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
-  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::wla, Claw::outside)}), past.known, today).empty());
-  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::tu, Claw::outside)}), past.known, today).empty());
-  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::su, Claw::inside)}), past.known, today).empty());
+  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::wla, Claw::outside)}), past.known, first_of_november)
+            .empty());
+  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::tu, Claw::outside)}), past.known, first_of_november)
+            .empty());
+  CHECK(fired(cow({lesion_on(Foot::rh, Lesion::su, Claw::inside)}), past.known, first_of_november)
+            .empty());
 }
 
 TEST_CASE("an ulcer that came out of blood on the same claw is not swapped") {
   Past past =
       seen(foot(Foot::lh, {found(Lesion::su, Claw::outside), found(Lesion::sh, Claw::inside)}));
-  CHECK(fired(cow({ulcer(Foot::lh, Claw::inside)}), past.known, today).empty());
+  CHECK(fired(cow({ulcer(Foot::lh, Claw::inside)}), past.known, first_of_november).empty());
 }
 
 TEST_CASE("a hind foot is never taken for a front foot") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
-  CHECK(fired(cow({ulcer(Foot::lf, Claw::outside)}), past.known, today).empty());
+  CHECK(fired(cow({ulcer(Foot::lf, Claw::outside)}), past.known, first_of_november).empty());
 }
 
 TEST_CASE("a wrap told of on the wrong foot is one question, not two") {
@@ -132,10 +136,11 @@ TEST_CASE("a wrap told of on the wrong foot is one question, not two") {
   for (const ActionKind kind :
        {ActionKind::wrap_off, ActionKind::wrap_came_off, ActionKind::wrap_still_on}) {
     const Turn turn = cow({foot(Foot::rh, {}, {act(kind)})});
-    CHECK(fired(turn, past.known, today) == asked_right);
+    CHECK(fired(turn, past.known, first_of_november) == asked_right);
   }
-  const std::vector<Warning> warnings = check_turn(
-      cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), past.known, today, false, english());
+  const std::vector<Warning> warnings =
+      check_turn(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), past.known,
+                 first_of_november, false, english());
   CHECK(warnings[0].words == "The wrap of 26 Oct is on left hind. Left hind meant?");
 }
 
@@ -143,25 +148,26 @@ TEST_CASE("wraps told of on both feet are believed") {
   const Past past = seen(foot(Foot::lh, {}, {act(ActionKind::wrap_on)}), 6);
   const Turn turn = cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)}),
                          foot(Foot::lh, {}, {act(ActionKind::wrap_off)})});
-  CHECK(fired(turn, past.known, today).empty());
+  CHECK(fired(turn, past.known, first_of_november).empty());
 }
 
 TEST_CASE("a wrap taken off that nobody recorded is believed") {
-  CHECK(fired(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), {}, today).empty());
+  CHECK(
+      fired(cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)})}), {}, first_of_november).empty());
 }
 
 TEST_CASE("a new wrap on the other foot is ordinary") {
   const Past past = seen(foot(Foot::lh, {}, {act(ActionKind::wrap_on)}), 6);
   const Turn turn = cow({foot(Foot::rh, {}, {act(ActionKind::wrap_on)}),
                          foot(Foot::lh, {}, {act(ActionKind::wrap_off)})});
-  CHECK(fired(turn, past.known, today).empty());
+  CHECK(fired(turn, past.known, first_of_november).empty());
 }
 
 TEST_CASE("a block told of on the wrong claw is asked about") {
   const Past past = seen(foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)}), 28);
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_off, Claw::outside)})});
-  CHECK(fired(turn, past.known, today) == asked_left);
-  CHECK(check_turn(turn, past.known, today, false, english())[0].words ==
+  CHECK(fired(turn, past.known, first_of_november) == asked_left);
+  CHECK(check_turn(turn, past.known, first_of_november, false, english())[0].words ==
         "The block of 4 Oct is inside, left hind. Inside meant?");
 }
 
@@ -171,35 +177,35 @@ TEST_CASE("a second block on a block of this same turn is not held against the p
                               {act(ActionKind::block_on, Claw::inside),
                                act(ActionKind::block_stacked, Claw::inside)}),
                          foot(Foot::lh, {}, {act(ActionKind::block_off)})});
-  CHECK(fired(turn, past.known, today).empty());
+  CHECK(fired(turn, past.known, first_of_november).empty());
 }
 
 TEST_CASE("a new block on the claw of the open case is asked about when nothing was called") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::outside)})});
-  CHECK(fired(turn, past.known, today, false) == asked_left);
-  CHECK(check_turn(turn, past.known, today, false, english())[0].words ==
+  CHECK(fired(turn, past.known, first_of_november, false) == asked_left);
+  CHECK(check_turn(turn, past.known, first_of_november, false, english())[0].words ==
         "The sole ulcer of 3 Sep was outside, where the block goes. Inside meant?");
   const Turn beside = cow({foot(Foot::lh, {}, {act(ActionKind::block_on, Claw::inside)})});
-  CHECK(fired(beside, past.known, today).empty());
+  CHECK(fired(beside, past.known, first_of_november).empty());
 }
 
 TEST_CASE(
     "a new block without a finding, while the open case is on the other foot, is asked about") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::rh, {}, {act(ActionKind::block_on, Claw::inside)})});
-  CHECK(fired(turn, past.known, today) == asked_right);
+  CHECK(fired(turn, past.known, first_of_november) == asked_right);
 }
 
 TEST_CASE("the wrong claw called and a block that looks wrong for it are one stop") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = cow({foot(Foot::lh, {found(Lesion::su, Claw::inside)},
                               {act(ActionKind::block_on, Claw::inside)})});
-  CHECK(fired(turn, past.known, today) == Names{"stop block-on-painful-claw LH"});
+  CHECK(fired(turn, past.known, first_of_november) == Names{"stop block-on-painful-claw LH"});
 }
 
 TEST_CASE("lame left, the ulcer of the left called right: one stop") {
   const Past past = seen(ulcer(Foot::lh, Claw::outside));
   const Turn turn = lame(cow({fine(Foot::lh), ulcer(Foot::rh, Claw::outside)}), {Foot::lh});
-  CHECK(fired(turn, past.known, today) == Names{"stop lame-nothing-found LH"});
+  CHECK(fired(turn, past.known, first_of_november) == Names{"stop lame-nothing-found LH"});
 }

@@ -7,8 +7,6 @@ using namespace evenclaw::told;
 
 namespace {
 
-const Day today = first_of_november;
-
 Finding dd(DdStage stage, Place place) {
   Finding finding = found(Lesion::dd);
   finding.stage = stage;
@@ -17,7 +15,7 @@ Finding dd(DdStage stage, Place place) {
 }
 
 Names fired_by(const Finding& first, const Finding& second) {
-  return fired(cow({foot(Foot::rh, {first, second})}), {}, today, false);
+  return fired(cow({foot(Foot::rh, {first, second})}), {}, first_of_november, false);
 }
 
 const Names two_ways = {"ask called-in-two-ways RH"};
