@@ -8,6 +8,17 @@
 
 namespace evenclaw {
 
+namespace {
+
+/// What was measured on a foot that is trimmed tells nothing of what was found there.
+bool is_only_trimmed(const FootCall& call) {
+  FootCall unmeasured = call;
+  unmeasured.measures.clear();
+  return call.trimmed != Trimmed::not_called && is_only_named(unmeasured);
+}
+
+}  // namespace
+
 std::string called_as(const CowSaid& cow) {
   switch (cow.known) {
     case CowKnown::numbered:
@@ -46,8 +57,7 @@ Turn settled(Turn turn, FootSet todays_feet) {
   for (const Foot foot : all_feet) {
     if (!todays_feet.has(foot)) continue;
     if (FootCall* named = find_foot(turn, foot)) {
-      const bool only_trimmed = is_only_named(*named) && named->trimmed != Trimmed::not_called;
-      if (only_trimmed) named->state = FootState::nothing_found;
+      if (is_only_trimmed(*named)) named->state = FootState::nothing_found;
       continue;
     }
     FootCall call;

@@ -191,7 +191,8 @@ FootCall* find_foot(Turn& turn, Foot foot);
 bool came_for(const Turn& turn, Reason reason);
 
 /// The turn as it is recorded: "rest fine" becomes nothing found on those of today's feet nobody
-/// spoke of, never more; a foot with a finding is in state finding; `rest_fine` itself stays.
+/// spoke of, or of which only was said whether they were trimmed and what was measured, never more;
+/// a foot with a finding is in state finding; `rest_fine` itself stays.
 Turn settled(Turn turn, FootSet todays_feet);
 
 }  // namespace evenclaw

@@ -1,7 +1,8 @@
 # A stump is known by the cow: the other claw of that foot is squared up
 
 "Stump's healed, square up the other one" names no foot. One foot of hers has a claw missing: it is
-that one, its other claw was trimmed, and that the stump is healed stays in words. With two stumps it
+that one, its other claw was trimmed, and that the stump is healed stays in words; "rest fine" behind it
+speaks of that foot as well. With two stumps it
 is asked which; with none known the way to say it is told.
 
 ## given

@@ -5,6 +5,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/marks.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
@@ -33,6 +34,14 @@ bool tells_of_fixtures_only(const FootCall& call) {
     return said && (is_off_after(said->step) || said->step == FixtureStep::left_on ||
                     said->step == FixtureStep::not_known);
   });
+}
+
+/// A stump that is healed is no finding: "rest fine" speaks of that foot as well.
+bool tells_of_its_stump_only(const FootCall& call, const Language& language) {
+  return call.measures.empty() && tells_of_a_stump_only(call.note, language) &&
+         std::all_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
+           return action.kind == ActionKind::claw_missing;
+         });
 }
 
 /// "Hinds not lifted, rest fine" on a day of hinds: of which feet is the rest?
@@ -69,10 +78,10 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
   }
   Turn turn = settled(cow.draft.turn, feet);
   for (FootCall& call : turn.feet) {
-    const bool was_fine =
-        cow.draft.turn.rest_fine && feet.has(call.foot) && cow.fine_before_named.has(call.foot);
-    const bool is_fine =
-        was_fine && call.state == FootState::unsaid && tells_of_fixtures_only(call);
+    const bool is_meant = cow.draft.turn.rest_fine && feet.has(call.foot);
+    if (!is_meant || call.state != FootState::unsaid) continue;
+    const bool was_fine = cow.fine_before_named.has(call.foot) && tells_of_fixtures_only(call);
+    const bool is_fine = was_fine || tells_of_its_stump_only(call, *language_);
     if (is_fine) call.state = FootState::nothing_found;
   }
   for (const Foot foot : all_feet) {

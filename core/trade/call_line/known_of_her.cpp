@@ -383,4 +383,20 @@ bool holds_phrase(std::string_view words, TermKind kind, int value, const Langua
   return false;
 }
 
+/// "stump's healed; square up the other one (inside)".
+bool tells_of_a_stump_only(std::string_view note, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(note, language);
+  bool tells = false;
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_word = tokens[at].kind == TokenKind::word;
+    if (is_word && match.phrase == nullptr) return false;
+    const K kind = is_word ? match.phrase->kind : K::claw;
+    if (kind != K::stump_known && kind != K::other_claw && kind != K::claw) return false;
+    tells |= kind != K::claw;
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+  return tells;
+}
+
 }  // namespace evenclaw

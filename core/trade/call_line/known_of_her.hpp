@@ -51,4 +51,7 @@ std::string told_of_last(const KnownPast& past, Foot foot, const Finding& findin
 /// Whether words kept with a finding or foot hold a phrase of that kind and value.
 bool holds_phrase(std::string_view words, TermKind kind, int value, const Language& language);
 
+/// The note of a foot says that its stump is healed or the claw beside it was trimmed, and no more.
+bool tells_of_a_stump_only(std::string_view note, const Language& language);
+
 }  // namespace evenclaw

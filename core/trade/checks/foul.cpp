@@ -39,6 +39,22 @@ bool vet_came(const Situation& situation) {
   });
 }
 
+bool is_the_vets_medicine(const Action& action) {
+  const bool medicine = action.kind == ActionKind::given || action.kind == ActionKind::injected;
+  return medicine && is_on_the_vets_word(action);
+}
+
+/// A medicine that works in all of her, given by the vet or as he said: that foul needs. It may
+/// have been called of another foot or of none.
+bool treated_as_the_vet_said(const Turn& turn) {
+  const auto given_among = [](const std::vector<Action>& actions) {
+    return std::any_of(actions.begin(), actions.end(), is_the_vets_medicine);
+  };
+  return given_among(turn.actions) ||
+         std::any_of(turn.feet.begin(), turn.feet.end(),
+                     [&](const FootCall& call) { return given_among(call.actions); });
+}
+
 Firing vet_or_plan(const Situation& situation, const FootCall& call, const Finding& finding) {
   const std::string where = " (" + spoken_where(call.foot, Claw::none) + "): ";
   Firing firing;
@@ -60,11 +76,11 @@ Firing vet_or_plan(const Situation& situation, const FootCall& call, const Findi
 std::vector<Firing> foul_without_the_vet(const Situation& situation) {
   const Turn& turn = situation.turn;
   std::vector<Firing> firings;
-  const bool plan = was_called(turn, ActionKind::vet_plan);
+  const bool plan = was_called(turn, ActionKind::vet_plan) || treated_as_the_vet_said(turn);
   if (plan || vet_called(turn) || vet_came(situation)) return firings;
   for (const FootCall& call : turn.feet) {
     const Finding* foul = foul_on(call);
-    if (foul != nullptr) firings.push_back(vet_or_plan(situation, call, *foul));
+    if (foul != nullptr && !vet_had_a_hand_in(call)) firings.push_back(vet_or_plan(situation, call, *foul));
   }
   return firings;
 }

@@ -83,6 +83,16 @@ bool vet_called(const Turn& turn) {
   return was_called(turn, ActionKind::vet);
 }
 
+/// What he was only asked for, as pain relief, he need not know of.
+bool is_on_the_vets_word(const Action& action) {
+  if (action.kind == ActionKind::pain_relief_asked) return false;
+  return action.by_whom == ByWhom::vet || action.directed_by == ByWhom::vet;
+}
+
+bool vet_had_a_hand_in(const FootCall& call) {
+  return std::any_of(call.actions.begin(), call.actions.end(), is_on_the_vets_word);
+}
+
 std::vector<std::string> vet_or_go_ahead(std::optional<Foot> foot, const Language& language) {
   return {offered_act(foot, ActionKind::vet, Claw::none, language), offered_go_ahead(language)};
 }

@@ -116,6 +116,10 @@ ClawPair missing_claws(const Situation& situation, const FootCall& call);
 
 /// The vet was called for her or for one of her feet.
 bool vet_called(const Turn& turn);
+/// The vet did it, or it was done as he said.
+bool is_on_the_vets_word(const Action& action);
+/// Something was done to that foot by the vet or as he said: he knows of it.
+bool vet_had_a_hand_in(const FootCall& call);
 /// "LH vet" and "go ahead"; "vet" without a foot.
 std::vector<std::string> vet_or_go_ahead(std::optional<Foot> foot, const Language& language);
 

@@ -43,7 +43,7 @@ std::vector<Firing> for_each_sign(const Situation& situation, ActionKind sign, A
   for (const FootCall& call : situation.turn.feet) {
     const auto seen = std::find_if(call.actions.begin(), call.actions.end(),
                                    [sign](const Action& action) { return action.kind == sign; });
-    if (seen == call.actions.end()) continue;
+    if (seen == call.actions.end() || vet_had_a_hand_in(call)) continue;
     Firing firing = vet_for_foot(situation, call, seen->claw, about);
     firing.warning.words = before + " (" + spoken_where(call.foot, seen->claw) + "): " + after;
     firings.push_back(std::move(firing));
@@ -58,7 +58,7 @@ std::vector<Firing> for_findings(const Situation& situation, auto&& is_meant,
   if (vet_called(situation.turn)) return firings;
   for (const FootCall& call : situation.turn.feet) {
     const auto found = std::find_if(call.findings.begin(), call.findings.end(), is_meant);
-    if (found == call.findings.end()) continue;
+    if (found == call.findings.end() || vet_had_a_hand_in(call)) continue;
     Firing firing = vet_for_foot(situation, call, found->claw, About::deep_infection);
     firing.warning.words = before + " (" + spoken_where(call.foot, found->claw) + "): " + after;
     firings.push_back(std::move(firing));

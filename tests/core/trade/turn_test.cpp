@@ -88,3 +88,17 @@ TEST_CASE("a foot with a finding is in state finding once the turn is settled") 
   turn.feet.back().findings.emplace_back();
   CHECK(find_foot(settled(turn, {}), Foot::rf)->state == FootState::finding);
 }
+
+TEST_CASE("rest fine means a trimmed foot too that was measured, not one that was only measured") {
+  Turn turn;
+  turn.rest_fine = true;
+  for (const Foot foot : {Foot::lh, Foot::rh}) {
+    turn.feet.push_back(call_of(foot));
+    turn.feet.back().measures.push_back({MeasureKind::toe_length, Claw::outside, Length{780}});
+  }
+  find_foot(turn, Foot::lh)->trimmed = Trimmed::yes;
+  const Turn after = settled(turn, hind_feet);
+  CHECK(find_foot(after, Foot::lh)->state == FootState::nothing_found);
+  CHECK(find_foot(after, Foot::lh)->measures.size() == 1);
+  CHECK(find_foot(after, Foot::rh)->state == FootState::unsaid);
+}

@@ -114,3 +114,10 @@ TEST_CASE("words that were kept are known again by their meaning") {
   CHECK(holds_phrase("kicks; It stinks", TermKind::kept_word, stinks, english()));
   CHECK_FALSE(holds_phrase("nothing much", TermKind::kept_word, stinks, english()));
 }
+
+TEST_CASE("a note that only tells of a stump is told from one that tells more") {
+  CHECK(tells_of_a_stump_only("stump's healed; square up the other one (inside)", english()));
+  CHECK_FALSE(tells_of_a_stump_only("stump's healed; it stinks", english()));
+  CHECK_FALSE(tells_of_a_stump_only("inside", english()));
+  CHECK_FALSE(tells_of_a_stump_only("", english()));
+}

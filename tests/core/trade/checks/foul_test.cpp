@@ -37,6 +37,25 @@ TEST_CASE("foul that the vet has seen, as told today, is no stop") {
   CHECK(rules_fired(day.warnings(), false).empty());
 }
 
+TEST_CASE("foul treated as the vet said is no stop, whoever gave it and of whatever foot it is told") {
+  CHECK(fired_on("412\nRH foul; given whitemix as the vet said, no withdrawal").empty());
+  CHECK(fired_on("412\nRH foul\ninjected with whitemix by the vet; no withdrawal").empty());
+  CHECK(fired_on("412\ngiven whitemix by the farmer as the vet said, no withdrawal\nRH foul")
+            .empty());
+}
+
+TEST_CASE("a medicine the farmer gave of his own is no word of the vet's on foul") {
+  CHECK(fired_on("412\nRH foul; given whitemix by the farmer, no withdrawal") ==
+        Names{"stop foul-without-the-vet RH"});
+  CHECK(fired_on("412\nRH foul; pain relief asked for from the vet") ==
+        Names{"stop foul-without-the-vet RH"});
+}
+
+TEST_CASE("a spray as the vet said on the other foot does not treat foul") {
+  CHECK(fired_on("412\nRH foul\nLH DD raw behind; spray as the vet said") ==
+        Names{"stop foul-without-the-vet RH"});
+}
+
 TEST_CASE("a wrap over foul is asked about, one taken off is not") {
   CHECK(fired_on("412\nRH foul; vet; wrap on") == Names{"ask foul-wrapped RH"});
   CHECK(fired_on("412\nRH foul; vet\n---\n412\nRH foul; vet; wrap taken off").empty());

@@ -54,6 +54,19 @@ TEST_CASE("the vet called, for whatever foot of hers, settles what is beyond tri
   }
 }
 
+TEST_CASE("what the vet took off or numbed, he has seen: of that foot no vet is asked for") {
+  CHECK(fired_on("412\nLH outside toe necrosis; outside claw amputated by the vet").empty());
+  CHECK(fired_on("412\nLH outside toe necrosis; bone showing; nerve block by the vet").empty());
+  CHECK(fired_on("412\nRH outside swollen; claw amputated outside by the vet").empty());
+  CHECK(fired_on("412\nLH outside toe necrosis\nRH outside claw amputated by the vet") ==
+        Names{"stop toe-or-bone LH"});
+}
+
+TEST_CASE("pain relief the vet is asked for is not the vet") {
+  CHECK(fired_on("412\nLH outside toe necrosis; pain relief asked for from the vet") ==
+        Names{"stop toe-or-bone LH"});
+}
+
 TEST_CASE("let out because she went down, she is a stop still") {
   CHECK(fired_on("412\nLH trimmed; unfinished; went down in the crush") ==
         Names{"stop down-in-the-crush"});
