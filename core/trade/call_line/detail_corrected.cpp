@@ -20,9 +20,21 @@ bool is_called_in(const Finding& finding, const DetailCorrected& said) {
   return finding.place != Place::not_called;
 }
 
+/// It was called as bad as that, or at that stage.
+bool is_called_so(const Finding& finding, const DetailCorrected& said) {
+  return said.stage != DdStage::not_called ? finding.stage == said.stage
+                                           : finding.degree == said.degree;
+}
+
 /// The finding that is meant; null when there is none.
 Finding* meant_on(FootCall& call, const DetailCorrected& said) {
   std::vector<Finding>& all = call.findings;
+  if (said.takes_back) {
+    const auto so = std::find_if(all.rbegin(), all.rend(), [&said](const Finding& finding) {
+      return is_called_so(finding, said);
+    });
+    return so == all.rend() ? nullptr : &*so;
+  }
   if (said.stage != DdStage::not_called) {
     const auto dd = std::find_if(all.rbegin(), all.rend(), [](const Finding& finding) {
       return finding.lesion == Lesion::dd;
@@ -38,8 +50,12 @@ Finding* meant_on(FootCall& call, const DetailCorrected& said) {
 
 /// The finding with what is right; nothing when that cannot be.
 std::optional<Finding> mended(Finding finding, const DetailCorrected& said) {
-  if (said.stage != DdStage::not_called) finding.stage = said.stage;
-  if (said.degree != Degree::not_called) finding.degree = said.degree;
+  if (said.stage != DdStage::not_called) {
+    finding.stage = said.takes_back ? DdStage::not_called : said.stage;
+  }
+  if (said.degree != Degree::not_called) {
+    finding.degree = said.takes_back ? Degree::not_called : said.degree;
+  }
   if (said.place == Place::not_called) return finding;
   finding.place = Place::not_called;
   finding.zone.reset();
@@ -165,6 +181,7 @@ Outcome correct_detail(TurnDraft& draft, const DetailCorrected& said) {
     drop_said_twice(*call, *right);
     mend_said(trial.since_naming, wrong, *right);
   }
+  if (!any && said.takes_back) return fault_of(impossible("that was not called there"));
   if (!any) return fault_of(impossible("nothing was found there that could be corrected"));
   if (!changed) return fault_of(impossible("that is what was said"));
   draft = std::move(trial);

@@ -259,6 +259,8 @@ constexpr Phrase turn_phrases[] = {
     says("seventy", K::number_word, 70),
     says("eighty", K::number_word, 80),
     says("ninety", K::number_word, 90),
+    says("a dozen", K::number_word, 12),
+    says("half a dozen", K::number_word, 6),
     says("hundred", K::number_word, 100),
     says("thousand", K::number_word, 1000),
     {"and", K::conjunction},
@@ -305,12 +307,13 @@ constexpr Phrase turn_phrases[] = {
 
 // What is said behind "spray" of how it was done, and to what.
 constexpr std::string_view english_how_done[] = {
-    "twice",      "once",   "thrice", "well",     "lightly", "heavily",    "properly",
-    "thoroughly", "more",   "some",   "too",      "also",    "just",       "now",
-    "then",       "here",   "there",  "it",       "her",     "them",       "this",
-    "that",       "these",  "those",  "each",     "every",   "everything", "everywhere",
-    "lots",       "plenty", "only",   "please",   "before",  "after",      "under",
-    "beneath",    "as",     "usual",  "everyone", "yes",     "all"};
+    "twice",      "once",   "thrice",  "well",     "lightly",  "heavily",    "properly",
+    "thoroughly", "more",   "some",    "too",      "also",     "just",       "now",
+    "then",       "here",   "there",   "it",       "her",      "them",       "this",
+    "that",       "these",  "those",   "each",     "every",    "everything", "everywhere",
+    "lots",       "plenty", "only",    "please",   "before",   "after",      "under",
+    "beneath",    "as",     "usual",   "everyone", "yes",      "all",        "yesterday",
+    "daily",      "weekly", "already", "earlier",  "recently", "tonight"};
 
 constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number", "next", "cow"};
 
@@ -321,6 +324,8 @@ constexpr std::string_view english_articles[] = {"the", "a", "an", "that", "this
 constexpr std::string_view english_asides[] = {"yes",   "yeah",   "yep",    "ok",  "okay", "oops",
                                                "sorry", "thanks", "thank",  "you", "hang", "hold",
                                                "wait",  "on",     "please", "sure"};
+
+constexpr ShortClaw english_short_claws[] = {{"in", Claw::inside}, {"out", Claw::outside}};
 
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
@@ -348,9 +353,10 @@ std::vector<Phrase> joined_phrases() {
 
 const Language& english() {
   static const std::vector<Phrase> phrases = joined_phrases();
-  static const Language language("english", phrases,
-                                 {english_how_done, english_number_leads, english_short_words,
-                                  english_fillers, english_articles, english_asides});
+  static const Language language(
+      "english", phrases,
+      {english_how_done, english_number_leads, english_short_words, english_fillers,
+       english_articles, english_asides, english_short_claws});
   return language;
 }
 

@@ -12,6 +12,8 @@ constexpr Phrase act_phrases[] = {
     says("block on", K::block_act, ActionKind::block_on),
     says("block", K::block_act, ActionKind::block_on),
     says("blocked", K::block_act, ActionKind::block_on),
+    says("new block on", K::block_act, ActionKind::block_on),
+    says("new block", K::block_act, ActionKind::block_on),
     says("block stacked", K::block_act, ActionKind::block_stacked),
     says("stacked", K::block_act, ActionKind::block_stacked),
     says("second block on", K::block_act, ActionKind::block_stacked),

@@ -326,9 +326,10 @@ constexpr Phrase turn_phrases[] = {
 };
 
 constexpr std::string_view german_how_done[] = {
-    "zweimal", "einmal",  "dreimal", "gut",   "ordentlich", "nur",   "auch",  "jetzt", "dann",
-    "hier",    "da",      "es",      "das",   "alles",      "viel",  "etwas", "bitte", "wieder",
-    "vorher",  "nachher", "wie",     "immer", "drauf",      "unter", "ja"};
+    "zweimal", "einmal",  "dreimal", "gut",     "ordentlich", "nur",   "auch",  "jetzt",
+    "dann",    "hier",    "da",      "es",      "das",        "alles", "viel",  "etwas",
+    "bitte",   "wieder",  "vorher",  "nachher", "wie",        "immer", "drauf", "unter",
+    "ja",      "gestern", "täglich", "schon",   "neulich"};
 
 constexpr std::string_view german_number_leads[] = {"nr", "nummer", "nächste", "kuh"};
 
@@ -362,8 +363,13 @@ std::vector<Phrase> joined_phrases() {
 const Language& german() {
   static const std::vector<Phrase> phrases = joined_phrases();
   static const Language language("german", phrases,
-                                 {german_how_done, german_number_leads, german_short_words,
-                                  german_fillers, german_articles, german_asides});
+                                 {german_how_done,
+                                  german_number_leads,
+                                  german_short_words,
+                                  german_fillers,
+                                  german_articles,
+                                  german_asides,
+                                  {}});
   return language;
 }
 

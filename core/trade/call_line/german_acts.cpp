@@ -13,6 +13,8 @@ constexpr Phrase act_phrases[] = {
     says("Klotz", K::block_act, ActionKind::block_on),
     says("Klotz aufgeklebt", K::block_act, ActionKind::block_on),
     says("Klotz drunter", K::block_act, ActionKind::block_on),
+    says("neuer Klotz drauf", K::block_act, ActionKind::block_on),
+    says("neuer Klotz", K::block_act, ActionKind::block_on),
     says("zweiter Klotz drauf", K::block_act, ActionKind::block_stacked),
     says("zweiter Klotz", K::block_act, ActionKind::block_stacked),
     says("Klotz erneuert", K::block_act, ActionKind::block_refitted),

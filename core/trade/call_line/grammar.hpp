@@ -50,6 +50,8 @@ enum class Spot : unsigned char {
   watch,     // a time must follow, perhaps behind a comma
   withheld,  // alike
   beware,    // behind "careful": what she does must follow
+  handled,   // behind what she does: "careful" may follow
+  warned,    // behind that: more of what she does may follow
   time,      // a time must follow
   time_number,
   measure,
@@ -66,6 +68,7 @@ enum class Spot : unsigned char {
   taking_back,
   measure_back,  // behind a measure that is taken back: its claw and length may follow
   place_back,    // a length must follow
+  detail_back,   // behind a degree or stage that is taken back
   ended,
   news_first,
   news_number,

@@ -163,6 +163,12 @@ bool Language::is_aside(std::string_view folded) const {
   return holds(beside_.asides, folded);
 }
 
+std::optional<Claw> Language::claw_in_short(std::string_view folded) const {
+  const auto found = std::find_if(beside_.short_claws.begin(), beside_.short_claws.end(),
+                                  [&](const ShortClaw& each) { return each.word == folded; });
+  return found == beside_.short_claws.end() ? std::nullopt : std::optional(found->claw);
+}
+
 std::string_view Language::short_for(std::string_view folded_ending) const {
   const auto found =
       std::find_if(beside_.short_words.begin(), beside_.short_words.end(),

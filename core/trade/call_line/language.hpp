@@ -45,6 +45,12 @@ struct ShortWord {
   std::string_view word;
 };
 
+/// A claw said as short as can be: "in", "out".
+struct ShortClaw {
+  std::string_view word;
+  Claw claw;
+};
+
 /// Single words, in lower case, that mean nothing a turn could hold but are known when they are
 /// said in certain places.
 struct WordsBeside {
@@ -54,6 +60,7 @@ struct WordsBeside {
   std::span<const std::string_view> fillers;       // "the", "has": between what is called
   std::span<const std::string_view> articles;      // "the": before what a cow looks like
   std::span<const std::string_view> asides;        // "yes", "oops": said to somebody, of no cow
+  std::span<const ShortClaw> short_claws;          // "in": behind a block or a lesion
 };
 
 class Language {
@@ -98,6 +105,9 @@ class Language {
 
   /// Whether the word is said to somebody and can name no cow: "yes", "oops", "hang" in "hang on".
   [[nodiscard]] bool is_aside(std::string_view folded) const;
+
+  /// The claw the word may stand for; nothing for any other word.
+  [[nodiscard]] std::optional<Claw> claw_in_short(std::string_view folded) const;
 
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;

@@ -8,6 +8,7 @@
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/parser.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 
 namespace evenclaw {
 
@@ -51,6 +52,19 @@ int reach(const Reading& reading, std::string_view text) {
   return reading.faults.empty() ? column_at(text, text.size()) : reading.faults.front().column;
 }
 
+// "412 backs and RH DD": a foot right behind her number, and nothing that is news of it.
+bool is_rather_of_a_turn(const Reading& news, std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  const std::size_t behind = first_said(tokens, language) + 1;
+  const Phrase* phrase =
+      behind < tokens.size() ? language.longest_match(tokens, behind).phrase : nullptr;
+  const bool names_feet =
+      phrase != nullptr && (phrase->kind == TermKind::foot || phrase->kind == TermKind::feet);
+  return names_feet &&
+         std::none_of(news.line.clauses.begin(), news.line.clauses.end(),
+                      [](const Clause& said) { return std::holds_alternative<NewsSaid>(said); });
+}
+
 Faults all_faults(Reading reading) {
   if (reading.missing) reading.faults.push_back(*std::move(reading.missing));
   return std::move(reading.faults);
@@ -74,7 +88,10 @@ Result<Line> read_line(std::string_view text, const LineContext& context,
     Reading reading = read_as(sort, text, context, language);
     if (reading.whole()) return std::move(reading.line);
     if (reading.whole_beside_her_past()) beside_her_past = reading.line;
-    if (!furthest || reach(*furthest, text) < reach(reading, text)) furthest = std::move(reading);
+    const bool goes_further = !furthest || reach(*furthest, text) < reach(reading, text);
+    const bool is_asked_for =
+        !furthest || sort != LineSort::news || !is_rather_of_a_turn(reading, text, language);
+    if (goes_further && is_asked_for) furthest = std::move(reading);
   }
   if (beside_her_past) return *std::move(beside_her_past);
   return all_faults(std::move(*furthest));

@@ -202,16 +202,19 @@ void LineBuilder::name_whole_cow(const Term& words) {
 }
 
 void LineBuilder::hold_detail(const Term& detail) {
+  said_of_finding_ = detail.said;
   loose_.push_back(detail);
 }
 
 void LineBuilder::hold_claw_after_finding(const Term& claw) {
+  said_of_finding_ = claw.said;
   const TurnClause* item = open_item();
   loose_is_glued_ = item != nullptr && awaits_claw(*item);
   loose_.push_back(claw);
 }
 
 void LineBuilder::take_detail(const Term& detail) {
+  said_of_finding_ = detail.said;
   if (TurnClause* item = open_item()) {
     refuse_if(add_detail(*item, detail), detail);
     return;
@@ -298,6 +301,19 @@ void LineBuilder::done_on_both(const Term& word) {
   open_ = clauses_.size() - 1;
 }
 
+// "Both opened": on two feet, or on the two claws of one.
+void LineBuilder::open_on_both(const Term& act) {
+  if (auto* both = last<BothFeetNamed>()) both->may_be_claws = true;
+  open_act(act);
+}
+
+// "No, not bad": how bad it is, nobody said.
+void LineBuilder::take_back_detail(const Term& detail) {
+  takes_back_ = false;
+  correct_detail(detail);
+  if (auto* said = last<DetailCorrected>()) said->takes_back = true;
+}
+
 void LineBuilder::refuse_unclear_claw() {
   const Term claw = loose_.front();
   refuse(not_understood(shown(claw.said) + " could belong to what stands before or behind it",
@@ -331,6 +347,24 @@ void LineBuilder::open_finding(const Term& lesion) {
   }
   open(std::move(item), lesion);
   add_loose_to(open_item());
+  said_of_finding_ = lesion.said;
+}
+
+// "Sole ulcer outside?": the finding is kept as called, and that it is doubtful beside it.
+void LineBuilder::doubt_finding(const Term& mark) {
+  const std::string_view doubtful = said_of_finding_;
+  add_loose_to(open_item());
+  TurnClause* item = open_item();
+  auto* said = item == nullptr ? nullptr : std::get_if<FindingSaid>(item);
+  if (said == nullptr || is_named_by_words(said->finding.lesion)) {
+    refuse(not_understood("it is unclear what is doubtful",
+                          "a question mark stands behind the number of a cow, or behind the lesion "
+                          "or what is said of it: {LH sole ulcer outside}?"),
+           mark);
+    return;
+  }
+  std::string& words = said->finding.words;
+  words += (words.empty() ? "" : ", ") + std::string(doubtful) + "?";
 }
 
 void LineBuilder::open_white_line_at(const Term& place) {

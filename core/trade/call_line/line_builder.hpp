@@ -62,8 +62,10 @@ class LineBuilder {
   void check_both(const Term& word);
   void name_both(const Term& word);
   void done_on_both(const Term& word);
+  void open_on_both(const Term& act);
   void open_finding(const Term& lesion);
   void open_white_line_at(const Term& place);
+  void doubt_finding(const Term& mark);
   void begin_nick(const Term& word);
   void nick_foot(const Term& foot);
   void open_nick(const Term& next);
@@ -113,6 +115,7 @@ class LineBuilder {
   void correct_claw(const Term& claw);
   void correct_cow(const Term& number);
   void correct_detail(const Term& detail);
+  void take_back_detail(const Term& detail);
   void correct_to_nothing(const Term& state);
   void say_nothing_after_all(const Term& words);
   void begin_taking_back(const Term& word);
@@ -189,6 +192,7 @@ class LineBuilder {
   bool finds_instead_ = false;   // "no, sole ulcer"
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
+  std::string_view said_of_finding_;  // the lesion or detail said last
   Term nick_word_;
   Term number_;
   Term mobility_word_;

@@ -31,7 +31,7 @@ constexpr Misplaced misplaced_table[] = {
     {TermKind::week_unit,
      "say what is to happen then: \"{see again 28d}\", or \"{off} 28d\" behind a wrap or block"},
     {TermKind::zone_word, "say the zone with its number, as {z4}"},
-    {TermKind::doubt, "a question mark stands behind the number of a cow"},
+    {TermKind::doubt, "a question mark stands behind the number of a cow or what was found"},
     {TermKind::measure_tail, "a length comes first, such as {78 mm}"},
     {TermKind::ditto, "say what was found; nothing is taken over from another foot, cow or visit"},
     {TermKind::as_last_time, "say it behind the foot: \"{LH} {same as last time}\""},

@@ -1,5 +1,7 @@
 #include "core/trade/call_line/other_foot.hpp"
 
+#include "core/trade/on_foot.hpp"
+
 namespace evenclaw {
 
 std::optional<Foot> other_foot_named(const TurnDraft& draft, const OtherFootNamed& said) {
@@ -19,8 +21,23 @@ std::optional<Foot> other_foot_named(const TurnDraft& draft, const OtherFootName
   return std::nullopt;
 }
 
-std::optional<FootSet> both_feet_named(const TurnDraft& draft) {
+namespace {
+
+/// One foot is spoken of, and something was found on both its claws.
+bool claws_may_be_meant(const TurnDraft& draft) {
+  ClawPair found;
+  for (const FootCall& call : draft.turn.feet) {
+    if (!draft.feet_named.has(call.foot)) continue;
+    for (const Finding& finding : call.findings) found.add(finding.claw);
+  }
+  return draft.feet_named.count() == 1 && found.both();
+}
+
+}  // namespace
+
+std::optional<FootSet> both_feet_named(const TurnDraft& draft, const BothFeetNamed& said) {
   constexpr int two = 2;
+  if (said.may_be_claws && claws_may_be_meant(draft)) return std::nullopt;
   if (draft.feet_named.count() == two) return draft.feet_named;
   FootSet spoken_of;
   for (const FootCall& call : draft.turn.feet) {
@@ -30,7 +47,7 @@ std::optional<FootSet> both_feet_named(const TurnDraft& draft) {
 }
 
 std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clause) {
-  if (std::holds_alternative<BothFeetNamed>(clause)) return both_feet_named(draft);
+  if (const auto* both = std::get_if<BothFeetNamed>(&clause)) return both_feet_named(draft, *both);
   const auto* other = std::get_if<OtherFootNamed>(&clause);
   const auto foot = other == nullptr ? std::nullopt : other_foot_named(draft, *other);
   return foot ? std::optional(FootSet{*foot}) : std::nullopt;
@@ -47,7 +64,12 @@ Refusal unclear_feet(const OtherFootNamed&) {
   return impossible("it is unclear which foot is the other one", "say the foot: {LH}, {RH}");
 }
 
-Refusal unclear_feet(const BothFeetNamed&) {
+Refusal unclear_feet(const BothFeetNamed& said) {
+  if (said.may_be_claws) {
+    return impossible("it is unclear which two feet or claws are meant",
+                      "of two claws say \"{both claws}\"; of two feet first which: "
+                      "\"{both hinds}\" or \"{both fronts}\"");
+  }
   return impossible("it is unclear which two feet are meant",
                     "say the feet first: \"{both hinds}\" or \"{both fronts}\"");
 }

@@ -13,8 +13,8 @@ namespace evenclaw {
 std::optional<Foot> other_foot_named(const TurnDraft& draft, const OtherFootNamed& said);
 
 /// The two feet that are spoken of; else the only two of which anything was said. Nothing when they
-/// are not two.
-std::optional<FootSet> both_feet_named(const TurnDraft& draft);
+/// are not two, and where the two claws of the foot spoken of may be meant.
+std::optional<FootSet> both_feet_named(const TurnDraft& draft, const BothFeetNamed& said);
 
 /// The feet a clause of these means; nothing for any other clause, and where that is not clear.
 std::optional<FootSet> feet_meant(const TurnDraft& draft, const TurnClause& clause);

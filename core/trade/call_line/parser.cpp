@@ -7,6 +7,7 @@
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/claw_in_short.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/judged_later.hpp"
 #include "core/trade/call_line/mark.hpp"
@@ -16,6 +17,7 @@
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
+#include "core/trade/call_line/two_scores.hpp"
 #include "core/trade/call_line/unknown_word.hpp"
 #include "core/trade/call_line/unsaid_off.hpp"
 #include "core/trade/call_line/where_it_is_known.hpp"
@@ -90,6 +92,9 @@ class Parser {
     const bool may_come_off = spot_ == Spot::wrap || spot_ == Spot::block;
     if (may_come_off && tells_when_it_comes_off(tokens_, at_, builder_, language_)) {
       return unsaid_off();
+    }
+    if (const auto claw = claw_in_short(tokens_, at_, spot_, builder_, language_)) {
+      return term_of(TermKind::claw, 1, static_cast<int>(*claw));
     }
     const Language::Match match = language_.longest_match(tokens_, at_);
     if (match.phrase == nullptr) return unphrased_term();
@@ -413,7 +418,9 @@ class Parser {
         awaits_past_ = true;
         continue;
       }
-      if (const auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_)) {
+      auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_);
+      if (!both) both = two_scores_in_one_line(builder_.clauses(), i);
+      if (both) {
         add_fault(both->refusal, both->at);
         continue;
       }

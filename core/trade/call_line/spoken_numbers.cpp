@@ -47,6 +47,9 @@ class NumberReader {
     return phrase->value;
   }
 
+  // "A dozen" is a number of two words.
+  void pass_word() { at_ += language_.longest_match(tokens_, at_).word_count; }
+
   [[nodiscard]] bool joins(std::size_t at) const {
     if (at >= tokens_.size()) return false;
     const Phrase* phrase = language_.longest_match(tokens_, at).phrase;
@@ -57,7 +60,7 @@ class NumberReader {
   std::optional<int> take_small() {
     const std::optional<int> first = value_at(at_);
     if (!first || *first >= hundred) return std::nullopt;
-    ++at_;
+    pass_word();
     const std::optional<int> unit = value_at(at_);
     const bool is_tens = *first >= 20 && *first % 10 == 0;
     if (!is_tens || !unit || *unit < 1 || *unit > 9) return first;
@@ -126,7 +129,9 @@ class NumberJoiner {
     SpokenNumber number = NumberReader(tokens_, language_).number_from(at_);
     const Phrase* next = phrase_at(at_ + number.words);
     const bool has_unit = next != nullptr && makes_a_number_of(next->kind);
-    const bool is_number = number.words > 1 || (number.words == 1 && (has_unit || is_behind_of_));
+    // One alone, as "four" or "a dozen", is a number only beside its unit.
+    const bool is_alone = number.words == language_.longest_match(tokens_, at_).word_count;
+    const bool is_number = number.words > 0 && (!is_alone || has_unit || is_behind_of_);
     if (!is_number) return false;
     joined_.push_back(
         number_token(std::span(tokens_).subspan(at_, number.words), std::move(number.digits)));
@@ -155,6 +160,21 @@ class NumberJoiner {
 
 std::vector<Token> with_spoken_numbers(std::vector<Token> tokens, const Language& language) {
   return NumberJoiner(std::move(tokens), language).joined();
+}
+
+std::vector<Token> with_digits_spelt(std::vector<Token> tokens, std::string_view text,
+                                     const Language& language) {
+  for (std::size_t at = 1; at < tokens.size(); ++at) {
+    const Token digit = tokens[at];
+    const bool is_digit = digit.kind == TokenKind::number && digit.length == 1;
+    if (!is_digit || tokens[at - 1].kind != TokenKind::word) continue;
+    const std::string_view word = language.say(TermKind::number_word, text[digit.offset] - '0');
+    if (word.empty()) continue;
+    tokens[at].kind = TokenKind::word;
+    tokens[at].folded = folded_word(word);
+    if (language.longest_match(tokens, at - 1).word_count < 2) tokens[at] = digit;
+  }
+  return tokens;
 }
 
 std::optional<int> number_word_at(const std::vector<Token>& tokens, std::size_t at,

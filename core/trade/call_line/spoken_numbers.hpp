@@ -3,12 +3,17 @@
 
 #include <cstddef>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
 
 namespace evenclaw {
+
+/// "All 4" as "all four": a digit that is a word of a phrase the language has.
+std::vector<Token> with_digits_spelt(std::vector<Token> tokens, std::string_view text,
+                                     const Language& language);
 
 /// The tokens, with words that say a number made one number token whose `folded` holds the digits:
 /// "four twelve" and "four hundred and twelve" are 412, "four one two" as well, and "two

@@ -52,6 +52,7 @@ std::vector<Token> spoken_tokens(std::string_view text, const Language& language
   std::vector<Token> parts;
   parts.reserve(tokens.size());
   for (Token& token : tokens) add_parts(parts, std::move(token), text, language);
+  parts = with_digits_spelt(std::move(parts), text, language);
   return with_spoken_numbers(std::move(parts), language);
 }
 

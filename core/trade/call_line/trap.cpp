@@ -62,8 +62,7 @@ std::optional<PlacedFault> no_name_of_a_product(const NextStep& next, const Lang
   if (next.step.from != Spot::product || !is_a_word) return std::nullopt;
   const std::string& word = next.tokens[next.term.first_token].folded;
   if (!language.tells_how_done(word) && !is_word_of(word, language)) return std::nullopt;
-  const std::size_t at = next.term.first_token;
-  const std::string act(said_in(next, at - 1, at));
+  const std::string act(next.said.clauses().back().from.said);
   const std::string said(next.term.said);
   return PlacedFault{not_understood("\"" + said + "\" is not taken for the name of a product",
                                     "leave it out; if it is the name, put it in quotes or say: " +

@@ -101,13 +101,15 @@ struct ClawCorrected {
 
 /// "no, chronic", "no, slight", "no, heel": that detail of what was found last on the feet named
 /// was wrong. One of them is called. Or, `completes`, "LH raw": the details of the one finding
-/// there of which they were not called yet.
+/// there of which they were not called yet. Or, `takes_back`, "no, not bad": the degree or stage
+/// that was called is not so.
 struct DetailCorrected {
   Place place = Place::not_called;
   Degree degree = Degree::not_called;
   DdStage stage = DdStage::not_called;
   Claw claw = Claw::not_called;  // only where it completes
   bool completes = false;
+  bool takes_back = false;
   friend bool operator==(const DetailCorrected&, const DetailCorrected&) = default;
 };
 
@@ -169,8 +171,10 @@ struct OtherFootNamed {
   friend bool operator==(const OtherFootNamed&, const OtherFootNamed&) = default;
 };
 
-/// "both wrapped": of the two feet named last, or the only two that were spoken of.
+/// "both wrapped": of the two feet named last, or the only two that were spoken of. "Both opened"
+/// may be of the two claws of one foot.
 struct BothFeetNamed {
+  bool may_be_claws = false;
   friend bool operator==(const BothFeetNamed&, const BothFeetNamed&) = default;
 };
 

@@ -80,7 +80,8 @@ std::vector<Firing> foul_without_the_vet(const Situation& situation) {
   if (plan || vet_called(turn) || vet_came(situation)) return firings;
   for (const FootCall& call : turn.feet) {
     const Finding* foul = foul_on(call);
-    if (foul != nullptr && !vet_had_a_hand_in(call)) firings.push_back(vet_or_plan(situation, call, *foul));
+    if (foul != nullptr && !vet_had_a_hand_in(call))
+      firings.push_back(vet_or_plan(situation, call, *foul));
   }
   return firings;
 }

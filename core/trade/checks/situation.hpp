@@ -37,6 +37,7 @@ enum class About {
   callers_knife,
   day_off,
   smell,
+  doubt,
   thin_sole,
   withdrawal,
   handling
@@ -73,6 +74,7 @@ std::vector<Firing> block_side_not_called(const Situation& situation);
 std::vector<Firing> comes_off_on_that_day(const Situation& situation);
 std::vector<Firing> swelling_side_not_called(const Situation& situation);
 std::vector<Firing> it_stinks(const Situation& situation);
+std::vector<Firing> called_in_doubt(const Situation& situation);
 std::vector<Firing> side_or_claw_swapped(const Situation& situation);
 std::vector<Firing> fixture_nobody_knows(const Situation& situation);
 std::vector<Firing> called_in_two_ways(const Situation& situation);

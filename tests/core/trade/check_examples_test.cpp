@@ -45,6 +45,7 @@ constexpr std::string_view firing_days[] = {
     "412\nLH outside bruise; block on inside, off 2d",
     "412\nLH outside bruise; block on inside, off 90d",
     "412\nLH outside sole ulcer\n---\n412\nLH inside sole ulcer",
+    "412\nLH sole ulcer outside?; RH DD raw? behind",
     "412\nLH outside sole ulcer\n---\n412\nRH outside sole ulcer; rest fine",
     "412\nLH outside white line lesion heel; block on inside\n---\n412\nLH block off outside",
     "412\nLH outside sole ulcer\n---\n412\nLH block on outside",

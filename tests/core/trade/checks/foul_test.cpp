@@ -37,7 +37,8 @@ TEST_CASE("foul that the vet has seen, as told today, is no stop") {
   CHECK(rules_fired(day.warnings(), false).empty());
 }
 
-TEST_CASE("foul treated as the vet said is no stop, whoever gave it and of whatever foot it is told") {
+TEST_CASE(
+    "foul treated as the vet said is no stop, whoever gave it and of whatever foot it is told") {
   CHECK(fired_on("412\nRH foul; given whitemix as the vet said, no withdrawal").empty());
   CHECK(fired_on("412\nRH foul\ninjected with whitemix by the vet; no withdrawal").empty());
   CHECK(fired_on("412\ngiven whitemix by the farmer as the vet said, no withdrawal\nRH foul")
