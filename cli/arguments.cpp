@@ -75,6 +75,17 @@ Fault word_too_many(const Command& command, std::string_view word) {
                    "What has several words stands in quotes, as \"Home Farm\".");
 }
 
+/// A variable of the shell that is not set, most likely: the usual records or the only herd must
+/// not stand in for what was meant.
+bool names_nothing(const Invocation& given, std::string_view option) {
+  return given.has(option) && given.value(option).empty();
+}
+
+Fault named_by_nothing(std::string_view option) {
+  return complaint(std::string(option) + " is given an empty name", option,
+                   "Name it, or leave " + std::string(option) + " out.");
+}
+
 const Option* option_of(const Command& command, std::string_view name) {
   const auto named = [&](const Option& option) { return option.name == name; };
   const auto own = std::find_if(command.options.begin(), command.options.end(), named);
@@ -86,6 +97,10 @@ const Option* option_of(const Command& command, std::string_view name) {
 
 bool is_option(std::string_view word) {
   return word.size() > 1 && word.front() == '-';
+}
+
+bool asks_for_help(std::string_view word) {
+  return word == "--help" || word == "-h";
 }
 
 /// The verb is the first word that is neither an option of every command nor its value.
@@ -148,7 +163,8 @@ class Reading {
 
   std::string next_word(const Option& option) {
     const bool is_there = at_ + 1 < words_.size() && at_ + 1 != verb_ &&
-                          option_of(command_, words_[at_ + 1]) == nullptr;
+                          option_of(command_, words_[at_ + 1]) == nullptr &&
+                          !asks_for_help(words_[at_ + 1]);
     if (is_there) return words_[++at_];
     faults_.push_back(complaint(std::string(option.name) + " needs " + std::string(option.value),
                                 option.name, std::string(option.help)));
@@ -194,7 +210,8 @@ bool asks(std::span<const std::string> words, std::string_view option) {
 std::optional<std::string> answered_at_once(std::span<const std::string> words) {
   if (words.empty()) return help_of_all();
   if (words.front() == "--version") return "evenclaw " + std::string(version) + "\n";
-  if (!asks(words, "--help") && !asks(words, "-h")) return std::nullopt;
+  const auto end = std::find(words.begin(), words.end(), "--");
+  if (std::none_of(words.begin(), end, asks_for_help)) return std::nullopt;
   const auto verb = place_of_verb(words);
   const Command* command = verb ? find_command(words[*verb]) : nullptr;
   return command == nullptr ? help_of_all() : help_of(*command);
@@ -225,7 +242,10 @@ Result<Parsed> parse(std::span<const std::string> words) {
   const Command* command = find_command(words[*verb]);
   if (command == nullptr) return no_such_command(words[*verb]);
   Reading reading(words, *command, *verb);
-  const Faults faults = reading.read();
+  Faults faults = reading.read();
+  for (const std::string_view named : {"--file", "--herd"}) {
+    if (names_nothing(reading.given, named)) faults.push_back(named_by_nothing(named));
+  }
   if (!faults.empty()) return faults;
   Invocation& given = reading.given;
   given.file = given.value("--file");

@@ -89,8 +89,26 @@ bool is_a_detail(const OpenPoint& point) {
 struct NotCalled {
   std::string cow;
   std::string what;
-  std::string asked;
+  std::vector<std::string> asked;
+  int findings = 1;  // of that name: each of two bruises of a foot lacks its place
 };
+
+/// Asked of this cow and lesion before: of another finding, then.
+void ask_as_well(NotCalled& of, std::string asked) {
+  const auto times = std::count(of.asked.begin(), of.asked.end(), asked);
+  of.findings = std::max(of.findings, static_cast<int>(times) + 1);
+  of.asked.push_back(std::move(asked));
+}
+
+/// "where, how bad", each once.
+std::string all_asked(const NotCalled& of) {
+  std::string words;
+  for (auto asked = of.asked.begin(); asked != of.asked.end(); ++asked) {
+    if (std::find(of.asked.begin(), asked, *asked) != asked) continue;
+    words += (words.empty() ? "" : ", ") + *asked;
+  }
+  return words;
+}
 
 std::vector<NotCalled> not_called_in(const std::vector<OpenPoint>& points) {
   std::vector<NotCalled> all;
@@ -104,9 +122,9 @@ std::vector<NotCalled> not_called_in(const std::vector<OpenPoint>& points) {
       return each.cow == point.cow_said && each.what == what;
     });
     if (same == all.end()) {
-      all.push_back({point.cow_said, std::move(what), std::move(asked)});
+      all.push_back({point.cow_said, std::move(what), {std::move(asked)}});
     } else {
-      same->asked += ", " + asked;
+      ask_as_well(*same, std::move(asked));
     }
   }
   return all;
@@ -118,11 +136,13 @@ std::string not_called_text(const std::vector<OpenPoint>& points) {
   for (const NotCalled& each : not_called_in(points)) {
     std::string what = each.what;
     if (!what.empty() && what.front() >= 'A' && what.front() <= 'Z') what.front() += 'a' - 'A';
+    if (each.findings > 1) what += " (" + std::to_string(each.findings) + " of them)";
     const std::string finding = each.cow + ' ' + what;
+    const std::string asked = all_asked(each);
     const auto same = std::find_if(by_question.begin(), by_question.end(),
-                                   [&](const auto& row) { return row.first == each.asked; });
+                                   [&](const auto& row) { return row.first == asked; });
     if (same == by_question.end()) {
-      by_question.emplace_back(each.asked, finding);
+      by_question.emplace_back(asked, finding);
     } else {
       same->second += "; " + finding;
     }

@@ -136,6 +136,14 @@ class HtmlBody {
     return {};
   }
 
+  /// A block that does not begin a new sheet by itself is put into one that does.
+  std::string rendered(const Block& block) {
+    std::string html = std::visit(*this, block);
+    const bool is_break = std::holds_alternative<PageBreak>(block);
+    if (is_break || html.empty() || !breaks_) return html;
+    return element("div", '\n' + html + '\n', after_break());
+  }
+
  private:
   std::string_view after_break() {
     const bool was = breaks_;
@@ -172,6 +180,7 @@ class HtmlBody {
   static std::string writing_rows(const WritingForm& form) {
     int shares = 0;
     for (const WritingColumn& column : form.columns) shares += column.share;
+    shares = std::max(shares, 1);
     std::string columns = "<col class=\"row\"><col class=\"tick\">";
     std::string head = "<td></td>" + element("th", escaped(form.tick_head));
     for (const WritingColumn& column : form.columns) {
@@ -265,7 +274,7 @@ std::string to_html(const Document& document, const std::vector<FontFile>& fonts
                      head_of(document, fonts) + "<body>\n" + header_of(document) + "\n<main>\n";
   HtmlBody body;
   for (const Block& block : document.blocks) {
-    const std::string one = std::visit(body, block);
+    const std::string one = body.rendered(block);
     if (!one.empty()) html += one + '\n';
   }
   html += "</main>\n";

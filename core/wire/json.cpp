@@ -242,7 +242,8 @@ class Builder {
 
   bool string(std::string& value) { return add(Json(std::move(value))); }
 
-  bool binary(nlohmann::json::binary_t&) { return false; }
+  // No text holds any; should the library say so all the same, it is no value of ours.
+  bool binary(nlohmann::json::binary_t&) { return refuse("this is no JSON", "", *taken_); }
 
   bool start_object(std::size_t) { return open(Json(JsonObject{})); }
 

@@ -2,6 +2,7 @@
 // its canonical form (RFC 8785).
 #pragma once
 
+#include <cassert>
 #include <concepts>
 #include <cstdint>
 #include <map>
@@ -14,6 +15,9 @@
 #include "core/base/result.hpp"
 
 namespace evenclaw {
+
+/// The largest integer every JSON reader keeps exact (RFC 7493, 2.2): 2^53 - 1.
+inline constexpr std::int64_t max_json_integer = 9007199254740991;
 
 class Json;
 using JsonArray = std::vector<Json>;
@@ -37,7 +41,9 @@ class Json {
   template <std::integral I>
 
   requires(!std::same_as<I, bool>) explicit Json(I value)
-      : value_(static_cast<std::int64_t>(value)) {}
+      : value_(static_cast<std::int64_t>(value)) {
+    assert(is_exact(value) && "an integer that not every JSON reader keeps exact");
+  }
 
   explicit Json(std::string value) : value_(std::move(value)) {}
 
@@ -69,11 +75,14 @@ class Json {
   friend bool operator==(const Json&, const Json&) = default;
 
  private:
+  template <std::integral I>
+  static constexpr bool is_exact(I value) {
+    return std::cmp_less_equal(value, max_json_integer) &&
+           std::cmp_greater_equal(value, -max_json_integer);
+  }
+
   std::variant<std::monostate, bool, std::int64_t, std::string, JsonArray, JsonObject> value_;
 };
-
-/// The largest integer every JSON reader keeps exact (RFC 7493, 2.2): 2^53 - 1.
-inline constexpr std::int64_t max_json_integer = 9007199254740991;
 
 /// Canonical bytes (RFC 8785): no spaces, sorted members, shortest escapes, UTF-8. Bytes of a
 /// string that are no UTF-8 are written as U+FFFD, so that what is written can always be read;

@@ -36,6 +36,18 @@ bool has_room(const Cursor& at) {
   return at.y + edge_of(at.frame) <= column_height + rounding;
 }
 
+double top_among(const std::vector<Piece>& pieces) {
+  double top = pieces.empty() ? 0 : extent_of(pieces.front()).top;
+  for (const Piece& piece : pieces) top = std::min(top, extent_of(piece).top);
+  return top;
+}
+
+/// Of what is higher than a page the part where it begins.
+bool lies_within(const Extent& extent, double from, double room) {
+  const bool is_too_high = extent.bottom - extent.top > room;
+  return (is_too_high ? extent.top : extent.bottom) - from <= room + rounding;
+}
+
 class Dealer {
  public:
   explicit Dealer(const Strips& strips) : strips_(strips) { pages_.emplace_back(); }
@@ -75,7 +87,32 @@ class Dealer {
     const bool whole = fits(at_, from, to);
     for (std::size_t i = from; i < to; ++i) {
       if (!whole && !at_.empty && !fits(at_, i, i + 1) && !fresh_) turn_page(i);
-      put(strips_[i], {i, 0, 0, false});
+      if (fits(at_, i, i + 1)) {
+        put(strips_[i], {i, 0, 0, false});
+      } else {
+        put_in_parts(i);
+      }
+    }
+  }
+
+  /// No page could hold it: its pieces go to as many pages as they need.
+  void put_in_parts(std::size_t index) {
+    Strip part = strips_[index];
+    std::vector<Piece> rest = std::exchange(part.pieces, {});
+    for (double from = 0; !rest.empty(); from = top_among(rest)) {
+      if (from > 0) turn_page(index);
+      const double room = column_height - top_of(at_, part) - edge_of(part.frame.get());
+      const auto beyond = std::stable_partition(rest.begin(), rest.end(), [&](const Piece& piece) {
+        return lies_within(extent_of(piece), from, room);
+      });
+      part.pieces.assign(rest.begin(), beyond);
+      part.height = 0;
+      for (Piece& piece : part.pieces) {
+        piece = moved(std::move(piece), 0, -from);
+        part.height = std::max(part.height, std::min(extent_of(piece).bottom, room));
+      }
+      rest.erase(rest.begin(), beyond);
+      put(part, {index, 0, 0, false});
     }
   }
 

@@ -29,6 +29,8 @@ struct Page {
   std::vector<StripPlace> places;
 };
 
+/// A strip no page could hold goes on on the next one, between two of its lines.
+///
 /// Strips that belong together move to the next page as one, unless no page could hold them: then
 /// they begin on a new page and break where it is full. At least one page.
 std::vector<Page> dealt_to_pages(const Strips& strips);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cerrno>
+#include <new>
 #include <utility>
 
 namespace evenclaw {
@@ -181,7 +182,7 @@ Connection::Connection(const std::string& name, int flags, const std::string& fi
   const int code = sqlite3_open_v2(name.c_str(), &db_, flags, nullptr);
   if (code != SQLITE_OK) {
     const Fault fault = fault_of_sqlite(db_, code, file_);
-    sqlite3_close(db_);
+    sqlite3_close_v2(db_);
     throw SqlFailure{fault};
   }
   sqlite3_busy_timeout(db_, busy_wait_ms);
@@ -202,8 +203,10 @@ Connection::Connection(Connection&& other) noexcept
 
 Connection::~Connection() {
   idle_.clear();
-  [[maybe_unused]] const int code = sqlite3_close(db_);
-  assert(code == SQLITE_OK && "a statement outlived its connection");
+  assert((db_ == nullptr || sqlite3_next_stmt(db_, nullptr) == nullptr) &&
+         "a statement outlived its connection");
+  // Should one do so all the same, the file is let go with it, and not kept open for good.
+  sqlite3_close_v2(db_);
 }
 
 Connection::Lent::Lent(Connection& lender, std::string sql)
@@ -223,7 +226,11 @@ Statement Connection::taken(const std::string& sql) {
 
 void Connection::give_back(const std::string& sql, Statement statement) noexcept {
   statement.reset();
-  idle_.emplace(sql, std::move(statement));
+  try {
+    idle_.emplace(sql, std::move(statement));
+  } catch (const std::bad_alloc&) {
+    return;  // with no memory to keep it, it is closed and prepared anew when it is asked for again
+  }
 }
 
 void Connection::run(const std::string& sql) {
