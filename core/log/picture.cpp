@@ -283,7 +283,8 @@ void add_batches(const VisitRow& visit, const std::vector<const Entry*>& countin
   for (const Entry* entry : counting) {
     if (!names_subject(*entry, visit.visit.value)) continue;
     const auto body = body_as<BatchRecorded>(*entry);
-    if (body && body->visit == visit.visit) {
+    // Counted twice by mistake they stand in the other count.
+    if (body && body->visit == visit.visit && body->batch.counted > 0) {
       rows.batches.push_back(batch_row(visit, *entry, *body));
     }
   }

@@ -28,7 +28,7 @@ inline constexpr std::int32_t fewest_in_a_batch = 2;
 inline constexpr std::int32_t most_in_a_batch = 200;
 
 struct Batch {
-  std::int32_t counted = 0;  // as said, those apart among them
+  std::int32_t counted = 0;  // as said, those apart among them; 0 when counted twice by mistake
   AnimalKind animals = AnimalKind::animals;
   std::string place;  // where they stand or came from, in free words; "" when not said
   bool nothing_found = false;
@@ -43,7 +43,8 @@ struct Batch {
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
-    visit("counted", &Batch::counted, "how many, those apart among them");
+    visit("counted", &Batch::counted,
+          "how many, those apart among them; 0 when they were counted twice by mistake");
     visit("animals", &Batch::animals, "what they were called");
     visit("place", &Batch::place, "where they stand or came from, as said");
     visit("nothing_found", &Batch::nothing_found, "nothing was found on those not apart");

@@ -39,9 +39,8 @@ bool tells_of_fixtures_only(const FootCall& call) {
 /// A stump that is healed is no finding: "rest fine" speaks of that foot as well.
 bool tells_of_its_stump_only(const FootCall& call, const Language& language) {
   return call.measures.empty() && tells_of_a_stump_only(call.note, language) &&
-         std::all_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
-           return action.kind == ActionKind::claw_missing;
-         });
+         std::all_of(call.actions.begin(), call.actions.end(),
+                     [](const Action& action) { return action.kind == ActionKind::claw_missing; });
 }
 
 /// "Hinds not lifted, rest fine" on a day of hinds: of which feet is the rest?

@@ -30,6 +30,27 @@ Batch mended(Batch batch, const Batch& right) {
   return batch;
 }
 
+bool holds(const std::vector<std::string>& words, std::string_view line) {
+  return std::find(words.begin(), words.end(), trimmed(line)) != words.end();
+}
+
+/// There is no count that "no, 11 heifers" or "12 heifers counted twice" could be of.
+Fault why_not_mended(const BatchSaid& said, const Language& language, int line_number) {
+  const std::string name = name_of(said.batch, language);
+  if (said.counted_twice) {
+    return {.slug = "call-impossible",
+            .message = name + " are not counted twice at this visit, or at more than one place.",
+            .line = line_number,
+            .remedy = "Say how many and where they stand, as they were counted: \"" + name +
+                      ", ..., " + std::string(language.say(TermKind::twice)) + "\"."};
+  }
+  return {.slug = "call-impossible",
+          .message = "No animals were counted at this visit.",
+          .line = line_number,
+          .remedy =
+              "Say the count without \"" + std::string(language.say(TermKind::correction)) + "\"."};
+}
+
 /// "No, 11" and nothing else.
 const CowSaid* number_mended(const Line& line) {
   if (line.clauses.size() != 1) return nullptr;
@@ -80,7 +101,8 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
   if (said == nullptr) return false;
   const Outcome settled = settle_news_said_again(text);
   if (!settled) return settled.faults();
-  const Outcome recorded = said->mends ? mend_batch(*said, text) : record_batch(*said, text);
+  const bool is_of_one_before = said->mends || said->counted_twice;
+  const Outcome recorded = is_of_one_before ? mend_batch(*said, text) : record_batch(*said, text);
   if (!recorded) return recorded.faults();
   for (std::size_t at = 1; at < line.clauses.size(); ++at) {
     const Outcome applied = apply(line.clauses[at], text);
@@ -105,7 +127,7 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
   }
   if (const RecordedBatch* same = typed_ ? nullptr : batches_.again(text)) {
     ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = name_of(same->body.batch, *language_);
+    item.cow = name_of(said.batch, *language_);
     item.entry = same->entry;
     return Done{};
   }
@@ -155,11 +177,16 @@ Outcome RecordingState::add_batch(BatchRecorded body, const RecordedBatch* wrong
   if (wrong != nullptr) facts.supersedes = wrong->entry;
   const Outcome added = journal_.add(body, facts);
   if (!added) return added;
-  const std::string name = name_of(body.batch, *language_);
+  const bool is_taken_back = body.batch.counted == 0 && wrong != nullptr;
+  const Batch& named = is_taken_back ? wrong->body.batch : body.batch;
+  const std::string name = name_of(named, *language_);
   ReplyItem& saved = answer(ReplyKind::saved, "");
   saved.cow = name;
   saved.entry = entry;
-  answer(ReplyKind::told, told_of(body.batch, *language_)).cow = name;
+  answer(ReplyKind::told,
+         (is_taken_back ? "counted twice, this one counts no more: " : std::string()) +
+             told_of(named, *language_))
+      .cow = name;
   if (body.batch.lifted.empty()) {
     answer(ReplyKind::mark, "which feet were lifted is not said: \"" +
                                 std::string(language_->say(TermKind::today)) + " ...\"");
@@ -173,26 +200,28 @@ Outcome RecordingState::add_batch(BatchRecorded body, const RecordedBatch* wrong
 }
 
 Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text) {
-  const RecordedBatch* wrong = batches_.last();
-  if (wrong == nullptr) {
-    refuse(text, {{.slug = "call-impossible",
-                   .message = "No animals were counted at this visit.",
-                   .line = line_number_,
-                   .remedy = "Say the count without \"" +
-                             std::string(language_->say(TermKind::correction)) + "\"."}});
+  const RecordedBatch* wrong =
+      said.counted_twice ? batches_.counted_twice(said.batch) : batches_.last();
+  const RecordedBatch* given = wrong;
+  if (said.counted_twice) given = typed_ ? nullptr : batches_.taken_back_in(text);
+  const bool is_given_again = !typed_ && given != nullptr && holds(given->body.words, text);
+  if (is_given_again) {
+    ReplyItem& item = answer(ReplyKind::there_already, "");
+    item.cow = name_of(said.counted_twice ? said.batch : given->body.batch, *language_);
+    item.entry = given->entry;
     return Done{};
   }
-  const std::vector<std::string>& words = wrong->body.words;
-  const bool is_given_again =
-      !typed_ && std::find(words.begin(), words.end(), trimmed(text)) != words.end();
+  if (wrong == nullptr) {
+    refuse(text, {why_not_mended(said, *language_, line_number_)});
+    return Done{};
+  }
   BatchRecorded body = wrong->body;
   body.batch = mended(body.batch, said.batch);
   body.words.emplace_back(trimmed(text));
-  if (is_given_again) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = name_of(wrong->body.batch, *language_);
-    item.entry = wrong->entry;
-    return Done{};
+  if (said.counted_twice) {
+    body.batch = wrong->body.batch;
+    body.batch.counted = 0;
+    return add_batch(std::move(body), wrong);
   }
   if (body.batch.together() < 1) {
     refuse(text, {{.slug = "call-impossible",

@@ -79,14 +79,15 @@ const RecordedBatch* RecordedBatches::at_the_place_of(const Batch& batch) const 
   const auto same =
       std::find_if(batches_.rbegin(), batches_.rend(), [&](const RecordedBatch& told) {
         const Batch& other = told.body.batch;
-        return other.animals == batch.animals && fold_case(other.place) == place;
+        return told.counts() && other.animals == batch.animals && fold_case(other.place) == place;
       });
   return same == batches_.rend() ? nullptr : &*same;
 }
 
 const RecordedBatch* RecordedBatches::in_words(std::string_view words) const {
   const auto same = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& told) {
-    return !told.body.words.empty() && words_alone(told.body.words.front()) == words_alone(words);
+    return told.counts() && !told.body.words.empty() &&
+           words_alone(told.body.words.front()) == words_alone(words);
   });
   return same == batches_.end() ? nullptr : &*same;
 }
@@ -94,17 +95,41 @@ const RecordedBatch* RecordedBatches::in_words(std::string_view words) const {
 const RecordedBatch* RecordedBatches::named(std::string_view name, const Language& language) const {
   const auto same =
       std::find_if(batches_.rbegin(), batches_.rend(), [&](const RecordedBatch& told) {
-        return fold_case(name_of(told.body.batch, language)) == fold_case(name);
+        return told.counts() && fold_case(name_of(told.body.batch, language)) == fold_case(name);
       });
   return same == batches_.rend() ? nullptr : &*same;
 }
 
 const RecordedBatch* RecordedBatches::last() const {
   const auto told = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& batch) {
-    return told_last_ && batch.entry == *told_last_;
+    return told_last_ && batch.entry == *told_last_ && batch.counts();
   });
   if (told != batches_.end()) return &*told;
-  return batches_.empty() ? nullptr : &batches_.back();
+  const auto last = std::find_if(batches_.rbegin(), batches_.rend(),
+                                 [](const RecordedBatch& batch) { return batch.counts(); });
+  return last == batches_.rend() ? nullptr : &*last;
+}
+
+const RecordedBatch* RecordedBatches::counted_twice(const Batch& said) const {
+  std::vector<const RecordedBatch*> same;
+  for (const RecordedBatch& told : batches_) {
+    const Batch& batch = told.body.batch;
+    const bool is_there = said.place.empty() || fold_case(batch.place) == fold_case(said.place);
+    const bool is_meant = batch.counted == said.counted && batch.animals == said.animals;
+    if (told.counts() && is_meant && is_there) same.push_back(&told);
+  }
+  const bool at_one_place = std::all_of(same.begin(), same.end(), [&](const RecordedBatch* told) {
+    return fold_case(told->body.batch.place) == fold_case(same.front()->body.batch.place);
+  });
+  return same.size() > 1 && at_one_place ? same.back() : nullptr;
+}
+
+const RecordedBatch* RecordedBatches::taken_back_in(std::string_view words) const {
+  const auto back = std::find_if(batches_.begin(), batches_.end(), [&](const RecordedBatch& told) {
+    return !told.counts() && !told.body.words.empty() &&
+           words_alone(told.body.words.back()) == words_alone(words);
+  });
+  return back == batches_.end() ? nullptr : &*back;
 }
 
 void RecordedBatches::add(EntryId entry, BatchRecorded body) {

@@ -20,6 +20,9 @@ struct RecordedBatch {
   EntryId entry;
   BatchRecorded body;
   bool matched = false;  // given again by this recording, or recorded by it
+
+  /// Not when it was counted twice by mistake: then it is kept so that a file given again is known.
+  [[nodiscard]] bool counts() const { return body.batch.counted > 0; }
 };
 
 /// "12 heifers".
@@ -49,6 +52,13 @@ class RecordedBatches {
   /// The one that was told or given again last, else the one on record that was counted last; null
   /// when there is none.
   [[nodiscard]] const RecordedBatch* last() const;
+
+  /// The later one of two that count the same animals at the same place, as many as is said; null
+  /// when there are no two, or they stand at several places and none is said.
+  [[nodiscard]] const RecordedBatch* counted_twice(const Batch& said) const;
+
+  /// The one that was said in these words to be counted twice; null when there is none.
+  [[nodiscard]] const RecordedBatch* taken_back_in(std::string_view words) const;
 
   /// Recorded just now.
   void add(EntryId entry, BatchRecorded body);

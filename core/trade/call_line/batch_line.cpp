@@ -26,7 +26,7 @@ bool is_kind_at(std::span<const Token> tokens, std::size_t at, TermKind kind,
 bool tells_what_became(TermKind kind) {
   constexpr TermKind kinds[] = {TermKind::rest_fine,   TermKind::foot_state, TermKind::trimmed,
                                 TermKind::all_trimmed, TermKind::only,       TermKind::bar,
-                                TermKind::feet,        TermKind::foot};
+                                TermKind::twice,       TermKind::feet,       TermKind::foot};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

@@ -303,6 +303,9 @@ constexpr Phrase turn_phrases[] = {
     says("Kälber", K::animals, AnimalKind::youngstock),
     says("Bullen", K::animals, AnimalKind::bulls),
     {"alle geschnitten", K::all_trimmed},
+    {"doppelt gezählt", K::twice},
+    {"wurden doppelt gezählt", K::twice},
+    {"zweimal gezählt", K::twice},
     {"bis auf", K::bar},
     {"außer", K::bar},
 

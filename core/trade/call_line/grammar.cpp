@@ -384,6 +384,7 @@ constexpr Step step_table[] = {
     {S::batch_told, K::foot_state, S::batch_told, &B::say_batch_state},
     {S::batch_told, K::all_trimmed, S::batch_told, &B::say_batch_state},
     {S::batch_told, K::trimmed, S::batch_told, &B::say_batch_state},
+    {S::batch_told, K::twice, S::batch_told, &B::say_counted_twice},
     {S::batch_told, K::only, S::batch_only},
     {S::batch_told, K::feet, S::batch_told, &B::add_batch_feet},
     {S::batch_told, K::foot, S::batch_told, &B::add_batch_feet},

@@ -55,7 +55,8 @@ struct GoAheadSaid {
 /// a cow of her own.
 struct BatchSaid {
   Batch batch;
-  bool mends = false;  // the count of the line before: "no, 11 heifers"
+  bool mends = false;          // the count of the line before: "no, 11 heifers"
+  bool counted_twice = false;  // they were counted once more by mistake
   friend bool operator==(const BatchSaid&, const BatchSaid&) = default;
 };
 

@@ -138,6 +138,7 @@ class LineBuilder {
   void name_animals(const Term& animals);
   void place_batch(const Term& text);
   void say_batch_state(const Term& state);
+  void say_counted_twice(const Term& words);
   void add_batch_feet(const Term& feet);
   void add_apart_number(const Term& number);
   void add_apart_looks(const Term& text);

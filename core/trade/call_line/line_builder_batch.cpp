@@ -73,6 +73,10 @@ void LineBuilder::say_batch_state(const Term& state) {
   }
 }
 
+void LineBuilder::say_counted_twice(const Term&) {
+  if (BatchSaid* said = batch()) said->counted_twice = true;
+}
+
 void LineBuilder::add_batch_feet(const Term& feet) {
   if (BatchSaid* said = batch()) said->batch.lifted.add(feet_in(feet));
 }
@@ -112,7 +116,7 @@ void LineBuilder::add_apart_looks(const Term& text) {
 
 void LineBuilder::settle_batch(const Term&) {
   const BatchSaid* said = batch();
-  if (said == nullptr || said->mends || !faults_.empty()) return;
+  if (said == nullptr || said->mends || said->counted_twice || !faults_.empty()) return;
   const Batch& batch = said->batch;
   if (!batch.nothing_found && batch.trimmed == Trimmed::not_called) {
     refuse(not_understood("the line ends too early; still needed: what became of them: "

@@ -125,6 +125,7 @@ enum class TermKind : unsigned char {
   animals,      // AnimalKind: several of them, behind their number
   all_trimmed,  // of animals that were counted
   bar,          // "all good bar the little black one"
+  twice,        // "counted twice": of animals that were counted once more by mistake
   still_here,   // who was said to be gone is not
   news,         // News
   gone          // News::gone, when it is said of a cow; of a claw it is missing
