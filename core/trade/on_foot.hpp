@@ -18,6 +18,8 @@ enum class FixtureStep { put_on, stacked, renewed, taken_off, came_off, left_on,
 struct FixtureSaid {
   Fixture fixture;
   FixtureStep step;
+
+  friend bool operator==(const FixtureSaid&, const FixtureSaid&) = default;
 };
 
 /// Nothing for acts that concern neither block nor wrap.

@@ -114,6 +114,14 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
   if (!taken) return taken;
   before_.take_back(first.cow, first.words, number, text);
   finder_.now_here(first.cow);
+  // "No, 306" that nobody could be sure of was said of the same news.
+  const std::vector<UnreadNews> unread = before_.unread();
+  for (const UnreadNews& slip : unread) {
+    const bool is_of_it = plain_number(slip.number) == plain_number(number) &&
+                          number_put_right_in(slip.words, *language_);
+    const Outcome settled = is_of_it ? settle_unread(slip, text) : Outcome(Done{});
+    if (!settled) return settled;
+  }
   answer(ReplyKind::told, taken_back_told(first)).cow = number;
   return in_crush_ && in_crush_->cow == first.cow ? look_again_at_past() : Outcome(Done{});
 }

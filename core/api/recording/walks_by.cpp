@@ -1,6 +1,6 @@
-// A cow of whom only is said that she walks sound, or how she has to be handled, was not in the
-// crush: it is news of her. Nothing of it is silently the turn of a cow, nor are feet that are told
-// of next silently hers.
+// A cow of whom only is said that she walks sound, how she has to be handled, or what became of a
+// wrap or block, was not in the crush: it is news of her. Nothing of it is silently the turn of a
+// cow, nor are feet that are told of next silently hers.
 #include "core/api/recording/walks_by.hpp"
 
 #include <algorithm>
@@ -12,6 +12,7 @@
 #include "core/base/text.hpp"
 #include "core/trade/handling.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -23,7 +24,51 @@ bool may_be_news(const TurnClause& clause) {
          (act != nullptr && handling_said(act->action.kind));
 }
 
+std::optional<News> news_that_tells(const FixtureSaid& said) {
+  for (const auto& each : EnumWords<News>::table) {
+    if (fixture_said(each.value) == said) return each.value;
+  }
+  return std::nullopt;
+}
+
+/// The one act of a foot of which nothing else was said, and no claw with it.
+const Action* only_act_of(const FootCall& call) {
+  FootCall only;
+  only.foot = call.foot;
+  only.actions = call.actions;
+  if (call != only || call.actions.size() != 1) return nullptr;
+  const Action& act = call.actions.front();
+  return is_called(act.claw) || act.when.said() ? nullptr : &act;
+}
+
+/// What is told of her as news, when all of it can be that.
+std::optional<NewsSaid> only_news_of(const InCrush& cow) {
+  const Turn& turn = cow.draft.turn;
+  const std::optional<News> news = only_news_in(turn);
+  if (!news) return only_fate_in(turn, cow.past.rows);
+  return NewsSaid{turn.cow.number, *news, {}, false};
+}
+
 }  // namespace
+
+std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
+  Turn only;
+  only.cow = turn.cow;
+  only.feet = turn.feet;
+  if (turn != only || turn.feet.empty()) return std::nullopt;
+  NewsSaid news;
+  news.number = turn.cow.number;
+  for (const FootCall& call : turn.feet) {
+    const Action* act = only_act_of(call);
+    const auto said = act == nullptr ? std::nullopt : fixture_said(act->kind);
+    const auto told = said ? news_that_tells(*said) : std::nullopt;
+    if (!told || (!news.feet.empty() && news.news != *told)) return std::nullopt;
+    if (fixtures_left(past, call.foot, said->fixture).empty()) return std::nullopt;
+    news.news = *told;
+    news.feet.add(call.foot);
+  }
+  return news;
+}
 
 const CowSaid* says_only_how_she_is(const Line& line) {
   if (line.clauses.size() != 2) return nullptr;
@@ -82,8 +127,8 @@ bool RecordingState::walked_by(LetOutBy why) const {
   const InCrush& cow = *in_crush_;
   const CowSaid& said = cow.draft.turn.cow;
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
-         cow.draft.words.size() == 1 && said.known == CowKnown::numbered &&
-         only_news_in(cow.draft.turn) && finder_.carrier(said.number);
+         cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
+         finder_.carrier(said.number);
 }
 
 Outcome RecordingState::tell_that_she_walked_by() {
@@ -92,10 +137,15 @@ Outcome RecordingState::tell_that_she_walked_by() {
   in_crush_.reset();
   held_back_by_.clear();
   const SaidBy now = std::exchange(by_, cow.by);
-  const News told_of_her = only_news_in(cow.draft.turn).value_or(News::walks_sound);
-  const NewsSaid news{cow.draft.turn.cow.number, told_of_her, {}, false};
+  const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
   const Outcome told = tell(news, cow.draft.words.front());
   by_ = now;
+  if (told && !news.feet.empty()) {
+    answer(ReplyKind::mark,
+           "taken as news of her; if she was in the crush, say her number and "
+           "what was found")
+        .cow = plain_number(news.number);
+  }
   return told;
 }
 

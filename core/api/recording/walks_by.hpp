@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/trade/call_line/line.hpp"
+#include "core/trade/rows.hpp"
 #include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
@@ -15,6 +16,10 @@ const CowSaid* says_only_how_she_is(const Line& line);
 
 /// That one thing as news, when nothing else was said of her: no foot, no other act, no reason.
 std::optional<News> only_news_in(const Turn& turn);
+
+/// "201 RH wrap off" and nothing else, of a wrap or block that stood there before this visit, as
+/// news; nothing for any other turn. `past` is her rows before it.
+std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);
