@@ -35,7 +35,7 @@ bool takes_parameter(Compare compare) {
 void add_conditions(SqlText& sql, const std::vector<Filter>& where) {
   for (const Filter& filter : where) {
     sql.text += sql.text.find(" WHERE ") == std::string::npos ? " WHERE " : " AND ";
-    sql.text += quoted(filter.column);
+    sql.text += quoted_name(filter.column);
     sql.text += sign_of(filter.compare);
     if (takes_parameter(filter.compare)) sql.parameters.push_back(filter.cell);
   }
@@ -45,7 +45,7 @@ std::string listed(const std::vector<std::string>& names) {
   std::string list;
   for (const std::string& name : names) {
     if (!list.empty()) list += ", ";
-    list += quoted(name);
+    list += quoted_name(name);
   }
   return list;
 }
@@ -66,7 +66,7 @@ std::vector<std::string> groups_of(const CountQuery& query) {
 
 }  // namespace
 
-std::string quoted(std::string_view name) {
+std::string quoted_name(std::string_view name) {
   std::string quoted = "\"";
   for (const char c : name) {
     if (c == '"') quoted += '"';
@@ -81,11 +81,11 @@ SqlText select_sql(const RowSelection& selection) {
   SqlText sql;
   for (const Column& column : shape->columns) {
     sql.text += sql.text.empty() ? "SELECT " : ", ";
-    sql.text += quoted(column.name);
+    sql.text += quoted_name(column.name);
   }
-  sql.text += " FROM " + quoted(selection.table);
+  sql.text += " FROM " + quoted_name(selection.table);
   if (selection.herd) {
-    sql.text += " WHERE " + quoted(herd) + " = ?";
+    sql.text += " WHERE " + quoted_name(herd) + " = ?";
     sql.parameters.emplace_back(to_text(*selection.herd));
   }
   add_conditions(sql, selection.where);
@@ -98,9 +98,9 @@ SqlText count_sql(const CountQuery& query) {
   SqlText sql;
   sql.text = "SELECT " + groups + ", count(*)";
   for (const std::string& column : query.sums) {
-    sql.text += ", sum(" + quoted(column) + ")";
+    sql.text += ", sum(" + quoted_name(column) + ")";
   }
-  sql.text += " FROM " + quoted(query.table);
+  sql.text += " FROM " + quoted_name(query.table);
   add_conditions(sql, query.where);
   sql.text += " GROUP BY " + groups + " ORDER BY " + groups;
   return sql;

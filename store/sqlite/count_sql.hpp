@@ -26,6 +26,6 @@ SqlText select_sql(const RowSelection& selection);
 SqlText count_sql(const CountQuery& query);
 
 /// A name as SQL takes it whatever words SQL keeps for itself.
-std::string quoted(std::string_view name);
+std::string quoted_name(std::string_view name);
 
 }  // namespace evenclaw

@@ -28,11 +28,11 @@ PictureTable table_of(const TableShape& shape) {
   PictureTable table{shape.name, shape.columns.at(1).name, {}, {}};
   std::string marks;
   for (std::size_t i = 0; i < shape.columns.size(); ++i) marks += i == 0 ? "?" : ", ?";
-  const std::string name = quoted(shape.name);
+  const std::string name = quoted_name(shape.name);
   // Two rows with one key would be a mistake of the picture: it must not cost a saved entry.
   table.insert_sql = "INSERT INTO " + name + " VALUES (" + marks + ") ON CONFLICT DO NOTHING";
   table.remove_sql =
-      "DELETE FROM " + name + " WHERE \"herd\" = ? AND " + quoted(table.subject) + " = ?";
+      "DELETE FROM " + name + " WHERE \"herd\" = ? AND " + quoted_name(table.subject) + " = ?";
   return table;
 }
 
@@ -88,7 +88,7 @@ std::string names_of_all() {
 void drop_tables(Connection& connection, std::string_view names) {
   while (!names.empty()) {
     const std::size_t end = std::min(names.find(' '), names.size());
-    connection.run("DROP TABLE IF EXISTS " + quoted(names.substr(0, end)));
+    connection.run("DROP TABLE IF EXISTS " + quoted_name(names.substr(0, end)));
     names.remove_prefix(std::min(end + 1, names.size()));
   }
 }
@@ -96,9 +96,9 @@ void drop_tables(Connection& connection, std::string_view names) {
 }  // namespace
 
 std::string create_sql(const TableShape& shape) {
-  std::string sql = "CREATE TABLE " + quoted(shape.name) + " (";
+  std::string sql = "CREATE TABLE " + quoted_name(shape.name) + " (";
   for (const Column& column : shape.columns) {
-    sql += quoted(column.name);
+    sql += quoted_name(column.name);
     sql += column.kind == CellKind::integer ? " INTEGER" : " TEXT";
     if (!column.may_be_empty) sql += " NOT NULL";
     sql += ", ";
@@ -106,7 +106,7 @@ std::string create_sql(const TableShape& shape) {
   sql += "PRIMARY KEY (";
   for (int i = 0; i < shape.key_columns; ++i) {
     if (i > 0) sql += ", ";
-    sql += quoted(shape.columns.at(static_cast<std::size_t>(i)).name);
+    sql += quoted_name(shape.columns.at(static_cast<std::size_t>(i)).name);
   }
   return sql + ")) STRICT, WITHOUT ROWID";
 }
@@ -145,7 +145,7 @@ void replace_visit(Connection& connection, const PictureOfVisit& picture) {
 
 void empty_pictures(Connection& connection) {
   for (const PictureTable& table : picture_tables()) {
-    connection.run("DELETE FROM " + quoted(table.name));
+    connection.run("DELETE FROM " + quoted_name(table.name));
   }
   set_picture_stale(connection, has_entries(connection));
 }

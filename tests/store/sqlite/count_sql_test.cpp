@@ -48,8 +48,9 @@ std::vector<std::string> groups_in(const std::vector<std::string>& tokens) {
 }
 
 bool is_bare_column(const TableShape& shape, const std::string& token) {
-  return std::any_of(shape.columns.begin(), shape.columns.end(),
-                     [&](const Column& column) { return evenclaw::quoted(column.name) == token; });
+  return std::any_of(shape.columns.begin(), shape.columns.end(), [&](const Column& column) {
+    return evenclaw::quoted_name(column.name) == token;
+  });
 }
 
 void expect_plain_count(const CountQuery& query) {
@@ -60,7 +61,7 @@ void expect_plain_count(const CountQuery& query) {
   CHECK(times(tokens, "JOIN") == 0);
   CHECK(times(tokens, "SELECT") == 1);
   const auto from = std::find(tokens.begin(), tokens.end(), "FROM");
-  CHECK(*(from + 1) == evenclaw::quoted(query.table));
+  CHECK(*(from + 1) == evenclaw::quoted_name(query.table));
   CHECK(*(from + 2) != ",");
 
   const auto groups = groups_in(tokens);
@@ -135,6 +136,6 @@ TEST_CASE("a selection names its columns and sorts by what was asked and then by
 }
 
 TEST_CASE("a name is quoted whatever stands in it") {
-  CHECK(evenclaw::quoted("end") == "\"end\"");
-  CHECK(evenclaw::quoted("a\"b") == "\"a\"\"b\"");
+  CHECK(evenclaw::quoted_name("end") == "\"end\"");
+  CHECK(evenclaw::quoted_name("a\"b") == "\"a\"\"b\"");
 }
