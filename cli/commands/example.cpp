@@ -109,7 +109,8 @@ Result<VisitPlayed> play_visit(Records& records, const ExampleVisit& example) {
   const std::vector<std::string> lines = lines_of(example.calls);
   auto visit = visit_of(records, example, lines);
   if (!visit) return visit.faults();
-  auto recording = Recording::open(records.ports(), *visit, records.language());
+  // Its lines are English, whatever language the business calls its days in.
+  auto recording = Recording::open(records.ports(), *visit, english());
   if (!recording) return recording.faults();
   VisitPlayed played;
   auto said = recording->say_all(lines);
@@ -118,7 +119,7 @@ Result<VisitPlayed> play_visit(Records& records, const ExampleVisit& example) {
   auto last = recording->end_of_input();
   if (!last) return last.faults();
   keep(*last, played);
-  auto ended = end_visit(records.ports(), recording->visit(), records.language());
+  auto ended = end_visit(records.ports(), recording->visit(), english());
   if (!ended) return ended.faults();
   played.visit = recording->visit();
   played.open = std::move(ended->open);

@@ -102,10 +102,10 @@ class NewsOfCow {
     if (const auto registered = body_as<CowRegistered>(entry)) carry(registered->number);
     if (const auto given = body_as<NumberGiven>(entry)) carry(given->number);
     if (const auto told = body_as<TaskClosedBody>(entry)) {
-      news_.push_back({told->cow, {told->day, told->words, told->asked.value_or("")}});
+      add(told->cow, told->news, {told->day, told->words, told->asked.value_or("")});
     }
     if (const auto left = body_as<CowLeft>(entry)) {
-      news_.push_back({left->cow, {left->day, left->words, ""}});
+      add(left->cow, News::gone, {left->day, left->words, ""});
     }
     if (const auto settled = body_as<QuestionSettled>(entry)) take_back(*settled);
   }
@@ -122,8 +122,23 @@ class NewsOfCow {
  private:
   struct Told {
     CowId cow;
+    std::set<News> pieces;
     NewsSeen news;
   };
+
+  /// "404 block's gone, walks all right" tells two things of her and was said once.
+  void add(CowId cow, News piece, NewsSeen seen) {
+    Told* last = news_.empty() ? nullptr : &news_.back();
+    const bool is_of_it = last != nullptr && last->cow == cow && last->news.day == seen.day &&
+                          !seen.words.empty() && last->news.words == seen.words;
+    if (!is_of_it || !last->pieces.insert(piece).second) {
+      news_.push_back({cow, {piece}, std::move(seen)});
+      return;
+    }
+    std::string& asked = last->news.asked;
+    if (seen.asked.empty() || seen.asked == asked) return;
+    asked += (asked.empty() ? "" : " ") + seen.asked;
+  }
 
   void carry(const std::string& number) { numbers_.push_back(plain_number(number)); }
 

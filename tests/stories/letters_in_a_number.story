@@ -23,10 +23,10 @@ done
 
 ## answered
 told: today's feet: LH RH
-refused line 2: "4l3" is not the number of a cow; a cow is digits only: say the number again
+refused line 2: "4l3" is not the number of a cow; a cow is digits only: say the number again, 413 if that is meant
 told 413: kept as gone
-refused line 4: "4l2" is not the number of a cow; a cow is digits only: say the number again
-refused line 5: "4l5" is not the number of a cow; a cow is digits only: say the number again
+refused line 4: "4l2" is not the number of a cow; a cow is digits only: say the number again, 412 if that is meant
+refused line 5: "4l5" is not the number of a cow; a cow is digits only: say the number again, 415 if that is meant
 saved no number
 saved 4l5
 

@@ -53,7 +53,7 @@ mark 203: taken as: LH block still on
 saved 203
 stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 ask 204: Not on the herd's list: bluemix. What withdrawal? (answer: no withdrawal / go ahead)
-mark 204: taken as: withdrawal 2d
+mark 204: taken as: withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)
 stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 saved 204
 stop 205: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)

@@ -108,6 +108,20 @@ std::optional<std::string> answer_in_short(std::string_view text, const std::vec
   return answers.only_one();
 }
 
+std::string told_in_full(const std::string& line, const Language& language) {
+  LineContext context;
+  context.cow_open = true;
+  const Result<Line> said = read_line(line, context, language);
+  const ActionSaid* act = only_act(said);
+  const std::string both(language.say(TermKind::withheld_act, ActionKind::withheld));
+  if (act == nullptr || act->action.kind != ActionKind::withheld || line.find(both) != 0) {
+    return line;
+  }
+  return line + " (milk and meat; of the milk alone: " +
+         std::string(language.say(TermKind::withheld_act, ActionKind::milk_withheld)) +
+         line.substr(both.size()) + ")";
+}
+
 bool is_meant_in_short(std::string_view line, const Language& language) {
   LineContext context;
   context.cow_open = true;

@@ -18,6 +18,10 @@ namespace evenclaw {
 std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
                                            const Language& language);
 
+/// "withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)": the line an answer was
+/// taken as, with what it says more than was said.
+std::string told_in_full(const std::string& line, const Language& language);
+
 /// Whether the line is one that such an answer stands for.
 bool is_meant_in_short(std::string_view line, const Language& language);
 

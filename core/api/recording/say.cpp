@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
@@ -99,7 +100,7 @@ Outcome RecordingState::take_line(std::string_view text) {
   learned_.clear();
   unnamed_ = {};
   if (!answered) return take_said(text);
-  learned_ = {"taken as: " + *answered};
+  learned_ = {"taken as: " + told_in_full(*answered, *language_)};
   return take_said(*answered);
 }
 

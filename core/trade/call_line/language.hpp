@@ -60,7 +60,7 @@ struct WordsBeside {
   std::span<const std::string_view> fillers;       // "the", "has": between what is called
   std::span<const std::string_view> articles;      // "the": before what a cow looks like
   std::span<const std::string_view> asides;        // "yes", "oops": said to somebody, of no cow
-  std::span<const ShortClaw> short_claws;          // "in": behind a block or a lesion
+  std::span<const ShortClaw> short_claws = {};     // "in": behind a block or a lesion
 };
 
 class Language {

@@ -403,6 +403,10 @@ class Parser {
       }
       const auto* clause = std::get_if<TurnClause>(&placed.clause);
       if (clause == nullptr) continue;
+      if (const auto two = two_scores_in_one_line(builder_.clauses(), i)) {
+        add_fault(two->refusal, two->at);
+        continue;
+      }
       is_known |= std::holds_alternative<FeetNamed>(*clause);
       // Which foot is spoken of from here on is known only with her past.
       if (std::holds_alternative<KnownSaid>(*clause)) is_known = false;
@@ -418,9 +422,7 @@ class Parser {
         awaits_past_ = true;
         continue;
       }
-      auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_);
-      if (!both) both = two_scores_in_one_line(builder_.clauses(), i);
-      if (both) {
+      if (const auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_)) {
         add_fault(both->refusal, both->at);
         continue;
       }

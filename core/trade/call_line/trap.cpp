@@ -9,6 +9,7 @@
 
 #include "core/trade/call_line/batch_line.hpp"
 #include "core/trade/call_line/cow_number.hpp"
+#include "core/trade/call_line/lookalike.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/offered.hpp"
@@ -211,7 +212,7 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
   }
   const std::string said(said_in(next, whole.first_token, whole.first_token + 2));
   return PlacedFault{not_understood("\"" + said + "\" is not the number of a cow",
-                                    "a cow is digits only: say the number again"),
+                                    "a cow is digits only: " + number_again(said)),
                      whole};
 }
 

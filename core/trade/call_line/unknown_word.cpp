@@ -7,6 +7,7 @@
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/lookalike.hpp"
 #include "core/trade/call_line/nearest.hpp"
 
 namespace evenclaw {
@@ -63,6 +64,13 @@ PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
   if (const std::size_t fillers = fillers_at(word, language)) {
     const Term shown = term_of(word, word.at, fillers);
     return {not_understood(quoted(shown.said) + " is not understood", "leave it out"), shown};
+  }
+  const Term first = term_of(word, word.at, 1);
+  if (const std::string latin = in_latin_letters(first.said); !latin.empty()) {
+    return {not_understood(
+                quoted(first.said) + " holds letters of another alphabet that only look like these",
+                "type it anew: " + latin),
+            first};
   }
   const std::vector<TermKind> kinds = kinds_after(word.spot);
   const std::vector<TermKind> kinds_before = kinds_after(word.spot_before);

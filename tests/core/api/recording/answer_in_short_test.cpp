@@ -69,6 +69,13 @@ TEST_CASE("how long milk and meat are held back is answered by a time") {
   }
 }
 
+TEST_CASE("that a time alone was taken for milk and meat is told") {
+  CHECK(told_in_full("withdrawal 2d", english()) ==
+        "withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)");
+  CHECK(told_in_full("milk withheld 8 milkings", english()) == "milk withheld 8 milkings");
+  CHECK(told_in_full("LH wrap taken off", english()) == "LH wrap taken off");
+}
+
 TEST_CASE("a line that says something by itself, or that nobody asked for, is no answer") {
   CHECK(meant("LH nothing found", {still_on("LH")}) == "nothing");
   CHECK(meant("taken off", {}) == "nothing");

@@ -57,12 +57,15 @@ class Words {
       articles_.push_back(kept(word));
     }
     for (const std::string_view word : from.words_beside().asides) asides_.push_back(kept(word));
+    for (const ShortClaw& each : from.words_beside().short_claws) {
+      short_claws_.push_back({kept(each.word), each.claw});
+    }
   }
 
   [[nodiscard]] Language language() const {
     return {"enciphered",
             phrases_,
-            {how_done_, number_leads_, short_words_, fillers_, articles_, asides_}};
+            {how_done_, number_leads_, short_words_, fillers_, articles_, asides_, short_claws_}};
   }
 
  private:
@@ -73,6 +76,7 @@ class Words {
   std::vector<std::string_view> how_done_;
   std::vector<std::string_view> number_leads_;
   std::vector<ShortWord> short_words_;
+  std::vector<ShortClaw> short_claws_;
   std::vector<std::string_view> fillers_;
   std::vector<std::string_view> articles_;
   std::vector<std::string_view> asides_;
