@@ -69,9 +69,10 @@ Marked marked(const Runs& runs, const TextStyle& style) {
     const RunLook look = look_of(run.emphasis, style);
     add(list, pango_attr_size_new_absolute(pango_units(look.points)), from, to);
     if (look.strong) add(list, pango_attr_weight_new(PANGO_WEIGHT_BOLD), from, to);
-    if (look.quiet)
+    if (look.quiet) {
       add(list, pango_attr_foreground_new(text_grey_65535, text_grey_65535, text_grey_65535), from,
           to);
+    }
   }
   // Nothing that was not written is printed.
   add(list, pango_attr_insert_hyphens_new(FALSE), 0, all.text.size());
@@ -145,6 +146,7 @@ std::vector<SetLine> Typesetter::lines(const Runs& runs, const TextStyle& style,
   if (pango_layout_get_unknown_glyphs_count(layout) > 0) lacks_letters_ = true;
   std::vector<SetLine> lines;
   const int count = pango_layout_get_line_count(layout);
+  lines.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) lines.push_back(set_line(shared, i, text.text));
   return lines;
 }
