@@ -51,6 +51,13 @@ std::string days_words(std::int32_t hours) {
 
 }  // namespace
 
+std::optional<ReservedAct> reserved_act(ActionKind kind) {
+  if (kind == ActionKind::injected) return ReservedAct::injection;
+  if (kind == ActionKind::anaesthetised) return ReservedAct::anaesthesia;
+  if (kind == ActionKind::amputated) return ReservedAct::surgery;
+  return std::nullopt;
+}
+
 std::span<const ReservedActRule> all_reserved_acts() {
   return reserved_acts;
 }

@@ -2,12 +2,14 @@
 // country reserves for the vet, and what was asked at this visit already.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/base/enum_words.hpp"
+#include "core/trade/action.hpp"
 #include "core/trade/medicine.hpp"
 
 namespace evenclaw {
@@ -38,6 +40,9 @@ struct ReservedActRule {
 };
 
 std::span<const ReservedActRule> all_reserved_acts();
+
+/// What the law keeps for the vet of all that is called; nothing of any other act.
+std::optional<ReservedAct> reserved_act(ActionKind kind);
 /// The row that holds in that country.
 const ReservedActRule& rule_for(ReservedAct act, std::string_view country);
 

@@ -101,13 +101,6 @@ std::string missing_words(const Situation& situation, const Action& action) {
   return sentence(name_told(action)) + ": with what, and what is its withdrawal?";
 }
 
-std::optional<ReservedAct> reserved(ActionKind kind) {
-  if (kind == ActionKind::injected) return ReservedAct::injection;
-  if (kind == ActionKind::anaesthetised) return ReservedAct::anaesthesia;
-  if (kind == ActionKind::amputated) return ReservedAct::surgery;
-  return std::nullopt;
-}
-
 std::string_view reserved_words(ReservedAct act) {
   switch (act) {
     case ReservedAct::injection:
@@ -134,7 +127,7 @@ bool is_done_by_one_who_may(const Action& action, ReservedAct act, const LocalLa
 std::vector<Firing> act_reserved_for_vet(const Situation& situation) {
   std::vector<Firing> firings;
   for (const ActDone& done : all_done(situation.turn)) {
-    const std::optional<ReservedAct> act = reserved(done.action->kind);
+    const std::optional<ReservedAct> act = reserved_act(done.action->kind);
     if (!act || is_done_by_one_who_may(*done.action, *act, situation.past.medicine.law)) continue;
     Firing firing = firing_of(done, std::string(reserved_words(*act)));
     firing.warning.claw = done.action->claw;

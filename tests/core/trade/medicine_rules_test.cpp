@@ -24,6 +24,13 @@ TEST_CASE("every reserved act has a rule where no country is known, and each nam
   for (const ReservedActRule& rule : all_reserved_acts()) CHECK_FALSE(rule.source.empty());
 }
 
+TEST_CASE("what is injected, numbed or cut off is the vet's, a wrap is not") {
+  CHECK(reserved_act(ActionKind::injected) == ReservedAct::injection);
+  CHECK(reserved_act(ActionKind::anaesthetised) == ReservedAct::anaesthesia);
+  CHECK(reserved_act(ActionKind::amputated) == ReservedAct::surgery);
+  CHECK_FALSE(reserved_act(ActionKind::wrap_on).has_value());
+}
+
 TEST_CASE("a country with a rule of its own is told by its own source") {
   CHECK(rule_for(ReservedAct::anaesthesia, "DE").country == "DE");
   CHECK(rule_for(ReservedAct::surgery, "GB").country == "GB");
