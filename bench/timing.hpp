@@ -1,4 +1,5 @@
-// How the benchmarks measure: wall time over repeats, and the most memory the process ever held.
+// How the benchmarks measure: wall and processor time over repeats, and the most memory the process
+// ever held.
 #pragma once
 
 #include <sys/resource.h>
@@ -6,24 +7,42 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <ctime>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace evenclaw::bench {
 
-/// Seconds of each of `repeats` runs, sorted; the first run, which warms up, is not counted.
+/// Seconds of each run, sorted. On a machine that others use too, the processor's are the truer.
+struct Times {
+  std::vector<double> wall;
+  std::vector<double> cpu;
+};
+
+/// The first run, which warms up, is not counted.
 template <class Work>
-std::vector<double> seconds_of(int repeats, Work&& work) {
-  std::vector<double> seconds;
+Times times_of(int repeats, Work&& work) {
+  Times times;
   for (int run = 0; run <= repeats; ++run) {
     const auto begin = std::chrono::steady_clock::now();
+    const std::clock_t cpu_begin = std::clock();
     work();
+    const std::clock_t cpu_end = std::clock();
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
-    if (run > 0) seconds.push_back(took.count());
+    if (run == 0) continue;
+    times.wall.push_back(took.count());
+    times.cpu.push_back(static_cast<double>(cpu_end - cpu_begin) / CLOCKS_PER_SEC);
   }
-  std::sort(seconds.begin(), seconds.end());
-  return seconds;
+  std::sort(times.wall.begin(), times.wall.end());
+  std::sort(times.cpu.begin(), times.cpu.end());
+  return times;
+}
+
+/// The wall time alone.
+template <class Work>
+std::vector<double> seconds_of(int repeats, Work&& work) {
+  return times_of(repeats, std::forward<Work>(work)).wall;
 }
 
 inline double median(const std::vector<double>& sorted) {
@@ -50,6 +69,18 @@ struct Row {
 inline void print_row(const Row& row) {
   std::printf("| %s | %.4g %s | %.4g - %.4g | %s |\n", row.what.c_str(), row.figure, row.unit,
               row.least, row.most, row.note.c_str());
+}
+
+/// The median wall time with its spread; the processor's stands in the note.
+inline Row row_in_ms(std::string what, const Times& times, const std::string& note) {
+  char cpu[32];
+  std::snprintf(cpu, sizeof cpu, "%.4g", median(times.cpu) * 1e3);
+  return {std::move(what),
+          median(times.wall) * 1e3,
+          "ms",
+          times.wall.front() * 1e3,
+          times.wall.back() * 1e3,
+          std::to_string(times.wall.size()) + " repeats, CPU " + cpu + " ms; " + note};
 }
 
 /// How many of `items` were done per second, from the sorted seconds of the repeats.
