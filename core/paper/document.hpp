@@ -69,7 +69,8 @@ struct BoxedNotice {
 };
 
 /// Lines to be ticked off, each with a box and a place to write when it was done, under one label
-/// (a cow number), which is set large. `about` is said before the lines and has no box.
+/// (a cow number), which is set large. `about` is said before the lines and has no box. The heading
+/// above a list says by when and who; it stands again where the list goes on on another page.
 struct TaskItem {
   std::string label;
   Runs about;  // may be empty
@@ -77,7 +78,6 @@ struct TaskItem {
 };
 
 struct TaskList {
-  std::string owner;    // who does them, said above the list; may be empty
   std::string done_on;  // the words before the line to write on; empty leaves the line out
   std::vector<TaskItem> items;
 };
@@ -89,11 +89,14 @@ struct TableColumn {
   Align align = Align::start;
 };
 
-/// The first cell of a row is its head.
+/// What the first cell of a row holds, which is its head: a number of a cow is set large.
+enum class RowHead { number, words };
+
 struct Table {
   std::string caption;  // may be empty
   std::vector<TableColumn> columns;
   std::vector<std::vector<Runs>> rows;
+  RowHead head = RowHead::number;
 };
 
 struct WritingColumn {

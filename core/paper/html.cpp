@@ -1,12 +1,14 @@
 #include "core/paper/html.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <variant>
 
 #include "core/base/text.hpp"
 #include "core/paper/font_face.hpp"
 #include "core/paper/html_style.hpp"
 #include "core/paper/markup.hpp"
+#include "core/paper/page_words.hpp"
 #include "core/paper/svg.hpp"
 
 namespace evenclaw {
@@ -84,12 +86,18 @@ class HtmlBody {
     return element("section", '\n' + content, "notice");
   }
 
+  /// The heading that stands over the tasks that follow.
+  void head_of_tasks(const Heading& heading) { head_of_tasks_ = (*this)(heading); }
+
+  /// List and heading make one table to the eye, for of a table the head is printed again on the
+  /// next page.
   std::string operator()(const TaskList& list) {
-    std::string html;
-    if (!list.owner.empty()) html += element("p", escaped(list.owner), "owner") + '\n';
     std::string items;
     for (const TaskItem& item : list.items) items += task_item(item, list.done_on) + '\n';
-    return html + element("ul", '\n' + items, "tasks");
+    const std::string head = std::exchange(head_of_tasks_, {});
+    std::string content = head.empty() ? std::string() : element("div", head, "by") + '\n';
+    content += element("ul", '\n' + items, "tasks") + '\n';
+    return element("div", '\n' + content, "todo");
   }
 
   std::string operator()(const Table& table) {
@@ -103,7 +111,8 @@ class HtmlBody {
     std::string content;
     if (!table.caption.empty()) content += element("caption", escaped(table.caption)) + '\n';
     content += element("thead", element("tr", head)) + '\n';
-    return element("table", '\n' + content + element("tbody", '\n' + body) + '\n');
+    return element("table", '\n' + content + element("tbody", '\n' + body) + '\n',
+                   table.head == RowHead::words ? "words" : "");
   }
 
   std::string operator()(const WritingForm& form) {
@@ -119,12 +128,14 @@ class HtmlBody {
     std::string content = element('h' + std::to_string(level_ + 1), escaped(card.label),
                                   is_long ? "label long" : "label") +
                           '\n';
-    std::string middle;
-    if (!card.head.empty()) middle += element("p", html_of(card.head), "head") + '\n';
+    const std::string head =
+        card.head.empty() ? std::string() : element("p", html_of(card.head), "head") + '\n';
     std::string lines;
     for (const TermLine& line : card.lines) lines += term_line(line) + '\n';
-    if (!lines.empty()) middle += element("dl", '\n' + lines) + '\n';
-    content += element("div", middle) + '\n';
+    // What is said beside her number stands below it when there is more to say.
+    if (!lines.empty()) content += head;
+    content = element("div", '\n' + content) + '\n';
+    content += lines.empty() ? head : element("dl", '\n' + lines) + '\n';
     if (card.figure) content += figure_of(*card.figure, "") + '\n';
     return element("article", '\n' + content, card.figure ? "card" : "card bare");
   }
@@ -234,6 +245,7 @@ class HtmlBody {
 
   int level_ = 1;
   bool breaks_ = false;
+  std::string head_of_tasks_;
 };
 
 std::string header_of(const Document& document) {
@@ -250,9 +262,30 @@ std::string header_of(const Document& document) {
 }
 
 std::string page_rule(const Document& document) {
+  const PageWords words = page_words(document.language);
   return "@page{size:A4;margin:14mm 12mm 16mm;@bottom-left{content:" + css_string(document.foot) +
-         ";font:8pt B612,Arial,sans-serif}@bottom-right{content:counter(page)\" / \"counter(pages)"
-         ";white-space:nowrap;font:8pt B612,Arial,sans-serif}}\n";
+         ";font:9pt B612,Arial,sans-serif}@bottom-right{content:" + css_string(words.before) +
+         "counter(page)" + css_string(words.between) +
+         "counter(pages);white-space:nowrap;font:9pt B612,Arial,sans-serif}}\n";
+}
+
+bool is_head_of_tasks(const std::vector<Block>& blocks, std::size_t at) {
+  return std::holds_alternative<Heading>(blocks[at]) && at + 1 < blocks.size() &&
+         std::holds_alternative<TaskList>(blocks[at + 1]);
+}
+
+std::string body_of(const std::vector<Block>& blocks) {
+  std::string html;
+  HtmlBody body;
+  for (std::size_t i = 0; i < blocks.size(); ++i) {
+    if (is_head_of_tasks(blocks, i)) {
+      body.head_of_tasks(std::get<Heading>(blocks[i]));
+      continue;
+    }
+    const std::string one = body.rendered(blocks[i]);
+    if (!one.empty()) html += one + '\n';
+  }
+  return html;
 }
 
 std::string head_of(const Document& document, const std::vector<FontFile>& fonts) {
@@ -271,13 +304,8 @@ std::string head_of(const Document& document, const std::vector<FontFile>& fonts
 
 std::string to_html(const Document& document, const std::vector<FontFile>& fonts) {
   std::string html = "<!DOCTYPE html>\n<html lang=\"" + escaped(document.language) + "\">\n" +
-                     head_of(document, fonts) + "<body>\n" + header_of(document) + "\n<main>\n";
-  HtmlBody body;
-  for (const Block& block : document.blocks) {
-    const std::string one = body.rendered(block);
-    if (!one.empty()) html += one + '\n';
-  }
-  html += "</main>\n";
+                     head_of(document, fonts) + "<body>\n" + header_of(document) + "\n<main>\n" +
+                     body_of(document.blocks) + "</main>\n";
   if (!document.foot.empty()) html += element("footer", escaped(document.foot)) + '\n';
   return html + "</body>\n</html>\n";
 }

@@ -39,12 +39,11 @@ padding:1.5mm 0;border-top:.3mm solid #000;font-size:13pt}
 .notice .only{grid-column:1/3}
 .notice p{margin:0}
 .notice .foot{font-size:12pt;border-top:.3mm solid #000;padding-top:1.5mm;margin-top:1mm}
-.owner{font-weight:bold;margin:2mm 0 0}
-.tasks li{display:grid;grid-template-columns:22mm 1fr;gap:0 3mm;padding:1.2mm 0;
+.tasks li{display:grid;grid-template-columns:20mm 1fr;gap:0 2mm;padding:1.2mm 0;
 border-bottom:.3mm solid #999;font-size:16pt;line-height:1.2}
 .tasks .label{font-weight:bold;padding:.5mm 0}
 .tasks p{margin:0}
-.tasks div div{display:grid;grid-template-columns:6mm 1fr 42mm;gap:0 4mm;align-items:start;
+.tasks div div{display:grid;grid-template-columns:6mm 1fr 36mm;gap:0 3mm;align-items:start;
 padding:.5mm 0}
 .tasks .box{width:6mm;height:6mm;border:.5mm solid #000}
 .tasks .about{font-size:13pt}
@@ -57,21 +56,22 @@ th,td{text-align:left;vertical-align:middle;padding:.9mm 4mm .9mm 0}
 thead th{font-weight:normal;color:#444;border-bottom:.5mm solid #000}
 tbody tr{border-bottom:.3mm solid #999}
 tbody th{font-size:14pt;white-space:nowrap}
+.words tbody th{font-size:11pt;white-space:normal}
+.words td,.words th{vertical-align:baseline}
 .end{text-align:right}
 figcaption{color:#444;font-size:10pt}
 figure svg{display:block;max-width:100%;height:auto}
 figure.plain{margin:2mm 0}
-.card{display:grid;grid-template-columns:24mm 1fr auto;gap:0 5mm;align-items:start;
-border-top:.5mm solid #000;padding:2mm 0 2.5mm;margin:0}
-.card.bare{grid-template-columns:24mm 1fr}
-.card .label{font-size:24pt;line-height:1.1;font-weight:bold;margin:0}
-.card .label.long{font-size:13pt}
-.card .head{margin:.6mm 0 1mm;font-size:12pt}
-.card dl{display:grid;grid-template-columns:27mm 1fr;gap:.6mm 2mm;margin:0}
-.card dl div{display:contents}
-.card dt{font-weight:bold;color:#000}
-.card dd{font-weight:normal}
-.card dd.only{grid-column:1/3}
+.card{display:grid;grid-template-columns:32mm 1fr 16.5mm;gap:0 3mm;align-items:start;
+border-top:.3mm solid #000;padding:1mm 0 1.2mm;margin:0;line-height:1.25}
+.card.bare{grid-template-columns:32mm 1fr}
+.card .label{font-size:18pt;line-height:1.1;font-weight:bold;margin:0}
+.card .label.long{font-size:11pt}
+.card .head{margin:0}
+.card dl{display:block;margin:0;padding-top:.8mm}
+.card dl div{display:block;margin:0 0 .3mm}
+.card dt,.card dd{display:inline;font-weight:normal;color:#000}
+.card dt:not(:empty)::after{content:". "}
 .writing article{border:.5mm solid #000;padding:1.5mm 2.5mm 2mm;margin:0 0 3mm}
 .writing .top{display:grid;grid-template-columns:auto 1fr;gap:0 5mm;align-items:end}
 .writing .label{font-size:24pt;line-height:1.1;min-width:24mm;max-width:60mm;margin:0}
@@ -98,18 +98,24 @@ body{padding:4mm}
 h1{font-size:20pt}
 .tasks div div{grid-template-columns:6mm 1fr}
 .done{grid-column:2}
-.card,.card.bare{grid-template-columns:1fr auto}
-.card>div{grid-column:1/3;grid-row:2}
+.card,.card.bare{grid-template-columns:1fr 16.5mm}
+.card dl{grid-column:1/3;grid-row:2}
+.tasks li{grid-template-columns:1fr}
+table{display:block;overflow-x:auto}
 .notice li{grid-template-columns:1fr}
 .notice .only{grid-column:1}
 }
 @media print{
 body{padding:0;max-width:none;overflow-wrap:break-word}
 .page{break-before:page;margin-top:0}
-h2,h3,.owner,thead{break-after:avoid}
+h2,h3,thead,.by{break-after:avoid}
+.note{break-before:avoid}
+thead,.by{break-inside:avoid}
+.todo{display:table;width:100%}
+.by{display:table-header-group}
+.tasks{display:table-row-group}
 .notice,.tasks li,.card,.writing article,tr,figure,.bullets li{break-inside:avoid}
 p,li{orphans:2;widows:2}
-.card figure svg{width:25mm}
 footer{display:none}
 }
 )css";

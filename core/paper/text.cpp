@@ -140,7 +140,6 @@ void render(TextPage& page, const BoxedNotice& notice) {
 }
 
 void render(TextPage& page, const TaskList& list) {
-  if (!list.owner.empty()) page.add("", printable(list.owner));
   const std::size_t label_width = widest_label(list.items);
   for (const TaskItem& item : list.items) {
     std::string first = padded(printable(item.label), label_width) + "  ";

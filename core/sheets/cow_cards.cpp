@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/sheets/appended.hpp"
 #include "core/sheets/callers.hpp"
 #include "core/sheets/cow_track.hpp"
 #include "core/sheets/foot_lines.hpp"
@@ -147,7 +148,7 @@ Card card_of(const CowSeen& cow, const VisitView& view) {
   return card;
 }
 
-std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
+std::string why_well(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   const TurnRow& turn = *cow.turns[0];
   std::string reason = wording.reasons(turn);
@@ -155,12 +156,68 @@ std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
   if (const std::string score = wording.mobility(turn); !score.empty()) reason += ", " + score;
   const std::string caller = called_by(turn, view);
   if (!caller.empty()) reason += ", " + caller;
+  return reason;
+}
+
+std::string where_well(const CowSeen& cow, const Wording& wording) {
   FootSet feet;
   for (const FootRow* row : cow.feet) feet.add(row->foot);
   std::string where = wording.feet(feet);
   if (cow.feet[0]->trimmed == Trimmed::yes) where += ", " + wording.say(Saying::trimmed);
   if (cow.feet[0]->trimmed == Trimmed::no) where += ", " + wording.say(Saying::not_trimmed);
-  return {{plain(view.names.label(cow.cow))}, {plain(reason)}, {plain(where)}};
+  return where;
+}
+
+/// Cows of whom the same is to be told share a row.
+struct WellAlike {
+  std::string why;
+  std::string where;
+  std::vector<std::string> cows;
+};
+
+std::vector<WellAlike> well_alike(const VisitView& view) {
+  std::vector<WellAlike> rows;
+  for (const CowSeen& cow : view.cows) {
+    if (!is_all_well(cow, view)) continue;
+    const std::string why = why_well(cow, view);
+    const std::string where = where_well(cow, view.wording);
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const WellAlike& one) {
+      return one.why == why && one.where == where;
+    });
+    if (row == rows.end()) row = rows.insert(rows.end(), {why, where, {}});
+    row->cows.push_back(view.names.in_text(cow.cow));
+  }
+  std::stable_sort(rows.begin(), rows.end(), [](const WellAlike& a, const WellAlike& b) {
+    return a.cows.size() > b.cows.size();
+  });
+  return rows;
+}
+
+std::string n_of_all(std::size_t n, const VisitView& view) {
+  return view.wording.say(Saying::of_cows,
+                          {{"n", std::to_string(n)}, {"of", std::to_string(view.cows.size())}});
+}
+
+std::vector<Block> nothing_found(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Table table{"",
+              {{wording.say(Saying::column_reason)},
+               {wording.say(Saying::column_feet)},
+               {wording.say(Saying::column_count), Align::end},
+               {wording.say(Saying::column_cows)}},
+              {},
+              RowHead::words};
+  std::size_t all = 0;
+  for (const WellAlike& row : well_alike(view)) {
+    all += row.cows.size();
+    table.rows.push_back({{plain(capitalised(row.why))},
+                          {plain(row.where)},
+                          {plain(std::to_string(row.cows.size()))},
+                          {strong(wording.list(row.cows))}});
+  }
+  if (table.rows.empty()) return {};
+  return {Heading{3, wording.say(Saying::nothing_found_title), n_of_all(all, view)},
+          std::move(table)};
 }
 
 }  // namespace
@@ -168,34 +225,18 @@ std::vector<Runs> well_row(const CowSeen& cow, const VisitView& view) {
 std::vector<Block> cow_by_cow(const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<Block> cards;
-  Table well{"",
-             {{wording.say(Saying::column_cow)},
-              {wording.say(Saying::column_reason)},
-              {wording.say(Saying::column_feet)}},
-             {}};
   for (const CowSeen& cow : view.cows) {
-    if (is_all_well(cow, view)) {
-      well.rows.push_back(well_row(cow, view));
-    } else {
-      cards.emplace_back(card_of(cow, view));
-    }
+    if (!is_all_well(cow, view)) cards.emplace_back(card_of(cow, view));
   }
-  const auto of_all = [&](std::size_t n) {
-    return wording.say(Saying::of_cows,
-                       {{"n", std::to_string(n)}, {"of", std::to_string(view.cows.size())}});
-  };
   std::vector<Block> blocks = {PageBreak{}, Heading{2, wording.say(Saying::cow_by_cow)}};
   if (!cards.empty()) {
     blocks.emplace_back(Note{{plain(wording.say(Saying::how_to_read))}});
     blocks.emplace_back(track_key(wording));
-    blocks.emplace_back(Heading{3, wording.say(Saying::found_or_done), of_all(cards.size())});
-    std::move(cards.begin(), cards.end(), std::back_inserter(blocks));
-  }
-  if (!well.rows.empty()) {
     blocks.emplace_back(
-        Heading{3, wording.say(Saying::nothing_found_title), of_all(well.rows.size())});
-    blocks.emplace_back(std::move(well));
+        Heading{3, wording.say(Saying::found_or_done), n_of_all(cards.size(), view)});
+    append(blocks, std::move(cards));
   }
+  append(blocks, nothing_found(view));
   return blocks;
 }
 

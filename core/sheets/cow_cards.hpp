@@ -1,4 +1,5 @@
-// The list cow by cow: a card with her feet in words and drawn, or a line when nothing was found.
+// The list cow by cow: a card with her feet in words and drawn; her number alone when nothing was
+// found.
 #pragma once
 
 #include <vector>
@@ -8,8 +9,8 @@
 
 namespace evenclaw {
 
-/// Cards of the cows of whom there is more to say than that nothing was found on today's feet,
-/// then a table of the others, both by number.
+/// Cards of the cows of whom there is more to say than that nothing was found on today's feet, by
+/// number; then a table of the others, a row for those of whom the same is told, most cows first.
 std::vector<Block> cow_by_cow(const VisitView& view);
 
 }  // namespace evenclaw

@@ -86,10 +86,10 @@ std::vector<std::string> who_she_is(const CowSeen& cow, const Wording& wording) 
 }
 
 Runs cow_bullet(const std::string& cow, const std::vector<std::string>& parts) {
-  std::string words;
-  for (const std::string& part : parts) words += (words.empty() ? "" : "; ") + part;
-  const bool is_asked = !words.empty() && words.back() == '?';
-  return {strong(cow), plain(" " + words + (is_asked ? "" : "."))};
+  std::string words = clauses(parts);
+  const bool has_end = !words.empty() && (words.back() == '?' || words.back() == '.');
+  if (!has_end) words += '.';
+  return {strong(cow), plain(" " + words)};
 }
 
 Runs removed_bullet(const RemovedFromSheet& removed, const VisitView& view) {

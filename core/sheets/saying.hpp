@@ -8,7 +8,6 @@ namespace evenclaw {
 // In a text, {name} is filled in; "one|many" chooses by the fill named n. What each takes stands
 // beside it.
 enum class Saying {
-  // joining and naming
   and_joined,  // {head} {last}
   claw_named,  // {claw}
   claw_not_called,
@@ -62,6 +61,7 @@ enum class Saying {
   nobody_answered,
   cut_no_further,
   cut_no_more_today,
+  no_more_off_toe,
   stop_bleeding,
   no_wrap_on_foul,
   no_block_both_hurt,
@@ -178,11 +178,14 @@ enum class Saying {
   stop_not_answered,  // {what}
   vet_again_title,
   vet_found_title,
-  of_findings,  // {n} {of}
+  of_findings,     // {n} {of}
+  on_feet_lifted,  // {n} {of}
+  n_of,            // {n} {of}
   came_back,
   found_at_visits,  // {n}
   grew_worse,
   column_foot,
+  column_where,
   column_found,
   column_before,
   vet_unexplained_title,
@@ -211,6 +214,7 @@ enum class Saying {
   of_cows,  // {n} {of}
   column_cow,
   column_reason,
+  column_cows,
   column_feet,
   lifted_not_said,
   found_not_said,
@@ -236,7 +240,6 @@ enum class Saying {
   not_answered,  // {what}
   go_ahead,
   still_asked,
-  // her feet drawn
   track_of,          // {cow}
   track_found,       // {where}
   track_skin,        // {foot}
@@ -257,7 +260,6 @@ enum class Saying {
   key_not_lifted,
   key_unsaid,
   mark_label,
-  // animals counted together
   batches_title,
   batch_lifted,  // {feet}
   batch_feet_unsaid,
@@ -275,10 +277,8 @@ enum class Saying {
   due_coming,
   nothing_due,
   due_foot,  // {herd} {date} {version}
-  // before leaving the yard
   yard_title,
   yard_source,  // {what}
-  // to be written in by hand
   writing_title,
   writing_how,
   writing_cow,

@@ -139,9 +139,7 @@ std::vector<Block> stay_near(const VisitView& view) {
   std::sort(cows.begin(), cows.end(), [&](CowId a, CowId b) { return view.names.before(a, b); });
   Table table{"", {{wording.say(Saying::column_cow)}, {wording.say(Saying::column_why)}}, {}};
   for (const CowId cow : cows) {
-    std::string why;
-    for (const std::string& one : whys.at(cow)) why += (why.empty() ? "" : "; ") + one;
-    table.rows.push_back({{plain(view.names.in_text(cow))}, {plain(why)}});
+    table.rows.push_back({{plain(view.names.in_text(cow))}, {plain(clauses(whys.at(cow)))}});
   }
   return {Heading{2, wording.say(Saying::stay_near_title),
                   wording.count(Saying::cow_count, cows.size())},

@@ -45,64 +45,125 @@ std::vector<CowOnDay> cows_of(const Tasks& of_one_day) {
   return cows;
 }
 
-bool one_owner(const std::vector<CowOnDay>& cows) {
+bool is_late(const TaskRow& task, Day today) {
+  return task.overdue <= today;
+}
+
+/// What stands under one heading: cows with something to do on a day, listed under one owner.
+struct CowsOfOwner {
+  Owner owner = Owner::farmer;
+  std::vector<CowOnDay> cows;
+};
+
+/// Farm, trimmer, vet; whoever has nothing to do is left out.
+std::vector<CowsOfOwner> by_owner(const std::vector<CowOnDay>& cows) {
+  std::vector<CowsOfOwner> owners;
+  for (const Owner owner : {Owner::farmer, Owner::trimmer, Owner::vet}) {
+    CowsOfOwner of{owner, {}};
+    for (const CowOnDay& cow : cows) {
+      if (cow.listed_under == owner) of.cows.push_back(cow);
+    }
+    if (!of.cows.empty()) owners.push_back(std::move(of));
+  }
+  return owners;
+}
+
+bool all_late(const std::vector<CowOnDay>& cows, Day today) {
   return std::all_of(cows.begin(), cows.end(), [&](const CowOnDay& cow) {
-    return cow.listed_under == cows.front().listed_under;
+    return std::all_of(cow.tasks.begin(), cow.tasks.end(),
+                       [&](const TaskRow* task) { return is_late(*task, today); });
   });
 }
 
-Runs task_line(const TaskRow& task, Owner listed_under, Day today, const Wording& wording) {
-  const std::string words =
-      task.owner == listed_under
-          ? task.words
-          : wording.say(Saying::other_owner,
-                        {{"owner", owner_words(task.owner, wording)}, {"words", task.words}});
-  Runs line = {plain(words)};
-  if (task.overdue <= today) {
-    line.push_back(strong(' ' + wording.say(Saying::late)));
-  } else if (task.owner == Owner::farmer && task.earliest > today && task.earliest < task.due) {
-    const std::string from = wording.date(task.earliest, today);
-    line.push_back(quiet(' ' + wording.say(Saying::from_day, {{"date", from}})));
+/// From when on the farm may do it, where that is not yet and not only on the last day.
+std::optional<Day> not_before(const TaskRow& task, Day today) {
+  const bool may_be_early =
+      task.owner == Owner::farmer && task.earliest > today && task.earliest < task.due;
+  return may_be_early ? std::optional(task.earliest) : std::nullopt;
+}
+
+/// The day that holds for all tasks of the farm, if one does.
+std::optional<Day> not_before(const std::vector<CowOnDay>& cows, Day today) {
+  std::optional<Day> from;
+  for (const CowOnDay& cow : cows) {
+    for (const TaskRow* task : cow.tasks) {
+      if (task->owner != Owner::farmer) continue;
+      const std::optional<Day> its = not_before(*task, today);
+      const bool is_other = !its || (from && from != its);
+      if (is_other) return std::nullopt;
+      from = its;
+    }
+  }
+  return from;
+}
+
+/// What is the same of every line is said in the heading above them.
+struct UnderHeading {
+  Owner owner = Owner::farmer;
+  bool late = false;
+  std::optional<Day> not_before = {};
+};
+
+/// That it is late comes first: a word at the end of a long line is not read.
+Runs task_line(const TaskRow& task, const UnderHeading& under, Day today, const Wording& wording) {
+  Runs line;
+  const bool says_late = is_late(task, today) && !under.late;
+  if (says_late) line.push_back(strong(wording.say(Saying::late) + ": "));
+  line.push_back(
+      plain(task.owner == under.owner
+                ? task.words
+                : wording.say(Saying::other_owner, {{"owner", owner_words(task.owner, wording)},
+                                                    {"words", task.words}})));
+  const std::optional<Day> from = not_before(task, today);
+  if (from && from != under.not_before) {
+    const std::string date = wording.date(*from, today);
+    line.push_back(quiet(' ' + wording.say(Saying::from_day, {{"date", date}})));
   }
   return line;
 }
 
-TaskItem item_of(const CowOnDay& cow, const CowNames& names, Day today, const Wording& wording) {
+struct DaySheet {
+  const CowNames& names;
+  int level = 3;  // of the headings
+  Day today;
+  const Wording& wording;
+};
+
+TaskItem item_of(const CowOnDay& cow, const UnderHeading& under, const DaySheet& sheet) {
   TaskItem item;
-  item.label = names.label(cow.cow);
-  const std::string looks = names.looks(cow.cow);
+  item.label = sheet.names.label(cow.cow);
+  const std::string looks = sheet.names.looks(cow.cow);
   if (!looks.empty()) item.about = {strong(looks)};
   for (const TaskRow* task : cow.tasks) {
-    item.lines.push_back(task_line(*task, cow.listed_under, today, wording));
+    item.lines.push_back(task_line(*task, under, sheet.today, sheet.wording));
   }
   return item;
 }
 
-/// What one owner has to do on a day; nothing when that is nothing.
-std::optional<TaskList> list_of(Owner owner, const std::vector<CowOnDay>& cows,
-                                const CowNames& names, Day today, const Wording& wording) {
-  TaskList list{one_owner(cows) ? "" : capitalised(owner_words(owner, wording)),
-                wording.say(Saying::done_on),
-                {}};
-  for (const CowOnDay& cow : cows) {
-    if (cow.listed_under == owner) list.items.push_back(item_of(cow, names, today, wording));
+/// "Late: by Sun 15 Nov", "By Sun 29 Nov, not before Fri 27 Nov", with today and whose tasks these
+/// are beside it.
+Heading heading_of(const CowsOfOwner& of, const UnderHeading& under, const DaySheet& sheet) {
+  const Wording& wording = sheet.wording;
+  const Day due = of.cows.front().tasks.front()->due;
+  std::string words = wording.say(Saying::by_day, {{"date", wording.date(due, sheet.today)}});
+  if (under.late) words = wording.say(Saying::late) + ": " + words;
+  if (under.not_before) {
+    const std::string from = wording.date(*under.not_before, sheet.today);
+    words += ", " + wording.say(Saying::from_day, {{"date", from}});
   }
-  if (list.items.empty()) return std::nullopt;
-  return list;
+  Heading heading{sheet.level, capitalised(words)};
+  if (due == sheet.today) heading.aside = wording.say(Saying::today) + ", ";
+  heading.aside += owner_words(of.owner, wording);
+  return heading;
 }
 
-/// Says beside the date whose tasks these are when they are all of one owner.
-Heading day_heading(const std::vector<CowOnDay>& cows, int level, Day today,
-                    const Wording& wording) {
-  const Day due = cows.front().tasks.front()->due;
-  Heading heading{level,
-                  capitalised(wording.say(Saying::by_day, {{"date", wording.date(due, today)}}))};
-  if (due == today) heading.aside = wording.say(Saying::today);
-  if (one_owner(cows)) {
-    heading.aside +=
-        (heading.aside.empty() ? "" : ", ") + owner_words(cows.front().listed_under, wording);
-  }
-  return heading;
+void add_list(std::vector<Block>& blocks, const CowsOfOwner& of, const DaySheet& sheet) {
+  const UnderHeading under{of.owner, all_late(of.cows, sheet.today),
+                           not_before(of.cows, sheet.today)};
+  TaskList list{sheet.wording.say(Saying::done_on), {}};
+  for (const CowOnDay& cow : of.cows) list.items.push_back(item_of(cow, under, sheet));
+  blocks.emplace_back(heading_of(of, under, sheet));
+  blocks.emplace_back(std::move(list));
 }
 
 }  // namespace
@@ -120,17 +181,14 @@ std::string task_count_words(const Tasks& tasks, const Wording& wording) {
 
 std::vector<Block> task_blocks(const Tasks& tasks, const CowNames& names, int level, Day today,
                                const Wording& wording) {
+  const DaySheet sheet{names, level, today, wording};
   std::vector<Block> blocks;
   for (auto at = tasks.begin(); at != tasks.end();) {
     const Day due = (*at)->due;
     const auto end = std::find_if(at, tasks.end(), [&](const TaskRow* t) { return t->due != due; });
     const std::vector<CowOnDay> cows = cows_of(Tasks(at, end));
     at = end;
-    blocks.emplace_back(day_heading(cows, level, today, wording));
-    for (const Owner owner : {Owner::farmer, Owner::trimmer, Owner::vet}) {
-      auto list = list_of(owner, cows, names, today, wording);
-      if (list) blocks.emplace_back(*std::move(list));
-    }
+    for (const CowsOfOwner& of : by_owner(cows)) add_list(blocks, of, sheet);
   }
   return blocks;
 }

@@ -14,9 +14,11 @@ namespace evenclaw {
 /// Asked of the vet: such a task stands in the box, not in the list.
 bool is_for_vet(const TaskRow& task);
 
-/// For each due day a heading of `level`, then one list per owner. A cow with tasks of several
-/// owners on one day stands once, in the list of the first of them (farm, trimmer, vet), with the
-/// other owner named on the line. `tasks` in the order of open_tasks_in_order().
+/// For each due day and owner a heading of `level` and a list. A cow with tasks of several owners
+/// on one day stands once, in the list of the first of them (farm, trimmer, vet), with the other
+/// owner named on the line. What is late is called so first, and from when on a thing may be
+/// done is told; in the heading, when it holds for all below.
+/// `tasks` in the order of open_tasks_in_order().
 std::vector<Block> task_blocks(const std::vector<const TaskRow*>& tasks, const CowNames& names,
                                int level, Day today, const Wording& wording);
 

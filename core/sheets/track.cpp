@@ -28,7 +28,8 @@ constexpr double print_scale = 0.85;
 // The feet point a little outwards: 5 degrees.
 constexpr double outward_cosine = 0.99619;
 constexpr double outward_sine = 0.08716;
-constexpr double small_letters = 2.6;  // mm
+// Millimetres; in the list cow by cow the drawing is about half as large.
+constexpr double small_letters = 3.8;
 
 /// Where one print stands in the drawing.
 struct PrintAt {
@@ -125,7 +126,7 @@ void add_way(Drawing& drawing, Point front, Point hind) {
   const double swing = front.x < 15 ? -1.4 : 1.4;
   drawing.marks.emplace_back(
       Path{{move_to({front.x, 0.6}),
-            curve_to({front.x + swing, 9}, {front.x - swing, 22}, {hind.x, 33.4})},
+            curve_to({front.x + swing, 8}, {front.x - swing, 20}, {hind.x, 30.2})},
            Ink::none,
            Stroke{Ink::grey, 0.35, Dash::dotted}});
 }
@@ -133,13 +134,13 @@ void add_way(Drawing& drawing, Point front, Point hind) {
 constexpr PrintAt print_at(Foot foot) {
   switch (foot) {
     case Foot::lf:
-      return {{9.4, 7.2}, true};
+      return {{9.4, 6.9}, true};
     case Foot::rf:
-      return {{20.6, 10.0}, false};
+      return {{20.6, 9.1}, false};
     case Foot::lh:
-      return {{9.4, 22.2}, true};
+      return {{9.4, 19.9}, true};
     case Foot::rh:
-      return {{20.6, 25.0}, false};
+      return {{20.6, 22.1}, false};
   }
   return {};
 }
@@ -237,7 +238,7 @@ std::vector<KeyItem> key_items() {
 }  // namespace
 
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording) {
-  Drawing drawing{30, 34, {}};
+  Drawing drawing{30, 31, {}};
   add_way(drawing, print_at(Foot::lf).centre, print_at(Foot::lh).centre);
   add_way(drawing, print_at(Foot::rf).centre, print_at(Foot::rh).centre);
   TrackWords words(wording);
@@ -253,12 +254,12 @@ Figure track_figure(const Track& track, const std::string& cow, const Wording& w
 Figure track_key(const Wording& wording) {
   constexpr double step = 22;  // mm
   const std::vector<KeyItem> items = key_items();
-  Drawing drawing{step * static_cast<double>(items.size()), 17, {}};
+  Drawing drawing{step * static_cast<double>(items.size()), 18, {}};
   double middle = step / 2;
   for (const KeyItem& item : items) {
-    add_print(drawing, {{middle, 5.5}, true}, item.mark);
+    add_print(drawing, {{middle, 6.5}, true}, item.mark);
     drawing.marks.emplace_back(
-        Label{{middle, 15.8}, wording.say(item.words), 2.9, Anchor::middle, false, Ink::black});
+        Label{{middle, 16.8}, wording.say(item.words), 2.9, Anchor::middle, false, Ink::black});
     middle += step;
   }
   return {std::move(drawing), wording.say(Saying::key_label), ""};

@@ -44,7 +44,7 @@ inline const FootMark& mark_of(const Track& track, Foot foot) {
   return track[static_cast<std::size_t>(foot)];
 }
 
-/// Her four feet, 30 by 34 mm; the label says the same in words. `cow` as she is named there.
+/// Her four feet, 30 by 31 mm; the label says the same in words. `cow` as she is named there.
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording);
 
 /// One row that shows what each sign means, as wide as a page.

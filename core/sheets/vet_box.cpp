@@ -57,8 +57,17 @@ std::vector<std::string> seen_there(const VisitView& view, const CowSeen& cow,
   }
   for (const Foot one : all_feet) {
     if (foot && one != *foot) continue;
-    for (const std::string& sign : signs_of(view, cow, one)) {
-      seen.push_back(foot ? sign : wording.foot(one) + ", " + sign);
+    std::vector<std::string> more = signs_of(view, cow, one);
+    for (const auto& others : {short_toes_on(view, cow, one), reserved_acts_on(view, cow, one)}) {
+      more.insert(more.end(), others.begin(), others.end());
+    }
+    for (const std::string& words : more) {
+      seen.push_back(foot ? words : wording.foot(one) + ", " + words);
+    }
+  }
+  if (!foot) {
+    for (std::string& act : reserved_acts_on(view, cow, std::nullopt)) {
+      seen.push_back(std::move(act));
     }
   }
   return seen;
@@ -264,6 +273,10 @@ std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
     for (const SignForVet& known : signs_for_vet) {
       if (known.sign == row->action) add(known.words);
     }
+  }
+  for (const Foot one : all_feet) {
+    if (foot && one != *foot) continue;
+    if (!short_toes_on(view, cow, one).empty()) add(Saying::no_more_off_toe);
   }
   for (const FindingRow* row : cow.findings) {
     if (foot && row->foot != *foot) continue;

@@ -4,16 +4,20 @@
 #include <iterator>
 #include <utility>
 
+#include "core/trade/medicine_rules.hpp"
 #include "core/trade/task.hpp"
 
 namespace evenclaw {
 
 namespace {
 
+constexpr std::string_view too_short_rule = "toe-far-too-short";
+
 constexpr std::string_view stop_rules[] = {
-    "notifiable-signs",         "pus-above-the-horn", "toe-or-bone",          "swollen-on-one-side",
-    "bleeding-goes-on",         "down-in-the-crush",  "foul-without-the-vet", "lame-nothing-found",
-    "worst-walk-needs-the-vet", "lame-on-two-legs"};
+    "notifiable-signs",     "pus-above-the-horn", "toe-or-bone",
+    "swollen-on-one-side",  "bleeding-goes-on",   "down-in-the-crush",
+    "foul-without-the-vet", "lame-nothing-found", "worst-walk-needs-the-vet",
+    "lame-on-two-legs",     too_short_rule,       "act-reserved-for-vet"};
 
 bool asks_for_vet(const Warning& warning) {
   return warning.rank == Rank::stop && std::find(std::begin(stop_rules), std::end(stop_rules),
@@ -65,6 +69,31 @@ std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
     if (is_new) signs.push_back(std::move(words));
   }
   return signs;
+}
+
+std::vector<std::string> reserved_acts_on(const VisitView& view, const CowSeen& cow,
+                                          std::optional<Foot> foot) {
+  std::vector<std::string> acts;
+  for (const ActionRow* row : cow.actions) {
+    if (!reserved_act(row->action) || row->foot != foot) continue;
+    acts.push_back(view.wording.act(*row, view.input.visit.day));
+  }
+  return acts;
+}
+
+std::vector<std::string> short_toes_on(const VisitView& view, const CowSeen& cow, Foot foot) {
+  std::vector<std::string> toes;
+  const auto is_short = [&](const MeasureRow* row) {
+    return std::any_of(cow.warnings.begin(), cow.warnings.end(), [&](const WarningShown* shown) {
+      const Warning& warning = shown->warning;
+      return warning.rule == too_short_rule && warning.foot == foot && warning.claw == row->claw;
+    });
+  };
+  for (const MeasureRow* row : cow.measures) {
+    const bool is_toe = row->foot == foot && row->measure == MeasureKind::toe_length;
+    if (is_toe && is_short(row)) toes.push_back(view.wording.measure(*row));
+  }
+  return toes;
 }
 
 }  // namespace evenclaw

@@ -11,10 +11,10 @@
 
 namespace evenclaw {
 
-/// The checks that stop and ask for the vet, by their slugs.
+/// The checks that stop for what a vet has to know, by their slugs.
 std::span<const std::string_view> vet_stop_rules();
 
-/// The Stops of hers that ask for the vet and that nobody answered. None once she left the herd, or
+/// Those Stops of hers that nobody answered. None once she left the herd, or
 /// once the vet came for what was found at this visit.
 std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow);
 
@@ -24,5 +24,14 @@ bool is_vet_sign(ActionKind kind);
 /// The signs of that foot, or of the whole cow when no foot is given, each once.
 std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
                                   std::optional<Foot> foot);
+
+/// Acts that the law keeps for the vet, as called on that foot: "claw amputated, outside claw"; of
+/// the whole cow when none is given. Whoever did them: the vet has to know.
+std::vector<std::string> reserved_acts_on(const VisitView& view, const CowSeen& cow,
+                                          std::optional<Foot> foot);
+
+/// Toes of the foot that a check called far too short, as measured: "outside claw, toe length 68
+/// mm".
+std::vector<std::string> short_toes_on(const VisitView& view, const CowSeen& cow, Foot foot);
 
 }  // namespace evenclaw

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/sheets/appended.hpp"
+#include "core/sheets/found_by_kind.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/medicine_use.hpp"
@@ -20,12 +21,6 @@ using FootOfCow = std::pair<CowId, Foot>;
 
 std::string n_of(Saying saying, std::size_t n, std::size_t of, const Wording& wording) {
   return wording.say(saying, {{"n", std::to_string(n)}, {"of", std::to_string(of)}});
-}
-
-std::size_t feet_lifted(const VisitView& view) {
-  std::size_t feet = 0;
-  for (const CowSeen& cow : view.cows) feet += static_cast<std::size_t>(cow.lifted.count());
-  return feet;
 }
 
 const CaseRow* case_of(const CowSeen& cow, const FindingRow& finding) {
@@ -61,9 +56,7 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
     act.action = ActionKind::block_again;
     parts.push_back(wording.act(act, today));
   }
-  std::string words;
-  for (const std::string& part : parts) words += (words.empty() ? "" : "; ") + part;
-  return words;
+  return clauses(parts);
 }
 
 std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
@@ -73,43 +66,28 @@ std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const V
       {plain(view.names.in_text(cow.cow))}, {plain(view.wording.foot(row.foot))}, {plain(found)}};
 }
 
-/// Into the table of what came back or does not heal, with its history, or into the other one.
-void add_finding(const CowSeen& cow, const FindingRow& row, const VisitView& view, Table& again,
-                 Table& others) {
-  std::vector<Runs> cells = finding_row(cow, row, view);
-  const std::string history = history_words(cow, row, view);
-  if (history.empty()) {
-    others.rows.push_back(std::move(cells));
-    return;
-  }
-  cells.push_back({plain(history)});
-  again.rows.push_back(std::move(cells));
-}
-
-std::vector<Block> findings(const VisitView& view) {
+/// What came back or does not heal, each finding with its history.
+std::vector<Block> found_again(const VisitView& view) {
   const Wording& wording = view.wording;
-  const std::vector<TableColumn> columns = {{wording.say(Saying::column_cow)},
-                                            {wording.say(Saying::column_foot)},
-                                            {wording.say(Saying::column_found)}};
-  Table again{"", columns, {}};
-  again.columns.push_back({wording.say(Saying::column_before)});
-  Table others{"", columns, {}};
+  Table table{"",
+              {{wording.say(Saying::column_cow)},
+               {wording.say(Saying::column_foot)},
+               {wording.say(Saying::column_found)},
+               {wording.say(Saying::column_before)}},
+              {}};
+  std::size_t all = 0;
   for (const CowSeen& cow : view.cows) {
     for (const FindingRow* row : cow.findings) {
-      add_finding(cow, *row, view, again, others);
+      ++all;
+      const std::string history = history_words(cow, *row, view);
+      if (history.empty()) continue;
+      table.rows.push_back(finding_row(cow, *row, view));
+      table.rows.back().push_back({plain(history)});
     }
   }
-  const std::size_t all = again.rows.size() + others.rows.size();
-  std::vector<Block> blocks;
-  const auto add = [&](Saying title, Table table) {
-    if (table.rows.empty()) return;
-    blocks.emplace_back(
-        Heading{3, wording.say(title), n_of(Saying::of_findings, table.rows.size(), all, wording)});
-    blocks.emplace_back(std::move(table));
-  };
-  add(Saying::vet_again_title, std::move(again));
-  add(Saying::vet_found_title, std::move(others));
-  return blocks;
+  if (table.rows.empty()) return {};
+  const std::string aside = n_of(Saying::of_findings, table.rows.size(), all, wording);
+  return {Heading{3, wording.say(Saying::vet_again_title), aside}, std::move(table)};
 }
 
 bool is_found_on(const CowSeen& cow, Foot foot) {
@@ -138,9 +116,8 @@ std::vector<Block> signs(const VisitView& view) {
       parts.push_back(wording.say(Saying::stop_not_answered, {{"what", stop->words}}));
     }
     if (parts.empty()) continue;
-    std::string words;
-    for (const std::string& part : parts) words += (words.empty() ? " " : "; ") + part;
-    bullets.items.push_back({strong(view.names.in_text(cow.cow)), plain(as_sentence(words))});
+    bullets.items.push_back(
+        {strong(view.names.in_text(cow.cow)), plain(as_sentence(' ' + clauses(parts)))});
   }
   if (bullets.items.empty()) return {};
   return {Heading{3, wording.say(Saying::vet_signs_title)}, std::move(bullets)};
@@ -348,7 +325,8 @@ std::vector<Block> mobility(const VisitView& view) {
 
 std::vector<Block> vets_page(const VisitView& view) {
   std::vector<Block> parts = signs(view);
-  append(parts, findings(view));
+  append(parts, found_again(view));
+  append(parts, found_by_kind(view));
   append(parts, unexplained(view));
   append(parts, cut_too_far(view));
   append(parts, medicines(view));

@@ -202,6 +202,12 @@ FootSet feet_not_judged(const CowSeen& cow) {
   return feet;
 }
 
+std::size_t feet_lifted(const VisitView& view) {
+  std::size_t feet = 0;
+  for (const CowSeen& cow : view.cows) feet += static_cast<std::size_t>(cow.lifted.count());
+  return feet;
+}
+
 FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet) {
   FootSet unsaid;
   for (const Foot foot : all_feet) {

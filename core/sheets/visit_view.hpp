@@ -57,6 +57,9 @@ FootSet feet_not_judged(const CowSeen& cow);
 /// Those of today's feet nobody spoke of.
 FootSet unsaid_feet(const CowSeen& cow, const FootSet& todays_feet);
 
+/// Of all cows.
+std::size_t feet_lifted(const VisitView& view);
+
 /// Open tasks in the order of a sheet: by due day, owner, cow, foot, kind and id.
 std::vector<const TaskRow*> open_tasks_in_order(const std::vector<TaskRow>& tasks,
                                                 const CowNames& names);

@@ -133,31 +133,52 @@ std::string Wording::place(Place place, Lesion lesion) const {
   return std::string(row_of(tables_.places, place).value_or(facts_of(place).said));
 }
 
-std::string Wording::code(const FindingRow& row) const {
-  std::string inside;
-  if (facts_of(row.lesion).code_known != CodeKnown::none) inside = word_of(row.lesion);
-  // A number stands only where the words do not tell it already.
-  if (row.zone && facts_of(row.place).zone != *row.zone) {
-    append(inside, say(Saying::zone_named, {{"n", std::to_string(*row.zone)}}));
-  }
-  return inside;
+/// A number stands only where the words do not tell it already.
+std::string Wording::zone(const FindingRow& row) const {
+  const bool is_told = !row.zone || facts_of(row.place).zone == *row.zone;
+  return is_told ? std::string() : say(Saying::zone_named, {{"n", std::to_string(*row.zone)}});
 }
 
-std::string Wording::finding(const FindingRow& row) const {
-  std::string words = lesion(row.lesion, row.words);
+std::string Wording::details(const FindingRow& row) const {
+  std::string words;
   if (row.stage != DdStage::not_called) append(words, words_of(tables_.stages, row.stage));
   append(words, place(row.place, row.lesion));
   if (row.degree != Degree::not_called) append(words, words_of(tables_.degrees, row.degree));
   if (!is_named_by_words(row.lesion)) append(words, row.words);
   if (row.dd_infected) append(words, say(Saying::dd_in_it));
-  const std::string inside = code(row);
+  return words;
+}
+
+std::string Wording::finding(const FindingRow& row) const {
+  std::string words = lesion(row.lesion, row.words);
+  append(words, details(row));
+  std::string inside;
+  if (facts_of(row.lesion).code_known != CodeKnown::none) inside = word_of(row.lesion);
+  append(inside, zone(row));
   return inside.empty() ? words : say(Saying::beside_code, {{"words", words}, {"code", inside}});
 }
 
-std::string Wording::finding_at_claw(const FindingRow& row) const {
+std::string Wording::finding_name(const FindingRow& row) const {
+  const std::string name = lesion(row.lesion, row.words);
+  if (facts_of(row.lesion).code_known == CodeKnown::none) return name;
+  return say(Saying::beside_code, {{"words", name}, {"code", std::string(word_of(row.lesion))}});
+}
+
+std::string Wording::finding_details(const FindingRow& row) const {
+  std::string words = claw_of(row);
+  append(words, details(row));
+  append(words, zone(row));
+  return words;
+}
+
+std::string Wording::claw_of(const FindingRow& row) const {
   const bool needs_claw = facts_of(row.lesion).kept_on == KeptOn::claw;
   const bool left_out = row.claw == Claw::not_called && !needs_claw;
-  const std::string where = left_out ? std::string() : claw(row.claw);
+  return left_out ? std::string() : claw(row.claw);
+}
+
+std::string Wording::finding_at_claw(const FindingRow& row) const {
+  const std::string where = claw_of(row);
   return where.empty() ? finding(row) : where + ": " + finding(row);
 }
 
@@ -282,6 +303,15 @@ std::string capitalised(std::string text) {
     if (small) text[1] = static_cast<char>(second - 0x20);
   }
   return text;
+}
+
+std::string clauses(const std::vector<std::string>& parts) {
+  std::string words;
+  for (const std::string& part : parts) {
+    if (!words.empty() && words.back() == '.') words.pop_back();
+    words += (words.empty() ? "" : "; ") + part;
+  }
+  return words;
 }
 
 std::string as_sentence(std::string text) {

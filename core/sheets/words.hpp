@@ -74,7 +74,14 @@ class Wording {
   /// "white line abscess, heel, bad (WLA)": what was called and nothing else.
   [[nodiscard]] std::string finding(const FindingRow& row) const;
 
-  /// The same with its claw before it: "outside claw: white line abscess, heel, bad (WLA)". A claw
+  /// "outside claw, heel, bad": the same without its name and its code, with its claw before it; ""
+  /// when no more was called.
+  [[nodiscard]] std::string finding_details(const FindingRow& row) const;
+
+  /// "white line abscess (WLA)": its name and its code alone.
+  [[nodiscard]] std::string finding_name(const FindingRow& row) const;
+
+  /// finding() with its claw before it: "outside claw: white line abscess, heel, bad (WLA)". A claw
   /// that was not called is said of lesions of a claw only.
   [[nodiscard]] std::string finding_at_claw(const FindingRow& row) const;
 
@@ -123,7 +130,9 @@ class Wording {
   [[nodiscard]] std::string held_back(std::string what, const ActionRow& row, Day near) const;
 
   [[nodiscard]] std::string place(Place place, Lesion lesion) const;
-  [[nodiscard]] std::string code(const FindingRow& row) const;
+  [[nodiscard]] std::string details(const FindingRow& row) const;
+  [[nodiscard]] std::string claw_of(const FindingRow& row) const;
+  [[nodiscard]] std::string zone(const FindingRow& row) const;
   [[nodiscard]] std::string lameness(const FootSet& legs) const;
 
   const WordingTables& tables_;
@@ -135,7 +144,11 @@ const Wording& english_wording();
 /// The first letter as a capital (ASCII and Latin-1), for the start of a line.
 std::string capitalised(std::string text);
 
-/// The same as a sentence: a capital first and a full stop last, unless it ends in a mark already.
+/// Parts of one sentence with semicolons between: a full stop in the middle is left out.
+std::string clauses(const std::vector<std::string>& parts);
+
+/// capitalised() as a sentence: a capital first and a full stop last, unless it ends in a mark
+/// already.
 std::string as_sentence(std::string text);
 
 }  // namespace evenclaw

@@ -66,7 +66,8 @@ std::vector<Block> work_tally(const VisitView& view) {
               {{wording.say(Saying::column_work)},
                {wording.say(Saying::column_count), Align::end},
                {wording.say(Saying::column_on_cows), Align::end}},
-              {}};
+              {},
+              RowHead::words};
   for (const WorkDone& done : work_done(view.input.rows, view.input.visit.visit)) {
     table.rows.push_back({{plain(name_of(done, view))},
                           {plain(std::to_string(done.count))},

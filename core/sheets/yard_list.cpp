@@ -14,7 +14,7 @@ std::vector<Block> before_leaving(const Wording& wording) {
     item.lines.push_back({plain(std::string(task.words)),
                           quiet(' ' + wording.say(Saying::yard_source, {{"what", source}}))});
   }
-  return {Heading{2, wording.say(Saying::yard_title)}, TaskList{"", "", {std::move(item)}}};
+  return {Heading{2, wording.say(Saying::yard_title)}, TaskList{"", {std::move(item)}}};
 }
 
 }  // namespace evenclaw

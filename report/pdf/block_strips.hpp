@@ -23,7 +23,7 @@ Strips note_strips(const Note& note, Typesetter& typesetter);
 Strips notice_strips(const BoxedNotice& notice, Typesetter& typesetter);
 
 /// `heading` is what stands right above the list, and none when that is no heading. It says by when
-/// and for whom, so it stands again, with the owner, where the list goes on on another page.
+/// and for whom, so it stands again where the list goes on on another page.
 Strips task_strips(const TaskList& list, const Strips& heading, Typesetter& typesetter);
 
 /// Its heads stand again where the table goes on on another page.

@@ -9,36 +9,38 @@ namespace evenclaw {
 namespace {
 
 constexpr std::size_t longest_large_label = 6;
-constexpr double label_width = 24;
-constexpr double gap = 5;
-constexpr double figure_width = 25;
-constexpr double term_width = 27;
+constexpr double cow_width = 32;
+constexpr double gap = 3;
+constexpr double figure_width = 16.5;
+constexpr double line_height = 1.25;  // times the size: a list of many cows is to stay short
 
-TextStyle label_style(const std::string& label) {
+TextStyle card_style() {
   TextStyle style;
-  style.points = is_long_label(label) ? 13 : 24;
-  style.strong = true;
-  style.line = 1.1;
+  style.line = line_height;
   return style;
 }
 
-Strips term_strips(const TermLine& line, const Across& across, Typesetter& typesetter) {
-  if (line.term.empty()) return typesetter.strips(line.runs, {}, across);
-  TextStyle term_style;
-  term_style.strong = true;
-  const Across said{across.left + term_width + 2, across.width - term_width - 2};
-  return beside({typesetter.strips({plain(line.term)}, term_style, {across.left, term_width}),
-                 typesetter.strips(line.runs, {}, said)});
+/// Her number, and below it why she came; that stands beside it when nothing else is to be said.
+Strips who_strips(const Card& card, Typesetter& typesetter) {
+  constexpr Across across{0, cow_width};
+  TextStyle label_style;
+  label_style.points = is_long_label(card.label) ? 11 : 18;
+  label_style.strong = true;
+  label_style.line = 1.1;
+  const Runs beneath = card.lines.empty() ? Runs{} : card.head;
+  return below(typesetter.strips({plain(card.label)}, label_style, across),
+               typesetter.strips(beneath, card_style(), across));
 }
 
 Strips said_strips(const Card& card, const Across& across, Typesetter& typesetter) {
-  TextStyle head_style;
-  head_style.points = 12;
-  Strips said = with_gaps(padded(typesetter.strips(card.head, head_style, across), 0.6, 0), 0, 1);
+  if (card.lines.empty()) return padded(typesetter.strips(card.head, card_style(), across), 0.8, 0);
+  Strips said;
   for (const TermLine& line : card.lines) {
-    said = below(std::move(said), with_gaps(term_strips(line, across, typesetter), 0.6, 0));
+    Runs runs = line.runs;
+    if (!line.term.empty()) runs.insert(runs.begin(), plain(line.term + ". "));
+    said = below(std::move(said), with_gaps(typesetter.strips(runs, card_style(), across), 0.3, 0));
   }
-  return said;
+  return padded(std::move(said), 0.8, 0);
 }
 
 }  // namespace
@@ -48,18 +50,17 @@ bool is_long_label(const std::string& label) {
 }
 
 Strips card_strips(const Card& card, Typesetter& typesetter) {
-  const double left = label_width + gap;
+  const double left = cow_width + gap;
   const double right = card.figure ? column_width - figure_width - gap : column_width;
   const Across across{left, right - left};
-  std::vector<Strips> columns = {
-      typesetter.strips({plain(card.label)}, label_style(card.label), {0, label_width}),
-      said_strips(card, across, typesetter)};
+  std::vector<Strips> columns = {who_strips(card, typesetter),
+                                 said_strips(card, across, typesetter)};
   if (card.figure) {
-    columns.push_back(
-        figure_strips(*card.figure, {column_width - figure_width, figure_width}, typesetter));
+    const Across across_figure{column_width - figure_width, figure_width};
+    columns.push_back(with_gaps(figure_strips(*card.figure, across_figure, typesetter), 0.5, 0));
   }
-  Strips strips = padded(beside(columns), 2, 2.5);
-  return kept_together(ruled(std::move(strips), whole_column, 0.5, 0));
+  Strips strips = padded(beside(columns), 1, 1.2);
+  return kept_together(ruled(std::move(strips), whole_column, 0.3, 0));
 }
 
 }  // namespace evenclaw

@@ -3,6 +3,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/paper/page_words.hpp"
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/page_column.hpp"
 
@@ -75,7 +76,8 @@ void add_foot(Page& page, const Document& document, const std::string& number,
   constexpr double number_width = 34;
   constexpr double top = paper_height - margin_bottom + 4;
   TextStyle style;
-  style.points = 8;
+  style.points = 9;
+  style.line = 1.2;
   style.quiet = true;
   style.most_lines = 2;
   const Across left{margin_side, column_width - number_width};
@@ -96,23 +98,19 @@ Strips document_strips(const Document& document, Typesetter& typesetter) {
   Strips all = document_head_strips(document, typesetter);
   BlockSetter setter(typesetter);
   for (std::size_t i = 0; i < document.blocks.size(); ++i) {
-    all = below(std::move(all), setter.set(document.blocks[i], static_cast<int>(i)));
+    Strips strips = setter.set(document.blocks[i], static_cast<int>(i));
+    // Small print says how to read what stands above it.
+    const bool is_note = std::holds_alternative<Note>(document.blocks[i]) && !strips.empty();
+    if (is_note && !all.empty() && !strips.front().starts_page) all.back().with_next = true;
+    all = below(std::move(all), std::move(strips));
   }
   return with_open_ends(std::move(all));
-}
-
-std::string page_words(const std::string& language, std::size_t page, std::size_t pages) {
-  const std::string number = std::to_string(page);
-  const std::string of = std::to_string(pages);
-  if (language == "en") return "page " + number + " of " + of;
-  if (language == "de") return "Seite " + number + " von " + of;
-  return number + " / " + of;
 }
 
 std::vector<Page> laid_out(const Document& document, Typesetter& typesetter) {
   std::vector<Page> pages = dealt_to_pages(document_strips(document, typesetter));
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    add_foot(pages[i], document, page_words(document.language, i + 1, pages.size()), typesetter);
+    add_foot(pages[i], document, page_number(document.language, i + 1, pages.size()), typesetter);
   }
   return pages;
 }

@@ -13,9 +13,6 @@ namespace evenclaw {
 /// All of it below each other: first its head (block -1), then its blocks by their number.
 Strips document_strips(const Document& document, Typesetter& typesetter);
 
-/// "page 2 of 3"; in languages we have no words for "2 / 3".
-std::string page_words(const std::string& language, std::size_t page, std::size_t pages);
-
 /// The pages with their feet.
 std::vector<Page> laid_out(const Document& document, Typesetter& typesetter);
 

@@ -21,12 +21,13 @@ TextStyle head_style(const TableColumn& column) {
   return style;
 }
 
-TextStyle cell_style(const TableColumn& column, bool names_row) {
+TextStyle cell_style(const Table& table, std::size_t column) {
   TextStyle style;
-  style.align = column.align;
-  if (names_row) {
+  style.align = table.columns[column].align;
+  style.strong = column == 0;
+  const bool is_large = column == 0 && table.head == RowHead::number;
+  if (is_large) {
     style.points = 14;
-    style.strong = true;
     style.line = 1.2;
   }
   return style;
@@ -45,7 +46,7 @@ std::vector<Across> columns_of(const Table& table, Typesetter& typesetter) {
     const Runs head = {plain(column.head)};
     ColumnNeed need{typesetter.widest_word(head, head_style(column)),
                     typesetter.natural_width(head, head_style(column))};
-    const TextStyle style = cell_style(column, i == 0);
+    const TextStyle style = cell_style(table, i);
     for (const std::vector<Runs>& row : table.rows) {
       if (i >= row.size()) continue;
       const double most = typesetter.natural_width(row[i], style);
@@ -81,7 +82,7 @@ Strips row_strips(const Table& table, const std::vector<Runs>& row,
   std::vector<Strips> cells;
   const std::vector<Runs> all = cells_of(table, row);
   for (std::size_t i = 0; i < columns.size(); ++i) {
-    cells.push_back(typesetter.strips(all[i], cell_style(table.columns[i], i == 0), columns[i]));
+    cells.push_back(typesetter.strips(all[i], cell_style(table, i), columns[i]));
   }
   Strips strips = padded(beside_on_baseline(cells), gap_above, 0);
   strips.push_back(rule_below(whole_column, gap_above, 0.2, Ink::grey));

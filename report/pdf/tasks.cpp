@@ -7,11 +7,11 @@ namespace evenclaw {
 
 namespace {
 
-constexpr double who_width = 22;
-constexpr double content_left = 25;
+constexpr double who_width = 20;
+constexpr double content_left = 22;
 constexpr double box_size = 6;
-constexpr double text_left = content_left + box_size + 4;
-constexpr double done_width = 42;
+constexpr double text_left = content_left + box_size + 3;
+constexpr double done_width = 36;
 constexpr double done_left = column_width - done_width;
 constexpr Across about_across{content_left, column_width - content_left};
 
@@ -50,7 +50,7 @@ Strips done_line(const std::string& done_on, Typesetter& typesetter) {
 }
 
 Strips line_strips(const Runs& line, const std::string& done_on, Typesetter& typesetter) {
-  const double right = done_on.empty() ? column_width : done_left - 4;
+  const double right = done_on.empty() ? column_width : done_left - 3;
   const Strips text = typesetter.strips(line, task_style(), {text_left, right - text_left});
   return padded(beside({tick_box(), text, done_line(done_on, typesetter)}), 0.5, 0.5);
 }
@@ -73,11 +73,8 @@ Strips item_strips(const TaskItem& item, const std::string& done_on, Typesetter&
 }  // namespace
 
 Strips task_strips(const TaskList& list, const Strips& heading, Typesetter& typesetter) {
-  TextStyle owner_style;
-  owner_style.strong = true;
-  Strips all = with_gaps(typesetter.strips({plain(list.owner)}, owner_style, whole_column), 2, 0);
-  for (Strip& strip : all) strip.with_next = !list.items.empty();
-  const auto head = std::make_shared<const Strips>(below(heading, all));
+  const auto head = std::make_shared<const Strips>(heading);
+  Strips all;
   for (const TaskItem& item : list.items) {
     Strips strips = item_strips(item, list.done_on, typesetter);
     for (Strip& strip : strips) strip.head = head;

@@ -33,15 +33,15 @@ TEST_CASE("a page names its language, its title and one heading of the first lev
 
 TEST_CASE("every text of every block is escaped") {
   const Runs evil = {plain("<i>"), strong("<b>"), quiet("<u>")};
-  Document document = with(
-      {Heading{2, "<h>", "<a>"}, Paragraph{evil}, Bullets{{evil}},
-       BoxedNotice{"<n>", {{"<l>", {evil}}}, evil}, TaskList{"<o>", "<d>", {{"<l>", evil, {evil}}}},
-       Table{"<c>", {{"<head>"}}, {{evil}}}, Card{"<k>", evil, {{"<t>", evil}}}, Note{evil}});
+  Document document =
+      with({Heading{2, "<h>", "<a>"}, Paragraph{evil}, Bullets{{evil}},
+            BoxedNotice{"<n>", {{"<l>", {evil}}}, evil}, TaskList{"<d>", {{"<l>", evil, {evil}}}},
+            Table{"<c>", {{"<head>"}}, {{evil}}}, Card{"<k>", evil, {{"<t>", evil}}}, Note{evil}});
   document.title = "<title>";
   document.foot = "</style><script>";
   document.facts = {{"<f>", "<v>"}};
   const std::string html = to_html(document);
-  for (const char* tag : {"<i>", "<b>", "<u>", "<h>", "<a>", "<n>", "<l>", "<o>", "<d>", "<c>",
+  for (const char* tag : {"<i>", "<b>", "<u>", "<h>", "<a>", "<n>", "<l>", "<d>", "<c>",
                           "<head>head", "<k>", "<t>", "<f>", "<v>", "<script>", "<title><title>"}) {
     if (std::string(tag) == "<i>") continue;  // the line to write on is an <i>
     CHECK_MESSAGE(!holds(html, tag), tag);
@@ -79,13 +79,40 @@ TEST_CASE("tables tell which cells are heads of what") {
 }
 
 TEST_CASE("every line of a task has its own box and its own place to write") {
-  const std::string html = to_html(
-      with({TaskList{"For the farm", "done on", {{"412", {}, {{plain("a")}, {plain("b")}}}}}}));
+  const std::string html =
+      to_html(with({TaskList{"done on", {{"412", {}, {{plain("a")}, {plain("b")}}}}}}));
   const std::string line_a =
       "<span class=\"box\" aria-hidden=\"true\"></span><p>a</p>"
       "<span class=\"done\">done on<i></i></span>";
   CHECK(holds(html, line_a));
   CHECK(holds(html, "<p>b</p><span class=\"done\">"));
+}
+
+TEST_CASE("the heading of a task list is printed again where the list goes on") {
+  const std::string html =
+      to_html(with({Heading{3, "By Thu 26 Nov", "for the farm"}, TaskList{"", {{"412", {}, {}}}}}));
+  CHECK(holds(html,
+              "<div class=\"todo\">\n<div class=\"by\"><h3>By Thu 26 Nov <span "
+              "class=\"aside\">for the farm</span></h3></div>\n<ul class=\"tasks\">"));
+  CHECK(holds(html, ".by{display:table-header-group}"));
+}
+
+TEST_CASE("a heading above anything else stands as it is") {
+  const std::string html = to_html(with({Heading{2, "To do"}, Paragraph{}, TaskList{}}));
+  CHECK(holds(html, "\n<h2>To do</h2>\n<p></p>\n<div class=\"todo\">\n<ul"));
+}
+
+TEST_CASE("rows headed by words are set no larger than the rest") {
+  Table table{"", {{"What"}}, {{{plain("Blocks put on")}}}};
+  CHECK(holds(to_html(with({table})), "<table>"));
+  table.head = RowHead::words;
+  CHECK(holds(to_html(with({table})), "<table class=\"words\">"));
+}
+
+TEST_CASE("every printed page says which one it is of how many") {
+  Document document = with({});
+  CHECK(holds(to_html(document),
+              "@bottom-right{content:\"page \"counter(page)\" of \"counter(pages)"));
 }
 
 TEST_CASE("what follows a page break starts a page") {

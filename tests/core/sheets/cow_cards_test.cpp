@@ -15,14 +15,29 @@ std::string cards_text(const VisitSheetInput& input) {
 
 }  // namespace
 
-TEST_CASE("a cow with nothing found on today's feet is one line of a table") {
+TEST_CASE("a cow with nothing found on today's feet stands in a table by her number") {
   InventedDay day("Hollow Meadow");
   day.turn("77", Reason::dry_off);
   day.foot(Foot::lh, FootState::nothing_found).trimmed = Trimmed::yes;
   day.foot(Foot::rh, FootState::nothing_found).trimmed = Trimmed::yes;
   const std::string text = cards_text(day.input());
   CHECK(holds(text, "Nothing found (1 of 1 cows that were called)"));
-  CHECK(holds(text, "77   dry-off   both hind feet, trimmed"));
+  CHECK(holds(text, "Dry-off   both hind feet, trimmed         1  77\n"));
+}
+
+TEST_CASE("cows of whom the same is told share a row, and the row of most cows stands first") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513", Reason::heifer);
+  day.rest_fine();
+  for (const char* number : {"77", "9", "412"}) {
+    day.turn(number);
+    day.rest_fine();
+  }
+  const std::string text = cards_text(day.input());
+  CHECK(holds(text, "Nothing found (4 of 4 cows that were called)"));
+  CHECK(holds(text,
+              "Routine   both hind feet         3  9, 77 and 412\n"
+              "Heifer    both hind feet         1  513\n"));
 }
 
 TEST_CASE("whatever else there is to say of a cow gives her a card") {

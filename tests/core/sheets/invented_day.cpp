@@ -1,5 +1,9 @@
 #include "tests/core/sheets/invented_day.hpp"
 
+#include <vector>
+
+#include "core/sheets/last_time.hpp"
+
 namespace evenclaw {
 
 VisitSheetInput three_cow_day() {
@@ -54,6 +58,76 @@ VisitSheetInput day_with_forty_tasks() {
     day.task_on(foot, Claw::inside, TaskKind::block_off, Owner::trimmer, cow == 3 ? -9 : 42);
   }
   return day.input();
+}
+
+VisitSheetInput day_with_many_cows() {
+  InventedDay day("Hollow Meadow", four_feet);
+  const Foot feet[] = {Foot::lh, Foot::rh, Foot::rf};
+  for (int cow = 0; cow < 150; ++cow) {
+    const Foot foot = feet[cow % 3];
+    const bool is_lame = cow % 10 == 0;
+    day.turn(std::to_string(7 + 9 * cow), is_lame ? Reason::lame : Reason::routine,
+             is_lame ? FootSet{foot} : FootSet{});
+    day.rest_fine();
+    if (is_lame) {
+      day.found({foot, Claw::outside, Lesion::su, Place::sole_middle, Degree::bad});
+      day.did({ActionKind::block_on, foot, Claw::inside});
+      day.task_on(foot, Claw::inside, TaskKind::block_check, Owner::trimmer, 28);
+    } else if (cow % 4 == 1) {
+      day.found({foot, Claw::none, Lesion::dd, Place::behind, Degree::not_called, DdStage::raw});
+      day.did({ActionKind::wrap_on, foot, Claw::none, "", 2});
+      day.task_on(foot, Claw::none, TaskKind::wrap_off, Owner::farmer, 2);
+    } else if (cow % 4 == 2) {
+      day.found({foot, Claw::outside, Lesion::sh, Place::sole_middle, Degree::slight});
+    }
+  }
+  return day.input();
+}
+
+namespace {
+
+/// So many cows on a day so long ago, something found on the first of them.
+VisitSheetInput hinds_trimmed(int days_ago, int cows, int found) {
+  InventedDay day("Hollow Meadow");
+  VisitRow& visit = day.input().visit;
+  visit.day = visit.day - days_ago;
+  visit.visit = visit_id(visit.herd, visit.day, 1);
+  for (int cow = 0; cow < cows; ++cow) {
+    day.turn(std::to_string(100 + cow));
+    day.rest_fine();
+    if (cow < found) day.found({Foot::lh, Claw::outside, Lesion::sh});
+  }
+  return day.input();
+}
+
+/// Set beside the day eight weeks ago if that may be.
+VisitSheetInput after_forty_trimmed(VisitSheetInput today) {
+  const VisitSheetInput then = hinds_trimmed(56, 40, 30);
+  std::vector<TurnRow> turns = today.rows.turns;
+  turns.insert(turns.end(), then.rows.turns.begin(), then.rows.turns.end());
+  const std::vector<VisitRow> visits = {then.visit, today.visit};
+  if (last_comparable(today.visit, visits, turns)) {
+    today.before = VisitBefore{then.visit, then.rows};
+  }
+  return today;
+}
+
+}  // namespace
+
+VisitSheetInput day_better_than_last_time() {
+  return after_forty_trimmed(hinds_trimmed(0, 40, 10));
+}
+
+VisitSheetInput day_of_lame_cows() {
+  InventedDay day("Hollow Meadow");
+  for (int cow = 0; cow < 12; ++cow) {
+    day.turn(std::to_string(100 + 3 * cow), Reason::lame, {Foot::rh});
+    day.rest_fine();
+    if (cow % 4 == 0) continue;
+    day.found({Foot::rh, Claw::outside, Lesion::wla, Place::white_line_heel, Degree::bad});
+    day.did({ActionKind::opened, Foot::rh, Claw::outside});
+  }
+  return after_forty_trimmed(day.input());
 }
 
 VisitSheetInput day_with_long_names() {

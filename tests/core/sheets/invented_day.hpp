@@ -273,6 +273,15 @@ VisitSheetInput day_with_forty_tasks();
 /// Names and words as long and as hostile as they come.
 VisitSheetInput day_with_long_names();
 
+/// A hundred and fifty cows on all four feet, something found on half of them.
+VisitSheetInput day_with_many_cows();
+
+/// Forty cows came for routine work, something was found on ten; eight weeks ago on thirty.
+VisitSheetInput day_better_than_last_time();
+
+/// Twelve lame cows of the herd whose forty were trimmed eight weeks ago.
+VisitSheetInput day_of_lame_cows();
+
 /// A cow without a number, one whose number is in doubt, one not done, one unfinished.
 VisitSheetInput day_with_doubts();
 

@@ -15,7 +15,7 @@ std::string text_of(InventedDay& day) {
   Document document;
   document.blocks = task_blocks(view.tasks, view.names, 3, day.input().printed, view.wording);
   const std::string text = to_plain_text(document);
-  return text.substr(text.find("By "));
+  return text.substr(text.find_first_not_of('\n'));
 }
 
 }  // namespace
@@ -40,11 +40,11 @@ TEST_CASE("a cow stands once per date, the other owner is named on the line") {
   day.task("412", TaskKind::wrap_off, Owner::farmer, 5);
   day.task("77", TaskKind::look_at_foot, Owner::trimmer, 5);
   CHECK(text_of(day) ==
-        "By Sun 29 Nov\n"
-        "For the farm\n"
+        "By Sun 29 Nov (for the farm)\n"
         "412  [ ] wrap off\n"
         "     [ ] for the trimmer: see her again\n"
-        "For the trimmer\n"
+        "\n"
+        "By Sun 29 Nov (for the trimmer)\n"
         "77  [ ] see her again\n");
 }
 
@@ -53,18 +53,42 @@ TEST_CASE("what is past its last good day is called late, what is due today toda
   day.task("412", TaskKind::wrap_off, Owner::farmer, -6);
   day.task("77", TaskKind::wrap_off, Owner::farmer, 0);
   CHECK(text_of(day) ==
-        "By Wed 18 Nov (for the farm)\n"
-        "412  [ ] wrap off late\n"
+        "Late: by Wed 18 Nov (for the farm)\n"
+        "412  [ ] wrap off\n"
         "\n"
         "By Tue 24 Nov (today, for the farm)\n"
         "77  [ ] wrap off\n");
+}
+
+TEST_CASE("where only some of a day are late, each late line says so first") {
+  InventedDay day("Hollow Meadow");
+  day.task("412", TaskKind::wrap_off, Owner::farmer, -6);
+  day.task("77", TaskKind::look_at_foot, Owner::farmer, -6).overdue = day.input().printed + 1;
+  CHECK(text_of(day) ==
+        "By Wed 18 Nov (for the farm)\n"
+        "77   [ ] see her again\n"
+        "412  [ ] late: wrap off\n");
 }
 
 TEST_CASE("the farm is told from when on a wrap may come off") {
   InventedDay day("Hollow Meadow");
   TaskRow& wrap = day.task("412", TaskKind::wrap_off, Owner::farmer, 5);
   wrap.earliest = wrap.due - 2;
-  CHECK(text_of(day).find("wrap off not before Fri 27 Nov") != std::string::npos);
+  CHECK(text_of(day) ==
+        "By Sun 29 Nov, not before Fri 27 Nov (for the farm)\n"
+        "412  [ ] wrap off\n");
+}
+
+TEST_CASE("where the farm may begin on different days, each line says when") {
+  InventedDay day("Hollow Meadow");
+  for (const int earlier : {2, 3}) {
+    TaskRow& wrap = day.task(std::to_string(earlier), TaskKind::wrap_off, Owner::farmer, 5);
+    wrap.earliest = wrap.due - earlier;
+  }
+  CHECK(text_of(day) ==
+        "By Sun 29 Nov (for the farm)\n"
+        "2  [ ] wrap off not before Fri 27 Nov\n"
+        "3  [ ] wrap off not before Thu 26 Nov\n");
 }
 
 TEST_CASE("a cow without a number is told by what she looks like") {

@@ -68,10 +68,42 @@ TEST_CASE("a Stop that was answered, or that asks for no vet, calls no vet") {
   CHECK(holds(box_text(day_with_fall("go ahead").input()), "No vet was asked for"));
   InventedDay day("Hollow Meadow");
   day.turn("412");
-  stopped(day, "toe-far-too-short", "Toe too short.");
+  stopped(day, "both-claws-blocked", "Left hind: a block on both claws.");
   CHECK(holds(box_text(day.input()), "No vet was asked for"));
   stopped(day, "down-in-the-crush", fall).rank = Rank::ask;
   CHECK(holds(box_text(day.input()), "No vet was asked for"));
+}
+
+TEST_CASE("a toe far too short stands in the box with its length, and that no more comes off it") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.rest_fine();
+  day.measured(Foot::lh, 680).claw = Claw::outside;
+  day.measured(Foot::lh, 780).claw = Claw::inside;
+  Warning& warning = stopped(day, "toe-far-too-short", "Toe 68 mm: no more off.");
+  warning.foot = Foot::lh;
+  warning.claw = Claw::outside;
+  CHECK(holds(box_text(day.input()),
+              "# 412  Left hind, outside claw, toe length 68 mm\n"
+              "#      Toe 68 mm: no more off. Nobody answered.\n"
+              "#      Ring today.\n"
+              "#      Take no more off that toe."));
+}
+
+TEST_CASE("an act the law keeps for the vet stands in the box until somebody says who did it") {
+  const auto day_answered = [](const std::string& decision) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.did({ActionKind::amputated, Foot::rh, Claw::outside});
+    day.did({ActionKind::injected});
+    stopped(day, "act-reserved-for-vet", "Surgery is the vet's. Who did it?", decision).foot =
+        Foot::rh;
+    return box_text(day.input());
+  };
+  CHECK(holds(day_answered(""),
+              "# 412  Right hind, claw amputated, outside claw\n"
+              "#      Surgery is the vet's. Who did it? Nobody answered.\n"));
+  CHECK(holds(day_answered("RH claw amputated by the vet"), "No vet was asked for"));
 }
 
 TEST_CASE("once the vet came, or she left, her Stop calls nobody") {
@@ -129,7 +161,7 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   CHECK(holds(box_text(day.input()),
               "Left hind, outside claw: toe ulcer (TU) and pus above the coronet\n"));
   const std::string page = page_text(day.input());
-  CHECK(holds(page, "outside claw: toe ulcer (TU); pus above the coronet\n"));
+  CHECK(holds(page, "412 left hind, outside claw, pus above the coronet\n"));
   CHECK(holds(page, "- 412 right hind, bleeding that does not stop.\n"));
 }
 

@@ -65,12 +65,30 @@ TEST_CASE("sheets that people have read stay as they are") {
               {"long_names", day_with_long_names},
               {"doubts", day_with_doubts}};
 
+  const struct {
+    const char* name;
+    VisitSheetInput (*day)();
+  } texts[] = {{"three_cows", three_cow_day},
+               {"many_cows", day_with_many_cows},
+               {"better_than_last_time", day_better_than_last_time},
+               {"lame_cows", day_of_lame_cows}};
+
   for (const auto& row : rows) {
     const std::string name = row.name;
     CHECK_MESSAGE(difference_to_approved(name + ".html", html_of(row.day())) == "", name);
   }
-  CHECK(difference_to_approved("three_cows.txt", to_plain_text(visit_sheet(three_cow_day()))) ==
-        "");
+  for (const auto& row : texts) {
+    const std::string text = to_plain_text(visit_sheet(row.day()));
+    CHECK_MESSAGE(difference_to_approved(std::string(row.name) + ".txt", text) == "", row.name);
+  }
+}
+
+TEST_CASE("a day of routine work is set beside the one before it, a day of lame cows is not") {
+  const std::string same = "Something was found on fewer cows than last time: 10 of 40 today, 30";
+  CHECK(times(to_plain_text(visit_sheet(day_better_than_last_time()), 1000), same) == 1);
+  const std::string lame = to_plain_text(visit_sheet(day_of_lame_cows()), 1000);
+  CHECK(times(lame, "ast time") == 0);
+  CHECK(times(lame, "29 Sep") == 0);
 }
 
 TEST_CASE("every open task stands on the sheet once, a cow for the vet once, and no closed one") {

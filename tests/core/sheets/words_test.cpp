@@ -118,6 +118,21 @@ TEST_CASE("a finding is said in words with its code beside") {
   }
 }
 
+TEST_CASE("what a finding is called and what was called of it stand apart in a list of kinds") {
+  FindingRow row;
+  row.lesion = Lesion::wla;
+  row.claw = Claw::outside;
+  row.place = Place::white_line_heel;
+  row.degree = Degree::bad;
+  row.zone = 2;
+  CHECK(english_wording().finding_name(row) == "white line abscess (WLA)");
+  CHECK(english_wording().finding_details(row) == "outside claw, heel, bad, zone 2");
+  FindingRow other;
+  other.words = "wire cut";
+  CHECK(english_wording().finding_name(other) == "wire cut");
+  CHECK(english_wording().finding_details(other).empty());
+}
+
 TEST_CASE("digital dermatitis in an ulcer is told with the ulcer") {
   FindingRow finding;
   finding.lesion = Lesion::su;
@@ -253,6 +268,13 @@ TEST_CASE("lists end with and") {
 
 TEST_CASE("braces in what people said stay what they are") {
   CHECK(in_english.say(Saying::title, {{"herd", "{date}"}, {"date", "{x}"}}) == "{date}, {x}");
+}
+
+TEST_CASE("parts of a sentence have semicolons between and no full stop before one") {
+  CHECK(clauses({"went down", "Stop: ring the vet.", "still on?", "late."}) ==
+        "went down; Stop: ring the vet; still on?; late.");
+  CHECK(clauses({"went down"}) == "went down");
+  CHECK(clauses({}).empty());
 }
 
 TEST_CASE("sentences start with a capital and end once") {

@@ -45,6 +45,7 @@ std::vector<std::string> handed_out(const std::vector<std::string>& lines) {
   for (const std::string& line : lines) {
     std::istringstream stream(line);
     for (std::string word; stream >> word;) {
+      if (word.back() == '.') word.pop_back();  // behind what a line of a card is for
       const bool is_ours = word.size() == 3 && std::islower(word[0]) != 0;
       if (is_ours) words.push_back(word);
     }
@@ -205,12 +206,6 @@ TEST_CASE("Every page says which one it is") {
   REQUIRE(pages.size() == 2);
   CHECK(test::lines_on(pages[0].pieces) == std::vector<std::string>{"one", "page 1 of 2"});
   CHECK(test::lines_on(pages[1].pieces) == std::vector<std::string>{"two", "page 2 of 2"});
-}
-
-TEST_CASE("The number of a page is said in the language of the document") {
-  CHECK(page_words("en", 2, 3) == "page 2 of 3");
-  CHECK(page_words("de", 2, 3) == "Seite 2 von 3");
-  CHECK(page_words("fi", 2, 3) == "2 / 3");
 }
 
 TEST_CASE("The heading that says by when stands again over tasks on the next page") {

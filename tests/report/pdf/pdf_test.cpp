@@ -40,13 +40,14 @@ Document three_cows() {
   return visit_sheet(three_cow_day());
 }
 
-/// Spaces and line ends count for nothing.
-std::string closed_up(const std::string& text) {
-  std::string closed;
-  for (const char letter : text) {
-    if (letter != ' ' && letter != '\n' && letter != '\f') closed += letter;
+/// Spaces, those that hold words together too, and line ends count for nothing.
+std::string closed_up(std::string text) {
+  const std::string holding = "\u00a0";
+  for (auto at = text.find(holding); at != std::string::npos; at = text.find(holding, at)) {
+    text.erase(at, holding.size());
   }
-  return closed;
+  std::erase_if(text, [](char one) { return one == ' ' || one == '\n' || one == '\f'; });
+  return text;
 }
 
 }  // namespace

@@ -82,7 +82,6 @@ class RandomDocument {
 
   TaskList tasks() {
     TaskList list;
-    list.owner = text(2);
     list.done_on = draw_.chance(0.5) ? "done on" : "";
     for (std::uint32_t left = 1 + draw_.below(25); left > 0; --left) {
       TaskItem item;
@@ -97,6 +96,7 @@ class RandomDocument {
   Table table() {
     Table table;
     table.columns = {{text(1)}, {text(2), Align::end}, {text(1)}};
+    if (draw_.chance(0.5)) table.head = RowHead::words;
     for (std::uint32_t left = draw_.below(60); left > 0; --left) {
       const Runs first = {plain(text(2))};
       const Runs second = runs(5);

@@ -8,7 +8,7 @@ namespace evenclaw {
 namespace {
 
 TaskList two_tasks() {
-  return {"For the farm", "done on", {{"412", {}, {{plain("wrap off")}, {plain("block check")}}}}};
+  return {"done on", {{"412", {}, {{plain("wrap off")}, {plain("block check")}}}}};
 }
 
 std::vector<Piece> laid(const TaskList& list) {
@@ -26,8 +26,8 @@ TEST_CASE("Every task has a box of 6 mm and a line to write on") {
     CHECK(box.right - box.left == doctest::Approx(6));
     CHECK(box.bottom - box.top == doctest::Approx(6));
   }
-  CHECK(test::lines_on(pieces) == std::vector<std::string>{"For the farm", "412", "wrap off",
-                                                           "done on", "block check", "done on"});
+  CHECK(test::lines_on(pieces) ==
+        std::vector<std::string>{"412", "wrap off", "done on", "block check", "done on"});
 }
 
 TEST_CASE("The cow and her first task stand on one baseline, the box beside the task") {
@@ -44,10 +44,12 @@ TEST_CASE("The cow and her first task stand on one baseline, the box beside the 
 TEST_CASE("Without words for it there is no line to write on, and more room for the task") {
   TaskList list = two_tasks();
   list.done_on.clear();
-  list.items[0].lines = {{plain("block still on? right hind, inside claw, late")}};
-  CHECK(test::placed(laid(list), "block still on? right hind, inside claw, late").at.x > 0);
+  list.items[0].lines = {{plain("block still on? right hind, inside claw, as she came lame")}};
+  CHECK(test::placed(laid(list), "block still on? right hind, inside claw, as she came lame").at.x >
+        0);
   list.done_on = "done on";
-  CHECK(test::placed(laid(list), "block still on? right hind, inside claw, late").at.x < 0);
+  CHECK(test::placed(laid(list), "block still on? right hind, inside claw, as she came lame").at.x <
+        0);
 }
 
 TEST_CASE("What is said of a cow before her tasks has no box") {
@@ -57,6 +59,16 @@ TEST_CASE("What is said of a cow before her tasks has no box") {
   const std::vector<Piece> pieces = laid(list);
   CHECK(test::placed(pieces, "412").at.y ==
         doctest::Approx(test::placed(pieces, "careful, she kicks").at.y));
+}
+
+TEST_CASE("The longest tasks of the trade stand on one line beside the place to write") {
+  for (const char* words :
+       {"block check right front, outside claw", "block still on? right front, outside claw",
+        "late: block off right front, both claws", "look at the sore on right front"}) {
+    TaskList list = two_tasks();
+    list.items[0].lines = {{plain(words)}};
+    CHECK_MESSAGE(test::placed(laid(list), words).at.x > 0, words);
+  }
 }
 
 TEST_CASE("All tasks of a cow are one piece") {
