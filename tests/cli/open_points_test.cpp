@@ -126,3 +126,16 @@ TEST_CASE("a count nobody could read is answered by how many they were") {
   CHECK(told.find("evenclaw told \"they were 11, nothing found\" --answers \"12 heifers\"") !=
         std::string::npos);
 }
+
+TEST_CASE("two bruises of one foot are asked about as two, and no question stands twice") {
+  std::vector<OpenPoint> points;
+  for (const OpenPointKind kind :
+       {OpenPointKind::place_not_called, OpenPointKind::place_not_called,
+        OpenPointKind::degree_not_called, OpenPointKind::degree_not_called}) {
+    points.push_back(point(kind, "412"));
+    points.back().words = kind == OpenPointKind::place_not_called ? "Left hind, bruise: where?"
+                                                                  : "Left hind, bruise: how bad?";
+  }
+  CHECK(open_points_text(points) ==
+        "  not called where, how bad: 412 left hind, bruise (2 of them)\n");
+}

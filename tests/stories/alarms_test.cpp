@@ -35,6 +35,7 @@ const std::vector<PlantedFault> planted = {
     {"both_claws_blocked", Rank::stop, "both-claws-blocked"},
     {"both_claws_painful_and_a_block_called", Rank::stop, "block-on-painful-claw"},
     {"both_claws_painful_and_no_block", Rank::ask, "both-claws-painful"},
+    {"called_with_a_question_mark", Rank::ask, "called-in-doubt"},
     {"culled_with_a_wrap_on", Rank::ask, "leaving-with-block-or-wrap"},
     {"down_in_the_crush", Rank::stop, "down-in-the-crush"},
     {"foul_without_the_vet", Rank::stop, "foul-without-the-vet"},

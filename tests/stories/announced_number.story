@@ -34,7 +34,7 @@ saved 413
 refused line 10: is 415 the next cow, or the right number of the one before? say 415 for the next cow; or "no, 415" to mend her number
 saved 414
 saved 415
-refused line 12: "4l6" is not the number of a cow; a cow is digits only: say the number again
+refused line 12: "4l6" is not the number of a cow; a cow is digits only: say the number again, 416 if that is meant
 refused line 16: is 417 the next cow, or the right number of the one before? say 417 for the next cow; or "no, 417" to mend her number
 saved 416
 saved 417?

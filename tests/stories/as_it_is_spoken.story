@@ -105,7 +105,7 @@ saved 215
 brown heifer, white star | fine LF RF LH RH
 513 or 531 | fine LF RF LH RH
 211 | LH SU | unfinished: she's going down, let her out
-213 | RH not called; trimmed | fine LF RF LH
+213 | RH nothing_found; trimmed | fine LF RF LH
 215 | LH outside SW on one side; vet | RH blood_drawn toe slight | fine LF RF
 
 ## due 2026-10-27
@@ -141,7 +141,7 @@ case: DD RH, found 1x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found
 2026-10-27 LH: nothing found
-2026-10-27 RH: finding not called
+2026-10-27 RH: nothing found
 2026-10-13 LF: nothing found
 2026-10-13 RF: nothing found
 2026-10-13 LH: nothing found

@@ -10,7 +10,7 @@ today hinds
 rest fine
 413 nothing found
 414 lame RH
-412 no, not bad
+412 no, not so bad
 412 LH no, slihgt
 RH DD raw behind
 412 no, slight
@@ -21,7 +21,7 @@ done
 told: today's feet: LH RH
 saved 412
 saved 413
-refused line 6: "bad" cannot stand here; expected a lesion, a place, a claw, something done, a measure or a number
+refused line 6: "so" is not understood; leave it out
 refused line 7: "slihgt" is not understood; expected a foot, a claw, a number, a stage, a degree or a place; did you mean "slight"?
 saved 412
 told 412: now reads: 412 rest fine / LH outside sole ulcer middle of the sole, slight / RH nothing found
@@ -33,4 +33,4 @@ saved 414
 414 lame RH | RH DD behind raw | fine LH
 
 ## ended
-news_unclear 412: "412 no, not bad": It was not understood, so nothing of hers was mended. What holds?
+news_unclear 412: "412 no, not so bad": It was not understood, so nothing of hers was mended. What holds?

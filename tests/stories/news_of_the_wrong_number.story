@@ -65,6 +65,5 @@ due 306: block check left hind, inside claw (trimmer, by 2026-10-27)
 due 306: block off left hind, inside claw (trimmer, by 2026-11-03)
 
 ## ended
-news_unclear 308: "no, 306": News was told of several cows, and it is not clear whose number was wrong. What holds?
 due_not_seen 306: block check left hind, inside claw is due and she was not seen
 due_not_seen 306: block off left hind, inside claw is due and she was not seen

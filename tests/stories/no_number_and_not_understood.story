@@ -14,7 +14,7 @@ done
 visit 2026-10-27
 today hinds
 all wraps off
-a dozen heifers all good
+loads of heifers all good
 the little one by the gate kicks
 201, 202 wraps off
 no, 11 heifers
@@ -24,8 +24,7 @@ done
 ## answered
 told: today's feet: LH RH
 refused line 2: "all" is not understood; expected a number, "no number", today's feet or caller or writer
-refused line 3: "a" is not understood; leave it out
-refused line 3: "dozen" is not understood either
+refused line 3: "loads" is not understood; expected a number, "no number", today's feet or caller or writer
 refused line 4: "the" is not understood; leave it out
 refused line 4: "little" is not understood either
 refused line 4: "by the gate" is not understood either
@@ -35,6 +34,6 @@ refused line 6: No animals were counted at this visit. Say the count without "no
 saved 413
 
 ## ended
-news_unclear a dozen heifers: "a dozen heifers all good": This was not understood. Of whom was it, and what was told?
 news_unclear all wraps: "all wraps off": This was not understood. Of whom was it, and what was told?
+news_unclear loads of heifers: "loads of heifers all good": This was not understood. Of whom was it, and what was told?
 news_unclear the little one: "the little one by the gate kicks": This was not understood. Of whom was it, and what was told?

@@ -51,18 +51,12 @@ saved 202
 ask 203: Block on left hind since 13 Oct (14 d): still on? (answer: LH block still on / LH block came off / LH block taken off / LH block don't know)
 mark 203: taken as: LH block still on
 saved 203
-stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 ask 204: Not on the herd's list: bluemix. What withdrawal? (answer: no withdrawal / go ahead)
 mark 204: taken as: withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)
-stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 saved 204
-stop 205: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 ask 205: Not on the herd's list: whitemix. What withdrawal? (answer: no withdrawal / go ahead)
-stop 205: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 saved 205
-stop 206: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 ask 206: Not on the herd's list: greenmix. What withdrawal? (answer: no withdrawal / go ahead)
-stop 206: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 saved 206
 saved 207
 
@@ -76,6 +70,4 @@ saved 207
 207 | LH DD behind raw; wrap_on for 2026-10-30 | fine RH
 
 ## ended
-unanswered 204: Foul (left hind): look for a stick; vet, or the vet's plan, today.
-unanswered 205: Foul (left hind): look for a stick; vet, or the vet's plan, today.
-unanswered 206: Foul (left hind): look for a stick; vet, or the vet's plan, today.
+

@@ -22,18 +22,14 @@ told: today's feet: LH RH
 ask 201: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off by itself / RH wrap taken off / RH wrap don't know)
 mark 201: taken as: RH wrap taken off
 saved 201
-stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
 ask 204: Not on the herd's list: bluemix. What withdrawal? (answer: no withdrawal / go ahead)
-mark 204: taken as: withdrawal 2d
+mark 204: taken as: withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)
 saved 204
 
 ## the same file again
 
 ## answered
 there already 201
-stop 204: Foul (left hind): look for a stick; vet, or the vet's plan, today. (answer: LH vet / LH by the vet's plan / go ahead)
-ask 204: Not on the herd's list: bluemix. What withdrawal? (answer: no withdrawal / go ahead)
-mark 204: taken as: withdrawal 2d
 there already 204
 
 ## recorded
@@ -41,4 +37,4 @@ there already 204
 204 | LH IP bad | fine RH | cow: given bluemix; withheld for 2026-10-29
 
 ## ended
-unanswered 204: Foul (left hind): look for a stick; vet, or the vet's plan, today.
+

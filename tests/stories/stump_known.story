@@ -42,6 +42,6 @@ mark 603: LH claw missing outside (told today)
 saved 603
 
 ## recorded
-601 | RH not called; trimmed | fine LF RF LH
-602 | LH not called; trimmed | fine LF RF RH
-603 | LH not called; claw_missing outside; trimmed | fine LF RF RH
+601 | RH nothing_found; trimmed | fine LF RF LH
+602 | LH nothing_found; trimmed | fine LF RF RH
+603 | LH nothing_found; claw_missing outside; trimmed | fine LF RF RH

@@ -64,7 +64,6 @@ constexpr NameOfKind name_table[] = {
     {TermKind::animals, "animals that are counted"},
     {TermKind::all_trimmed, "trimmed"},
     {TermKind::bar, "who was not like the others"},
-    {TermKind::twice, "that they were counted twice"},
     {TermKind::today, "today's feet"},
     {TermKind::caller, "caller or writer"},
     {TermKind::writer, "caller or writer"},

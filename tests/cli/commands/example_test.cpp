@@ -59,4 +59,15 @@ TEST_CASE("What the example says to look at is there") {
   CHECK(has(shown.out, "231"));
 }
 
+TEST_CASE("In a business that calls its days in German the example is read in its own words") {
+  const Workshop workshop;
+  const std::string file = workshop.file("german.db");
+  REQUIRE(workshop.run({"start", "Lindenhof", "--new-herd", "--file", file}).exit == 0);
+  REQUIRE(workshop.run({"language", "de", "--file", file}).exit == 0);
+  const Ran played = workshop.run({"example", "--each", "--file", file});
+  CHECK(played.exit == 0);
+  CHECK(has(played.out, "saved "));
+  CHECK_FALSE(has(played.out, "refused"));
+}
+
 }  // namespace evenclaw::test

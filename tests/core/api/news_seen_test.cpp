@@ -91,4 +91,11 @@ TEST_CASE("the news of a visit is each line once, and only what was clear") {
         Lines{"412 walks sound, 513 walks sound", "77 gone"});
 }
 
+TEST_CASE("a line that tells two things of her was said once and is shown once") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"412 RH DD raw behind; wrap on", "rest fine", "done"});
+  (void)place.visited("2026-10-27", {"412 wrap off, walks sound", "413 nothing found", "done"});
+  CHECK(told_of(place, "412") == Lines{"2026-10-27 412 wrap off, walks sound"});
+}
+
 }  // namespace evenclaw::test

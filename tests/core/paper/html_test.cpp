@@ -122,6 +122,23 @@ TEST_CASE("what follows a page break starts a page") {
   CHECK(holds(html, "<h2>After</h2>"));
 }
 
+TEST_CASE("a table or a card behind a page break starts a page as well") {
+  Table table;
+  table.columns = {{"Cow"}};
+  const std::string html = to_html(with({PageBreak{}, table, PageBreak{}, Card{"412", {}, {}}}));
+  CHECK(holds(html, "<div class=\"page\">\n<table"));
+  CHECK(holds(html, "<div class=\"page\">\n<article"));
+  CHECK_FALSE(holds(to_html(with({table})), "<div class=\"page\">"));
+}
+
+TEST_CASE("columns to write in that ask for no share get none, and the form is made") {
+  WritingForm form;
+  form.columns = {{"Found", 0}, {"Done", 0}};
+  form.rows = {"LH"};
+  form.items = {{"412", {}}};
+  CHECK(holds(to_html(with({form})), "width:0%"));
+}
+
 TEST_CASE("the foot stands on every printed page as a safe style string") {
   Document document = with({});
   document.foot = "A \"herd\"";

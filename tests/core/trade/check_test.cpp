@@ -79,6 +79,8 @@ Turn with_any_words(Turn turn, RandomStream& random) {
   for (FootCall& call : turn.feet) {
     if (random.chance(0.1)) call.note = "it stinks";
     for (Finding& finding : call.findings) {
+      const bool is_doubtful = finding.claw == Claw::outside && random.chance(0.2);
+      if (is_doubtful && !is_named_by_words(finding.lesion)) finding.words = "outside?";
       if (finding.lesion != Lesion::sw || random.chance(0.5)) continue;
       finding.claw = Claw::not_called;
       finding.words = "on one side";

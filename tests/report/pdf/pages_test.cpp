@@ -122,4 +122,41 @@ TEST_CASE("Two boxes below each other stay two") {
   CHECK(boxes[1].top - boxes[0].bottom == doctest::Approx(5));
 }
 
+TEST_CASE("A strip no page can hold goes on on the next, and no line of it is lost or cut") {
+  Strip tall;
+  tall.height = 2.5 * column_height;
+  for (double y = 10; y <= tall.height; y += 10) {
+    tall.pieces.emplace_back(line({0, y}, {column_width, y}, {}));
+  }
+  const std::vector<Page> pages = dealt_to_pages({strip_of(20), tall, strip_of(20)});
+  REQUIRE(pages.size() >= 3);
+  std::size_t lines = 0;
+  for (const Page& page : pages) {
+    for (const Piece& piece : page.pieces) {
+      CHECK(extent_of(piece).bottom <= paper_height - margin_bottom + 1e-6);
+      ++lines;
+    }
+  }
+  CHECK(lines == tall.pieces.size() + 2);
+}
+
+TEST_CASE("A strip just too high for the page below its head is parted, not run off the paper") {
+  const auto head = std::make_shared<const Strips>(Strips{strip_of(30, true)});
+  Strip high;
+  high.height = column_height - 10;
+  high.head = head;
+  for (const double y : {20.0, column_height - 10}) {
+    high.pieces.emplace_back(line({0, y}, {column_width, y}, {}));
+  }
+  Strips strips = *head;
+  strips.push_back(strip_of(20));
+  strips.back().head = head;
+  strips.push_back(high);
+  for (const Page& page : dealt_to_pages(strips)) {
+    for (const StripPlace& place : page.places) {
+      CHECK(place.bottom <= paper_height - margin_bottom + 1e-6);
+    }
+  }
+}
+
 }  // namespace evenclaw

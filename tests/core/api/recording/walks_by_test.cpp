@@ -47,3 +47,20 @@ TEST_CASE("how she walks and is handled says nothing of her feet, whatever else 
   CHECK_FALSE(says_nothing_of_her_feet(saying::turn_of({"416 kicks", "LH"})));
   CHECK_FALSE(says_nothing_of_her_feet(saying::turn_of({"416"})));
 }
+
+TEST_CASE("what became of a wrap is told as news when that is all and the foot carried one") {
+  Rows past;
+  OnFootRow wrap;
+  wrap.foot = Foot::rh;
+  wrap.fixture = Fixture::wrap;
+  past.on_feet.push_back(wrap);
+  const auto news = only_fate_in(saying::turn_of({"416 RH wrap off"}), past);
+  REQUIRE(news.has_value());
+  CHECK(news->news == News::wrap_off);
+  CHECK(news->feet == FootSet{Foot::rh});
+  for (const char* line : {"416 LH wrap off", "416 RH block off", "416 RH wrap off; nothing found",
+                           "416 lame RH; RH wrap off", "416 RH wrap on", "416"}) {
+    CAPTURE(line);
+    CHECK_FALSE(only_fate_in(saying::turn_of({line}), past).has_value());
+  }
+}

@@ -74,14 +74,15 @@ TEST_CASE("a shared word that changes no lesion is taken") {
 }
 
 TEST_CASE("a number with letters in it is no cow, and no part of it is one") {
-  constexpr Row rows[] = {{"4l3 lame LH", "4l3", "a cow is digits only: say the number again"},
-                          {"41O lame RH", "41O", "a cow is digits only: say the number again"},
-                          {"413A lame", "413A", "a cow is digits only: say the number again"},
-                          {"413x", "413x", "a cow is digits only: say the number again"},
-                          {"413d", "413d", "a cow is digits only: say the number again"},
-                          {"4l3 gone", "4l3", "a cow is digits only: say the number again"},
-                          {"412 or 4l3", "4l3", "a cow is digits only: say the number again"},
-                          {"no, 4l3", "4l3", "a cow is digits only: say the number again"}};
+  constexpr Row rows[] = {
+      {"4l3 lame LH", "4l3", "a cow is digits only: say the number again, 413 if that is meant"},
+      {"41O lame RH", "41O", "a cow is digits only: say the number again, 410 if that is meant"},
+      {"413A lame", "413A", "a cow is digits only: say the number again"},
+      {"413x", "413x", "a cow is digits only: say the number again"},
+      {"413d", "413d", "a cow is digits only: say the number again"},
+      {"4l3 gone", "4l3", "a cow is digits only: say the number again, 413 if that is meant"},
+      {"412 or 4l3", "4l3", "a cow is digits only: say the number again, 413 if that is meant"},
+      {"no, 4l3", "4l3", "a cow is digits only: say the number again, 413 if that is meant"}};
   check_refused(rows);
   for (const Row& row : rows) {
     CAPTURE(row.line);
