@@ -77,6 +77,16 @@ Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
   return warnings;
 }
 
+/// "wrap off left hind is due": that she was not seen is said before it.
+std::string why_she_was_expected(std::string words) {
+  for (const std::string_view ending : {", and she was not seen", " and she was not seen"}) {
+    const bool ends_so = words.size() > ending.size() &&
+                         words.compare(words.size() - ending.size(), ending.size(), ending) == 0;
+    if (ends_so) words.resize(words.size() - ending.size());
+  }
+  return words;
+}
+
 std::vector<NotSeenCow> not_seen_of(const ClosingState& state) {
   std::vector<NotSeenCow> not_seen;
   for (const OpenPoint& point : state.open) {
@@ -86,9 +96,9 @@ std::vector<NotSeenCow> not_seen_of(const ClosingState& state) {
     const auto listed = std::find_if(not_seen.begin(), not_seen.end(),
                                      [&](const NotSeenCow& cow) { return cow.cow == point.cow; });
     if (listed == not_seen.end()) {
-      not_seen.push_back({point.cow, point.cow_said, point.words});
+      not_seen.push_back({point.cow, point.cow_said, why_she_was_expected(point.words)});
     } else {
-      listed->why += "; " + point.words;
+      listed->why += "; " + why_she_was_expected(point.words);
     }
   }
   return not_seen;

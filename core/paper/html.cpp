@@ -18,6 +18,10 @@ namespace {
 // A label of more characters than this is set smaller, so that it keeps to its column.
 constexpr std::size_t longest_large_label = 6;
 
+bool is_long(const std::string& label) {
+  return character_count(label) > longest_large_label;
+}
+
 std::string element(std::string_view tag, std::string_view content, std::string_view kind = {}) {
   std::string html = '<' + std::string(tag);
   if (!kind.empty()) html += " class=\"" + std::string(kind) + '"';
@@ -124,9 +128,8 @@ class HtmlBody {
   std::string operator()(const Figure& figure) { return figure_of(figure, "plain"); }
 
   std::string operator()(const Card& card) const {
-    const bool is_long = character_count(card.label) > longest_large_label;
     std::string content = element('h' + std::to_string(level_ + 1), escaped(card.label),
-                                  is_long ? "label long" : "label") +
+                                  is_long(card.label) ? "label long" : "label") +
                           '\n';
     const std::string head =
         card.head.empty() ? std::string() : element("p", html_of(card.head), "head") + '\n';
@@ -177,7 +180,8 @@ class HtmlBody {
       lines += element("div", "<span class=\"box\" aria-hidden=\"true\"></span>" +
                                   element("p", html_of(line)) + done);
     }
-    return element("li", element("span", escaped(item.label), "label") + element("div", lines));
+    const std::string_view kind = is_long(item.label) ? "label long" : "label";
+    return element("li", element("span", escaped(item.label), kind) + element("div", lines));
   }
 
   static std::string blanks(const std::vector<std::string>& names) {
@@ -212,10 +216,10 @@ class HtmlBody {
   }
 
   static std::string writing_item(const WritingForm& form, const WritingItem& item) {
-    const bool is_long = character_count(item.label) > longest_large_label;
     const std::string label =
-        item.label.empty() ? element("p", escaped(form.label_head) + "<i></i>", "label blank")
-                           : element("h3", escaped(item.label), is_long ? "label long" : "label");
+        item.label.empty()
+            ? element("p", escaped(form.label_head) + "<i></i>", "label blank")
+            : element("h3", escaped(item.label), is_long(item.label) ? "label long" : "label");
     const std::string about =
         item.about.empty() ? std::string() : element("p", html_of(item.about), "about");
     return element("article", element("div", label + about + blanks(form.before), "top") + '\n' +

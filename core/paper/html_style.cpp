@@ -42,6 +42,7 @@ padding:1.5mm 0;border-top:.3mm solid #000;font-size:13pt}
 .tasks li{display:grid;grid-template-columns:20mm 1fr;gap:0 2mm;padding:1.2mm 0;
 border-bottom:.3mm solid #999;font-size:16pt;line-height:1.2}
 .tasks .label{font-weight:bold;padding:.5mm 0}
+.tasks .label.long{font-size:11pt}
 .tasks p{margin:0}
 .tasks div div{display:grid;grid-template-columns:6mm 1fr 36mm;gap:0 3mm;align-items:start;
 padding:.5mm 0}
@@ -56,7 +57,7 @@ th,td{text-align:left;vertical-align:middle;padding:.9mm 4mm .9mm 0}
 thead th{font-weight:normal;color:#444;border-bottom:.5mm solid #000}
 tbody tr{border-bottom:.3mm solid #999}
 tbody th{font-size:14pt;white-space:nowrap}
-.words tbody th{font-size:11pt;white-space:normal}
+.words tbody th{font-size:11pt;white-space:normal;min-width:42mm}
 .words td,.words th{vertical-align:baseline}
 .end{text-align:right}
 figcaption{color:#444;font-size:10pt}
@@ -68,7 +69,7 @@ border-top:.3mm solid #000;padding:1mm 0 1.2mm;margin:0;line-height:1.25}
 .card .label{font-size:18pt;line-height:1.1;font-weight:bold;margin:0}
 .card .label.long{font-size:11pt}
 .card .head{margin:0}
-.card dl{display:block;margin:0;padding-top:.8mm}
+.card dl{display:block;grid-column:2;margin:0;padding-top:.8mm}
 .card dl div{display:block;margin:0 0 .3mm}
 .card dt,.card dd{display:inline;font-weight:normal;color:#000}
 .card dt:not(:empty)::after{content:". "}

@@ -94,7 +94,7 @@ std::vector<Block> found_by_kind(const VisitView& view) {
     feet.insert(kind.feet.begin(), kind.feet.end());
     const std::string count =
         wording.say(Saying::n_of, {{"n", std::to_string(kind.feet.size())}, {"of", of}});
-    table.rows.push_back({{plain(kind.name)}, {plain(count)}, where_words(kind, view)});
+    table.rows.push_back({{plain(kind.name)}, {plain(unbroken(count))}, where_words(kind, view)});
   }
   if (table.rows.empty()) return {};
   const std::string aside =

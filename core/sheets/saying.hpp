@@ -206,7 +206,6 @@ enum class Saying {
   vet_mobility_title,
   score_on_cows,    // {score} {n}
   scored_on_scale,  // {scale} {n} {of} {list}
-  // cow by cow
   cow_by_cow,
   how_to_read,
   found_or_done,

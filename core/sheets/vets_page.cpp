@@ -62,8 +62,9 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
 std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
   std::string found = view.wording.finding_at_claw(row);
   for (const std::string& sign : signs_of(view, cow, row.foot)) found += "; " + sign;
-  return {
-      {plain(view.names.in_text(cow.cow))}, {plain(view.wording.foot(row.foot))}, {plain(found)}};
+  return {{plain(view.names.in_text(cow.cow))},
+          {plain(unbroken(view.wording.foot(row.foot)))},
+          {plain(found)}};
 }
 
 /// What came back or does not heal, each finding with its history.
@@ -233,25 +234,57 @@ std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const Vis
   return wording.list(ends);
 }
 
+/// What was put on or given in the same way, with the same withdrawal.
+struct GivenAlike {
+  std::string what;
+  std::string withdrawal;
+  std::vector<std::pair<CowId, std::vector<std::string>>> where;  // no feet: all of her
+};
+
+void add_given(std::vector<GivenAlike>& all, const CowSeen& cow, const ActionRow& row,
+               const VisitView& view) {
+  const std::string what = view.wording.act(row, view.input.visit.day);
+  const std::string withdrawal = withdrawal_words(cow, row, view);
+  auto alike = std::find_if(all.begin(), all.end(), [&](const GivenAlike& one) {
+    return one.what == what && one.withdrawal == withdrawal;
+  });
+  if (alike == all.end()) alike = all.insert(all.end(), {what, withdrawal, {}});
+  const bool is_new = alike->where.empty() || alike->where.back().first != cow.cow;
+  if (is_new) alike->where.push_back({cow.cow, {}});
+  if (row.foot) alike->where.back().second.push_back(view.wording.foot(*row.foot));
+}
+
+Runs where_given(const GivenAlike& given, const VisitView& view) {
+  Runs words;
+  for (const auto& [cow, feet] : given.where) {
+    if (!words.empty()) words.push_back(plain("; "));
+    words.push_back(strong(view.names.in_text(cow)));
+    if (!feet.empty()) words.push_back(plain(' ' + view.wording.list(feet)));
+  }
+  return words;
+}
+
 std::vector<Block> medicines(const VisitView& view) {
   const Wording& wording = view.wording;
-  Table table{"",
-              {{wording.say(Saying::column_cow)},
-               {wording.say(Saying::column_foot)},
-               {wording.say(Saying::column_medicine)},
-               {wording.say(Saying::column_withdrawal)}},
-              {}};
+  std::vector<GivenAlike> all;
   for (const CowSeen& cow : view.cows) {
     for (const ActionRow* row : cow.actions) {
-      if (!is_medicine_act(row->action) && !is_given_unnamed(row->action)) continue;
-      const std::string foot = row->foot ? wording.foot(*row->foot) : wording.say(Saying::the_cow);
-      table.rows.push_back({{plain(view.names.in_text(cow.cow))},
-                            {plain(foot)},
-                            {plain(wording.act(*row, view.input.visit.day))},
-                            {plain(withdrawal_words(cow, *row, view))}});
+      if (is_medicine_act(row->action) || is_given_unnamed(row->action)) {
+        add_given(all, cow, *row, view);
+      }
     }
   }
-  if (table.rows.empty()) return {};
+  if (all.empty()) return {};
+  Table table{"",
+              {{wording.say(Saying::column_medicine)},
+               {wording.say(Saying::column_withdrawal)},
+               {wording.say(Saying::column_where)}},
+              {},
+              RowHead::words};
+  for (const GivenAlike& given : all) {
+    table.rows.push_back(
+        {{plain(capitalised(given.what))}, {plain(given.withdrawal)}, where_given(given, view)});
+  }
   return {Heading{3, wording.say(Saying::vet_medicines_title)}, std::move(table)};
 }
 

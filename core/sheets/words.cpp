@@ -305,6 +305,18 @@ std::string capitalised(std::string text) {
   return text;
 }
 
+std::string unbroken(const std::string& words) {
+  std::string held;
+  for (const char letter : words) {
+    if (letter == ' ') {
+      held += "\u00a0";
+    } else {
+      held += letter;
+    }
+  }
+  return held;
+}
+
 std::string clauses(const std::vector<std::string>& parts) {
   std::string words;
   for (const std::string& part : parts) {

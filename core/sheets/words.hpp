@@ -144,6 +144,9 @@ const Wording& english_wording();
 /// The first letter as a capital (ASCII and Latin-1), for the start of a line.
 std::string capitalised(std::string text);
 
+/// With spaces that no end of a line comes between, for a narrow cell of a table.
+std::string unbroken(const std::string& words);
+
 /// Parts of one sentence with semicolons between: a full stop in the middle is left out.
 std::string clauses(const std::vector<std::string>& parts);
 

@@ -58,6 +58,7 @@ Strips line_strips(const Runs& line, const std::string& done_on, Typesetter& typ
 Strips item_strips(const TaskItem& item, const std::string& done_on, Typesetter& typesetter) {
   TextStyle label_style = task_style();
   label_style.strong = true;
+  if (is_long_label(item.label)) label_style.points = 11;
   TextStyle about_style = task_style();
   about_style.points = 13;
   Strips lines = typesetter.strips(item.about, about_style, about_across);

@@ -68,7 +68,10 @@ TEST_CASE("cards are headed one level below the heading they stand under") {
 }
 
 TEST_CASE("a long label is set smaller") {
-  CHECK(holds(to_html(with({Card{"DE0012345678901", {}, {}}})), "class=\"label long\""));
+  const std::string number = "DE0012345678901";
+  CHECK(holds(to_html(with({Card{number, {}, {}}})), "class=\"label long\""));
+  CHECK(holds(to_html(with({TaskList{"", {{number, {}, {}}}}})), "class=\"label long\""));
+  CHECK_FALSE(holds(to_html(with({TaskList{"", {{"412", {}, {}}}}})), "class=\"label long\""));
 }
 
 TEST_CASE("tables tell which cells are heads of what") {

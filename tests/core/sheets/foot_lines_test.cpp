@@ -103,8 +103,7 @@ TEST_CASE("a lesion that goes on says since when") {
   day.turn("412");
   day.found({Foot::lh, Claw::outside, Lesion::su});
   day.rows().cases.back().first_day = day.input().visit.day - 40;
-  CHECK(line_of(day, Foot::lh) ==
-        "Left hind: Outside claw: sole ulcer (SU). There since Thu 15 Oct.");
+  CHECK(line_of(day, Foot::lh) == "Left hind: Outside claw: sole ulcer (SU). Since Thu 15 Oct.");
 }
 
 TEST_CASE("a lesion that is still open and was not looked for is told") {

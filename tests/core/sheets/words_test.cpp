@@ -270,6 +270,11 @@ TEST_CASE("braces in what people said stay what they are") {
   CHECK(in_english.say(Saying::title, {{"herd", "{date}"}, {"date", "{x}"}}) == "{date}, {x}");
 }
 
+TEST_CASE("what stands in a narrow cell is held together") {
+  CHECK(unbroken("9 of 164") == "9\u00a0of\u00a0164");
+  CHECK(unbroken("heel").size() == 4);
+}
+
 TEST_CASE("parts of a sentence have semicolons between and no full stop before one") {
   CHECK(clauses({"went down", "Stop: ring the vet.", "still on?", "late."}) ==
         "went down; Stop: ring the vet; still on?; late.");

@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/pages.hpp"
 #include "tests/report/pdf/shipped_fonts.hpp"
@@ -69,6 +71,14 @@ TEST_CASE("The longest tasks of the trade stand on one line beside the place to 
     list.items[0].lines = {{plain(words)}};
     CHECK_MESSAGE(test::placed(laid(list), words).at.x > 0, words);
   }
+}
+
+TEST_CASE("No word of a cow without a number is broken") {
+  TaskList list = two_tasks();
+  list.items[0].label = "no number";
+  const std::vector<std::string> lines = test::lines_on(laid(list));
+  CHECK(std::count(lines.begin(), lines.end(), "no") == 1);
+  CHECK(std::count(lines.begin(), lines.end(), "number") == 1);
 }
 
 TEST_CASE("All tasks of a cow are one piece") {
