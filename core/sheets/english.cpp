@@ -203,6 +203,7 @@ constexpr Worded<Saying> sayings[] = {
      "make sure before milk or meat is sold."},
     {S::withdrawal_ask_line, "Ask first: no withdrawal was recorded"},
     {S::milk_not_spoken_of, "Of her milk nothing was said: ask before it is sold."},
+    {S::meat_not_spoken_of, "Of her meat nothing was said: ask before she goes for slaughter."},
     {S::its_time_is_over, "its time is over"},
     {S::as_label_states, "time as its label states"},
     {S::as_vet_states, "time as the vet states"},

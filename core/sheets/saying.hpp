@@ -73,6 +73,7 @@ enum class Saying {
   withdrawal_ask_of_these,
   withdrawal_ask_line,
   milk_not_spoken_of,
+  meat_not_spoken_of,
   its_time_is_over,
   as_label_states,
   as_vet_states,

@@ -134,8 +134,9 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
-/// Somebody held back her meat, and neither somebody nor a list spoke of her milk.
-bool is_milk_not_spoken_of(const std::vector<const ActionRow*>& acts) {
+/// Somebody held back her meat, and neither somebody nor a list spoke of her milk; or the other way
+/// round.
+std::optional<Saying> not_spoken_of(const std::vector<const ActionRow*>& acts) {
   const auto told = [&](ActionKind kind) {
     return std::any_of(acts.begin(), acts.end(),
                        [kind](const ActionRow* row) { return row->action == kind; });
@@ -143,8 +144,11 @@ bool is_milk_not_spoken_of(const std::vector<const ActionRow*>& acts) {
   const bool by_list = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
     return is_medicine_act(row->action) && row->withdrawal != WithdrawalKnown::not_known;
   });
-  return told(ActionKind::meat_withheld) && !told(ActionKind::milk_withheld) &&
-         !told(ActionKind::withheld) && !told(ActionKind::no_withdrawal) && !by_list;
+  const bool of_both = told(ActionKind::withheld) || told(ActionKind::no_withdrawal);
+  const bool of_milk = told(ActionKind::milk_withheld);
+  const bool of_meat = told(ActionKind::meat_withheld);
+  if (by_list || of_both || of_milk == of_meat) return std::nullopt;
+  return of_meat ? Saying::milk_not_spoken_of : Saying::meat_not_spoken_of;
 }
 
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
@@ -159,8 +163,8 @@ NoticeItem held_back_item(const VisitView& view, CowId cow) {
     item.lines.push_back(end_line(*task, view));
   }
   const std::vector<const ActionRow*> acts = acts_behind(view, cow);
-  if (is_milk_not_spoken_of(acts)) {
-    item.lines.push_back({strong(wording.say(Saying::milk_not_spoken_of))});
+  if (const std::optional<Saying> asked = not_spoken_of(acts)) {
+    item.lines.push_back({strong(wording.say(*asked))});
   }
   for (const std::string& cause : causes_of(acts, view)) {
     item.lines.push_back({plain(as_sentence(cause))});

@@ -38,6 +38,16 @@ bool tells_withdrawal(ActionKind kind) {
          kind == ActionKind::meat_withheld || kind == ActionKind::no_withdrawal;
 }
 
+MilkAndMeat withdrawal_told(const Turn& turn) {
+  MilkAndMeat told;
+  for (const Action& action : turn.actions) {
+    if (!tells_withdrawal(action.kind)) continue;
+    told.milk = told.milk || action.kind != ActionKind::meat_withheld;
+    told.meat = told.meat || action.kind != ActionKind::milk_withheld;
+  }
+  return told;
+}
+
 Turn with_medicines(Turn turn, const MedicineRules& rules, Day visit_day) {
   for_each_medicine(turn, [&](Action& action) {
     if (action.medicine) return;

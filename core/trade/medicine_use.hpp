@@ -1,5 +1,5 @@
 // The medicines of a turn: which acts are of one, what the list says of them, what is told by
-// mouth. is told by mouth.
+// mouth.
 #pragma once
 
 #include <string>
@@ -18,6 +18,15 @@ bool is_given_unnamed(ActionKind kind);
 
 /// The withdrawal is told by mouth: till a time, or that there is none.
 bool tells_withdrawal(ActionKind kind);
+
+/// Of which of the two something is known.
+struct MilkAndMeat {
+  bool milk = false;
+  bool meat = false;
+};
+
+/// What is told by mouth in the whole turn; "no withdrawal" is of both.
+MilkAndMeat withdrawal_told(const Turn& turn);
 
 /// The turn with what the list says of every product it names. What is known of one already stays
 /// as it is, and a name that is not on the list stays as it was said.

@@ -67,9 +67,14 @@ class Answers {
     if (told && told->fixture == fixture && tells_its_fate(told->step)) lines_.insert(line);
   }
 
-  /// A time alone is of both, as "withdrawal 2d" is; milkings are of the milk.
-  void of_withdrawal() {
-    for (const ActionKind kind : {ActionKind::withheld, ActionKind::milk_withheld}) {
+  /// A time alone is of both, as "withdrawal 2d" is; milkings are of the milk. Where one of the two
+  /// was told it is of the other.
+  void of_withdrawal(MilkAndMeat told) {
+    using A = ActionKind;
+    std::vector<A> kinds = {A::withheld, A::milk_withheld};
+    if (told.milk) kinds = {A::meat_withheld};
+    if (told.meat) kinds = {A::milk_withheld};
+    for (const A kind : kinds) {
       const std::string line =
           std::string(language_.say(TermKind::withheld_act, kind)) + ' ' + text_;
       const Result<Line> said = read(line);
@@ -94,7 +99,7 @@ class Answers {
 }  // namespace
 
 std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
-                                           const Language& language) {
+                                           const Language& language, MilkAndMeat told) {
   const std::string_view said = trimmed(text);
   if (open.empty() || said.empty() || said.size() > longest_answer) return std::nullopt;
   Answers answers(said, language);
@@ -103,7 +108,7 @@ std::optional<std::string> answer_in_short(std::string_view text, const std::vec
     if (const std::optional<Fixture> fixture = fixture_asked_about(warning)) {
       answers.of_fixture(warning, *fixture);
     }
-    if (warning.rule == withdrawal_asked) answers.of_withdrawal();
+    if (warning.rule == withdrawal_asked) answers.of_withdrawal(told);
   }
   return answers.only_one();
 }

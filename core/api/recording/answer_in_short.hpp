@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/trade/call_line/language.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
 
@@ -14,9 +15,9 @@ namespace evenclaw {
 
 /// The whole line that is meant, when the words are no line by themselves and answer just one of
 /// the open questions: whether a wrap or block is still on, or how long milk and meat are held
-/// back. Nothing otherwise.
+/// back, of which `told` was called already. Nothing otherwise.
 std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
-                                           const Language& language);
+                                           const Language& language, MilkAndMeat told = {});
 
 /// "withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)": the line an answer was
 /// taken as, with what it says more than was said.

@@ -219,7 +219,11 @@ std::optional<std::string> RecordingState::answer_with_foot(std::string_view tex
   if (in_crush_) {
     const TurnDraft& so_far = in_crush_->draft;
     auto before = typed_ ? std::nullopt : taken_before(before_, so_far, text, *language_);
-    if (!before) before = answer_in_short(text, warnings().unanswered(), *language_);
+    if (!before) {
+      const std::optional<Turn> whole = whole_turn(*in_crush_);
+      const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
+      before = answer_in_short(text, warnings().unanswered(), *language_, told);
+    }
     if (before) return before;
   }
   if (asked.empty() || !typed_) return std::nullopt;

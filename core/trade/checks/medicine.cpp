@@ -77,9 +77,20 @@ std::string near_name(const Situation& situation, const Action& action) {
   return near.empty() ? name_at_start(list, action.product) : near;
 }
 
-bool withdrawal_was_told(const Turn& turn) {
-  return std::any_of(turn.actions.begin(), turn.actions.end(),
-                     [](const Action& action) { return tells_withdrawal(action.kind); });
+/// What neither the list states nor somebody told.
+MilkAndMeat not_known(const Situation& situation, const Action& action) {
+  MilkAndMeat known = withdrawal_told(situation.turn);
+  if (action.medicine) {
+    known.milk = known.milk || action.medicine->as_listed.milk.has_value();
+    known.meat = known.meat || action.medicine->as_listed.meat_days.has_value();
+  }
+  return {!known.milk, !known.meat};
+}
+
+/// "withdrawal" where both are missing.
+std::string withdrawal_words(MilkAndMeat missing) {
+  if (missing.milk && missing.meat) return "withdrawal";
+  return missing.milk ? "milk withdrawal" : "meat withdrawal";
 }
 
 /// A form of which nobody said the name is asked about where the herd keeps a list; a medicine that
@@ -90,15 +101,17 @@ bool wants_a_name(const Situation& situation, const Action& action) {
 }
 
 std::string missing_words(const Situation& situation, const Action& action) {
-  if (is_withdrawal_stated(action)) return {};
+  const MilkAndMeat missing = not_known(situation, action);
+  if (!missing.milk && !missing.meat) return {};
+  const std::string what = withdrawal_words(missing);
   if (action.medicine) {
-    return sentence(name_told(action)) + ": the list does not state its withdrawal. What is it?";
+    return sentence(name_told(action)) + ": the list does not state its " + what + ". What is it?";
   }
   if (!action.product.empty()) {
-    return "Not on the herd's list: " + name_told(action) + ". What withdrawal?";
+    return "Not on the herd's list: " + name_told(action) + ". What " + what + "?";
   }
   if (!wants_a_name(situation, action)) return {};
-  return sentence(name_told(action)) + ": with what, and what is its withdrawal?";
+  return sentence(name_told(action)) + ": with what, and what is its " + what + "?";
 }
 
 std::string_view reserved_words(ReservedAct act) {
@@ -167,15 +180,19 @@ std::vector<Firing> medicine_name_near(const Situation& situation) {
 }
 
 std::vector<Firing> withdrawal_missing(const Situation& situation) {
-  if (withdrawal_was_told(situation.turn)) return {};
+  // That there is none would speak of both.
+  const MilkAndMeat told = withdrawal_told(situation.turn);
+  const bool none_was_told = !told.milk && !told.meat;
   return for_each_product(situation, [&](const ActDone& done) -> std::optional<Firing> {
     if (!near_name(situation, *done.action).empty()) return std::nullopt;
     std::string words = missing_words(situation, *done.action);
     if (words.empty()) return std::nullopt;
     Firing firing = firing_of(done, std::move(words));
-    firing.warning.answers = {
-        offered_act(std::nullopt, ActionKind::no_withdrawal, Claw::none, situation.language),
-        offered_go_ahead(situation.language)};
+    if (none_was_told) {
+      firing.warning.answers = {
+          offered_act(std::nullopt, ActionKind::no_withdrawal, Claw::none, situation.language)};
+    }
+    firing.warning.answers.push_back(offered_go_ahead(situation.language));
     return firing;
   });
 }

@@ -129,6 +129,21 @@ TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke o
   }
 }
 
+TEST_CASE("of a cow with her milk alone held back it is told that nobody spoke of her meat") {
+  const auto told = [](ActionKind of_meat) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    day.did({ActionKind::given, std::nullopt, Claw::none, "penstrep"});
+    day.did({ActionKind::milk_withheld});
+    if (of_meat != ActionKind::given) day.did({of_meat});
+    day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+    return holds(text_of(day.input()), "Of her meat nothing was said");
+  };
+  CHECK(told(ActionKind::given));
+  CHECK_FALSE(told(ActionKind::meat_withheld));
+  CHECK_FALSE(told(ActionKind::no_withdrawal));
+}
+
 TEST_CASE("only what stands below cows held back has a line of its own to ask first") {
   InventedDay day("Hollow Meadow");
   day.turn("77");

@@ -76,6 +76,11 @@ TEST_CASE("that a time alone was taken for milk and meat is told") {
   CHECK(told_in_full("LH wrap taken off", english()) == "LH wrap taken off");
 }
 
+TEST_CASE("a time alone is of what was not told of yet") {
+  CHECK(answer_in_short("10d", {withdrawal()}, english(), {true, false}) == "meat withheld 10d");
+  CHECK(answer_in_short("4d", {withdrawal()}, english(), {false, true}) == "milk withheld 4d");
+}
+
 TEST_CASE("a line that says something by itself, or that nobody asked for, is no answer") {
   CHECK(meant("LH nothing found", {still_on("LH")}) == "nothing");
   CHECK(meant("taken off", {}) == "nothing");

@@ -47,13 +47,24 @@ TEST_CASE("a name that is not on the list asks for its withdrawal") {
 TEST_CASE("a product whose withdrawal the list does not state is asked about") {
   const auto warnings = warnings_of("412\nLH DD raw behind; spray with oddmix", invented_list());
   REQUIRE(warnings.size() == 1);
-  CHECK(warnings[0].words == "Oddmix: the list does not state its withdrawal. What is it?");
+  CHECK(warnings[0].words == "Oddmix: the list does not state its milk withdrawal. What is it?");
 }
 
-TEST_CASE("an end told by mouth, or that there is none, answers it") {
-  CHECK(medicine_warnings("412 milk withheld till Thu\nLH DD raw behind; spray with greenmix")
-            .empty());
+TEST_CASE("both ends told by mouth, or that there is none, answer it") {
+  CHECK(medicine_warnings("412 withdrawal till Thu\nLH DD raw behind; spray with greenmix").empty());
+  CHECK(medicine_warnings("412 milk 4d; meat 10d\nLH DD raw behind; spray with greenmix").empty());
   CHECK(medicine_warnings("412 no withdrawal\nLH DD raw behind; spray with greenmix").empty());
+  CHECK(medicine_warnings("412 milk withheld till Thu\nLH DD raw behind; spray with oddmix").empty());
+}
+
+TEST_CASE("where only her milk was told of, her meat is asked about, and the other way round") {
+  const auto meat = warnings_of("412 given greenmix; milk 4d", invented_list());
+  REQUIRE(meat.size() == 1);
+  CHECK(meat[0].words == "Not on the herd's list: greenmix. What meat withdrawal?");
+  CHECK(meat[0].answers == Names{"go ahead"});
+  const auto milk = warnings_of("412 given greenmix; meat 10d", invented_list());
+  REQUIRE(milk.size() == 1);
+  CHECK(milk[0].words == "Not on the herd's list: greenmix. What milk withdrawal?");
 }
 
 TEST_CASE("the same product on two feet is asked about once, and once at a visit") {
