@@ -4,7 +4,6 @@
 #include <utility>
 
 #include "core/trade/call_line/act_facts.hpp"
-#include "core/trade/call_line/claw_instead.hpp"
 #include "core/trade/call_line/denied.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/done_where_fine.hpp"
@@ -12,6 +11,7 @@
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
 #include "core/trade/call_line/possible.hpp"
+#include "core/trade/call_line/put_instead.hpp"
 #include "core/trade/call_line/reason_taken_back.hpp"
 #include "core/trade/call_line/recalled.hpp"
 #include "core/trade/call_line/refitted_today.hpp"
@@ -490,10 +490,7 @@ Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
     return correct_detail(draft, *detail);
   }
   if (const auto feet = feet_meant(draft, clause)) return name_feet_meant(draft, *feet, clause);
-  if (const auto mended = claw_instead(draft, clause)) {
-    Outcome gone = add_plainly(draft, mended->wrong);
-    return gone.ok() ? add_plainly(draft, mended->right) : gone;
-  }
+  if (const auto put = put_instead(draft, clause)) return *put;
   return add_plainly(draft, clause);
 }
 

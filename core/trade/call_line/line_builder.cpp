@@ -1,5 +1,6 @@
 #include "core/trade/call_line/line_builder.hpp"
 
+#include <cstddef>
 #include <utility>
 
 #include "core/base/quotation.hpp"
@@ -55,6 +56,26 @@ void LineBuilder::refuse(Refusal refusal, const Term& at) {
 
 void LineBuilder::refuse_if(std::optional<Refusal> refusal, const Term& at) {
   if (refusal) refuse(*std::move(refusal), at);
+}
+
+void LineBuilder::join_what_is_instead() {
+  close();
+  const auto finding_at = [this](std::size_t at) {
+    auto* clause = std::get_if<TurnClause>(&clauses_[at].clause);
+    return clause == nullptr ? nullptr : std::get_if<FindingSaid>(clause);
+  };
+  for (std::size_t at = 0; at + 1 < clauses_.size();) {
+    FindingSaid* first = finding_at(at);
+    const FindingSaid* next = finding_at(at + 1);
+    const bool is_joined =
+        first != nullptr && first->instead && next != nullptr && !next->instead;
+    if (!is_joined) {
+      ++at;
+      continue;
+    }
+    first->also.push_back(next->finding);
+    clauses_.erase(clauses_.begin() + static_cast<std::ptrdiff_t>(at) + 1);
+  }
 }
 
 void LineBuilder::lose_thread() {

@@ -147,6 +147,10 @@ class LineBuilder {
   void mark_weak(const Term& separator);
   void mark_strong(const Term& separator);
 
+  /// What is said right behind "no, outside bruise" mends in one breath with it. To be called once,
+  /// at the end of a line.
+  void join_what_is_instead();
+
   /// Forgets what was being spoken of: after a fault nothing may be added to it.
   void lose_thread();
 

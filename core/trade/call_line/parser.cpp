@@ -439,6 +439,7 @@ class Parser {
     for (std::size_t i = 0; i < refused; ++i) {
       add_fault(builder_.faults()[i].refusal, builder_.faults()[i].at);
     }
+    if (!lost_) builder_.join_what_is_instead();
     if (refused == 0) check_in_draft();
     std::stable_sort(faults_.begin(), faults_.end(),
                      [](const Fault& a, const Fault& b) { return a.column < b.column; });

@@ -41,6 +41,7 @@ struct TrimmedSaid {
 struct FindingSaid {
   Finding finding;
   bool instead = false;  // "no, sole ulcer": of a foot that was said to have nothing found
+  std::vector<Finding> also = {};  // "no, outside bruise, inside sole ulcer": in one breath with it
   friend bool operator==(const FindingSaid&, const FindingSaid&) = default;
 };
 
