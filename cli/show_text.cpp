@@ -166,7 +166,8 @@ std::string fixtures_of(const CowShown& shown, Day today) {
     if (on.claw == Claw::inside || on.claw == Claw::outside) {
       out += " on " + std::string(word_of(on.claw)) + " claw";
     }
-    out += ", since " + said_day(on.since, today) + "\n";
+    out += (on.only_seen ? ", nobody knows since when; seen " : ", since ") +
+           said_day(on.since, today) + "\n";
   }
   return out.empty() ? out : "On her feet\n" + out;
 }

@@ -15,6 +15,7 @@
 #include "core/api/visits.hpp"
 #include "core/base/quotation.hpp"
 #include "core/log/doubts.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
@@ -63,7 +64,7 @@ std::string when_put_on(const OnFootRow& row) {
   if (row.claw == Claw::outside || row.claw == Claw::inside) {
     words += " " + std::string(spoken(row.claw));
   }
-  return words + " since " + spoken(row.since);
+  return words + (row.only_seen ? " seen " : " since ") + spoken(row.since);
 }
 
 /// What the farmer looks at between two visits: the trimmer has looks of his own to be asked about.
@@ -170,6 +171,8 @@ class PointCollector {
     if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
     if (was_seen_or_left(task.cow)) return ask_whether_the_vet_came(task);
     const bool is_of_today = task.made_on == visit_.day;
+    // The news that made it is asked about.
+    if (is_of_today && asks_since_when(task)) return;
     if (is_of_today && turns_.count({task.visit, task.cow}) > 0) return;
     add(OpenPointKind::due_not_seen, task.cow,
         task.words +
@@ -259,6 +262,7 @@ class PointCollector {
 
   void know_of(const OnFootRow& row) {
     if (row.ended_on && *row.ended_on < visit_.day) return;
+    if (row.only_seen && row.since >= visit_.day) return;
     Day& put_on =
         first_put_on_.try_emplace({row.cow, row.fixture, row.foot}, row.since).first->second;
     put_on = std::min(put_on, row.since);

@@ -121,7 +121,7 @@ struct TaskClosedBody {
   std::string words;
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> tasks;
-  std::optional<std::string> asked;  // it could mean more than one thing, so it does nothing
+  std::optional<std::string> asked;  // it could mean more than one thing, so it closes nothing
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -133,7 +133,7 @@ struct TaskClosedBody {
     visit("words", &TaskClosedBody::words, "as said");
     visit("closes", &TaskClosedBody::closes, "tasks it closed");
     visit("tasks", &TaskClosedBody::tasks, "tasks it made");
-    visit("asked", &TaskClosedBody::asked, "what was asked about it; it does nothing then");
+    visit("asked", &TaskClosedBody::asked, "what was asked about it; it closes nothing then");
   }
 };
 

@@ -69,15 +69,21 @@ class FixtureBook {
     for (const FootCall& call : turn.body.turn.feet) {
       for (const Action& action : call.actions) put_by(action, call.foot, ++position, turn);
     }
+    position = 0;
+    for (const FootCall& call : turn.body.turn.feet) {
+      for (const Action& action : call.actions) see_by(action, call.foot, ++position, turn);
+    }
   }
 
   void take(const Told<TaskClosedBody>& told) {
     const std::optional<FixtureSaid> said = fixture_said(told.body.news);
-    if (!said || told.body.asked) return;
+    if (!said) return;
     const std::optional<FixtureEnd> end = end_after(said->step);
-    if (!end) return;
-    if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
-    apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day});
+    if (end && !told.body.asked) {
+      if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
+      apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day});
+    }
+    if (said->step == FixtureStep::left_on) see_by(told, said->fixture);
   }
 
   std::vector<OnFootRow> take_rows() && { return std::move(rows_); }
@@ -93,6 +99,53 @@ class FixtureBook {
       if (last == rows_.rend() || is_not_known_off(*last)) continue;
       end(*last, FixtureEnd::still_on, news.day);
     }
+  }
+
+  /// Nothing new where one is on that foot, or was told off that day.
+  [[nodiscard]] bool is_known(Foot foot, Fixture fixture, Day today) const {
+    return std::any_of(rows_.begin(), rows_.end(), [&](const OnFootRow& row) {
+      const bool is_there = is_not_known_off(row) || row.ended_on == today;
+      return is_there && row.foot == foot && row.fixture == fixture;
+    });
+  }
+
+  /// Told to be on a foot of which nobody knew that, which is asked about: it is there all the
+  /// same.
+  void see_by(const Told<TaskClosedBody>& told, Fixture fixture) {
+    std::int32_t position = 0;
+    for (const Foot foot : all_feet) {
+      if (!told.body.feet.has(foot) || is_known(foot, fixture, told.moment.day)) continue;
+      OnFootRow row = seen_row(foot, fixture, told.moment.day);
+      row.turn = told.entry->envelope.id;
+      row.position = ++position;
+      row.visit = told.body.visit.value_or(VisitId{});
+      rows_.push_back(row);
+    }
+  }
+
+  void see_by(const Action& action, Foot foot, std::int32_t position,
+              const Told<TurnRecorded>& turn) {
+    const std::optional<FixtureSaid> said = fixture_said(action.kind);
+    if (!said || said->step != FixtureStep::left_on) return;
+    if (is_known(foot, said->fixture, turn.moment.day)) return;
+    OnFootRow row = seen_row(foot, said->fixture, turn.moment.day);
+    row.turn = turn.entry->envelope.id;
+    row.position = position;
+    row.visit = turn.body.visit;
+    if (said->fixture == Fixture::block && is_called(action.claw)) row.claw = action.claw;
+    rows_.push_back(row);
+  }
+
+  [[nodiscard]] OnFootRow seen_row(Foot foot, Fixture fixture, Day day) const {
+    OnFootRow row;
+    row.herd = story_.herd;
+    row.cow = story_.cow;
+    row.foot = foot;
+    row.fixture = fixture;
+    row.claw = fixture == Fixture::block ? Claw::not_called : Claw::none;
+    row.since = day;
+    row.only_seen = true;
+    return row;
   }
 
   /// Where no foot was named, those whose tasks it closed: what stood on other feet by a turn that

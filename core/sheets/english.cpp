@@ -386,6 +386,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::no_longer_found, "not found any more: {what} of {date}"},
     {S::block_since, "block on since {date}, {claw}"},
     {S::wrap_since, "wrap on since {date}"},
+    {S::block_seen, "block on, seen {date}, and nobody knew since when, {claw}"},
+    {S::wrap_seen, "wrap on, seen {date}, and nobody knew since when"},
     {S::since_unknown, "{what}: nobody knows whether it still is"},
     {S::the_cow, "The cow"},
     {S::note, "Note"},

@@ -230,6 +230,8 @@ enum class Saying {
   no_longer_found,  // {what} {date}
   block_since,      // {date} {claw}
   wrap_since,       // {date}
+  block_seen,       // {date} {claw}
+  wrap_seen,        // {date}
   since_unknown,    // {what}
   the_cow,
   note,

@@ -76,10 +76,28 @@ bool moves_day_off(const Action& action) {
   return said->step == FixtureStep::left_on || said->step == FixtureStep::stacked;
 }
 
+/// "Block still on", and nobody knew of one.
+bool is_seen_first(const Rows& past, const FootCall& call, const Action& action, Day visit_day) {
+  const std::optional<FixtureSaid> said = fixture_said(action.kind);
+  if (!said || said->step != FixtureStep::left_on) return false;
+  if (is_known_on(past, call.foot, said->fixture, visit_day)) return false;
+  // Put on in this turn, or given its day, it has its tasks.
+  return std::none_of(call.actions.begin(), call.actions.end(), [&](const Action& other) {
+    const std::optional<FixtureSaid> told = fixture_said(other.kind);
+    if (!told || told->fixture != said->fixture) return false;
+    return moves_day_off(other) || (is_on_after(told->step) && told->step != FixtureStep::left_on);
+  });
+}
+
 void put_fixture_tasks(std::vector<TaskMade>& tasks, const Rows& past, const FootCall& call,
                        const Action& action, Day visit_day) {
   const bool starts = starts_fixture(past, call, action);
-  if (!starts && !moves_day_off(action)) return;
+  if (!starts && !moves_day_off(action)) {
+    if (!is_seen_first(past, call, action, visit_day)) return;
+    const Fixture fixture = fixture_said(action.kind)->fixture;
+    const Claw claw = is_called(action.claw) ? action.claw : Claw::none;
+    return put(tasks, since_when(fixture, {call.foot, claw, {}}, visit_day));
+  }
   Aim aim = {call.foot, Claw::none, day_meant(action.when, visit_day)};
   if (fixture_said(action.kind)->fixture == Fixture::wrap) {
     put(tasks, task_from(wrap_off_rule, aim, visit_day));
@@ -198,7 +216,11 @@ void close_by_act(std::vector<TaskClosed>& closed, const FootCall& call, const A
   if (!said) return;
   const std::vector<TaskRow> open = open_tasks(past);
   const Claw meant = claw_meant(past, call, action);
+  const bool tells_where = is_off_after(said->step) || said->step == FixtureStep::left_on;
   for (const TaskRow& task : open) {
+    if (tells_where && is_somewhere_on_her(said->fixture, task)) {
+      close_task(closed, task, told_as(action.kind));
+    }
     if (task.foot != call.foot || !is_task_of(said->fixture, task.kind)) continue;
     if (!act_ends_task(action, task, visit_day)) continue;
     // A new block whose side nobody called may stand beside the old one.

@@ -2,6 +2,7 @@
 
 #include "core/trade/follow_up.hpp"
 #include "core/trade/follow_up_rules.hpp"
+#include "core/trade/on_after_all.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -58,11 +59,15 @@ FootSet feet_with(Fixture fixture, const Rows& past) {
 std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture, const Rows& past) {
   const FootSet known = feet_with(fixture, past);
   const std::string what(fixture_name(fixture));
+  const bool is_on_them = !both_in(news.feet, known).empty();
+  if (is_one_somewhere(fixture, past) && !is_on_them && (known.empty() || !news.feet.empty())) {
+    return std::nullopt;
+  }
   if (known.empty()) return "No " + what + " is known on her. Was it another cow?";
   if (news.feet.empty() && !news.all && known.count() > 1) {
     return "Which " + what + ": " + one_of(known) + "?";
   }
-  if (!news.feet.empty() && both_in(news.feet, known).empty()) {
+  if (!news.feet.empty() && !is_on_them) {
     return "Her " + what + " is on " + spoken(known) + ", not on " + spoken(news.feet) +
            ". Which is right?";
   }
@@ -104,8 +109,10 @@ NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view h
   }
   effect.unclear = question_about(news, fixture, past);
   if (effect.unclear) return effect;
+  const bool is_on_them = !both_in(news.feet, feet_with(fixture, past)).empty();
   for (const TaskRow& task : open_tasks(past)) {
-    const bool foot_meant = news.feet.empty() || (task.foot && news.feet.has(*task.foot));
+    const bool is_named = task.foot ? news.feet.has(*task.foot) : !is_on_them;
+    const bool foot_meant = news.feet.empty() || is_named;
     if (foot_meant && is_task_of(fixture, task.kind)) close_task(effect.closes, task, how);
   }
   return effect;
@@ -139,12 +146,37 @@ std::vector<TaskRow> first_looks_at_block(const NewsSaid& news, const Rows& past
   return looks;
 }
 
-NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past, Day today) {
+/// What is asked of one that nobody knew of: of the feet that were named, or of her.
+std::vector<TaskMade> asked_since_when(const NewsSaid& news, Fixture fixture, Day today) {
+  std::vector<TaskMade> asked;
+  for (const Foot foot : all_feet) {
+    if (news.feet.has(foot)) asked.push_back(since_when(fixture, {foot, Claw::none, {}}, today));
+  }
+  if (asked.empty()) asked.push_back(since_when(fixture, {}, today));
+  return asked;
+}
+
+/// It was told before to be on her, of no foot: now it is known where, or it is told again.
+NewsEffect somewhere_still_on(const NewsSaid& news, Fixture fixture, const Rows& past,
+                              const ToldOn& told) {
+  NewsEffect effect;
+  if (news.feet.empty()) return effect;
+  for (const TaskRow& task : open_tasks(past)) {
+    const std::string how = std::string(fixture_name(fixture)) + " still on";
+    if (is_somewhere_on_her(fixture, task)) close_task(effect.closes, task, how);
+  }
+  effect.makes = asked_since_when(news, fixture, told.day);
+  name_tasks(effect.makes, told.entry);
+  return effect;
+}
+
+NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past,
+                            const ToldOn& told) {
   NewsEffect effect;
   const FootSet known = feet_with(fixture, past);
   const bool is_known = news.feet.empty() ? !known.empty() : !both_in(news.feet, known).empty();
   if (is_known && fixture == Fixture::block) {
-    const std::vector<TaskRow> looks = first_looks_at_block(news, past, today);
+    const std::vector<TaskRow> looks = first_looks_at_block(news, past, told.day);
     // One of several is still on: which was seen is not known, and nothing is lost by looking
     // again.
     const bool is_one = !news.feet.empty() || news.all || known.count() == 1;
@@ -153,6 +185,9 @@ NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& p
     }
   }
   if (is_known) return effect;
+  if (is_one_somewhere(fixture, past)) return somewhere_still_on(news, fixture, past, told);
+  effect.makes = asked_since_when(news, fixture, told.day);
+  name_tasks(effect.makes, told.entry);
   const std::string where = news.feet.empty() ? "her" : spoken(news.feet);
   effect.unclear = "No " + std::string(fixture_name(fixture)) + " is known on " + where +
                    ". Since when is it on?";
@@ -258,9 +293,9 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::block_came_off:
       return fixture_off(news, Fixture::block, "block came off by itself", past, today);
     case News::wrap_still_on:
-      return fixture_still_on(news, Fixture::wrap, past.rows, today);
+      return fixture_still_on(news, Fixture::wrap, past.rows, {today, entry});
     case News::block_still_on:
-      return fixture_still_on(news, Fixture::block, past.rows, today);
+      return fixture_still_on(news, Fixture::block, past.rows, {today, entry});
     case News::looked_at:
       return looked_at(news, meant_by(news, past), today);
     case News::vet_came:

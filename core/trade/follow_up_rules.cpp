@@ -152,6 +152,27 @@ const FollowUpRule still_lame_rule = {
     1,
     "waiting ruins the outcome of a lame cow: Thomas 2016, Vet Rec 178:116"};
 
+// A wrap cuts in and a block tips the claw the longer they are on, and nobody knows how long.
+const FollowUpRule wrap_since_when_rule = {
+    "wrap-since-when",
+    1,
+    TaskKind::wrap_off,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "nobody knows since when it is on, so it is asked at once: our judgement",
+    "ask since when a wrap is on {where}"};
+const FollowUpRule block_since_when_rule = {
+    "block-since-when",
+    1,
+    TaskKind::block_off,
+    Owner::trimmer,
+    0,
+    0,
+    1,
+    "nobody knows since when it is on, so it is asked at once: our judgement",
+    "ask since when a block is on {where}"};
 const FollowUpRule milk_withdrawal_rule = {
     "milk-withdrawal",
     1,
@@ -183,10 +204,11 @@ bool is_block_task(TaskKind kind) {
 
 std::span<const FollowUpRule> all_follow_up_rules() {
   static const std::array rules = {
-      wrap_off_rule,    block_first_look_rule, block_check_rule,     block_off_rule,
-      see_again_rule,   dd_look_rule,          horn_first_look_rule, horn_look_rule,
-      foul_look_rule,   watch_her_walk_rule,   lame_walk_rule,       vet_rule,
-      pain_relief_rule, still_lame_rule,       milk_withdrawal_rule, meat_withdrawal_rule};
+      wrap_off_rule,        block_first_look_rule, block_check_rule,     block_off_rule,
+      see_again_rule,       dd_look_rule,          horn_first_look_rule, horn_look_rule,
+      foul_look_rule,       watch_her_walk_rule,   lame_walk_rule,       vet_rule,
+      pain_relief_rule,     still_lame_rule,       wrap_since_when_rule, block_since_when_rule,
+      milk_withdrawal_rule, meat_withdrawal_rule};
   return rules;
 }
 
@@ -232,6 +254,25 @@ void close_task(std::vector<TaskClosed>& closed, const TaskRow& task, std::strin
 
 bool is_task_of(Fixture fixture, TaskKind kind) {
   return fixture == Fixture::wrap ? kind == TaskKind::wrap_off : is_block_task(kind);
+}
+
+bool is_somewhere_on_her(Fixture fixture, const TaskRow& task) {
+  return !task.foot && is_task_of(fixture, task.kind);
+}
+
+bool is_one_somewhere(Fixture fixture, const Rows& past) {
+  return std::any_of(past.tasks.begin(), past.tasks.end(), [fixture](const TaskRow& task) {
+    return task.open && is_somewhere_on_her(fixture, task);
+  });
+}
+
+TaskMade since_when(Fixture fixture, const Aim& aim, Day day) {
+  return task_from(fixture == Fixture::wrap ? wrap_since_when_rule : block_since_when_rule, aim,
+                   day);
+}
+
+bool asks_since_when(const TaskRow& task) {
+  return task.rule == wrap_since_when_rule.slug || task.rule == block_since_when_rule.slug;
 }
 
 std::vector<TaskRow> open_tasks(const Rows& past) {

@@ -23,6 +23,8 @@ extern const FollowUpRule horn_look_rule;
 extern const FollowUpRule vet_rule;
 extern const FollowUpRule pain_relief_rule;
 extern const FollowUpRule still_lame_rule;
+extern const FollowUpRule wrap_since_when_rule;  // told to be on, and nobody knew of it
+extern const FollowUpRule block_since_when_rule;
 extern const FollowUpRule milk_withdrawal_rule;  // made only with an end that was stated
 extern const FollowUpRule meat_withdrawal_rule;
 
@@ -49,6 +51,15 @@ std::vector<TaskRow> open_tasks(const Rows& past);
 
 /// Wrap off for wraps; block check and block off for blocks.
 bool is_task_of(Fixture fixture, TaskKind kind);
+
+/// One told to be on, and nobody said on which foot: that is open until it is told where it is, or
+/// that it is off.
+bool is_somewhere_on_her(Fixture fixture, const TaskRow& task);
+bool is_one_somewhere(Fixture fixture, const Rows& past);
+
+/// What is asked of one that nobody knew of; it is that fixture's, and stays open until it is off.
+TaskMade since_when(Fixture fixture, const Aim& aim, Day day);
+bool asks_since_when(const TaskRow& task);
 
 /// The claws for which the foot has open block tasks, each once.
 std::vector<Claw> claws_of_block_tasks(const std::vector<TaskRow>& open, Foot foot);

@@ -257,6 +257,7 @@ struct OnFootRow {
   VisitId visit;
   FixtureEnd ended = FixtureEnd::still_on;
   std::optional<Day> ended_on;  // the day it was told; when it came off by itself that day is later
+  bool only_seen = false;       // nobody knew of it when it was told to be on: since is that day
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -271,6 +272,8 @@ struct OnFootRow {
     visit("visit", &OnFootRow::visit, "visit at which it went on");
     visit("ended", &OnFootRow::ended, "still on, taken off, came off, unknown");
     visit("ended_on", &OnFootRow::ended_on, "day that was told");
+    visit("only_seen", &OnFootRow::only_seen,
+          "nobody knew of it when it was told to be on: since is that day");
   }
 };
 

@@ -155,6 +155,14 @@ std::vector<OnFootRow> fixtures_left(const Rows& past, Foot foot, Fixture fixtur
   return left;
 }
 
+bool is_known_on(const Rows& past, Foot foot, Fixture fixture, Day today) {
+  return std::any_of(past.on_feet.begin(), past.on_feet.end(), [&](const OnFootRow& row) {
+    const bool is_there = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
+                          row.ended_on == today;
+    return is_there && row.foot == foot && row.fixture == fixture;
+  });
+}
+
 ClawPair blocked_before(const Rows& past, Foot foot) {
   ClawPair claws;
   for (const OnFootRow& row : fixtures_left(past, foot, Fixture::block)) {

@@ -64,6 +64,9 @@ ClawPair missing_before(const Rows& past, Foot foot);
 /// What was put on before this turn and is not known to be off: still on, or nobody knew.
 std::vector<OnFootRow> fixtures_left(const Rows& past, Foot foot, Fixture fixture);
 
+/// One is on that foot, or was told off it today.
+bool is_known_on(const Rows& past, Foot foot, Fixture fixture, Day today);
+
 /// The claws of a foot that carry a block before the turn.
 ClawPair blocked_before(const Rows& past, Foot foot);
 /// And after it: left from before and not said to be off, or put on in the turn. The order of the

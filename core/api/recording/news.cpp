@@ -284,13 +284,14 @@ Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const Co
   return std::optional(vet_for_whom(*waiting));
 }
 
-/// What was said is kept as it was said, does nothing, and is asked about again when the visit
-/// closes unless it was told more plainly by then.
+/// What was said is kept as it was said, closes nothing, and is asked about again when the visit
+/// closes unless it was told more plainly by then. A wrap that nobody knew of stays to be seen to.
 Outcome RecordingState::ask_about_news(const CowNews& told, const std::string& question) {
   answer(ReplyKind::question, question).cow = plain_number(told.said.number);
   if (!before_.asks_now(told.cow, told.words)) return Done{};
   CowNews asked = told;
-  asked.effect = {{}, {}, question};
+  asked.effect.closes.clear();
+  asked.effect.unclear = question;
   return add_news(journal_, asked, {journal_.fresh_id(), {}, by_, {}});
 }
 

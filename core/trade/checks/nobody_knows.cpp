@@ -7,6 +7,8 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -29,26 +31,18 @@ bool needs_one_from_before(FixtureStep step) {
   return is_off_after(step) || step == FixtureStep::renewed;
 }
 
-/// Left on her, or told off today already.
-bool is_known(const Situation& situation, Foot foot, Fixture fixture) {
-  const std::vector<OnFootRow>& rows = situation.past.rows.on_feet;
-  return std::any_of(rows.begin(), rows.end(), [&](const OnFootRow& row) {
-    const bool is_there = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
-                          (row.ended_on && *row.ended_on == situation.today);
-    return is_there && row.foot == foot && row.fixture == fixture;
-  });
-}
-
 std::optional<Firing> asked_about(const Action& action, const FootCall& call,
                                   const Situation& situation) {
   const std::optional<FixtureSaid> said = fixture_said(action.kind);
   if (!said || !needs_one_from_before(said->step)) return std::nullopt;
   if (put_on_today(call, said->fixture)) return std::nullopt;
-  if (is_known(situation, call.foot, said->fixture)) return std::nullopt;
+  const Rows& past = situation.past.rows;
+  if (is_known_on(past, call.foot, said->fixture, situation.today)) return std::nullopt;
+  if (is_one_somewhere(said->fixture, past)) return std::nullopt;
   if (vet_was_called(situation.past)) return std::nullopt;
   // What is on the other foot is asked about there, or believed of both.
   const Foot other = other_side(call.foot);
-  if (!fixtures_left(situation.past.rows, other, said->fixture).empty()) return std::nullopt;
+  if (!fixtures_left(past, other, said->fixture).empty()) return std::nullopt;
   Firing firing;
   firing.warning.foot = call.foot;
   firing.warning.words = "No " + std::string(name_of(said->fixture)) + " is known on her " +

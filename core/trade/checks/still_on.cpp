@@ -3,6 +3,7 @@
 
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/checks/situation.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -47,8 +48,8 @@ Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situat
   const bool is_over = situation.turn.end == TurnEnd::done;
   std::string what = std::string(name_of(row.fixture)) + " on " + std::string(spoken(row.foot));
   if (name_claw) what += ' ' + std::string(spoken(row.claw));
-  what +=
-      " since " + spoken(row.since) + " (" + std::to_string(situation.today - row.since) + " d)";
+  what += (row.only_seen ? " seen " : " since ") + spoken(row.since) + " (" +
+          std::to_string(situation.today - row.since) + " d)";
   firing.warning.words =
       is_over ? sentence(what) + ": still on?" : "Not finished; was the " + what + " seen?";
   firing.warning.answers = still_on_answers(row, name_claw, situation.language);
@@ -67,6 +68,30 @@ void ask_about(std::vector<Firing>& firings, const Situation& situation, Foot fo
   }
 }
 
+/// It was told to be on her, of no foot.
+void ask_where(std::vector<Firing>& firings, const Situation& situation, Fixture fixture) {
+  const Rows& past = situation.past.rows;
+  const auto task = std::find_if(past.tasks.begin(), past.tasks.end(), [&](const TaskRow& each) {
+    return each.open && is_somewhere_on_her(fixture, each) && each.made_on < situation.today;
+  });
+  const bool is_told = std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+    return is_mentioned(situation, foot, fixture);
+  });
+  if (task == past.tasks.end() || is_told) return;
+  Firing firing;
+  firing.warning.claw = fixture == Fixture::block ? Claw::not_called : Claw::none;
+  firing.warning.words = sentence(std::string(name_of(fixture))) + " told on her " +
+                         spoken(task->made_on) + ", of no foot: on which is it?";
+  const bool is_wrap = fixture == Fixture::wrap;
+  for (const Foot foot : {Foot::lh, Foot::rh, Foot::lf, Foot::rf}) {
+    firing.warning.answers.push_back(
+        offered_act(foot, is_wrap ? ActionKind::wrap_still_on : ActionKind::block_still_on,
+                    Claw::none, situation.language));
+  }
+  firing.warning.answers.push_back(offered_go_ahead(situation.language));
+  firings.push_back(std::move(firing));
+}
+
 }  // namespace
 
 std::vector<Firing> still_on_not_mentioned(const Situation& situation) {
@@ -76,6 +101,8 @@ std::vector<Firing> still_on_not_mentioned(const Situation& situation) {
     ask_about(firings, situation, foot, Fixture::wrap);
     ask_about(firings, situation, foot, Fixture::block);
   }
+  ask_where(firings, situation, Fixture::wrap);
+  ask_where(firings, situation, Fixture::block);
   return firings;
 }
 

@@ -160,6 +160,37 @@ TEST_CASE("in one turn the old one goes and the new one comes, in whatever order
   }
 }
 
+TEST_CASE("a block told to be on of which nobody knew is on from that day, until it is told off") {
+  const std::vector<OnFootRow> rows =
+      done({{act(ActionKind::block_still_on, Claw::outside)}, {act(ActionKind::block_still_on)}});
+  REQUIRE(rows.size() == 1);
+  CHECK(rows[0].only_seen);
+  CHECK(rows[0].since == day(days[0]));
+  CHECK(rows[0].claw == Claw::outside);
+  CHECK(rows[0].ended == FixtureEnd::still_on);
+  const std::vector<OnFootRow> off =
+      done({{act(ActionKind::block_still_on)}, {act(ActionKind::block_off)}});
+  REQUIRE(off.size() == 1);
+  CHECK(off[0].ended == FixtureEnd::taken_off);
+}
+
+TEST_CASE("news that a wrap nobody knew of is on a foot is kept though it is asked about") {
+  Farm farm;
+  farm.turn(cow_412, days[0], {foot(Foot::rh, {}, {wrap_on})});
+  TaskClosedBody told;
+  told.cow = cow_412;
+  told.day = day(days[1]);
+  told.news = News::wrap_still_on;
+  told.feet = {Foot::lh};
+  told.asked = "No wrap is known on left hind. Since when is it on?";
+  farm.write(told);
+  std::vector<Foot> seen;
+  for (const OnFootRow& row : farm.rows_of(cow_412).on_feet) {
+    if (row.only_seen) seen.push_back(row.foot);
+  }
+  CHECK(seen == std::vector<Foot>{Foot::lh});
+}
+
 TEST_CASE("a wrap told off without its foot being named means every foot") {
   Farm farm;
   farm.turn(cow_412, days[0], {foot(Foot::lh, {}, {wrap_on}), foot(Foot::rh, {}, {wrap_on})});

@@ -197,6 +197,36 @@ TEST_CASE("still on where nothing was known is asked about: since when is it on?
   CHECK_FALSE(after(News::wrap_still_on, past, {Foot::rh}).unclear);
 }
 
+TEST_CASE("still on where nothing was known stays open, of its foot or of her") {
+  const NewsEffect of_foot = after(News::wrap_still_on, Past(), {Foot::lh});
+  REQUIRE(of_foot.makes.size() == 1);
+  CHECK(of_foot.makes[0].words == "ask since when a wrap is on left hind");
+  const NewsEffect of_her = after(News::block_still_on, Past());
+  REQUIRE(of_her.makes.size() == 1);
+  CHECK(of_her.makes[0].words == "ask since when a block is on her");
+  CHECK_FALSE(of_her.makes[0].foot.has_value());
+}
+
+TEST_CASE("one told of no foot is known from then on: where it is, and that it is off, closes it") {
+  Past past;
+  TaskRow somewhere;
+  somewhere.task.value = uuid_derived("a block somewhere on her");
+  somewhere.kind = TaskKind::block_off;
+  somewhere.words = "ask since when a block is on her";
+  past.known.rows.tasks = {somewhere};
+  CHECK_FALSE(after(News::block_still_on, past).unclear);
+  CHECK(how_closed(after(News::block_still_on, past, {Foot::rh}), past) ==
+        Names{somewhere.words + ": block still on"});
+  CHECK(how_closed(after(News::block_off, past), past) ==
+        Names{somewhere.words + ": block taken off"});
+  CHECK(how_closed(after(News::block_off, past, {Foot::rh}), past) ==
+        Names{somewhere.words + ": block taken off"});
+  CHECK(tasks_closed(cow({foot(Foot::rh, {}, {act(ActionKind::block_came_off)})}), past.known,
+                     first_of_november)
+            .size() == 1);
+  CHECK(after(News::wrap_off, past).unclear == "No wrap is known on her. Was it another cow?");
+}
+
 TEST_CASE("a look done is crossed off, and asked about when two are open") {
   const Past one = with_acts({{Foot::lh, act(ActionKind::see_again)}});
   CHECK(how_closed(after(News::looked_at, one), one) == Names{"see again left hind: looked at"});

@@ -168,10 +168,19 @@ TEST_CASE("acts on the whole cow make tasks without a foot") {
 }
 
 TEST_CASE("told the farmer, spray, paste and opening make no task") {
-  for (const ActionKind kind : {ActionKind::told_farmer, ActionKind::spray, ActionKind::paste,
-                                ActionKind::opened, ActionKind::wrap_still_on}) {
+  for (const ActionKind kind :
+       {ActionKind::told_farmer, ActionKind::spray, ActionKind::paste, ActionKind::opened}) {
     CHECK(made(with_act(act(kind))).empty());
   }
+}
+
+TEST_CASE("a block still on that nobody knew of stays open, and no day is made up for it") {
+  const std::vector<TaskMade> tasks = made(with_act(act(ActionKind::block_still_on)));
+  REQUIRE(words_of(tasks) == Names{"ask since when a block is on left hind"});
+  CHECK(tasks[0].due == first_of_november);
+  CHECK(words_of(made(with_act(act(ActionKind::wrap_still_on)))) ==
+        Names{"ask since when a wrap is on left hind"});
+  CHECK(made(with_act(act(ActionKind::wrap_still_on)), wrapped(5).known).empty());
 }
 
 TEST_CASE("the vet called where treatment failed twice is told that it does not heal") {

@@ -180,6 +180,9 @@ class Past {
         end_fixtures(call, action, FixtureEnd::came_off, day);
         break;
       case FixtureStep::left_on:
+        if (is_known_on(known.rows, call.foot, said->fixture, day)) break;
+        add_fixture(call, action, day, id);
+        known.rows.on_feet.back().only_seen = true;
         break;
       case FixtureStep::not_known:
         end_fixtures(call, action, FixtureEnd::unknown, day);

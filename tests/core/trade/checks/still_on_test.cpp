@@ -37,6 +37,30 @@ TEST_CASE("words and answers are ready to tap") {
                                      "LH wrap taken off", "LH wrap don't know"});
 }
 
+TEST_CASE("a block told on her of no foot is asked about, until it is said where it is") {
+  Past past;
+  TaskRow somewhere;
+  somewhere.kind = TaskKind::block_off;
+  somewhere.made_on = first_of_november - 12;
+  past.known.rows.tasks = {somewhere};
+  const std::vector<Warning> warnings =
+      check_turn(cow({fine(Foot::lh)}), past.known, first_of_november, true, english());
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].words == "Block told on her 20 Oct, of no foot: on which is it?");
+  CHECK(warnings[0].answers == Names{"LH block still on", "RH block still on", "LF block still on",
+                                     "RF block still on", "go ahead"});
+  const Turn told = cow({foot(Foot::rh, {}, {act(ActionKind::block_still_on)})});
+  CHECK(fired(told, past.known, first_of_november).empty());
+}
+
+TEST_CASE("a wrap of which nobody knew is asked about at the next visit as it was seen") {
+  const Past past = with_act(act(ActionKind::wrap_still_on));
+  const std::vector<Warning> warnings =
+      check_turn(cow({fine(Foot::lh)}), past.known, first_of_november, true, english());
+  REQUIRE(warnings.size() == 1);
+  CHECK(warnings[0].words == "Wrap on left hind seen 20 Oct (12 d): still on?");
+}
+
 TEST_CASE("whatever was said of the wrap settles it") {
   for (const ActionKind kind :
        {ActionKind::wrap_still_on, ActionKind::wrap_off, ActionKind::wrap_came_off,
