@@ -262,7 +262,7 @@ constexpr std::array rules = {
               "A slip in the name would take her for treated with another product.",
               "common practice, no source", "412\nLH DD raw behind; spray with plainmx",
               "412\nLH DD raw behind; spray with plainmix"},
-    CheckRule{"withdrawal-missing", Rank::ask,
+    CheckRule{withdrawal_missing_rule, Rank::ask,
               "Whoever sells her milk or meat must know how long it is held back.",
               "the record states the period as the vet or the label does: common practice, no "
               "source",

@@ -30,6 +30,7 @@ struct CowPast {
   VisitSoFar so_far = {};                    // of the other cows of this visit
   MedicineRules medicine;                    // the herd's list, the law, and what was asked today
   std::optional<TimeInCrush> in_crush = {};  // where a time is known, and long ones are noted
+  bool is_finding_last = false;              // the claw said last is of a finding, of no act
 };
 
 /// One rule as a row of a table: what it is called, how urgent it is, why it exists.
@@ -53,6 +54,9 @@ std::span<const CheckRule> all_checks();
 /// `language`.
 std::vector<Warning> check_turn(const Turn& turn, const CowPast& past, Day today, bool finished,
                                 const Language& language);
+
+/// The rule that asks how long milk and meat are held back.
+inline constexpr std::string_view withdrawal_missing_rule = "withdrawal-missing";
 
 /// The wrap or block from before that the warning asks about; nothing for any other warning.
 std::optional<Fixture> fixture_asked_about(const Warning& warning);

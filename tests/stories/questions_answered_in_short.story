@@ -31,6 +31,7 @@ rest fine
 205 LH foul, bad; given whitemix by the vet
 rest fine
 milk 8 milkings
+10d
 206 LH foul, bad; given greenmix by the vet
 rest fine
 milk withheld 96 hours; meat 28d
@@ -55,6 +56,8 @@ ask 204: Not on the herd's list: bluemix. What withdrawal? (answer: no withdrawa
 mark 204: taken as: withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)
 saved 204
 ask 205: Not on the herd's list: whitemix. What withdrawal? (answer: no withdrawal / go ahead)
+ask 205: Not on the herd's list: whitemix. What meat withdrawal? (answer: go ahead)
+mark 205: taken as: meat withheld 10d
 saved 205
 ask 206: Not on the herd's list: greenmix. What withdrawal? (answer: no withdrawal / go ahead)
 saved 206
@@ -65,7 +68,7 @@ saved 207
 202 | LH nothing_found; wrap_off | RH nothing_found; wrap_came_off
 203 | LH nothing_found; block_still_on | fine RH
 204 | LH IP bad | fine RH | cow: given bluemix; withheld for 2026-10-29
-205 | LH IP bad | fine RH | cow: given whitemix; milk_withheld for 2026-10-31
+205 | LH IP bad | fine RH | cow: given whitemix; milk_withheld for 2026-10-31; meat_withheld for 2026-11-06
 206 | LH IP bad | fine RH | cow: given greenmix; milk_withheld for 2026-10-31; meat_withheld for 2026-11-24
 207 | LH DD behind raw; wrap_on for 2026-10-30 | fine RH
 

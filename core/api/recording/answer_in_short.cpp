@@ -16,7 +16,6 @@ namespace evenclaw {
 
 namespace {
 
-constexpr std::string_view withdrawal_asked = "withdrawal-missing";
 constexpr std::size_t longest_answer = 40;  // characters
 
 /// "LH wrap", with which the answers that were offered begin.
@@ -108,7 +107,7 @@ std::optional<std::string> answer_in_short(std::string_view text, const std::vec
     if (const std::optional<Fixture> fixture = fixture_asked_about(warning)) {
       answers.of_fixture(warning, *fixture);
     }
-    if (warning.rule == withdrawal_asked) answers.of_withdrawal(told);
+    if (warning.rule == withdrawal_missing_rule) answers.of_withdrawal(told);
   }
   return answers.only_one();
 }

@@ -7,6 +7,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/recalled.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
@@ -135,6 +136,7 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
   past.so_far = before_.so_far(in_crush_->cow, in_crush_->by.caller);
   past.in_crush = finished ? time_in_crush() : std::nullopt;
+  past.is_finding_last = is_claw_of_a_finding_last(in_crush_->draft);
   std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished, *language_);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(*in_crush_);

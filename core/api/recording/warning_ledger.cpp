@@ -18,6 +18,15 @@ bool is_among(const Warning& warning, const std::vector<Warning>& warnings) {
                      [&](const Warning& other) { return same_warning(other, warning); });
 }
 
+/// Her milk was told of since, and her meat is asked about.
+const Warning* asked_otherwise(const WarningShown& shown, const std::vector<Warning>& firing) {
+  if (shown.warning.rule != withdrawal_missing_rule || !shown.decision.empty()) return nullptr;
+  const auto now = std::find_if(firing.begin(), firing.end(), [&](const Warning& warning) {
+    return same_warning(warning, shown.warning) && warning.words != shown.warning.words;
+  });
+  return now == firing.end() ? nullptr : &*now;
+}
+
 }  // namespace
 
 WarningLedger::WarningLedger(const std::vector<WarningShown>& shown) {
@@ -47,6 +56,10 @@ std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
     if (!row.firing && fires && !row.told_outside) {
       row.shown.decision.clear();
       to_show.push_back(row.shown.warning);
+    }
+    if (const Warning* now = row.firing ? asked_otherwise(row.shown, firing) : nullptr) {
+      row.shown.warning = *now;
+      to_show.push_back(*now);
     }
     row.firing = fires;
   }

@@ -38,6 +38,19 @@ TurnDraft recalled(const Turn& turn, std::optional<Foot> foot) {
   return draft;
 }
 
+bool is_claw_of_a_finding_last(const TurnDraft& draft) {
+  const auto has_claw = [](const TurnClause& clause) {
+    if (const auto* found = std::get_if<FindingSaid>(&clause)) {
+      return found->finding.claw != Claw::none;
+    }
+    if (const auto* act = std::get_if<ActionSaid>(&clause)) return act->action.claw != Claw::none;
+    return std::holds_alternative<MeasureSaid>(clause);
+  };
+  const std::vector<TurnClause>& since = draft.since_naming;
+  const auto last = std::find_if(since.rbegin(), since.rend(), has_claw);
+  return last != since.rend() && std::holds_alternative<FindingSaid>(*last);
+}
+
 std::optional<Foot> named_again(const TurnDraft& draft) {
   if (!draft.since_naming.empty() || draft.feet_named.count() != 1) return std::nullopt;
   const auto foot = std::find_if(all_feet.begin(), all_feet.end(),

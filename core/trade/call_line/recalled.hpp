@@ -16,4 +16,7 @@ TurnDraft recalled(const Turn& turn, std::optional<Foot> foot);
 /// The one foot that was named just now, when something had been called of it before.
 std::optional<Foot> named_again(const TurnDraft& draft);
 
+/// The claw said last since the feet were named is of a finding: "no, inside" mends that one.
+bool is_claw_of_a_finding_last(const TurnDraft& draft);
+
 }  // namespace evenclaw

@@ -27,11 +27,15 @@ bool is_foot_said_last(const Turn& turn, Foot foot) {
   return said != turn.feet.rend() && said->foot == foot;
 }
 
+std::string with_foot(const Situation& situation, Foot foot, Claw meant) {
+  return std::string(situation.language.say(TermKind::foot, foot)) + ' ' +
+         offered_correction(meant, situation.language);
+}
+
 /// "no, inside" of the foot said last; "LH no, inside" once others were spoken of.
 std::string offered_claw(const Situation& situation, Foot foot, Claw meant) {
-  const std::string correction = offered_correction(meant, situation.language);
-  if (is_foot_said_last(situation.turn, foot)) return correction;
-  return std::string(situation.language.say(TermKind::foot, foot)) + ' ' + correction;
+  if (!is_foot_said_last(situation.turn, foot)) return with_foot(situation, foot, meant);
+  return offered_correction(meant, situation.language);
 }
 
 bool has_claw(Claw claw) {
@@ -121,6 +125,8 @@ std::vector<std::string> claw_correction(const Situation& situation, const FootC
                                  [](const Action& action) { return has_claw(action.claw); });
   const bool is_last = last != call.actions.rend() && *last == said && call.measures.empty();
   if (!is_last) return {};
+  // "LH no, inside" mends what was done there, whatever was found behind it.
+  if (situation.past.is_finding_last) return {with_foot(situation, call.foot, meant)};
   return {offered_claw(situation, call.foot, meant)};
 }
 

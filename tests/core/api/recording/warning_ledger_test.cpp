@@ -48,3 +48,18 @@ TEST_CASE("what was told of her wrap outside the crush holds when she is called 
   WarningLedger taken_back(recorded, said_in_the_crush);
   CHECK(taken_back.update({wrap}, "no, no wrap").size() == 1);
 }
+
+TEST_CASE("what is still missing once one of the two was told is asked anew, in its own words") {
+  Warning both = warning_of(Rank::ask);
+  both.rule = withdrawal_missing_rule;
+  both.words = "What withdrawal?";
+  Warning meat = both;
+  meat.words = "What meat withdrawal?";
+  WarningLedger ledger;
+  (void)ledger.update({both}, "given bluemix");
+  const std::vector<Warning> asked = ledger.update({meat}, "milk 4d");
+  REQUIRE(asked.size() == 1);
+  CHECK(asked[0].words == "What meat withdrawal?");
+  CHECK(ledger.unanswered() == std::vector<Warning>{meat});
+  CHECK(ledger.update({meat}, "rest fine").empty());
+}
