@@ -43,6 +43,13 @@ std::string recorded_as(const CowRow& cow) {
   return or_nothing_said(cow.number_said);
 }
 
+std::string name_without_number(const CowRow& cow) {
+  if (!cow.number.empty()) return {};
+  if (cow.known == CowKnown::unnumbered) return cow.looks;
+  const std::string name = recorded_as(cow);
+  return cow.known == CowKnown::doubtful && name.back() == '?' ? name : std::string();
+}
+
 std::string recorded_as(std::string_view typed, const Language& language) {
   const auto line = read_line(typed, {}, language);
   const bool is_one = line && line->clauses.size() == 1;

@@ -19,6 +19,9 @@ std::string said_as(const CowSaid& cow, const Language& language);
 std::string recorded_as(const CowSaid& cow);
 std::string recorded_as(const CowRow& cow);
 
+/// What news of a cow without a sure number calls her by: "brown heifer", "104?"; "" of any other.
+std::string name_without_number(const CowRow& cow);
+
 /// What somebody typed for a cow in the form of the records; words that are no way to name a cow on
 /// the call line ("brown heifer") stay as they are.
 std::string recorded_as(std::string_view typed, const Language& language);

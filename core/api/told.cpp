@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/api/answered_by_news.hpp"
+#include "core/api/cow_names.hpp"
 #include "core/api/cow_news.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/identities.hpp"
@@ -171,10 +172,10 @@ Result<std::vector<std::string>> names_without_number(Store& store, HerdId herd)
   if (!rows) return rows.faults();
   std::vector<std::string> names;
   for (const CowRow& row : *rows) {
-    const bool has_a_name = row.known == CowKnown::unnumbered && row.number.empty();
-    if (!has_a_name || row.looks.empty()) continue;
-    names.push_back(row.looks);
-    names.push_back(dated(row.looks, row.last_seen));
+    const std::string name = name_without_number(row);
+    if (name.empty()) continue;
+    names.push_back(name);
+    names.push_back(dated(name, row.last_seen));
   }
   return names;
 }

@@ -24,10 +24,9 @@ Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
   const auto cows = select_as<CowRow>(store, where.herd);
   if (!cows) return cows.faults();
   for (const CowRow& row : *cows) {
-    const bool has_a_name = row.known == CowKnown::unnumbered && row.number.empty() &&
-                            !row.looks.empty() && row.first_seen < where.day;
+    const bool is_named = row.first_seen < where.day || row.known == CowKnown::doubtful;
     finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words,
-                            has_a_name ? row.looks : std::string()});
+                            is_named ? name_without_number(row) : std::string()});
     finder.taken_.insert(row.cow);
   }
   const auto tags = select_as<CowTagRow>(store, where.herd, {}, {"valid_from"});

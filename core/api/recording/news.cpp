@@ -93,6 +93,13 @@ bool names_the_cow(std::string_view text, std::string_view number, const Languag
          std::any_of(anywhere.begin(), anywhere.end(), is_hers);
 }
 
+/// "Say "104? wrap off"": of one that was called "104?", for nobody made sure of her number.
+std::string line_of_the_doubtful(const std::string& number, std::string_view text) {
+  const bool is_first = text.substr(0, number.size()) == number;
+  const std::string rest(is_first ? text.substr(number.size()) : std::string_view(" ..."));
+  return "Of the one called " + number + "? say \"" + number + '?' + rest + "\".";
+}
+
 }  // namespace
 
 /// Kept as it was said: the farmer meant some cow.
@@ -103,6 +110,10 @@ Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text)
   item.token = news.number;
   const std::vector<std::string> near = finder_.nearest(news.number);
   item.remedy = did_you_mean(near);
+  const std::vector<std::string> names = finder_.names_without_number();
+  if (std::find(names.begin(), names.end(), news.number + "?") != names.end()) {
+    item.remedy = line_of_the_doubtful(news.number, trimmed(text));
+  }
   const UnreadNews unread{news.number, std::string(trimmed(text))};
   mistaken_number_ = MistakenNumber{news, unread.words, near};
   return keep_as_unread(unread, nobody + " Which cow was it?");

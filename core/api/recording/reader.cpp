@@ -9,6 +9,7 @@
 #include "core/trade/call_line/news_by_looks.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/electronic_number.hpp"
+#include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -30,6 +31,20 @@ std::string why_not_her(const Turn& turn, const ReadCow& read) {
   if (read.was_here_today) return "was in the crush today already";
   const bool may_be_dry = read.dried_off && turn.reason == Reason::not_called;
   return may_be_dry ? "came to be dried off on " + spoken(*read.dried_off) : std::string();
+}
+
+/// "104? wrap came off": of no foot, so she is not in the crush for it.
+bool tells_of_a_doubtful_cow(const Line& line) {
+  const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
+  if (named == nullptr || named->cow.known != CowKnown::doubtful || line.clauses.size() < 2) {
+    return false;
+  }
+  return std::all_of(line.clauses.begin() + 1, line.clauses.end(), [](const Clause& clause) {
+    const auto* said = std::get_if<TurnClause>(&clause);
+    const auto* act = said == nullptr ? nullptr : std::get_if<ActionSaid>(said);
+    const auto told = act == nullptr ? std::nullopt : fixture_said(act->action.kind);
+    return told && (is_off_after(told->step) || told->step == FixtureStep::left_on);
+  });
 }
 
 }  // namespace
@@ -85,10 +100,11 @@ CowSaid RecordingState::who_was_read(const CowSaid& said) const {
 
 Result<Line> RecordingState::read(std::string_view text, const LineContext& context) const {
   auto line = read_line(text, context, *language_);
-  if (!line) {
+  if (!line || tells_of_a_doubtful_cow(*line)) {
     auto news = news_by_looks(text, finder_.names_without_number(), context, *language_);
-    return news ? Result<Line>(*std::move(news)) : line;
+    if (news) return *std::move(news);
   }
+  if (!line) return line;
   return with_cows_as(*std::move(line), [&](const CowSaid& said) { return who_was_read(said); });
 }
 

@@ -54,12 +54,15 @@ bool tells_of_a_foot(std::string_view text, const Language& language) {
 
 /// A clear number that a cow of the herd carries is that cow, whatever was said behind it: what is
 /// asked of her block or wrap is asked, and nobody has to say later that the two are one.
-CowSaid as_known_here(const RefusedCow& refused, const CowFinder& finder) {
+CowSaid as_known_here(const RefusedCow& refused, const CowFinder& finder, Day today) {
   CowSaid cow = refused.cow;
   const bool may_be_hers = refused.is_clear_number && cow.known == CowKnown::doubtful;
   const std::optional<CowId> carrier =
       may_be_hers ? finder.carrier(cow.number) : std::optional<CowId>();
-  if (carrier && !finder.left(*carrier)) cow.known = CowKnown::numbered;
+  if (!carrier) return cow;
+  const std::optional<LeftHerd> left = finder.left(*carrier);
+  // Who was told to be gone today is asked about by her number.
+  if (!left || left->on == today) cow.known = CowKnown::numbered;
   return cow;
 }
 
@@ -201,7 +204,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     return keep_with_each(parts, text);
   }
   if (refused.likely != CowLikely::none) {
-    const CowSaid cow = as_known_here(refused, finder_);
+    const CowSaid cow = as_known_here(refused, finder_, visit_.day);
     const Outcome named = name_in_refused(who_was_read(cow), text);
     if (!named) return named;
   } else {
