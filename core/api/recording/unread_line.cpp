@@ -15,11 +15,11 @@ constexpr std::size_t longest_label = 3;  // words
 
 /// Words that join others or say who speaks, and tell nothing by themselves.
 bool only_joins(TermKind kind) {
-  constexpr TermKind kinds[] = {TermKind::conjunction, TermKind::alternative, TermKind::with,
-                                TermKind::number_word, TermKind::time_in,     TermKind::both,
-                                TermKind::only,        TermKind::out_of,      TermKind::till,
-                                TermKind::by_whom,     TermKind::correction,  TermKind::negation,
-                                TermKind::animals,     TermKind::measure_tail};
+  constexpr TermKind kinds[] = {
+      TermKind::conjunction, TermKind::alternative, TermKind::with,        TermKind::number_word,
+      TermKind::time_in,     TermKind::both,        TermKind::only,        TermKind::out_of,
+      TermKind::till,        TermKind::by_whom,     TermKind::correction,  TermKind::scrapped,
+      TermKind::negation,    TermKind::animals,     TermKind::measure_tail};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 

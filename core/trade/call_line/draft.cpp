@@ -63,9 +63,12 @@ void add_or_complete(std::vector<T>& all, const T& said) {
   }
 }
 
-Refusal no_foot(std::string_view what) {
+Refusal no_foot(std::string_view what, FootSet lame = {}) {
   return impossible("no foot is named for " + std::string(what),
-                    "say the foot first: {LF, RF, LH, RH}");
+                    lame.empty() ? "say the foot first: {LF, RF, LH, RH}"
+                                 : "the leg she is lame on names no foot: say it again in front "
+                                   "of what was found, \"{" +
+                                       to_text(lame) + "}\"");
 }
 
 Refusal stayed_down(Foot foot) {
@@ -106,7 +109,7 @@ class Objection {
 
   Why operator()(const FindingSaid& said) const {
     if (auto why = why_impossible(said.finding)) return impossible(*why);
-    if (draft_.feet_named.empty()) return no_foot(told(said.finding.lesion));
+    if (draft_.feet_named.empty()) return no_foot(told(said.finding.lesion), turn_.lame);
     return on_each_foot([&](const FootCall& call) -> Why {
       if (call.state == FootState::not_lifted) return stayed_down(call.foot);
       if (Why refusal = why_not_found(turn_, call, said)) return refusal;
@@ -169,7 +172,7 @@ class Objection {
   Why operator()(const FootCorrected& said) const {
     const FootSet now = draft_.feet_named.empty() ? turn_.lame : draft_.feet_named;
     if (now.empty()) return impossible("no foot was named that could be corrected");
-    if (now == FootSet{said.foot}) return impossible(told(said.foot) + " is what was said");
+    if (now == FootSet{said.foot}) return foot_is_what_was_said(turn_, said.foot);
     return std::nullopt;
   }
 

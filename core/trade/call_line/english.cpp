@@ -179,6 +179,8 @@ constexpr Phrase turn_phrases[] = {
     {"walks fine", K::walks_sound},
     {"walking fine", K::walks_sound},
     {"walks well", K::walks_sound},
+    {"sound now", K::walks_sound},
+    {"sound again", K::walks_sound},
     {"no longer lame", K::walks_sound},
     {"not lame any more", K::walks_sound},
     {"no more lame", K::walks_sound},
@@ -197,6 +199,12 @@ constexpr Phrase turn_phrases[] = {
     {"drop that line", K::never_mind},
     {"note", K::note},
     {"no", K::correction},
+    {"no wait", K::correction},
+    {"no sorry", K::correction},
+    {"sorry no", K::correction},
+    {"actually", K::correction},
+    {"scrap", K::scrapped},
+    {"scrap the", K::scrapped},
     {"not", K::negation},
     says("not lame", K::denied, Denied::lame),
     says("isn't lame", K::denied, Denied::lame),
@@ -331,6 +339,10 @@ constexpr std::string_view english_asides[] = {"yes",   "yeah",   "yep",    "ok"
 
 constexpr ShortClaw english_short_claws[] = {{"in", Claw::inside}, {"out", Claw::outside}};
 
+constexpr std::string_view english_months[] = {"january",   "february", "march",    "april",
+                                               "may",       "june",     "july",     "august",
+                                               "september", "october",  "november", "december"};
+
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
@@ -360,7 +372,7 @@ const Language& english() {
   static const Language language(
       "english", phrases,
       {english_how_done, english_number_leads, english_short_words, english_fillers,
-       english_articles, english_asides, english_short_claws});
+       english_articles, english_asides, english_short_claws, english_months});
   return language;
 }
 

@@ -153,6 +153,13 @@ constexpr Phrase turn_phrases[] = {
     {"vergiss die Zeile", K::never_mind},
     {"Notiz", K::note},
     {"nein", K::correction},
+    {"nein warte", K::correction},
+    {"nein Moment", K::correction},
+    {"nein doch", K::correction},
+    {"streich", K::scrapped},
+    {"streich den", K::scrapped},
+    {"streich die", K::scrapped},
+    {"streich das", K::scrapped},
     {"nicht", K::negation},
     says("nicht lahm", K::denied, Denied::lame),
     says("geht nicht lahm", K::denied, Denied::lame),
@@ -347,6 +354,10 @@ constexpr std::string_view german_asides[] = {"ja",    "jawohl", "ok",    "okay"
                                               "danke", "bitte",  "warte", "wart", "moment",
                                               "sorry", "stimmt", "genau", "halt"};
 
+constexpr std::string_view german_months[] = {"januar",    "februar", "märz",     "april",
+                                              "mai",       "juni",    "juli",     "august",
+                                              "september", "oktober", "november", "dezember"};
+
 // They stand between what is called and call nothing themselves.
 constexpr std::string_view german_fillers[] = {
     "der", "die", "das", "den", "dem",  "ein",  "eine", "einen", "ist", "sind", "war", "hat",
@@ -372,7 +383,8 @@ const Language& german() {
                                   german_fillers,
                                   german_articles,
                                   german_asides,
-                                  {}});
+                                  {},
+                                  german_months});
   return language;
 }
 

@@ -119,6 +119,7 @@ constexpr Step step_table[] = {
     {S::turn, K::turn_end, S::turn_end, &B::say_end},
     {S::turn, K::turn_end_why, S::turn_end, &B::say_end_and_why},
     {S::turn, K::correction, S::correction},
+    {S::turn, K::scrapped, S::taking_back, &B::begin_taking_back},
     {S::turn, K::go_ahead, S::turn, &B::say_go_ahead},
     {S::turn, K::comma, S::turn, &B::mark_weak},
     {S::turn, K::conjunction, S::turn, &B::mark_weak},

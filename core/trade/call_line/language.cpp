@@ -169,6 +169,15 @@ std::optional<Claw> Language::claw_in_short(std::string_view folded) const {
   return found == beside_.short_claws.end() ? std::nullopt : std::optional(found->claw);
 }
 
+std::optional<int> Language::month_in(std::string_view folded) const {
+  constexpr std::size_t shortest = 3;
+  if (folded.size() < shortest) return std::nullopt;
+  for (std::size_t at = 0; at < beside_.months.size(); ++at) {
+    if (beside_.months[at].substr(0, folded.size()) == folded) return static_cast<int>(at) + 1;
+  }
+  return std::nullopt;
+}
+
 std::string_view Language::short_for(std::string_view folded_ending) const {
   const auto found =
       std::find_if(beside_.short_words.begin(), beside_.short_words.end(),

@@ -61,6 +61,7 @@ struct WordsBeside {
   std::span<const std::string_view> articles;      // "the": before what a cow looks like
   std::span<const std::string_view> asides;        // "yes", "oops": said to somebody, of no cow
   std::span<const ShortClaw> short_claws = {};     // "in": behind a block or a lesion
+  std::span<const std::string_view> months = {};   // in full, January first
 };
 
 class Language {
@@ -108,6 +109,9 @@ class Language {
 
   /// The claw the word may stand for; nothing for any other word.
   [[nodiscard]] std::optional<Claw> claw_in_short(std::string_view folded) const;
+
+  /// 1 for "january" and for "jan"; nothing for any other word.
+  [[nodiscard]] std::optional<int> month_in(std::string_view folded) const;
 
   /// The word that an ending behind an apostrophe is short for; "" when it is none.
   [[nodiscard]] std::string_view short_for(std::string_view folded_ending) const;

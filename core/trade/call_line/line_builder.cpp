@@ -67,8 +67,7 @@ void LineBuilder::join_what_is_instead() {
   for (std::size_t at = 0; at + 1 < clauses_.size();) {
     FindingSaid* first = finding_at(at);
     const FindingSaid* next = finding_at(at + 1);
-    const bool is_joined =
-        first != nullptr && first->instead && next != nullptr && !next->instead;
+    const bool is_joined = first != nullptr && first->instead && next != nullptr && !next->instead;
     if (!is_joined) {
       ++at;
       continue;

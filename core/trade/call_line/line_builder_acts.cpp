@@ -239,14 +239,14 @@ void LineBuilder::set_length(std::string_view unit, const Term& at) {
            from);
     return;
   }
+  auto* said = last<MeasureSaid>();
+  const auto why = said != nullptr ? out_of_reach(said->measure.kind, *length) : std::nullopt;
+  if (why) return refuse(*why, from);
   if (length->tenths_mm <= 0 || length->tenths_mm > longest_tenths_mm) {
     refuse(impossible("no measure of a claw is " + to_text(*length)), from);
     return;
   }
-  if (auto* said = last<MeasureSaid>()) {
-    refuse_if(out_of_reach(said->measure.kind, *length), from);
-    said->measure.length = *length;
-  }
+  if (said != nullptr) said->measure.length = *length;
   if (auto* back = last<MeasureTakenBack>()) back->length = *length;
 }
 

@@ -40,7 +40,8 @@ void LineBuilder::count_batch(const Term& number) {
            number);
   } else if (!count || *count > most_in_a_batch) {
     refuse(not_understood(digits + " are more than are counted together in a day",
-                          "is it the number of a cow: \"" + digits + " {heifer}\"?"),
+                          "as the number of a cow it stands without the animals: \"" + digits +
+                              " {nothing found}\"; so many animals are counted in two lines"),
            number);
   }
 }

@@ -1,5 +1,9 @@
 #include "core/trade/call_line/other_foot.hpp"
 
+#include <algorithm>
+#include <string>
+#include <utility>
+
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -72,6 +76,17 @@ Refusal unclear_feet(const BothFeetNamed& said) {
   }
   return impossible("it is unclear which two feet are meant",
                     "say the feet first: \"{both hinds}\" or \"{both fronts}\"");
+}
+
+Refusal foot_is_what_was_said(const Turn& turn, Foot foot) {
+  std::string message = std::string(word_of(foot)) + " is what was said";
+  const auto other = std::find_if(turn.feet.begin(), turn.feet.end(), [foot](const FootCall& call) {
+    return call.foot != foot && !call.findings.empty();
+  });
+  if (other == turn.feet.end()) return impossible(std::move(message));
+  const std::string where(word_of(other->foot));
+  return impossible(std::move(message), "if nothing was found on {" + where + "}, say \"{" + where +
+                                            " nothing after all}\"");
 }
 
 }  // namespace evenclaw

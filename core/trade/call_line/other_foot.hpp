@@ -27,4 +27,8 @@ Outcome name_feet_meant(TurnDraft& draft, FootSet feet, const TurnClause& clause
 Refusal unclear_feet(const OtherFootNamed& said);
 Refusal unclear_feet(const BothFeetNamed& said);
 
+/// "No, RH" of what was called of that foot: it mends nothing. What was called of another one is
+/// taken back there.
+Refusal foot_is_what_was_said(const Turn& turn, Foot foot);
+
 }  // namespace evenclaw

@@ -15,6 +15,7 @@
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/call_line/said_date.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/call_line/two_scores.hpp"
@@ -160,8 +161,9 @@ class Parser {
   [[nodiscard]] std::optional<PlacedFault> trap_at(const Term& term) const {
     const Step* step = step_from(spot_, term.kind);
     if (step == nullptr) return std::nullopt;
-    if (term.kind == TermKind::date) return date_out_of_reach(term, context_.visit_day);
-    return trap_in({spot_, *step, term, tokens_, text_, builder_}, language_);
+    const NextStep next{spot_, *step, term, tokens_, text_, builder_};
+    if (auto misfit = date_misfit(next, context_.visit_day, language_)) return misfit;
+    return trap_in(next, language_);
   }
 
   // Nothing of the line is understood.

@@ -37,7 +37,8 @@ class Places {
     const auto both_on_a_claw = [](const Finding& a, const Finding& b) {
       return is_called(a.claw) && is_called(b.claw);
     };
-    pair_up([&](const Finding& a, const Finding& b) { return same_lesion(a, b) && same_claw(a, b); });
+    pair_up(
+        [&](const Finding& a, const Finding& b) { return same_lesion(a, b) && same_claw(a, b); });
     pair_up(same_lesion);
     pair_up(same_claw);
     if (count_left_over() == 1) pair_up(both_on_a_claw);

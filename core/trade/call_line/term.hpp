@@ -110,6 +110,7 @@ enum class TermKind : unsigned char {
   never_mind,  // a line nobody could read is not said again
   note,
   correction,
+  scrapped,    // "scrap": what follows was not so
   negation,    // "not" behind a correction
   denied,      // Denied: "not lame"
   other_side,  // "other left", before it is said which foot is right

@@ -123,6 +123,12 @@ std::optional<PlacedFault> claw_and_claw(const NextStep& next, const Language& l
                      next.term};
 }
 
+/// "Actually" and "no wait" mend, and leave nothing open.
+bool is_behind_a_bare_no(const NextStep& next, const Language& language) {
+  const std::size_t at = next.term.first_token;
+  return at > 0 && next.tokens[at - 1].folded == language.say(TermKind::correction);
+}
+
 // "Sole ulcer, no bad": it is not bad, or the degree said before was wrong and bad is right? "LH
 // sole ulcer, no RH": nothing on the other foot, or the foot was wrong?
 std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language& language) {
@@ -132,7 +138,7 @@ std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language
                          kind == TermKind::place || (is_where && has_something_to_hold(next.said));
   const std::size_t at = next.term.first_token;
   if (next.step.from != Spot::correction || !is_detail || at < 2) return std::nullopt;
-  if (next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+  if (!is_behind_a_bare_no(next, language)) return std::nullopt;
   Term both = next.term;
   --both.first_token;
   ++both.token_count;
@@ -145,11 +151,10 @@ std::optional<PlacedFault> not_so_or_mended(const NextStep& next, const Language
 }
 
 // "No sole ulcer": there was none, or it is what is right? A comma is what tells the two apart.
-std::optional<PlacedFault> no_such_lesion(const NextStep& next, const Language&) {
-  const std::size_t at = next.term.first_token;
+std::optional<PlacedFault> no_such_lesion(const NextStep& next, const Language& language) {
   const bool is_corrected =
-      next.step.from == Spot::correction && next.term.kind == TermKind::lesion && at > 0;
-  if (!is_corrected || next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+      next.step.from == Spot::correction && next.term.kind == TermKind::lesion;
+  if (!is_corrected || !is_behind_a_bare_no(next, language)) return std::nullopt;
   Term both = next.term;
   --both.first_token;
   ++both.token_count;
@@ -165,10 +170,8 @@ std::optional<PlacedFault> no_such_lesion(const NextStep& next, const Language&)
 
 // "No lame LH": she is not lame, or she does not walk sound?
 std::optional<PlacedFault> no_lame(const NextStep& next, const Language& language) {
-  const std::size_t at = next.term.first_token;
-  const bool is_corrected =
-      next.step.from == Spot::correction && next.term.kind == TermKind::lame && at > 0;
-  if (!is_corrected || next.tokens[at - 1].kind != TokenKind::word) return std::nullopt;
+  const bool is_corrected = next.step.from == Spot::correction && next.term.kind == TermKind::lame;
+  if (!is_corrected || !is_behind_a_bare_no(next, language)) return std::nullopt;
   const std::string lame(next.term.said);
   const std::string no(language.say(TermKind::correction));
   return PlacedFault{
@@ -396,16 +399,6 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }
   return std::nullopt;
-}
-
-std::optional<PlacedFault> date_out_of_reach(const Term& date, Day visit_day) {
-  constexpr int furthest_days = 730;
-  const int ahead = Day{date.value} - visit_day;
-  if (ahead >= 0 && ahead <= furthest_days) return std::nullopt;
-  return PlacedFault{impossible("a date lies between the visit and " +
-                                    std::to_string(furthest_days) + " days after it",
-                                "the visit is of " + to_text(visit_day)),
-                     date};
 }
 
 std::size_t announced_tokens(std::span<const Token> tokens, const Language& language) {

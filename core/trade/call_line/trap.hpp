@@ -29,9 +29,6 @@ struct NextStep {
 /// a cow.
 std::optional<PlacedFault> trap_in(const NextStep& next, const Language& language);
 
-/// A date before the visit, or so far behind it that the year is likely a slip.
-std::optional<PlacedFault> date_out_of_reach(const Term& date, Day visit_day);
-
 /// How many tokens a line begins with that say "no 413", "nr. 413": a correction or the next cow?
 /// 0 for any other line.
 std::size_t announced_tokens(std::span<const Token> tokens, const Language& language);

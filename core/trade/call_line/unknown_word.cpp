@@ -1,5 +1,6 @@
 #include "core/trade/call_line/unknown_word.hpp"
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -58,9 +59,28 @@ bool is_another_word(std::string_view said, const Nearest& near) {
          typed.substr(1) == known.substr(1);
 }
 
+/// "12 heifers all good but 413 has DD": who was not like the others is named behind "bar".
+std::optional<PlacedFault> one_apart(const UnknownWord& word, const Language& language) {
+  const std::size_t number = word.at + 1;
+  const bool is_behind_a_count = word.spot == Spot::batch_told || word.spot == Spot::batch_apart;
+  const bool names_one = is_behind_a_count && number < word.tokens.size() &&
+                         word.tokens[number].kind == TokenKind::number &&
+                         fills(word.tokens[word.at], language);
+  if (!names_one) return std::nullopt;
+  const std::string_view before = trimmed(word.text.substr(0, word.tokens[word.at].offset));
+  const Term shown = term_of(word, word.at, 1);
+  return PlacedFault{not_understood(quoted(shown.said) + " is not understood",
+                                    "say \"" + std::string(before) + ' ' +
+                                        std::string(language.say(TermKind::bar)) + ' ' +
+                                        std::string(said_by(word, number, 1)) +
+                                        "\"; what was found on her is called on the next line"),
+                     shown};
+}
+
 }  // namespace
 
 PlacedFault refusal_of(const UnknownWord& word, const Language& language) {
+  if (auto apart = one_apart(word, language)) return *std::move(apart);
   if (const std::size_t fillers = fillers_at(word, language)) {
     const Term shown = term_of(word, word.at, fillers);
     return {not_understood(quoted(shown.said) + " is not understood", "leave it out"), shown};

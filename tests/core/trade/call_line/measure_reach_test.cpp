@@ -39,7 +39,8 @@ TEST_CASE("a measure out of reach is refused, and the slip of a factor ten is as
                           {"LH heel 2 mm high", "2 mm", "was 20 mm meant?"},
                           {"LH heel 42 cm high", "42 cm", ""},
                           {"LH sole 0.5 mm", "0.5 mm", "was 5 mm meant?"},
-                          {"LH sole 200 mm", "200 mm", "was 20 mm meant?"}};
+                          {"LH sole 200 mm", "200 mm", "was 20 mm meant?"},
+                          {"LH length 780mm", "780mm", "was 78 mm meant?"}};
   for (const Row& row : rows) {
     CAPTURE(row.line);
     const Faults faults = saying::faults_of(row.line);

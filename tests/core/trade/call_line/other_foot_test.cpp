@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/core/trade/call_line/saying.hpp"
+
 using namespace evenclaw;
 
 namespace {
@@ -32,4 +34,13 @@ TEST_CASE("when both were spoken of it is the one that is not spoken of now") {
 TEST_CASE("with none spoken of, or both named at once, nobody knows which is the other one") {
   CHECK_FALSE(other_foot_named(draft_of({Foot::rf}, FootSet{Foot::rf}), {hind_feet}));
   CHECK_FALSE(other_foot_named(draft_of({Foot::lh, Foot::rh}, hind_feet), {hind_feet}));
+}
+
+TEST_CASE("no, only RH of the foot said last tells how the other one is taken back") {
+  const Faults faults = saying::refusal_of({"412 LH DD; RH DD", "no, only RH"});
+  REQUIRE(faults.size() == 1);
+  CHECK(faults.front().message == "RH is what was said");
+  CHECK(faults.front().remedy == "if nothing was found on {LH}, say \"{LH nothing after all}\"");
+  CHECK(saying::printed({"412 LH DD; RH DD", "LH nothing after all"}) ==
+        "412 // LH nothing found // RH DD");
 }

@@ -75,7 +75,16 @@ TEST_CASE("two that were called so already are refused, and so is a foot of whic
 }
 
 TEST_CASE("what was mended goes with its foot when that was wrong too") {
-  check_put({{{"412 LH inside bruise; outside SU", "no, outside bruise, inside SU",
-               "no, right hind"},
-              "412 // RH outside bruise; inside sole ulcer"}});
+  check_put(
+      {{{"412 LH inside bruise; outside SU", "no, outside bruise, inside SU", "no, right hind"},
+        "412 // RH outside bruise; inside sole ulcer"}});
+}
+
+TEST_CASE("no wait, actually and scrap mend as no does") {
+  check_put({{{"412 LH SU", "no wait, RH"}, "412 // RH sole ulcer"},
+             {{"412 LH SU", "actually RH"}, "412 // RH sole ulcer"},
+             {{"412 LH SU", "actually, right hind"}, "412 // RH sole ulcer"},
+             {{"412 LH DD raw; wrap on", "scrap the wrap"}, "412 // LH DD raw"},
+             {{"412 LH DD raw; bruise outside", "scrap the bruise"}, "412 // LH DD raw"},
+             {{"412 LH DD raw", "actually chronic"}, "412 // LH DD chronic"}});
 }

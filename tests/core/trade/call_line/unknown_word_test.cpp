@@ -35,6 +35,14 @@ TEST_CASE("a word that only joins is left out and is no slip of a code") {
   check_told(rows);
 }
 
+TEST_CASE("who was not like the others of a count is named behind bar") {
+  constexpr Row rows[] = {
+      {"12 heifers all good but 413 has DD LH", "but",
+       "say \"12 heifers all good bar 413\"; what was found on her is called on the next line"}};
+  check_told(rows);
+  CHECK(saying::faults_of("12 heifers all good bar 413").empty());
+}
+
 TEST_CASE("a word that only joins belongs to a slip behind it") {
   constexpr Row rows[] = {{"LH the outsde SU", "the outsde", "did you mean \"the outside\"?"}};
   check_told(rows);
