@@ -102,7 +102,8 @@ h1{font-size:20pt}
 .card,.card.bare{grid-template-columns:1fr 16.5mm}
 .card dl{grid-column:1/3;grid-row:2}
 .tasks li{grid-template-columns:1fr}
-table{display:block;overflow-x:auto}
+tbody th,.words tbody th{font-size:12pt;white-space:normal;min-width:0}
+th,td{padding-right:2mm}
 .notice li{grid-template-columns:1fr}
 .notice .only{grid-column:1}
 }

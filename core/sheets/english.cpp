@@ -336,6 +336,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::of_findings, "{n} of {of} findings"},
     {S::on_feet_lifted, "on {n} of {of} feet lifted"},
     {S::n_of, "{n} of {of}"},
+    {S::no_more_called, "no more was called"},
     {S::came_back, "had been gone and came back"},
     {S::found_at_visits, "at {n} visit|at {n} visits"},
     {S::grew_worse, "was called a milder form before"},

@@ -13,17 +13,16 @@ namespace {
 
 using FootOfCow = std::pair<CowId, Foot>;
 
-/// Feet of a cow of which the same was called.
+/// Feet of which the same was called.
 struct FeetAlike {
-  CowId cow;
   std::string details;
-  FootSet feet;
+  std::vector<std::pair<CowId, FootSet>> where;
 };
 
 struct Kind {
   std::string name;
   std::set<FootOfCow> feet;
-  std::vector<FeetAlike> where;
+  std::vector<FeetAlike> alike;
 };
 
 Kind& kind_named(std::vector<Kind>& kinds, std::string name) {
@@ -34,33 +33,37 @@ Kind& kind_named(std::vector<Kind>& kinds, std::string name) {
   return kinds.back();
 }
 
-/// ", outside claw, heel, bad, pus above the coronet".
+/// "outside claw, heel, bad, pus above the coronet".
 std::string details_of(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
-  const std::string details = view.wording.finding_details(row);
-  std::string words = details.empty() ? details : ", " + details;
-  for (const std::string& sign : signs_of(view, cow, row.foot)) words += ", " + sign;
-  return words;
-}
-
-void add_foot(Kind& kind, const CowSeen& cow, Foot foot, std::string details) {
-  kind.feet.emplace(cow.cow, foot);
-  const auto known = std::find_if(
-      kind.where.begin(), kind.where.end(),
-      [&](const FeetAlike& alike) { return alike.cow == cow.cow && alike.details == details; });
-  if (known != kind.where.end()) {
-    known->feet.add(foot);
-  } else {
-    kind.where.push_back({cow.cow, std::move(details), {foot}});
+  std::string words = view.wording.finding_details(row);
+  for (const std::string& sign : signs_of(view, cow, row.foot)) {
+    words += (words.empty() ? "" : ", ") + sign;
   }
+  return words.empty() ? view.wording.say(Saying::no_more_called) : words;
 }
 
-/// "61 both hind feet, slight; 184 left hind, outside claw, bad".
+void add_foot(Kind& kind, const CowSeen& cow, Foot foot, const std::string& details) {
+  kind.feet.emplace(cow.cow, foot);
+  auto alike = std::find_if(kind.alike.begin(), kind.alike.end(),
+                            [&](const FeetAlike& one) { return one.details == details; });
+  if (alike == kind.alike.end()) alike = kind.alike.insert(kind.alike.end(), {details, {}});
+  const bool is_new = alike->where.empty() || alike->where.back().first != cow.cow;
+  if (is_new) alike->where.push_back({cow.cow, {}});
+  alike->where.back().second.add(foot);
+}
+
+/// "outside claw, bad: 61 both hind feet, 184 left hind; outside claw, slight: 9 right hind".
 Runs where_words(const Kind& kind, const VisitView& view) {
   Runs words;
-  for (const FeetAlike& alike : kind.where) {
-    if (!words.empty()) words.push_back(plain("; "));
-    words.push_back(strong(view.names.in_text(alike.cow)));
-    words.push_back(plain(' ' + view.wording.feet(alike.feet) + alike.details));
+  for (const FeetAlike& alike : kind.alike) {
+    words.push_back(plain((words.empty() ? "" : "; ") + alike.details + ": "));
+    bool is_first = true;
+    for (const auto& [cow, feet] : alike.where) {
+      if (!is_first) words.push_back(plain(", "));
+      is_first = false;
+      words.push_back(strong(view.names.in_text(cow)));
+      words.push_back(plain(' ' + view.wording.feet(feet)));
+    }
   }
   return words;
 }
@@ -72,6 +75,11 @@ std::vector<Kind> kinds_of(const VisitView& view) {
       add_foot(kind_named(kinds, view.wording.finding_name(*row)), cow, row->foot,
                details_of(cow, *row, view));
     }
+  }
+  for (Kind& kind : kinds) {
+    std::stable_sort(
+        kind.alike.begin(), kind.alike.end(),
+        [](const FeetAlike& a, const FeetAlike& b) { return a.where.size() > b.where.size(); });
   }
   std::stable_sort(kinds.begin(), kinds.end(),
                    [](const Kind& a, const Kind& b) { return a.feet.size() > b.feet.size(); });

@@ -9,8 +9,9 @@
 namespace evenclaw {
 
 /// A heading and a table: the lesion with its code, on how many of the feet that were lifted, and
-/// each cow with the foot and all that was called of it. The lesion found on most feet stands
-/// first. Nothing when nothing was found.
+/// all that was called of it with the cows and feet of which that was called. The lesion found on
+/// most feet stands first, within a lesion what was called of most cows. Nothing when nothing was
+/// found.
 std::vector<Block> found_by_kind(const VisitView& view);
 
 }  // namespace evenclaw

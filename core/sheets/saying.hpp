@@ -182,6 +182,7 @@ enum class Saying {
   of_findings,     // {n} {of}
   on_feet_lifted,  // {n} {of}
   n_of,            // {n} {of}
+  no_more_called,
   came_back,
   found_at_visits,  // {n}
   grew_worse,

@@ -161,7 +161,7 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   CHECK(holds(box_text(day.input()),
               "Left hind, outside claw: toe ulcer (TU) and pus above the coronet\n"));
   const std::string page = page_text(day.input());
-  CHECK(holds(page, "412 left hind, outside claw, pus above the coronet\n"));
+  CHECK(holds(page, "outside claw, pus above the coronet: 412 left hind\n"));
   CHECK(holds(page, "- 412 right hind, bleeding that does not stop.\n"));
 }
 
