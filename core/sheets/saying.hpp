@@ -1,8 +1,6 @@
 // Every sentence and label of the sheets by name; a language gives each its words.
 #pragma once
 
-#include <cstddef>
-
 namespace evenclaw {
 
 // In a text, {name} is filled in; "one|many" chooses by the fill named n. What each takes stands
@@ -297,7 +295,5 @@ enum class Saying {
   writing_vet_told,
   count_ends  // how many there are; stays the last
 };
-
-inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);
 
 }  // namespace evenclaw

@@ -19,6 +19,8 @@
 
 namespace evenclaw {
 
+inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);
+
 template <class E>
 struct Worded {
   E value;

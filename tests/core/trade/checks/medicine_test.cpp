@@ -26,14 +26,18 @@ Names medicine_warnings(std::string_view text, const MedicineRules& rules = inve
   return names;
 }
 
+bool is_quiet(std::string_view text, const MedicineRules& rules = invented_list()) {
+  return medicine_warnings(text, rules).empty();
+}
+
 }  // namespace
 
 TEST_CASE("a labelled product without withdrawal is used in silence") {
-  CHECK(medicine_warnings("412\nLH DD raw behind; spray with plainmix").empty());
+  CHECK(is_quiet("412\nLH DD raw behind; spray with plainmix"));
 }
 
 TEST_CASE("a labelled product with its withdrawal stated is used in silence") {
-  CHECK(medicine_warnings("412\nLH DD raw behind; spray with slowmix").empty());
+  CHECK(is_quiet("412\nLH DD raw behind; spray with slowmix"));
 }
 
 TEST_CASE("a name that is not on the list asks for its withdrawal") {
@@ -51,10 +55,10 @@ TEST_CASE("a product whose withdrawal the list does not state is asked about") {
 }
 
 TEST_CASE("both ends told by mouth, or that there is none, answer it") {
-  CHECK(medicine_warnings("412 withdrawal till Thu\nLH DD raw behind; spray with greenmix").empty());
-  CHECK(medicine_warnings("412 milk 4d; meat 10d\nLH DD raw behind; spray with greenmix").empty());
-  CHECK(medicine_warnings("412 no withdrawal\nLH DD raw behind; spray with greenmix").empty());
-  CHECK(medicine_warnings("412 milk withheld till Thu\nLH DD raw behind; spray with oddmix").empty());
+  CHECK(is_quiet("412 withdrawal till Thu\nLH DD raw behind; spray with greenmix"));
+  CHECK(is_quiet("412 milk 4d; meat 10d\nLH DD raw behind; spray with greenmix"));
+  CHECK(is_quiet("412 no withdrawal\nLH DD raw behind; spray with greenmix"));
+  CHECK(is_quiet("412 milk withheld till Thu\nLH DD raw behind; spray with oddmix"));
 }
 
 TEST_CASE("where only her milk was told of, her meat is asked about, and the other way round") {
@@ -71,11 +75,11 @@ TEST_CASE("the same product on two feet is asked about once, and once at a visit
   CHECK(medicine_warnings("412\nboth hinds DD raw behind; spray with greenmix").size() == 1);
   MedicineRules rules = invented_list();
   rules.asked = {"greenmix"};
-  CHECK(medicine_warnings("412\nLH DD raw behind; spray with greenmix", rules).empty());
+  CHECK(is_quiet("412\nLH DD raw behind; spray with greenmix", rules));
 }
 
 TEST_CASE("a spray without a name is asked about only where the herd keeps a list") {
-  CHECK(medicine_warnings("412\nLH DD raw behind; spray", MedicineRules{}).empty());
+  CHECK(is_quiet("412\nLH DD raw behind; spray", MedicineRules{}));
   CHECK(medicine_warnings("412\nLH DD raw behind; spray") == Names{"ask withdrawal-missing"});
 }
 
@@ -119,21 +123,21 @@ TEST_CASE(
     "an injection called as done by the trimmer is a Stop; by the vet or the farmer it is "
     "none") {
   CHECK(medicine_warnings("412 injected with plainmix") == Names{"stop act-reserved-for-vet"});
-  CHECK(medicine_warnings("412 injected with plainmix by the vet").empty());
-  CHECK(medicine_warnings("412 injected with plainmix by the farmer as the vet said").empty());
+  CHECK(is_quiet("412 injected with plainmix by the vet"));
+  CHECK(is_quiet("412 injected with plainmix by the farmer as the vet said"));
 }
 
 TEST_CASE("anaesthesia and surgery are the vet's alone") {
   CHECK(medicine_warnings("412 anaesthetised by the farmer") == Names{"stop act-reserved-for-vet"});
   CHECK(medicine_warnings("412\nLH outside injury, bad; outside amputated") ==
         Names{"stop act-reserved-for-vet"});
-  CHECK(medicine_warnings("412\nLH outside injury, bad; outside amputated by the vet").empty());
+  CHECK(is_quiet("412\nLH outside injury, bad; outside amputated by the vet"));
 }
 
 TEST_CASE("what the business says its trimmers may do raises no Stop") {
   MedicineRules rules = invented_list();
   rules.law.trimmer_may = {ReservedAct::injection};
-  CHECK(medicine_warnings("412 injected with plainmix", rules).empty());
+  CHECK(is_quiet("412 injected with plainmix", rules));
   CHECK(medicine_warnings("412 anaesthetised", rules) == Names{"stop act-reserved-for-vet"});
 }
 
