@@ -97,12 +97,17 @@ std::string case_words(const CaseRow& row, const VisitView& view) {
 std::string fixture_words(const OnFootRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   const std::string since = wording.date(row.since, view.input.visit.day);
-  const bool is_seen = row.only_seen;
+  if (row.only_seen) {
+    const bool is_wrap = row.fixture == Fixture::wrap;
+    const std::string what =
+        is_wrap ? wording.say(Saying::wears_wrap, {{"where", wording.foot(row.foot)}})
+                : wording.say(Saying::wears_block, {{"where", wording.claw(row.claw)}});
+    return wording.say(Saying::nobody_knew, {{"what", what}, {"date", since}});
+  }
   const std::string words =
       row.fixture == Fixture::wrap
-          ? wording.say(is_seen ? Saying::wrap_seen : Saying::wrap_since, {{"date", since}})
-          : wording.say(is_seen ? Saying::block_seen : Saying::block_since,
-                        {{"claw", wording.claw(row.claw)}, {"date", since}});
+          ? wording.say(Saying::wrap_since, {{"date", since}})
+          : wording.say(Saying::block_since, {{"claw", wording.claw(row.claw)}, {"date", since}});
   const bool unknown = row.ended == FixtureEnd::unknown;
   return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }

@@ -3,8 +3,7 @@
 
 namespace evenclaw {
 
-// In a text, {name} is filled in; "one|many" chooses by the fill named n. What each takes stands
-// beside it.
+// {name} is filled in; "one|many" chooses by the fill named n. What each takes stands beside it.
 enum class Saying {
   and_joined,  // {head} {last}
   claw_named,  // {claw}
@@ -229,8 +228,7 @@ enum class Saying {
   no_longer_found,  // {what} {date}
   block_since,      // {date} {claw}
   wrap_since,       // {date}
-  block_seen,       // {date} {claw}
-  wrap_seen,        // {date}
+  nobody_knew,      // {what} {date}
   since_unknown,    // {what}
   the_cow,
   note,

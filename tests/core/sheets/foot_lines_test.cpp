@@ -98,6 +98,16 @@ TEST_CASE("what nobody knows about a wrap is said as not known") {
         "Left hind: Nothing found. Wrap on since Mon 9 Nov: nobody knows whether it still is.");
 }
 
+TEST_CASE("of a wrap that nobody knew of no day is made up on which it went on") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.put_on(Fixture::wrap, Foot::lh, Claw::none, 15).only_seen = true;
+  CHECK(
+      line_of(day, Foot::lh) ==
+      "Left hind: Nothing found. Wrap on, left hind, seen Mon 9 Nov, and nobody knew since when.");
+}
+
 TEST_CASE("a lesion that goes on says since when") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
