@@ -77,13 +77,17 @@ Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
   return warnings;
 }
 
-/// "wrap off left hind is due": that she was not seen is said before it.
+/// "wrap off left hind is due", "vet to see left hind, farmer rings, is due": that she was not seen
+/// is said before it.
 std::string why_she_was_expected(std::string words) {
   for (const std::string_view ending : {", and she was not seen", " and she was not seen"}) {
     const bool ends_so = words.size() > ending.size() &&
                          words.compare(words.size() - ending.size(), ending.size(), ending) == 0;
     if (ends_so) words.resize(words.size() - ending.size());
   }
+  const std::size_t due = words.rfind(" is due");
+  const bool has_parts = due != std::string::npos && words.find(", ") < due;
+  if (has_parts) words.insert(due, ",");
   return words;
 }
 

@@ -29,7 +29,7 @@ h3{font-size:14pt;line-height:1.2;margin:5mm 0 1mm}
 .aside{font-size:12pt;margin-left:2mm}
 p{margin:1.5mm 0}
 .bullets li{position:relative;padding-left:6mm;margin:1.2mm 0}
-.bullets li::before{content:"";position:absolute;left:.5mm;top:1.5mm;width:1.3mm;height:2.8mm;
+.bullets li::before{content:"";position:absolute;left:.5mm;top:1.1mm;width:1.3mm;height:2.8mm;
 background:#000;border-radius:50%;box-shadow:1.8mm 0 0 #000}
 .notice{border:1.3mm solid #000;padding:3mm 4mm;margin:0 0 4mm}
 .notice h2{border:0;padding:0;margin:0 0 1mm;font-size:20pt;letter-spacing:.04em}
@@ -111,7 +111,7 @@ th,td{padding-right:2mm}
 body{padding:0;max-width:none;overflow-wrap:break-word}
 .page{break-before:page;margin-top:0}
 h2,h3,thead,.by{break-after:avoid}
-.note{break-before:avoid}
+.note{break-before:avoid;break-inside:avoid}
 thead,.by{break-inside:avoid}
 .todo{display:table;width:100%}
 .by{display:table-header-group}
