@@ -23,7 +23,7 @@ std::optional<PlacedFault> out_of_reach(const NextStep& next, Day visit_day) {
                      next.term};
 }
 
-std::string two_digits(std::string number) {
+std::string two_digits(const std::string& number) {
   return number.size() == 1 ? "0" + number : number;
 }
 

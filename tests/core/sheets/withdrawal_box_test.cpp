@@ -137,7 +137,7 @@ TEST_CASE("of a cow with her milk alone held back it is told that nobody spoke o
     day.did({ActionKind::milk_withheld});
     if (of_meat != ActionKind::given) day.did({of_meat});
     day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-    return holds(text_of(day.input()), "Of her meat nothing was said");
+    return holds(withdrawal_box_text(day.input()), "Of her meat nothing was said");
   };
   CHECK(told(ActionKind::given));
   CHECK_FALSE(told(ActionKind::meat_withheld));
