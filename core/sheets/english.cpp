@@ -2,7 +2,8 @@
 
 namespace evenclaw {
 
-namespace {
+// The tables have names of their own kind, for many a function calls its feet `feet`.
+namespace in_english {
 
 using S = Saying;
 
@@ -461,10 +462,10 @@ constexpr WordingTables tables = {
 
 constexpr Wording wording(tables);
 
-}  // namespace
+}  // namespace in_english
 
 const Wording& english_wording() {
-  return wording;
+  return in_english::wording;
 }
 
 }  // namespace evenclaw

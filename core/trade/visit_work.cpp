@@ -77,22 +77,22 @@ void add_feet(std::vector<WorkDone>& done, Work work, const std::set<FootOfCow>&
 }
 
 void add_lifted(std::vector<WorkDone>& done, const Rows& rows, VisitId visit) {
-  std::set<FootOfCow> lifted;
+  std::set<FootOfCow> lifted_feet;
   std::set<FootOfCow> not_trimmed;
   for (const TurnRow& turn : rows.turns) {
     if (turn.visit != visit) continue;
     for (const Foot foot : all_feet) {
-      if (turn.lifted.has(foot)) lifted.emplace(turn.cow, foot);
+      if (turn.lifted.has(foot)) lifted_feet.emplace(turn.cow, foot);
     }
   }
   for (const FootRow& row : rows.feet) {
     if (row.visit != visit) continue;
     const bool was_judged =
         row.state == FootState::finding || row.state == FootState::nothing_found;
-    if (was_judged) lifted.emplace(row.cow, row.foot);
+    if (was_judged) lifted_feet.emplace(row.cow, row.foot);
     if (row.trimmed == Trimmed::no) not_trimmed.emplace(row.cow, row.foot);
   }
-  add_feet(done, Work::feet_lifted, lifted);
+  add_feet(done, Work::feet_lifted, lifted_feet);
   add_feet(done, Work::feet_not_trimmed, not_trimmed);
 }
 
