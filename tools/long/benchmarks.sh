@@ -20,7 +20,7 @@ result_page benchmarks "Benchmarks of the release build"
   build/bench/bench/store_bench "$folder"
   build/bench/bench/pdf_bench
   build/bench/bench/sheet_bench
-  node build/wasm-bench/bench/sheet_bench.js
+  node --no-experimental-fetch build/wasm-bench/bench/sheet_bench.js
   TMPDIR=$PWD/$folder python3 bench/scenarios/command_line.py build/bench/cli/evenclaw
   TMPDIR=$PWD/$folder python3 bench/scenarios/printing.py build/bench/cli/evenclaw
 } >>"$page"
