@@ -18,8 +18,8 @@ namespace {
 
 constexpr std::string_view country_setting = "country";
 constexpr std::string_view may_setting = "trimmer may: ";
-constexpr std::string_view yes = "yes";
-constexpr std::string_view no = "no";
+constexpr std::string_view said_yes = "yes";
+constexpr std::string_view said_no = "no";
 
 Fault unusable(std::string message, std::string token, std::string remedy) {
   return {.slug = "usage",
@@ -185,8 +185,8 @@ Result<LocalLaw> local_law(Store& store) {
                            if (name == country_setting) law.country = setting->value;
                            if (name.substr(0, may_setting.size()) != may_setting) return true;
                            const auto act = enum_of<ReservedAct>(name.substr(may_setting.size()));
-                           if (act && setting->value == yes) may.insert(*act);
-                           if (act && setting->value != yes) may.erase(*act);
+                           if (act && setting->value == said_yes) may.insert(*act);
+                           if (act && setting->value != said_yes) may.erase(*act);
                            return true;
                          });
   if (!read) return read.faults();
@@ -206,7 +206,7 @@ Result<EntryId> set_country(const Ports& ports, std::string_view country) {
 
 Result<EntryId> set_trimmer_may(const Ports& ports, ReservedAct act, bool allowed) {
   return write_setting(ports, {std::string(may_setting) + std::string(word_of(act)),
-                               std::string(allowed ? yes : no)});
+                               std::string(allowed ? said_yes : said_no)});
 }
 
 Result<MedicineRules> medicine_rules(Store& store, HerdId herd, Day day) {
