@@ -44,12 +44,24 @@ std::string known_there(const VisitView& view, const TaskRow& task) {
   return view.wording.list(lesions);
 }
 
+/// Signs, toes far too short and acts the law keeps for the vet; of the whole cow when no foot is
+/// given.
+std::vector<std::string> seen_beside(const VisitView& view, const CowSeen& cow,
+                                     std::optional<Foot> foot) {
+  std::vector<std::string> seen = signs_of(view, cow, foot);
+  if (foot) {
+    for (std::string& toe : short_toes_on(view, cow, *foot)) seen.push_back(std::move(toe));
+  }
+  for (std::string& act : reserved_acts_on(view, cow, foot)) seen.push_back(std::move(act));
+  return seen;
+}
+
 /// What was found and seen there at this visit; of every foot when none is given.
 std::vector<std::string> seen_there(const VisitView& view, const CowSeen& cow,
                                     std::optional<Foot> foot) {
   const Wording& wording = view.wording;
   std::vector<std::string> seen;
-  if (!foot) seen = signs_of(view, cow, std::nullopt);
+  if (!foot) seen = seen_beside(view, cow, std::nullopt);
   for (const FindingRow* row : cow.findings) {
     if (foot && row->foot != *foot) continue;
     const std::string words = wording.finding_at_claw(*row);
@@ -57,17 +69,8 @@ std::vector<std::string> seen_there(const VisitView& view, const CowSeen& cow,
   }
   for (const Foot one : all_feet) {
     if (foot && one != *foot) continue;
-    std::vector<std::string> more = signs_of(view, cow, one);
-    for (const auto& others : {short_toes_on(view, cow, one), reserved_acts_on(view, cow, one)}) {
-      more.insert(more.end(), others.begin(), others.end());
-    }
-    for (const std::string& words : more) {
+    for (const std::string& words : seen_beside(view, cow, one)) {
       seen.push_back(foot ? words : wording.foot(one) + ", " + words);
-    }
-  }
-  if (!foot) {
-    for (std::string& act : reserved_acts_on(view, cow, std::nullopt)) {
-      seen.push_back(std::move(act));
     }
   }
   return seen;
@@ -257,35 +260,51 @@ bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
   return signs >= 2 || (signs == 1 && of_others);
 }
 
+std::vector<Saying> left_for(const FindingRow& row, const CowSeen& cow) {
+  std::vector<Saying> sayings;
+  if (is_beyond_trimming(row)) sayings.push_back(Saying::cut_no_further);
+  if (is_foul(row)) sayings.push_back(Saying::no_wrap_on_foul);
+  if (hurts_on(cow, row.foot, Claw::outside) && hurts_on(cow, row.foot, Claw::inside)) {
+    sayings.push_back(Saying::no_block_both_hurt);
+  }
+  return sayings;
+}
+
+std::vector<Saying> left_for(const ActionRow& row) {
+  std::vector<Saying> sayings;
+  for (const SignForVet& known : signs_for_vet) {
+    if (known.sign == row.action) sayings.push_back(known.words);
+  }
+  return sayings;
+}
+
+void add_new(std::vector<Saying>& all, const std::vector<Saying>& more) {
+  for (const Saying saying : more) {
+    if (std::find(all.begin(), all.end(), saying) == all.end()) all.push_back(saying);
+  }
+}
+
 }  // namespace
 
 std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
                                       std::optional<Foot> foot) {
-  const Wording& wording = view.wording;
-  std::vector<std::string> words;
-  const auto add = [&](Saying saying) {
-    std::string one = wording.say(saying);
-    if (std::find(words.begin(), words.end(), one) == words.end()) words.push_back(std::move(one));
-  };
-  if (may_be_notifiable(view, cow)) add(Saying::nothing_leaves);
+  std::vector<Saying> sayings;
+  if (may_be_notifiable(view, cow)) sayings.push_back(Saying::nothing_leaves);
   for (const ActionRow* row : cow.actions) {
-    if (foot && row->foot && row->foot != foot) continue;
-    for (const SignForVet& known : signs_for_vet) {
-      if (known.sign == row->action) add(known.words);
-    }
+    const bool is_elsewhere = foot && row->foot && row->foot != foot;
+    if (!is_elsewhere) add_new(sayings, left_for(*row));
   }
   for (const Foot one : all_feet) {
-    if (foot && one != *foot) continue;
-    if (!short_toes_on(view, cow, one).empty()) add(Saying::no_more_off_toe);
+    const bool is_meant = !foot || one == *foot;
+    const bool is_too_short = is_meant && !short_toes_on(view, cow, one).empty();
+    if (is_too_short) add_new(sayings, {Saying::no_more_off_toe});
   }
   for (const FindingRow* row : cow.findings) {
-    if (foot && row->foot != *foot) continue;
-    if (is_beyond_trimming(*row)) add(Saying::cut_no_further);
-    if (is_foul(*row)) add(Saying::no_wrap_on_foul);
-    if (hurts_on(cow, row->foot, Claw::outside) && hurts_on(cow, row->foot, Claw::inside)) {
-      add(Saying::no_block_both_hurt);
-    }
+    if (!foot || row->foot == *foot) add_new(sayings, left_for(*row, cow));
   }
+  std::vector<std::string> words;
+  words.reserve(sayings.size());
+  for (const Saying saying : sayings) words.push_back(view.wording.say(saying));
   return words;
 }
 

@@ -269,9 +269,8 @@ std::vector<Block> medicines(const VisitView& view) {
   std::vector<GivenAlike> all;
   for (const CowSeen& cow : view.cows) {
     for (const ActionRow* row : cow.actions) {
-      if (is_medicine_act(row->action) || is_given_unnamed(row->action)) {
-        add_given(all, cow, *row, view);
-      }
+      const bool is_given = is_medicine_act(row->action) || is_given_unnamed(row->action);
+      if (is_given) add_given(all, cow, *row, view);
     }
   }
   if (all.empty()) return {};
