@@ -64,11 +64,9 @@ void add_or_complete(std::vector<T>& all, const T& said) {
 }
 
 Refusal no_foot(std::string_view what, FootSet lame = {}) {
+  const std::string again = "say the line again with \"; {" + to_text(lame) + "}\" before that";
   return impossible("no foot is named for " + std::string(what),
-                    lame.empty() ? "say the foot first: {LF, RF, LH, RH}"
-                                 : "the leg she is lame on names no foot: say it again in front "
-                                   "of what was found, \"{" +
-                                       to_text(lame) + "}\"");
+                    lame.empty() ? "say the foot first: {LF, RF, LH, RH}" : again);
 }
 
 Refusal stayed_down(Foot foot) {
@@ -457,6 +455,7 @@ Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>&
 
 Outcome correct(TurnDraft& draft, const FootCorrected& said) {
   if (draft.feet_named.empty()) return add_plainly(draft, said);
+  if (take_off_the_others(draft, said)) return Done{};
   if (const Why refusal = Objection(draft)(said)) return fault_of(*refusal);
   return say_again(draft, FootSet{said.foot}, draft.since_naming);
 }

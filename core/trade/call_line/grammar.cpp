@@ -292,7 +292,7 @@ constexpr Step step_table[] = {
     {S::correction, K::not_that, S::turn, &B::refuse_wrong_alone},
     {S::correction, K::comma, S::correction},
     {S::correction, K::other_side, S::correction},
-    {S::correction, K::only, S::correction},
+    {S::correction, K::only, S::correction, &B::say_only},
     {S::corrected, K::meant, S::turn},
     {S::corrected, K::lesion, S::finding, &B::find_instead_on_claw},
     {S::taking_back, K::lesion, S::finding, &B::open_finding},

@@ -77,12 +77,17 @@ void LineBuilder::join_what_is_instead() {
   }
 }
 
+void LineBuilder::say_only(const Term&) {
+  says_only_ = true;
+}
+
 void LineBuilder::lose_thread() {
   close();
   loose_.clear();
   loose_is_glued_ = false;
   takes_back_ = false;
   finds_instead_ = false;
+  says_only_ = false;
 }
 
 TurnClause* LineBuilder::open_item() {

@@ -111,6 +111,7 @@ class LineBuilder {
   void add_end_reason(const Term& text);
   void say_done(const Term& word);
   void say_go_ahead(const Term& words);
+  void say_only(const Term& word);
   void correct_foot(const Term& foot);
   void correct_claw(const Term& claw);
   void correct_cow(const Term& number);
@@ -195,6 +196,7 @@ class LineBuilder {
   std::vector<Term> loose_;
   bool takes_back_ = false;      // "no, no": the finding or act that follows was not there
   bool finds_instead_ = false;   // "no, sole ulcer"
+  bool says_only_ = false;       // "no, only": the foot that follows alone
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
   Separator since_open_ = Separator::none;
   std::string_view said_of_finding_;  // the lesion or detail said last

@@ -344,7 +344,7 @@ void LineBuilder::say_go_ahead(const Term& words) {
 
 void LineBuilder::correct_foot(const Term& foot) {
   close();
-  add(TurnClause{FootCorrected{foot.as<Foot>()}}, foot);
+  add(TurnClause{FootCorrected{foot.as<Foot>(), std::exchange(says_only_, false)}}, foot);
 }
 
 void LineBuilder::correct_claw(const Term& claw) {

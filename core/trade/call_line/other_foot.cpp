@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "core/trade/call_line/said_again.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -76,6 +77,41 @@ Refusal unclear_feet(const BothFeetNamed& said) {
   }
   return impossible("it is unclear which two feet are meant",
                     "say the feet first: \"{both hinds}\" or \"{both fronts}\"");
+}
+
+namespace {
+
+/// Takes what was found on that foot as well off all others; a foot with nothing left on it was not
+/// spoken of.
+bool take_off_others(Turn& turn, const FootCall& only) {
+  bool any = false;
+  const auto is_there_too = [&only](const Finding& finding) {
+    return std::any_of(only.findings.begin(), only.findings.end(),
+                       [&](const Finding& each) { return are_one(each, finding); });
+  };
+  for (FootCall& call : turn.feet) {
+    if (call.foot == only.foot || std::erase_if(call.findings, is_there_too) == 0) continue;
+    any = true;
+    if (call.findings.empty()) call.state = FootState::unsaid;
+  }
+  std::erase_if(turn.feet, [&](const FootCall& call) {
+    FootCall bare;
+    bare.foot = call.foot;
+    return any && call.foot != only.foot && call == bare;
+  });
+  return any;
+}
+
+}  // namespace
+
+bool take_off_the_others(TurnDraft& draft, const FootCorrected& said) {
+  if (!said.only || draft.feet_named != FootSet{said.foot}) return false;
+  const FootCall* call = find_foot(draft.turn, said.foot);
+  if (call == nullptr) return false;
+  const FootCall only = *call;
+  const bool any = take_off_others(draft.turn, only);
+  (void)take_off_others(draft.before_naming, only);
+  return any;
 }
 
 Refusal foot_is_what_was_said(const Turn& turn, Foot foot) {

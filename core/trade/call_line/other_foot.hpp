@@ -27,6 +27,10 @@ Outcome name_feet_meant(TurnDraft& draft, FootSet feet, const TurnClause& clause
 Refusal unclear_feet(const OtherFootNamed& said);
 Refusal unclear_feet(const BothFeetNamed& said);
 
+/// "No, only RH" of two feet of which the same was called one by one: it is taken off the other
+/// ones. False when the clause does not say that, or nothing there is the same.
+bool take_off_the_others(TurnDraft& draft, const FootCorrected& said);
+
 /// "No, RH" of what was called of that foot: it mends nothing. What was called of another one is
 /// taken back there.
 Refusal foot_is_what_was_said(const Turn& turn, Foot foot);

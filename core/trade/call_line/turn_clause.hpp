@@ -91,6 +91,7 @@ struct EndSaid {
 /// "no, right hind": what was last said of a foot belongs to another foot.
 struct FootCorrected {
   Foot foot;
+  bool only = false;  // "no, only right hind"
   friend bool operator==(const FootCorrected&, const FootCorrected&) = default;
 };
 

@@ -65,7 +65,7 @@ TEST_CASE("the foot that is meant is the one the correction fits") {
       {{"412 LH DD raw; RH DD chronic"},
        "412 no, chronic",
        "LH: 412 // LH DD chronic // RH DD chronic"},
-      {{"412 LH DD; RH DD"}, "412 no, only LH", "RH: 412 // LH DD"},
+      {{"412 LH DD; RH DD"}, "412 no, only LH", "LH: 412 // LH DD"},
       {{"412 lame LH"}, "412 no, right hind", "cow: 412 lame RH"},
       {{"412 fresh; LH SU; RH DD"}, "412 no, not fresh", "LH: 412 // LH sole ulcer // RH DD"},
       {{"412 LH SU; vet; told the farmer"},

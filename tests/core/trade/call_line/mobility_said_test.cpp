@@ -39,3 +39,14 @@ TEST_CASE("another score needs a no before it") {
   CHECK(saying::printed({"412 mobility 2 of 3", "no, mobility 3 of 3"}) == "412 mobility 3 of 3");
   CHECK_FALSE(saying::refusal_of({"412", "no, mobility 3 of 3"}).empty());
 }
+
+TEST_CASE("the leg she is lame on names no foot, and the refusal says so") {
+  const Faults faults = saying::faults_of("301 lame LH 2 of 3 outside SU");
+  REQUIRE(faults.size() == 1);
+  CHECK(faults.front().remedy == "say the line again with \"; LH\" before that");
+  CHECK(saying::faults_of("301 lame LH 2 of 3; LH outside SU").empty());
+}
+
+TEST_CASE("sound now is how she walks") {
+  CHECK(saying::printed({"320 sound now"}) == "320 walks sound");
+}

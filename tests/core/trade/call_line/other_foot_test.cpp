@@ -36,11 +36,20 @@ TEST_CASE("with none spoken of, or both named at once, nobody knows which is the
   CHECK_FALSE(other_foot_named(draft_of({Foot::lh, Foot::rh}, hind_feet), {hind_feet}));
 }
 
-TEST_CASE("no, only RH of the foot said last tells how the other one is taken back") {
-  const Faults faults = saying::refusal_of({"412 LH DD; RH DD", "no, only RH"});
+TEST_CASE("no, only RH takes off the other foot what was called of it too") {
+  CHECK(saying::printed({"412 LH DD raw; RH DD raw behind; spray", "no, only RH"}) ==
+        "412 // RH DD raw behind; spray");
+  CHECK(saying::printed({"412 LH DD raw; outside SU; RH DD raw", "no, only RH"}) ==
+        "412 // LH outside sole ulcer // RH DD raw");
+  CHECK(saying::printed({"412 LH DD raw; RH DD raw", "no, only RH", "no, LH"}) ==
+        "412 // LH DD raw");
+}
+
+TEST_CASE("no, only RH where something else was called of LH tells how that is taken back") {
+  const Faults faults = saying::refusal_of({"412 LH SU; RH DD", "no, only RH"});
   REQUIRE(faults.size() == 1);
   CHECK(faults.front().message == "RH is what was said");
   CHECK(faults.front().remedy == "if nothing was found on {LH}, say \"{LH nothing after all}\"");
-  CHECK(saying::printed({"412 LH DD; RH DD", "LH nothing after all"}) ==
+  CHECK(saying::printed({"412 LH SU; RH DD", "LH nothing after all"}) ==
         "412 // LH nothing found // RH DD");
 }
