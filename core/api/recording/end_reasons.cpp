@@ -181,6 +181,14 @@ void drop_said_again(Turn& turn, std::string_view now, const Language& language)
   if (any) set_reasons(turn, kept);
 }
 
+std::vector<std::string> lines_not_understood(const Turn& turn) {
+  std::vector<std::string> all;
+  for (const std::string& reason : reasons_in(turn.end_reason)) {
+    for (std::string& line : lines_in(reason)) all.push_back(std::move(line));
+  }
+  return all;
+}
+
 std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,
                                               const Language& language) {
   for (const std::string& line : since) drop_said_again(turn, line, language);

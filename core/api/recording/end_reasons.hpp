@@ -42,6 +42,9 @@ void drop_not_understood(Turn& turn);
 /// A line nobody could read is a reason why her turn was not finished.
 bool is_named_as_a_reason(const Turn& turn, std::string_view line);
 
+/// The lines nobody could read for which the turn was not finished.
+std::vector<std::string> lines_not_understood(const Turn& turn);
+
 /// The reasons of the turn that name lines nobody could read, without the lines that one of `since`
 /// says again.
 std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,

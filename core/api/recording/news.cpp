@@ -313,9 +313,10 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
   body.todays_feet = feet;
   const Outcome added = journal_.add(body, {journal_.fresh_id(), {visit_.visit.value}, by_, {}});
   if (!added) return added;
+  const bool are_first_said = visit_.todays_feet.empty();
   visit_.todays_feet = feet;
   answer(ReplyKind::told, "today's feet: " + offered_feet(feet, *language_));
-  return Done{};
+  return are_first_said ? fill_what_waited() : Outcome(Done{});
 }
 
 /// A name close to a known one is asked about; said a second time it is meant. Where nobody is

@@ -262,6 +262,14 @@ int RecordedBefore::turns_of(CowId cow) const {
       [&](const RecordedTurn& turn) { return turn.body.cow == cow && !turn.superseded; }));
 }
 
+std::vector<RecordedTurn> RecordedBefore::that_say_rest_fine() const {
+  std::vector<RecordedTurn> turns;
+  for (const RecordedTurn& turn : turns_) {
+    if (!turn.superseded && turn.body.turn.rest_fine) turns.push_back(turn);
+  }
+  return turns;
+}
+
 VisitSoFar RecordedBefore::so_far(CowId but, PersonId caller) const {
   VisitSoFar so_far;
   for (const RecordedTurn& turn : turns_) {

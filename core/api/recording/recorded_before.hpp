@@ -101,6 +101,8 @@ class RecordedBefore {
   [[nodiscard]] std::vector<const RecordedTurn*> turns_called(const CowSaid& cow) const;
   /// And of whoever was called by that one number, in doubt or not.
   [[nodiscard]] std::vector<const RecordedTurn*> turns_called_by(std::string_view number) const;
+  /// The turns that count in which "rest fine" was said, in the order recorded.
+  [[nodiscard]] std::vector<RecordedTurn> that_say_rest_fine() const;
   /// How many turns of hers count in this visit.
   [[nodiscard]] int turns_of(CowId cow) const;
   /// What was called at this visit of all cows but that one; `caller` called her.

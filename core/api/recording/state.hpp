@@ -1,5 +1,4 @@
-// The inside of a recording: the cow in the crush, what waits to be written, and how each thing
-// that is said changes them. The sources beside it follow what is said.
+// The inside of a recording: the cow in the crush, what waits to be written, what changes them.
 #pragma once
 
 #include <map>
@@ -251,6 +250,7 @@ class RecordingState {
   Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
+  Outcome fill_what_waited();  // waited_for_feet.cpp
   Result<std::optional<Person>> person(TermKind who, std::string_view name);
   Result<std::optional<Person>> refuse_two_names(TermKind who, std::string_view name);
   Result<std::optional<Person>> in_doubt(TermKind who, const NameInDoubt& doubt);

@@ -1,0 +1,55 @@
+// "Rest fine" said before anybody said which feet are lifted today waits for that, and is filled in
+// when it is said.
+#include <string>
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/state.hpp"
+
+namespace evenclaw {
+
+/// Each of them is corrected: the feet of which nothing was said are fine, but for those of which a
+/// line was not understood.
+Outcome RecordingState::fill_what_waited() {
+  std::optional<InCrush> stands_there = std::exchange(in_crush_, std::nullopt);
+  const std::optional<EntryId> last_turn = last_turn_;
+  std::optional<EntryId> last_turn_now = last_turn;
+  std::string filled;
+  for (const RecordedTurn& waiting : before_.that_say_rest_fine()) {
+    auto past = past_of(waiting.body.cow, &waiting);
+    if (!past) return past.faults();
+    InCrush her;
+    her.cow = waiting.body.cow;
+    her.past = *std::move(past);
+    her.draft.turn = waiting.body.turn;
+    her.draft.words = waiting.body.words;
+    her.called_first = waiting.body.called_first;
+    her.warnings = WarningLedger(waiting.body.warnings, waiting.body.words);
+    for (const std::string& line : lines_not_understood(waiting.body.turn)) {
+      her.refused.emplace_back(line, FootSet{}, *language_);
+    }
+    her.by = {waiting.by.caller, by_.writer};
+    her.first_answer = items_.size();
+    if (as_settled(her) == waiting.body.turn) continue;
+    in_crush_ = std::move(her);
+    check_her(true, {});
+    const EntryId entry = journal_.fresh_id();
+    TurnRecorded body = body_of(*in_crush_, entry, &waiting);
+    const SaidBy by = in_crush_->by;
+    in_crush_.reset();
+    const Outcome recorded = record(entry, std::move(body), by, &waiting);
+    if (!recorded) return recorded;
+    if (last_turn == waiting.entry) last_turn_now = entry;
+    filled += (filled.empty() ? "" : ", ") + said_as(waiting.body.turn.cow, *language_);
+  }
+  if (!filled.empty()) {
+    answer(ReplyKind::told, '"' + std::string(language_->say(TermKind::rest_fine)) +
+                                "\" now speaks of these feet of " + filled);
+  }
+  last_turn_ = last_turn_now;
+  in_crush_ = std::move(stands_there);
+  return in_crush_ && in_crush_->earlier ? look_again_at_past() : Outcome(Done{});
+}
+
+}  // namespace evenclaw
