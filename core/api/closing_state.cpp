@@ -97,6 +97,9 @@ class PointCollector {
     if (turn.visit != visit_.visit) return;
     heard_.cows_with_a_turn.insert(turn.cow);
     if (turn.end != TurnEnd::not_done) looked_at_.insert(turn.cow);
+    if (turn.end == TurnEnd::done)
+      waits_for_feet_[turn.cow] |= heard_.said_rest_fine.count(turn.turn) > 0;
+    if (turn.end != TurnEnd::done) asked_in_full_.insert(turn.cow);
     if (!turn.number_said.empty()) said_.emplace(turn.cow, plain_number(turn.number_said));
   }
 
@@ -108,6 +111,28 @@ class PointCollector {
       const bool shared = cow != carried.cow && number == carried.number;
       if (!shared || hers == cows_.end() || other == cows_.end()) continue;
       ask_which_of_two(hers->second, other->second, carried);
+    }
+  }
+
+  void add_foot(const FootRow& foot) {
+    if (foot.visit == visit_.visit) spoken_of_feet_[foot.cow].add(foot.foot);
+  }
+
+  /// After all turns and feet. Whose turn was not finished or not done is asked about for that.
+  void add_feet_nobody_spoke_of() {
+    for (const auto& [cow, waits] : waits_for_feet_) {
+      if (asked_in_full_.count(cow) > 0) continue;
+      FootSet unsaid = visit_.todays_feet;
+      for (const Foot foot : all_feet) {
+        if (spoken_of_feet_[cow].has(foot)) unsaid.remove(foot);
+      }
+      if (!unsaid.empty()) {
+        add(OpenPointKind::lifted_not_called, cow,
+            sentence(spoken(unsaid)) + ": not lifted, or what was found?");
+      } else if (visit_.todays_feet.empty() && waits) {
+        add(OpenPointKind::lifted_not_called, cow,
+            "The rest was said to be fine, and nobody said which feet are lifted today.");
+      }
     }
   }
 
@@ -354,7 +379,10 @@ class PointCollector {
   std::set<std::pair<VisitId, CowId>> turns_;
   std::set<std::pair<CowId, std::string>> said_;  // numbers said in this visit
   std::set<std::pair<CowId, std::optional<Foot>>> asked_;
-  std::set<CowId> looked_at_;                                     // in the crush, at this visit
+  std::set<CowId> looked_at_;             // in the crush, at this visit
+  std::map<CowId, bool> waits_for_feet_;  // of a turn that was done: "rest fine" was said
+  std::set<CowId> asked_in_full_;         // her turn was not
+  std::map<CowId, FootSet> spoken_of_feet_;
   std::set<std::pair<CowId, Fixture>> spoken_of_;                 // alike
   std::set<OnHerFoot> told_in_crush_;                             // alike, of which foot
   std::vector<OnFootRow> not_known_in_crush_;                     // perhaps: asked about nowhere
@@ -410,6 +438,10 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
                                       [&](const CowNumberRow& row) { points.add_carrier(row); });
   }
   if (read) {
+    read = for_each_row<FootRow>(store, visit.herd, {},
+                                 [&](const FootRow& row) { points.add_foot(row); });
+  }
+  if (read) {
     read = for_each_row<DoubtRow>(store, visit.herd, {},
                                   [&](const DoubtRow& row) { points.add_doubt(row); });
   }
@@ -428,6 +460,7 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
     });
   }
   if (!read) return read.faults();
+  points.add_feet_nobody_spoke_of();
   points.add_not_known_in_crush();
   points.add_unclear_news();
   points.add_told_two_ways();

@@ -30,6 +30,7 @@ std::string found_in(const Turn& turn) {
 
 void hear(HeardAtVisit& heard, const TurnRecorded& told, EntryId entry, CowId cow) {
   if (told.turn.cow.known == CowKnown::doubtful) heard.in_doubt.emplace(entry, told.turn.cow);
+  if (told.turn.rest_fine) heard.said_rest_fine.insert(entry);
   if (told.turn.cow.known == CowKnown::unnumbered) heard.found_on[cow] = found_in(told.turn);
   for (const WarningShown& shown : told.warnings) {
     Rank& rank = heard.ranks[{entry, shown.warning.words}];

@@ -37,6 +37,7 @@ struct HeardAtVisit {
   std::vector<FateTold> fates;                                   // of wraps and blocks, as news
   std::map<std::pair<EntryId, std::string>, Rank> ranks;         // of warnings, by turn and words
   std::set<OnHerFoot> asked_in_crush;                            // whether it is still on
+  std::set<EntryId> said_rest_fine;                              // turns
   bool changed_since_closing = false;
 };
 

@@ -12,6 +12,7 @@ done
 
 ## ended
 lifted_not_called 413: Left hind: what was found?
+lifted_not_called 413: Right hind: not lifted, or what was found?
 degree_not_called 412: Left hind, sole ulcer: how bad?
 
 ## from a file
@@ -29,3 +30,4 @@ saved 412
 saved 413
 
 ## ended
+lifted_not_called 413: Right hind: not lifted, or what was found?

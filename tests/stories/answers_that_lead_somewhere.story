@@ -62,3 +62,4 @@ called_twice 304: Left hind was called twice in this visit. Do both calls hold?
 doubtful_number 111 or 117: Which is her number: 111 or 117? 111 was in the crush today.
 called_twice 304: Left hind was called twice in this visit. Do both calls hold?
 unanswered 111: Came lame right front, and that foot was not lifted: lift it, or vet.
+lifted_not_called 111: All four feet: not lifted, or what was found?

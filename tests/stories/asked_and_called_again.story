@@ -22,6 +22,8 @@ done
 unfinished 301: Her turn was not finished: nothing was said
 unfinished 303: Her turn was not finished: nothing was said
 lifted_not_called 300: Left hind: what was found?
+lifted_not_called 300: Right hind: not lifted, or what was found?
+lifted_not_called 302: Right hind: not lifted, or what was found?
 place_not_called 299: Left hind, sole ulcer: where?
 place_not_called 302: Left hind, digital dermatitis: where?
 degree_not_called 299: Left hind, sole ulcer: how bad?
@@ -40,6 +42,7 @@ done
 
 ## ended
 called_twice 304: Left hind was called twice in this visit. Do both calls hold?
+lifted_not_called 300: Right hind: not lifted, or what was found?
 
 ## recorded
 304 | LH outside SH sole_middle slight | fine RH
@@ -69,3 +72,4 @@ coming 299: block off left hind, inside claw (trimmer, by 2026-12-01)
 
 ## ended
 called_twice 304: Left hind was called twice in this visit. Do both calls hold?
+lifted_not_called 300: Right hind: not lifted, or what was found?

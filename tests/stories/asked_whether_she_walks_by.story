@@ -30,6 +30,7 @@ no number | RH SH sole_middle slight | fine LH | unfinished: "417 walks sound" w
 ## ended
 unnumbered no number: Which number has she?
 unfinished no number: Her turn was not finished: "417 walks sound" was not understood
+lifted_not_called 412: Right hind: not lifted, or what was found?
 place_not_called no number: Right hind, sole haemorrhage: on which claw?
 news_unclear 417: "417 walks sound": Another cow is in the crush. Is this news of 417, or is she the next one? What holds?
 

@@ -38,4 +38,5 @@ told: caller Ben
 saved 414
 
 ## ended
+lifted_not_called 412: The rest was said to be fine, and nobody said which feet are lifted today.
 news_unclear caller: A name a letter or two off was read as Anneke. Was it Anneke, or who?

@@ -28,3 +28,4 @@ saved 417
 ## ended
 unfinished 416: Her turn was not finished: nothing was said
 lifted_not_called 417: Left hind: what was found?
+lifted_not_called 417: Right hind: not lifted, or what was found?

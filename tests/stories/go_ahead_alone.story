@@ -34,3 +34,5 @@ saved 416
 
 ## ended
 unfinished 416: Her turn was not finished: nothing was said
+lifted_not_called 412: Both hinds: not lifted, or what was found?
+lifted_not_called 415: Both hinds: not lifted, or what was found?

@@ -38,3 +38,4 @@ saved 241
 
 ## ended
 unanswered 214: 214 is new here; 241 has a wrap on left hind. 241 meant?
+lifted_not_called 214: Right hind: not lifted, or what was found?

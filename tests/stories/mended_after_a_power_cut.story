@@ -31,3 +31,4 @@ saved 412
 412 | LH outside SU sole_middle plain; block_on inside | fine RH
 
 ## ended
+lifted_not_called 413: Left hind: not lifted, or what was found?

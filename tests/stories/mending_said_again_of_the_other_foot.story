@@ -38,4 +38,5 @@ saved 414
 ## ended
 lifted_not_called 412: Left hind: what was found?
 lifted_not_called 413: Left hind: what was found?
+lifted_not_called 413: Right hind: not lifted, or what was found?
 news_unclear 413: "413 no, chronc": It was not understood, so nothing of hers was mended. What holds?

@@ -35,3 +35,4 @@ no tg, white cow | LH IH between bad | fine RH | unfinished: "no tg, white cow" 
 unnumbered black cow: Which number has she: black cow?
 unnumbered no tg, white cow: Which number has she: no tg, white cow?
 unfinished no tg, white cow: Her turn was not finished: "no tg, white cow" was not understood
+lifted_not_called 412: Right hind: not lifted, or what was found?

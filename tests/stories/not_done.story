@@ -16,5 +16,6 @@ saved 299
 
 ## ended
 not_done 298: She was not done: lay down in the crush
+lifted_not_called 299: Left front, right front and right hind: not lifted, or what was found?
 place_not_called 299: Left hind, sole ulcer: where?
 degree_not_called 299: Left hind, sole ulcer: how bad?

@@ -50,6 +50,7 @@ saved 903
 
 ## ended
 unfinished 902: Her turn was not finished: "28d", "RH outside, 78 mm" were not understood
+lifted_not_called 900: Right hind: not lifted, or what was found?
 lifted_not_called 902: Right hind: what was found?
 
 ## said

@@ -111,5 +111,7 @@ unfinished 418: Her turn was not finished: "wrp on, off Thu" was not understood
 unanswered 207: Came lame right front, nothing found: look again, look higher, or vet.
 unanswered 416: Foul (right hind): look for a stick; vet, or the vet's plan, today.
 lifted_not_called 413: Right hind: what was found?
+lifted_not_called 419: Left front, right front and left hind: not lifted, or what was found?
+lifted_not_called 513: Left front, right front and right hind: not lifted, or what was found?
 place_not_called 416: Left hind, sole haemorrhage: where?
 degree_not_called 416: Left hind, sole haemorrhage: how bad?

@@ -50,6 +50,10 @@ saved 890
 890 | LH SH toe slight | fine LF RF RH
 
 ## ended
+lifted_not_called 800: Both fronts: not lifted, or what was found?
+lifted_not_called 883: Both fronts: not lifted, or what was found?
+lifted_not_called 884: Both fronts: not lifted, or what was found?
+lifted_not_called 885: Both fronts: not lifted, or what was found?
 place_not_called 890: Left hind, sole haemorrhage: on which claw?
 news_unclear 886: "885-886 LH DD": This was not understood. What was told?
 news_unclear 887: "887/888 LH SU": This was not understood. What was told?

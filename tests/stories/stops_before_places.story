@@ -21,5 +21,7 @@ done
 ## ended
 unanswered 407: Block on the claw with the sole ulcer (left hind outside). Inside meant?
 unanswered 34: Wrap on right hind since 13 Oct (14 d): still on?
+lifted_not_called 299: Left front, right front and right hind: not lifted, or what was found?
+lifted_not_called 407: Left front, right front and right hind: not lifted, or what was found?
 place_not_called 299: Left hind, sole ulcer: where, and on which claw?
 degree_not_called 299: Left hind, sole ulcer: how bad?

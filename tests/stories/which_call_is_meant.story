@@ -51,6 +51,7 @@ told 415: now reads: 415 / RH DD chronic behind / LH growth between, slight
 ## ended
 unfinished 421: Her turn was not finished: "421 no, right hind" was not understood
 called_twice 415: Right hind was called twice in this visit. Do both calls hold?
+lifted_not_called 413: Right hind: not lifted, or what was found?
 lifted_not_called 421: Right hind: what was found?
 place_not_called 413: Left hind, sole haemorrhage: where?
 news_unclear 413: "413 no, no DD": That mends nothing that was called of 413. What holds?

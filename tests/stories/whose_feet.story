@@ -68,6 +68,11 @@ doubtful_number 218?: Is her number 218?
 unfinished 218?: Her turn was not finished: "218 lame LH, vet came" was not understood
 unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood
 unfinished no number: Her turn was not finished: "brown heifer", "RH outsde sole ulcer" were not understood
+lifted_not_called 217: Right hind: not lifted, or what was found?
+lifted_not_called 300: Right hind: not lifted, or what was found?
+lifted_not_called 412: Right hind: not lifted, or what was found?
+lifted_not_called 414: Right hind: not lifted, or what was found?
+lifted_not_called 417: Right hind: not lifted, or what was found?
 lifted_not_called no number: Right hind: what was found?
 news_unclear 301: "301, 302 lame LH": This was not understood. What was told?
 news_unclear 302: "301, 302 lame LH": This was not understood. What was told?

@@ -43,3 +43,4 @@ saved 414
 414 | fine LH RH
 
 ## ended
+lifted_not_called 412: Right hind: not lifted, or what was found?

@@ -70,6 +70,9 @@ doubtful_number 256?: Is her number 256?
 unfinished 256?: Her turn was not finished: "256 culled, RH DD" was not understood
 unfinished no number: Her turn was not finished: "next cow" was not understood
 unfinished no number: Her turn was not finished: "512 block off LH" was not understood
+lifted_not_called 255: Right hind: not lifted, or what was found?
+lifted_not_called 414: Right hind: not lifted, or what was found?
+lifted_not_called 511: Right hind: not lifted, or what was found?
 lifted_not_called no number: Left hind: what was found?
 news_unclear 2: "413/2 lame": This was not understood. What was told?
 news_unclear 413: "413/2 lame": This was not understood. What was told?

@@ -39,6 +39,7 @@ saved 204
 ## ended
 unanswered 203: The wrap of 13 Oct is on right hind. Right hind meant?
 lifted_not_called 203: Left hind: what was found?
+lifted_not_called 203: Right hind: not lifted, or what was found?
 still_on 203: wrap on right hind since 13 Oct: still on?
 
 ## due 2026-10-27

@@ -47,8 +47,9 @@ TEST_CASE("two cows that carry one number are asked about, the one of another vi
 TEST_CASE("warnings nobody answered are asked before what was not called, Stops before Asks") {
   Workplace place;
   const VisitEnded ended = place.visited(
-      "2026-10-27", {"299 LH sole ulcer", "done", "301 lame LH; nothing found", "done",
-                     "412 LH outside sole ulcer middle, bad; block on outside", "done"});
+      "2026-10-27",
+      {"299 LH sole ulcer; rest fine", "done", "301 lame LH; nothing found", "done",
+       "412 LH outside sole ulcer middle, bad; block on outside", "rest fine", "done"});
   std::vector<std::string> kinds;
   for (const OpenPoint& point : ended.open) {
     const std::string rank(point.rank ? word_of(*point.rank) : "");

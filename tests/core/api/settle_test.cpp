@@ -84,7 +84,7 @@ TEST_CASE("two calls of a foot hold when a person says so, until it is called on
 
 TEST_CASE("a wrap nobody knew of is settled by an answer in words") {
   Workplace place;
-  (void)place.visited("2026-10-27", {"412 LH wrap still on; nothing found", "done"});
+  (void)place.visited("2026-10-27", {"412 LH wrap still on; nothing found; rest fine", "done"});
   REQUIRE(asked(place, "2026-10-27") == Lines{"on_since_when 412"});
   CHECK(settled(place, "412", "the vet put it on Monday").size() == 1);
   CHECK(asked(place, "2026-10-27").empty());
