@@ -35,6 +35,13 @@ bool calls_something(TermKind kind) {
   return std::find(std::begin(calling), std::end(calling), kind) != std::end(calling);
 }
 
+// Behind what she came for: how her turn ended and how she was handled are no part of that.
+bool goes_on_behind_a_reason(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::turn_end, TermKind::turn_end_why, TermKind::handling,
+                                TermKind::reason, TermKind::mobility};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 // "Came for long toes", "no number, corkscrew": what a cow is told by or brought for.
 bool may_describe_her(const Phrase& phrase) {
   if (phrase.kind != TermKind::lesion) return false;
@@ -78,6 +85,7 @@ Census census_of(std::span<const Token> tokens, TextExtent extent, const Languag
     // may be why she was not done.
     const bool ends_a_name = tells_who(kind) || kind == TermKind::handling;
     census.calls |= extent == TextExtent::to_separator && ends_a_name;
+    census.calls |= extent == TextExtent::of_a_reason && goes_on_behind_a_reason(kind);
     census.calls_of_a_foot |= names_feet(kind) ? after_lame : after_foot && calls_something(kind);
     after_foot |= names_feet(kind);
     after_lame = kind == TermKind::lame || (after_lame && kind == TermKind::time_in);
@@ -161,7 +169,9 @@ bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Lang
   while (start < tokens.size()) {
     std::size_t end = start;
     while (end < tokens.size() && tokens[end].kind != TokenKind::comma) ++end;
-    if (part_could_be_calls(tokens.subspan(start, end - start), extent, language)) return true;
+    const bool is_reason = extent == TextExtent::of_a_reason && start == 0;
+    const TextExtent of_part = is_reason ? TextExtent::to_strong : extent;
+    if (part_could_be_calls(tokens.subspan(start, end - start), of_part, language)) return true;
     start = end + 1;
   }
   return false;

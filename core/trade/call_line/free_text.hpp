@@ -14,6 +14,7 @@ enum class TextExtent {
   none,
   to_separator,  // up to , : ; · or a full stop
   to_strong,     // up to ; · or a full stop
+  of_a_reason,   // what she came for, as far
   to_line_end,
   of_a_batch  // up to a separator or to what became of the animals (batch_line.hpp)
 };

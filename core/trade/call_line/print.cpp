@@ -204,7 +204,7 @@ void write_reason(LineWriter& out, const Turn& turn, Reason reason) {
   if (reason == Reason::lame) {
     write_feet(out.say(K::lame), turn.lame);
   } else if (reason == Reason::other) {
-    out.say(K::came_for).free(turn.reason_words, TextExtent::to_strong);
+    out.say(K::came_for).free(turn.reason_words, TextExtent::of_a_reason);
   } else {
     out.say(K::reason, reason);
   }

@@ -33,7 +33,7 @@ constexpr SpotFacts spot_table[] = {
     {S::lame_number, S::turn, may_end, TextExtent::none, &B::refuse_scale},
     {S::lame_of, S::lame_of, "the highest score of the scale: 3 or 5"},
     {S::lame_scored, S::turn, may_end},
-    {S::came_for, S::came_for, "what she came for", TextExtent::to_strong},
+    {S::came_for, S::came_for, "what she came for", TextExtent::of_a_reason},
     {S::feet, S::turn, may_end},
     {S::only_feet, S::only_feet, "the feet that are lifted"},
     {S::loose, S::turn, may_end, TextExtent::none, &B::settle_loose},
