@@ -17,7 +17,7 @@ done
 ## answered
 told: today's feet: LH RH
 saved 412
-stop 412: Came lame left hind, and that foot was not lifted: lift it, or vet. (answer: LH vet / go ahead)
+stop 412: Came lame left hind, and that foot was not lifted: lift it, or vet. (answer: LH vet / no, lame RH / go ahead)
 saved 412
 saved 412
 saved 513

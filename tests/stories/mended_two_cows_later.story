@@ -27,7 +27,7 @@ told: today's feet: LH RH
 saved 412
 saved 413
 mark 414: degree not called (left hind growth between the claws)
-stop 412: Came lame left hind, nothing found: look again, look higher, or vet. (answer: LH vet / go ahead)
+stop 412: Came lame left hind, nothing found: look again, look higher, or vet. (answer: LH vet / no, lame RH / go ahead)
 saved 412
 told 412: now reads: 412 lame LH; rest fine / RH outside sole ulcer middle of the sole, bad; block on inside / LH nothing found
 saved 413

@@ -77,7 +77,7 @@ bool mends_or_takes_back(const TurnClause& clause) {
 
 std::optional<LateMending> late_mending(const Line& line) {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
-  if (named == nullptr || named->cow.known != CowKnown::numbered) return std::nullopt;
+  if (named == nullptr || named->cow.known == CowKnown::unnumbered) return std::nullopt;
   return mending_of(named->cow, line);
 }
 

@@ -167,7 +167,8 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   const std::vector<const RecordedTurn*> turns = before_.turns_called(mending->cow);
   std::vector<Choice> choices = choices_of(turns, *mending);
   if (choices.empty() && is_a_call_of_its_own(*mending)) return false;
-  if (turns.empty() && completes_only(*mending)) return false;
+  const bool is_doubtful = mending->cow.known == CowKnown::doubtful;
+  if (turns.empty() && (is_doubtful || completes_only(*mending))) return false;
   Outcome taken = Done{};
   if (choices.size() == 1 && !was_refused_before(number, text)) {
     drop_only_spoken_of(text);

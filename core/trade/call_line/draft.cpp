@@ -273,14 +273,8 @@ class Addition {
   explicit Addition(TurnDraft& draft) : draft_(draft), turn_(draft.turn) {}
 
   void operator()(const ReasonSaid& said) const {
-    if (turn_.reason == Reason::not_called) {
-      turn_.reason = said.reason;
-    } else if (!came_for(turn_, said.reason)) {
-      turn_.also.push_back(said.reason);
-    }
-    turn_.lame.add(said.lame);
+    add_reason(turn_, said);
     if (!said.words.empty()) append(turn_.reason_words, said.words);
-    if (said.is_correction) turn_.walks_sound = false;
   }
 
   void operator()(const FeetNamed& said) const {

@@ -55,6 +55,18 @@ std::optional<Refusal> why_not_taken_back(const Turn& turn, const ReasonTakenBac
   return std::nullopt;
 }
 
+void add_reason(Turn& turn, const ReasonSaid& said) {
+  if (turn.reason == Reason::not_called) {
+    turn.reason = said.reason;
+  } else if (!came_for(turn, said.reason)) {
+    turn.also.push_back(said.reason);
+  }
+  const bool is_other_leg = said.is_correction && !said.lame.empty();
+  if (is_other_leg) turn.lame = {};
+  turn.lame.add(said.lame);
+  if (said.is_correction) turn.walks_sound = false;
+}
+
 void take_back_reason(Turn& turn, const ReasonTakenBack& said) {
   if (said.reason == Reason::lame) {
     const FootSet left = said.lame.empty() ? FootSet{} : without(turn.lame, said.lame);

@@ -9,6 +9,9 @@
 
 namespace evenclaw {
 
+/// Nothing may speak against it. "No, lame LH": not on the legs that were said, and not sound.
+void add_reason(Turn& turn, const ReasonSaid& said);
+
 /// Why a reason cannot be taken back: she was not said to come for it.
 std::optional<Refusal> why_not_taken_back(const Turn& turn, const ReasonTakenBack& said);
 

@@ -34,11 +34,29 @@ bool only_named(const FootCall& call) {
          call.trimmed == Trimmed::not_called;
 }
 
-Firing lame_on(Foot foot, std::string_view what, const Language& language) {
+/// Something was found on one other foot and on no more: then that may be the leg that was meant.
+std::optional<Foot> leg_meant_perhaps(const Turn& turn) {
+  std::optional<Foot> meant;
+  for (const FootCall& call : turn.feet) {
+    if (call.findings.empty()) continue;
+    if (meant) return std::nullopt;
+    meant = call.foot;
+  }
+  return meant && !turn.lame.has(*meant) ? meant : std::nullopt;
+}
+
+Firing lame_on(Foot foot, std::string_view what, const Situation& situation) {
+  const Language& language = situation.language;
   Firing firing;
   firing.warning.foot = foot;
   firing.warning.words = "Came lame " + std::string(spoken(foot)) + std::string(what);
   firing.warning.answers = vet_or_go_ahead(foot, language);
+  if (const std::optional<Foot> other = leg_meant_perhaps(situation.turn)) {
+    FootSet lame = situation.turn.lame;
+    lame.remove(foot);
+    lame.add(*other);
+    firing.warning.answers.insert(firing.warning.answers.end() - 1, offered_lame(lame, language));
+  }
   firing.causes = {{foot, About::finding}};
   return firing;
 }
@@ -138,9 +156,9 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
   for (const Foot foot : all_feet) {
     if (!turn.lame.has(foot) || vet_called_for(turn, foot)) continue;
     if (fine.has(foot) && !has_plan_for(turn, foot)) {
-      firings.push_back(lame_on(foot, look_higher, situation.language));
+      firings.push_back(lame_on(foot, look_higher, situation));
     } else if (is_let_out(situation) && not_looked_at(turn, foot)) {
-      firings.push_back(lame_on(foot, lift_it, situation.language));
+      firings.push_back(lame_on(foot, lift_it, situation));
     }
   }
   if (lame_somewhere_and_fine(situation) && !has_any_plan(turn)) {
@@ -156,7 +174,7 @@ std::vector<Firing> lame_cause_not_found(const Situation& situation) {
   std::vector<Firing> firings;
   for (const Foot foot : all_feet) {
     if (!fine.has(foot) || !has_plan_for(turn, foot)) continue;
-    firings.push_back(lame_on(foot, compare, situation.language));
+    firings.push_back(lame_on(foot, compare, situation));
   }
   if (lame_somewhere_and_fine(situation) && has_any_plan(turn)) {
     firings.push_back(lame_leg_unknown(
