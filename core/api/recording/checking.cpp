@@ -150,7 +150,7 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   if (const auto meant = known_cow_meant(turn, in_crush_->near, *language_))
     firing.push_back(*meant);
   if (const auto other = other_cow_read_maybe(turn)) firing.push_back(*other);
-  show(warnings().update(firing, text), turn.cow);
+  show(warnings().update(firing, text, finished), turn.cow);
   if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;
     ReplyItem& item =

@@ -32,7 +32,7 @@ const Warning* asked_otherwise(const WarningShown& shown, const std::vector<Warn
 WarningLedger::WarningLedger(const std::vector<WarningShown>& shown) {
   for (const WarningShown& one : shown) {
     const bool firing = one.decision.empty() || one.decision == went_ahead;
-    rows_.push_back({one, firing});
+    rows_.push_back({one, firing, false, true});
   }
 }
 
@@ -48,7 +48,7 @@ WarningLedger::WarningLedger(const std::vector<WarningShown>& shown,
 }
 
 std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
-                                           std::string_view words) {
+                                           std::string_view words, bool finished) {
   std::vector<Warning> to_show;
   for (Row& row : rows_) {
     const bool fires = is_among(row.shown.warning, firing);
@@ -61,7 +61,8 @@ std::vector<Warning> WarningLedger::update(const std::vector<Warning>& firing,
       row.shown.warning = *now;
       to_show.push_back(*now);
     }
-    row.firing = fires;
+    const bool may_fire = !finished && row.of_before && row.shown.decision == went_ahead;
+    row.firing = fires || (row.firing && may_fire);
   }
   for (const Warning& warning : firing) {
     const bool known = std::any_of(rows_.begin(), rows_.end(), [&](const Row& row) {

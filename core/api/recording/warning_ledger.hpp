@@ -21,8 +21,10 @@ class WarningLedger {
   /// told outside the crush: it holds although the turn itself says nothing of it.
   WarningLedger(const std::vector<WarningShown>& shown, std::span<const std::string> said);
 
-  /// Takes what fires after `words` were said; gives what has to be shown now.
-  std::vector<Warning> update(const std::vector<Warning>& firing, std::string_view words);
+  /// Takes what fires after `words` were said; gives what has to be shown now. What she went ahead
+  /// with in a turn recorded before holds until a check of the `finished` turn says otherwise.
+  std::vector<Warning> update(const std::vector<Warning>& firing, std::string_view words,
+                              bool finished = true);
 
   /// "go ahead" answers the stops and asks that are open; gives how many that were. A note asks
   /// nothing.
@@ -42,6 +44,7 @@ class WarningLedger {
     WarningShown shown;
     bool firing = true;
     bool told_outside = false;  // answered, whatever the turn says
+    bool of_before = false;     // kept or recorded
   };
 
   std::vector<Row> rows_;
