@@ -1,9 +1,13 @@
-// A finding on a foot that "rest fine" spoke of a line before: hers after all, or of the next cow,
-// whose number nobody said.
+// What a line did that nobody may have seen: a finding on a foot that "rest fine" spoke of a line
+// before, hers after all or of the next cow, whose number nobody said; and what was taken back of
+// several feet at once.
 #include <algorithm>
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "core/api/recording/state.hpp"
+#include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -26,11 +30,52 @@ FootSet found_where_fine(const Turn& before, const Turn& now) {
   return feet;
 }
 
+bool has_act(const FootCall* call, const Action& act) {
+  return call != nullptr &&
+         std::find(call->actions.begin(), call->actions.end(), act) != call->actions.end();
+}
+
+/// One is done now that was not: moved to that foot, or put in the place of another.
+bool is_one_done_anew(const Turn& before, const Turn& now) {
+  return std::any_of(now.feet.begin(), now.feet.end(), [&](const FootCall& call) {
+    return std::any_of(call.actions.begin(), call.actions.end(), [&](const Action& act) {
+      return !has_act(call_of(before, call.foot), act);
+    });
+  });
+}
+
+FootSet taken_back_on(const Turn& before, const Turn& now, const Action& act) {
+  FootSet feet;
+  for (const FootCall& call : before.feet) {
+    const FootCall* still = call_of(now, call.foot);
+    if (has_act(&call, act) && still != nullptr && !has_act(still, act)) feet.add(call.foot);
+  }
+  return feet;
+}
+
+/// "\"wrap on\" taken back: both hinds", of what was done on several feet.
+std::vector<std::string> taken_back(const Turn& before, const Turn& now, const Language& language) {
+  std::vector<std::string> told;
+  if (is_one_done_anew(before, now)) return told;
+  for (const FootCall& call : before.feet) {
+    for (const Action& act : call.actions) {
+      const FootSet feet = taken_back_on(before, now, act);
+      if (feet.count() < 2) continue;
+      std::string words = '"' + offered_act(std::nullopt, act.kind, act.claw, language) +
+                          "\" taken back: " + spoken(feet);
+      if (std::find(told.begin(), told.end(), words) == told.end()) told.push_back(words);
+    }
+  }
+  return told;
+}
+
 }  // namespace
 
 /// `before` is her turn as it stood before the line, in which nobody was named.
 void RecordingState::tell_found_where_fine(const Turn& before) {
-  const FootSet feet = found_where_fine(before, in_crush_->draft.turn);
+  const Turn& now = in_crush_->draft.turn;
+  for (const std::string& told : taken_back(before, now, *language_)) show_mark(told);
+  const FootSet feet = found_where_fine(before, now);
   if (feet.empty()) return;
   show_mark(with_quoted_words(
       spoken(feet) +
