@@ -29,6 +29,11 @@ Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
                             is_named ? name_without_number(row) : std::string()});
     finder.taken_.insert(row.cow);
   }
+  const auto called = select_as<CowCalledRow>(store, where.herd);
+  if (!called) return called.faults();
+  for (const CowCalledRow& row : *called) {
+    if (row.day < where.day) finder.called_.push_back({fold_case(row.called), row.cow});
+  }
   const auto tags = select_as<CowTagRow>(store, where.herd, {}, {"valid_from"});
   if (!tags) return tags.faults();
   for (const CowTagRow& row : *tags) {
@@ -205,6 +210,18 @@ std::vector<std::pair<CowId, std::string>> CowFinder::slips_of(std::string_view 
     if (is_here && is_slip_of(plain, row.number)) slips.emplace_back(row.cow, row.number);
   }
   return slips;
+}
+
+std::vector<std::string> CowFinder::called_before(std::string_view looks) const {
+  std::vector<std::string> numbers;
+  for (const Called& row : called_) {
+    if (looks.empty() || row.looks != fold_case(looks) || left(row.cow)) continue;
+    const std::string* number = number_of(row.cow);
+    const bool is_new =
+        number != nullptr && std::find(numbers.begin(), numbers.end(), *number) == numbers.end();
+    if (is_new) numbers.push_back(*number);
+  }
+  return numbers;
 }
 
 bool CowFinder::carries(CowId cow, std::string_view number) const {

@@ -73,6 +73,10 @@ class CowFinder {
   /// Cows whose number of the visit's day was one slip away, with that number.
   [[nodiscard]] std::vector<std::pair<CowId, std::string>> slips_of(std::string_view number) const;
 
+  /// Numbers of cows who are here and were called by these words at an earlier visit, when their
+  /// number was not known yet.
+  [[nodiscard]] std::vector<std::string> called_before(std::string_view looks) const;
+
   /// She carries this number on the visit's day.
   [[nodiscard]] bool carries(CowId cow, std::string_view number) const;
 
@@ -106,6 +110,11 @@ class CowFinder {
     std::string name;  // of one without a number, known from an earlier visit
   };
 
+  struct Called {
+    std::string looks;  // folded
+    CowId cow;
+  };
+
   explicit CowFinder(const LookingAt& where) : where_(where) {}
 
   [[nodiscard]] std::vector<Number> carrying(std::string_view plain) const;
@@ -122,7 +131,8 @@ class CowFinder {
   LookingAt where_;
   std::vector<Number> numbers_;
   std::vector<Known> cows_;
-  std::vector<Tag> tags_;  // a number in an ear belongs to that animal for good
+  std::vector<Called> called_;  // at earlier visits
+  std::vector<Tag> tags_;       // a number in an ear belongs to that animal for good
   std::set<CowId> taken_;
 };
 

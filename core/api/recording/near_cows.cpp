@@ -17,6 +17,11 @@ constexpr int days_a_case_is_looked_after = 120;
 Result<std::vector<NearCow>> RecordingState::near_cows(const CowSaid& cow, const CowPast& past) {
   std::vector<NearCow> near;
   const bool is_new = past.rows.turns.size() == past.same_visit.size();
+  if (cow.known == CowKnown::unnumbered && is_new) {
+    for (const std::string& number : finder_.called_before(cow.looks)) {
+      near.push_back({number, {}, false, true});
+    }
+  }
   if (cow.known != CowKnown::numbered || !is_new) return near;
   for (const auto& [other, number] : finder_.slips_of(cow.number)) {
     // Who was called at this visit already is not the one who stands there now.

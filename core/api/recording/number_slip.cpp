@@ -41,15 +41,22 @@ bool tells_of(const Turn& turn, const OnFootRow& row) {
 
 constexpr std::string_view asked_by = "known-number-near";
 
-Warning asked(const Turn& turn, const NearCow& near, const std::string& why,
-              const Language& language) {
+Warning meant(const std::string& why, const NearCow& near, const Language& language) {
   Warning warning;
   warning.rule = asked_by;
   warning.rank = Rank::ask;
-  warning.words =
-      plain_number(turn.cow.number) + " is new here" + why + ". " + near.number + " meant?";
+  warning.words = why + ". " + near.number + " meant?";
   warning.answers = {offered_correction(near.number, language), offered_go_ahead(language)};
   return warning;
+}
+
+Warning asked(const Turn& turn, const NearCow& near, const std::string& why,
+              const Language& language) {
+  return meant(plain_number(turn.cow.number) + " is new here" + why, near, language);
+}
+
+Warning asked_by_her_looks(const Turn& turn, const NearCow& near, const Language& language) {
+  return meant(near.number + " was called \"" + turn.cow.looks + "\" before", near, language);
 }
 
 std::string has_on_her(const NearCow& near, const OnFootRow& row) {
@@ -69,6 +76,9 @@ bool is_slip_of(std::string_view said, std::string_view known) {
 
 std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,
                                        const Language& language) {
+  for (const NearCow& cow : near) {
+    if (cow.was_called_so) return asked_by_her_looks(turn, cow, language);
+  }
   for (const NearCow& cow : near) {
     for (const OnFootRow& row : cow.on_her) {
       if (tells_of(turn, row)) return asked(turn, cow, has_on_her(cow, row), language);

@@ -14,18 +14,21 @@
 
 namespace evenclaw {
 
-/// A known cow whose number is a slip away from the one that was said, and what is open with her.
+/// A known cow whose number is a slip away from the one that was said, and what is open with her;
+/// or one who was called by the words she is called by now, before her number was known.
 struct NearCow {
   std::string number;
   std::vector<OnFootRow> on_her;  // still on
   bool has_open_case = false;
+  bool was_called_so = false;
 };
 
 /// One digit wrong, missing or too many, or two neighbours swapped: 321 is a slip of 231.
 bool is_slip_of(std::string_view said, std::string_view known);
 
 /// Asked of a cow who is new here when the turn tells of a block or wrap from before, and a near
-/// cow has one on that foot; or when she came for a recheck, and a near cow has something open.
+/// cow has one on that foot; or when she came for a recheck, and a near cow has something open; and
+/// of a cow without a number when a known one was called by the same words.
 /// Nothing otherwise: where nobody was recorded before, every recheck is of a cow nobody knows.
 /// Answers are offered in the words of `language`.
 std::optional<Warning> known_cow_meant(const Turn& turn, const std::vector<NearCow>& near,

@@ -198,6 +198,8 @@ std::optional<CowSaid> named_at_start(std::string_view text, const std::vector<T
   std::optional<CowSaid> cow;
   for (std::size_t count = 1; count <= std::min(tokens.size(), longest_name); ++count) {
     const Token& last = tokens[count - 1];
+    // "No number, white face, lame RH": her words end before the comma.
+    if (last.kind == TokenKind::comma && count > 1) continue;
     if (is_part_of_a_word(tokens, count - 1, language)) continue;
     const auto line = read_line(text.substr(0, last.offset + last.length), context, language);
     if (!line || line->clauses.size() != 1) continue;
