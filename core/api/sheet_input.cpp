@@ -10,6 +10,7 @@
 #include "core/api/removed_records.hpp"
 #include "core/log/body.hpp"
 #include "core/sheets/last_time.hpp"
+#include "core/trade/told_ends.hpp"
 
 namespace evenclaw {
 
@@ -48,6 +49,7 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
     rows.actions.insert(rows.actions.end(), actions.begin(), actions.end());
   }
   if (!faults.empty()) return faults;
+  let_later_ends_hold(rows.actions);
   std::set<CowId> seen;
   for (const TurnRow& turn : rows.turns) seen.insert(turn.cow);
   for (const TaskRow& task : rows.tasks) {

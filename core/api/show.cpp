@@ -13,6 +13,7 @@
 #include "core/log/selection.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/words.hpp"
+#include "core/trade/told_ends.hpp"
 
 namespace evenclaw {
 
@@ -71,8 +72,9 @@ TurnSeen seen(const TurnRow& row, const std::vector<ActionRow>& actions) {
 Outcome add_turns(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   const auto turns = select_as<TurnRow>(store, herd, of_cow(cow), {"day", "turn"});
   if (!turns) return turns.faults();
-  const auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
+  auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
   if (!actions) return actions.faults();
+  let_later_ends_hold(*actions);
   const auto visits = select_as<VisitRow>(store, herd);
   if (!visits) return visits.faults();
   std::set<VisitId> from_paper;
@@ -129,8 +131,9 @@ Result<std::vector<FootSeen>> feet_through_time(Store& store, HerdId herd, CowId
   if (!rows) return rows.faults();
   const auto findings = select_as<FindingRow>(store, herd, of_cow(cow), {"position"});
   if (!findings) return findings.faults();
-  const auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
+  auto actions = select_as<ActionRow>(store, herd, of_cow(cow), {"position"});
   if (!actions) return actions.faults();
+  let_later_ends_hold(*actions);
   const auto measures = select_as<MeasureRow>(store, herd, of_cow(cow), {"position"});
   if (!measures) return measures.faults();
   const Wording& wording = english_wording();

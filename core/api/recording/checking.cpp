@@ -11,6 +11,7 @@
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
+#include "core/trade/told_ends.hpp"
 
 namespace evenclaw {
 
@@ -177,6 +178,10 @@ void RecordingState::show_marks() {
     if (in_crush_->marks.insert(told_of({mark}).front()).second) fresh.push_back(mark);
   }
   for (const std::string& mark : told_of(fresh)) show_mark(mark);
+  const Turn told = whole ? *whole : as_settled(*in_crush_);
+  for (const std::string& mark : told_shorter_than_listed(told, visit_.day)) {
+    if (in_crush_->marks.insert(mark).second) show_mark(mark);
+  }
   const FootSet rest = rest_that_is_none(in_crush_->draft.turn, visit_.todays_feet);
   const std::string rest_fine(language_->say(TermKind::rest_fine));
   if (!rest.empty() && in_crush_->marks.insert(rest_fine).second) {
