@@ -1,6 +1,7 @@
 #include "core/api/news_seen.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <utility>
 
@@ -169,6 +170,24 @@ std::string part_told_of(std::string_view line, std::span<const std::string> num
   return hers.empty() ? std::string(line) : hers;
 }
 
+namespace {
+
+/// The line without the parts that were told of these numbers and of no other.
+std::string without_parts_of(std::string_view line, const std::set<std::string>& numbers) {
+  std::string rest;
+  for (const Part& part : parts_of(line)) {
+    const bool is_theirs =
+        !part.numbers.empty() &&
+        std::all_of(part.numbers.begin(), part.numbers.end(),
+                    [&](const std::string& number) { return numbers.count(number) > 0; });
+    if (is_theirs) continue;
+    rest += (rest.empty() ? "" : "; ") + std::string(line.substr(part.from, part.to - part.from));
+  }
+  return rest;
+}
+
+}  // namespace
+
 Result<std::vector<NewsSeen>> news_of_cow(Store& store, HerdId herd, std::span<const CowId> group) {
   NewsOfCow told;
   std::set<EntryId> seen;
@@ -188,6 +207,7 @@ Result<std::vector<NewsSeen>> news_of_cow(Store& store, HerdId herd, std::span<c
 
 Result<std::vector<std::string>> news_of_visit(Store& store, const Visit& visit) {
   std::vector<std::pair<CowId, std::string>> told;
+  std::map<std::string, std::set<std::string>> taken_back;  // of which numbers, by the line
   std::vector<std::string> kinds = kinds_of_news();
   kinds.emplace_back(QuestionSettled::kind);
   const Outcome read =
@@ -201,12 +221,15 @@ Result<std::vector<std::string>> news_of_visit(Store& store, const Visit& visit)
         const auto settled = body_as<QuestionSettled>(entry);
         if (settled && settled->cow && settled->about) {
           std::erase(told, std::pair(*settled->cow, *settled->about));
+          taken_back[*settled->about].insert(plain_number(settled->number));
         }
         return true;
       });
   if (!read) return read.faults();
   std::vector<std::string> lines;
   for (auto& [cow, words] : told) {
+    const auto taken = taken_back.find(words);
+    if (taken != taken_back.end()) words = without_parts_of(words, taken->second);
     const bool is_new = std::find(lines.begin(), lines.end(), words) == lines.end();
     if (!words.empty() && is_new) lines.push_back(std::move(words));
   }

@@ -1,12 +1,16 @@
 #include "core/api/settle.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
+#include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "core/api/cow_register.hpp"
 #include "core/api/journal.hpp"
+#include "core/api/news_taken_back.hpp"
 #include "core/api/people.hpp"
 #include "core/api/settle_name.hpp"
 #include "core/api/visits.hpp"
@@ -110,6 +114,39 @@ Result<Reply> settle_name(const Ports& ports, const Answered& answered, VisitId 
   return reply;
 }
 
+/// "Told of the wrong cow", "a mistake", "not so": what was told does not hold. Any other words
+/// leave it standing.
+bool says_it_was_wrong(std::string_view words) {
+  constexpr std::string_view signs[] = {"wrong cow", "wrong number", "mistake", "mistaken",
+                                        "not so",    "not true",     "not hers"};
+  const std::string said = ' ' + fold_case(words) + ' ';
+  if (said.find(" no mistake") != std::string::npos) return false;
+  return std::any_of(std::begin(signs), std::end(signs), [&](std::string_view sign) {
+    return said.find(' ' + std::string(sign)) != std::string::npos;
+  });
+}
+
+/// The news of her that was asked about and is said to be wrong now: what it closed is open again,
+/// and what it made is no task any more. Its words.
+Result<std::vector<std::string>> take_back_news(const Ports& ports, const Answered& answered,
+                                                QuestionSettled body) {
+  std::vector<std::string> taken;
+  if (!body.cow || !says_it_was_wrong(body.words)) return taken;
+  const auto standing = news_standing(ports.store, answered.herd, *body.cow, {});
+  if (!standing) return standing.faults();
+  for (const NewsStanding& told : *standing) {
+    const bool is_it = told.is_asked && told.visit == body.visit &&
+                       std::find(taken.begin(), taken.end(), told.words) == taken.end();
+    if (!is_it) continue;
+    body.cow = told.cow;
+    body.about = told.words;
+    const auto written = write_one(ports, answered.herd.value, body, {});
+    if (!written) return written.faults();
+    taken.push_back(told.words);
+  }
+  return taken;
+}
+
 }  // namespace
 
 Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
@@ -131,6 +168,8 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
   body.words = trimmed(answered.words);
   const auto written = write_one(ports, answered.herd.value, body, {});
   if (!written) return written.faults();
+  const auto wrong = take_back_news(ports, answered, body);
+  if (!wrong) return wrong.faults();
   Reply reply;
   for (const OpenPoint& point : questions->points) {
     ReplyItem item;
@@ -138,6 +177,13 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
     item.cow = point.cow_said;
     item.words = "settled: " + point.words;
     item.entry = *written;
+    reply.items.push_back(std::move(item));
+  }
+  for (const std::string& words : *wrong) {
+    ReplyItem item;
+    item.kind = ReplyKind::told;
+    item.cow = first.cow_said;
+    item.words = "taken back: " + words;
     reply.items.push_back(std::move(item));
   }
   return reply;

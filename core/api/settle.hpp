@@ -22,11 +22,13 @@ struct Answered {
 };
 
 /// Settles news of that number nobody could be sure of, a foot of hers called twice, and a wrap or
-/// block still on that nobody knew of; one item for each. Nothing else is changed: what was really
-/// meant is told by itself. A question about the name of a caller or writer is answered by the
-/// name: the turns that were called or typed under the known one because of it are corrected to who
-/// it was, and the name stays out of the log. Faults: "usage" without words, or when nothing of the
-/// kind is open; "answer-needed" for a name nobody has, unless `sure`.
+/// block still on that nobody knew of; one item for each. Words that say it was wrong, "told of the
+/// wrong cow", "a mistake", "not so", take back what was told: what it closed is open again, what
+/// it made is no task any more. Nothing else is changed: what was really meant is told by itself. A
+/// question about the name of a caller or writer is answered by the name: the turns that were
+/// called or typed under the known one because of it are corrected to who it was, and the name
+/// stays out of the log. Faults: "usage" without words, or when nothing of the kind is open;
+/// "answer-needed" for a name nobody has, unless `sure`.
 Result<Reply> settle_questions(const Ports& ports, const Answered& answered);
 
 }  // namespace evenclaw

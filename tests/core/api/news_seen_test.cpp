@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "core/api/identities.hpp"
+#include "core/api/settle.hpp"
 #include "core/api/told.hpp"
 #include "tests/core/api/workplace.hpp"
 
@@ -81,6 +82,16 @@ TEST_CASE("what was taken back is no news of the visit") {
   const Visit visit = visit_with_news(place);
   (void)take_news(place.ports(), place.herd(), day("2026-10-28"), "77 not gone", english());
   CHECK(news_of_visit(place.store, visit).value() == Lines{"412 walks sound, 513 walks sound"});
+}
+
+TEST_CASE("of a line that told of several the part that was wrong is no news of the visit") {
+  Workplace place;
+  (void)place.visited("2026-10-20",
+                      {"412 RH DD raw behind; wrap on", "54 LH nothing found", "done"});
+  (void)place.visited("2026-10-27", {"412 wrap off, 54 wraps off", "60 LH nothing found", "done"});
+  const Visit visit = find_visit(place.ports(), place.herd().herd, day("2026-10-27")).value();
+  (void)settle_questions(place.ports(), {place.herd().herd, "54", day("2026-10-28"), "a mistake"});
+  CHECK(news_of_visit(place.store, visit).value() == Lines{"412 wrap off"});
 }
 
 TEST_CASE("the news of a visit is each line once, and only what was clear") {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/api/cow_register.hpp"
+#include "core/api/due.hpp"
 #include "core/api/identities.hpp"
 #include "core/api/told.hpp"
 #include "core/trade/cow_rows.hpp"
@@ -44,7 +45,38 @@ void wrap_both_hinds(Workplace& place) {
 
 using Lines = std::vector<std::string>;
 
+Lines tasks_left(Workplace& place) {
+  Lines words;
+  for (const DueTask& task :
+       list_due(place.store, place.herd().herd, day("2026-10-28")).value().tasks) {
+    words.push_back(task.words);
+  }
+  return words;
+}
+
+void block_nobody_knew_of(Workplace& place) {
+  (void)place.visited("2026-10-20", {"96 nothing found", "done"});
+  (void)place.visited("2026-10-27", {"96 block still on", "412 nothing found", "done"});
+}
+
 }  // namespace
+
+TEST_CASE("news said to be of the wrong cow is taken back with the task it made") {
+  Workplace place;
+  block_nobody_knew_of(place);
+  REQUIRE(tasks_left(place).size() == 1);
+  const Lines answers = settled(place, "96", "told of the wrong cow");
+  CHECK(answers.back() == "told 96: taken back: 96 block still on");
+  CHECK(tasks_left(place).empty());
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("an answer that does not say the news was wrong leaves its task") {
+  Workplace place;
+  block_nobody_knew_of(place);
+  CHECK(settled(place, "96", "the farmer put it on, no mistake").size() == 1);
+  CHECK(tasks_left(place).size() == 1);
+}
 
 TEST_CASE("news of a number nobody carries is settled by an answer in words") {
   Workplace place;
