@@ -53,7 +53,7 @@ const std::vector<TermKind>& all_kinds() {
 const Phrase* looks_like(const std::vector<Token>& tokens, std::size_t at,
                          const Language& language) {
   const Nearest near = nearest_phrase(tokens, at, at, all_kinds(), language);
-  if (near.words.empty()) return nullptr;
+  if (near.words.empty() || is_another_word(tokens[at].folded, near)) return nullptr;
   return language.longest_match(tokens_of(near.words), 0).phrase;
 }
 

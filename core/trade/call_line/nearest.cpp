@@ -7,6 +7,7 @@
 #include <limits>
 
 #include "core/base/edit_distance.hpp"
+#include "core/base/text.hpp"
 
 namespace evenclaw {
 
@@ -75,6 +76,12 @@ std::size_t distance_if_near(const Spelt& typed, const Spelt& known, std::size_t
   return distance <= allowed ? distance : far_away;
 }
 
+/// That blood was drawn is never guessed from "picked" or "licked": only a slip behind its first
+/// letter is one of "nicked".
+bool may_be_a_slip_of(const Phrase& phrase, std::string_view known, std::string_view typed) {
+  return phrase.kind != TermKind::nicked || known.substr(0, 1) == typed.substr(0, 1);
+}
+
 std::array<bool, term_kind_count> wanted(std::span<const TermKind> kinds) {
   std::array<bool, term_kind_count> is_wanted{};
   for (const TermKind kind : kinds) is_wanted[static_cast<std::size_t>(kind)] = true;
@@ -101,6 +108,7 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
     const Spelt known(language.folded(i));
     for (std::size_t at = 0; at < windows.size(); ++at) {
       const Window& window = windows[at];
+      if (!may_be_a_slip_of(phrase, known.words, window.text)) continue;
       const std::size_t distance =
           distance_if_near(typed[at], known, std::min(most, best.distance));
       // Of two equally near ones the longer explains more of what was typed.
@@ -111,6 +119,15 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
     }
   }
   return best;
+}
+
+bool is_another_word(std::string_view said, const Nearest& near) {
+  constexpr std::size_t longest_short_word = 6;
+  const std::string typed = fold_case(said);
+  const std::string known = fold_case(near.words);
+  return near.token_count == 1 && typed.size() == known.size() &&
+         typed.size() <= longest_short_word && typed.size() > 3 && typed.front() != known.front() &&
+         typed.substr(1) == known.substr(1);
 }
 
 std::string meant_by(const Nearest& near) {

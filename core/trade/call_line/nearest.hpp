@@ -25,6 +25,10 @@ struct Nearest {
 Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::size_t earliest,
                        std::span<const TermKind> kinds, const Language& language);
 
+/// "Never" for "fever", "picked" for "kicked": in a short word the first letter is the one that is
+/// hardly ever wrong.
+bool is_another_word(std::string_view said, const Nearest& near);
+
 /// "did you mean "lame"?"; "" when nothing is near.
 std::string meant_by(const Nearest& near);
 

@@ -49,16 +49,6 @@ std::size_t fillers_at(const UnknownWord& word, const Language& language) {
   return near.token_count > count ? 0 : count;
 }
 
-/// "Never" for "fever": in a short word the first letter is the one that is hardly ever wrong.
-bool is_another_word(std::string_view said, const Nearest& near) {
-  constexpr std::size_t longest_short_word = 5;
-  const std::string typed = fold_case(said);
-  const std::string known = fold_case(near.words);
-  return near.token_count == 1 && typed.size() == known.size() &&
-         typed.size() <= longest_short_word && typed.size() > 3 && typed.front() != known.front() &&
-         typed.substr(1) == known.substr(1);
-}
-
 /// "12 heifers all good but 413 has DD": who was not like the others is named behind "bar".
 std::optional<PlacedFault> one_apart(const UnknownWord& word, const Language& language) {
   const std::size_t number = word.at + 1;
