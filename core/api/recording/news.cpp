@@ -16,6 +16,7 @@
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/number_range.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
@@ -36,6 +37,7 @@ std::string_view role_of(TermKind who) {
 }
 
 /// The numbers of a list: "231, 513 stil lame". One with letters in it, "4l3", is nobody's.
+/// "250-253" may mean those between as well.
 std::vector<std::string> numbers_at_start(std::string_view text, const Language& language) {
   std::vector<std::string> numbers;
   if (!is_utf8(text)) return numbers;
@@ -47,6 +49,9 @@ std::vector<std::string> numbers_at_start(std::string_view text, const Language&
       at += 2;
     } else if (const std::size_t joining = language.joining_tokens(tokens, at)) {
       at += joining;
+    } else if (const auto range = numbers_of_range(tokens, at, text); !range.empty()) {
+      numbers.insert(numbers.end(), range.begin() + 1, range.end());
+      ++at;
     } else if (token.kind == TokenKind::number) {
       const bool is_in_words = !token.folded.empty();
       numbers.emplace_back(is_in_words ? token.folded
@@ -77,6 +82,31 @@ std::vector<std::string> numbers_anywhere(std::string_view text, const Language&
                                               : token.folded);
   }
   return numbers;
+}
+
+/// What is said of several at once, and of each of them in other words: "all trimmed", "all good".
+bool tells_of_all(TermKind kind) {
+  return kind == TermKind::all_trimmed || kind == TermKind::rest_fine || kind == TermKind::trimmed;
+}
+
+/// "250-253 all trimmed" and then "250 all good".
+bool are_told_one_by_one(std::string_view several, std::string_view one, const Language& language) {
+  if (!names_several_cows(several, language)) return false;
+  const auto tells_only_that = [&language](std::string_view line) {
+    bool any = false;
+    const std::vector<Token> tokens = spoken_tokens(line, language);
+    for (std::size_t at = 0; at < tokens.size();) {
+      const Language::Match match = language.longest_match(tokens, at);
+      if (match.phrase == nullptr && tokens[at].kind == TokenKind::word) return false;
+      const bool tells = match.phrase != nullptr && tells_of_all(match.phrase->kind);
+      const bool joins = match.phrase == nullptr || language.joining_tokens(tokens, at) > 0;
+      if (!tells && !joins) return false;
+      any |= tells;
+      at += std::max<std::size_t>(match.word_count, 1);
+    }
+    return any;
+  };
+  return is_utf8(one) && tells_only_that(several) && tells_only_that(one);
 }
 
 bool is_a_number(std::string_view number) {
@@ -206,6 +236,7 @@ Outcome RecordingState::settle_news_said_again(std::string_view text) {
     if (!may_mend_again(news, text)) continue;
     const bool is_clearer = news.words != trimmed(text);
     const bool is_said = is_said_again(told_of_one(news), trimmed(text), *language_) ||
+                         are_told_one_by_one(news.words, text, *language_) ||
                          (is_of_a_batch(news.words) && is_of_a_batch(text) &&
                           is_said_in_other_words(news.words, trimmed(text), *language_));
     if (!is_clearer || !is_said) continue;

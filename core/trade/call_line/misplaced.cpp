@@ -4,9 +4,11 @@
 #include <iterator>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include "core/base/quotation.hpp"
 #include "core/trade/call_line/batch_line.hpp"
+#include "core/trade/call_line/number_range.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/on_foot.hpp"
@@ -172,16 +174,18 @@ Refusal time_of_nothing(const NumberAlone& here, std::size_t tokens) {
 
 std::optional<Refusal> why_no_range(std::span<const Token> tokens, std::size_t at,
                                     std::string_view text) {
-  if (at < 2 || tokens[at].kind != TokenKind::number) return std::nullopt;
-  const Token& dash = tokens[at - 1];
-  const Token& first = tokens[at - 2];
-  const bool is_dash = dash.kind == TokenKind::comma && text[dash.offset] != ',';
-  if (!is_dash || first.kind != TokenKind::number) return std::nullopt;
+  const std::vector<std::string> numbers = numbers_of_range(tokens, at, text);
+  if (numbers.empty()) return std::nullopt;
+  const std::size_t from = tokens[at - 2].offset;
   const std::size_t end = tokens[at].offset + tokens[at].length;
-  return not_understood(
-      quoted(text.substr(first.offset, end - first.offset)) + " may mean the numbers between too",
-      "say each number: " + std::string(text.substr(first.offset, first.length)) + ", " +
-          std::string(text.substr(tokens[at].offset, tokens[at].length)));
+  constexpr std::size_t most_listed = 12;
+  std::string each = numbers.front();
+  if (numbers.size() > most_listed) each += ", " + numbers[1] + ", ..., " + numbers.back();
+  for (std::size_t i = 1; i < numbers.size() && numbers.size() <= most_listed; ++i) {
+    each += ", " + numbers[i];
+  }
+  return not_understood(quoted(text.substr(from, end - from)) + " may mean the numbers between too",
+                        "say each number: " + each);
 }
 
 Refusal refusal_of_number(const NumberAlone& here) {
