@@ -51,9 +51,14 @@ void RecordingState::let_go_held_back(const Line& line, std::string_view text) {
   held_back_by_.clear();
 }
 
-bool RecordingState::holds_back(const Line& line) const {
-  return in_crush_ && !held_back_by_.empty() &&
-         std::any_of(line.clauses.begin(), line.clauses.end(), is_said_of_her);
+/// "Rest fine", when that is what stood before the number of the other.
+bool RecordingState::holds_back(const Line& line, std::string_view text) const {
+  if (!in_crush_ || held_back_by_.empty()) return false;
+  const std::vector<RefusedLine>& open = in_crush_->refused;
+  const bool is_hers = std::any_of(open.begin(), open.end(), [&](const RefusedLine& refused) {
+    return refused.text != held_back_by_ && refused.text == trimmed(text);
+  });
+  return !is_hers && std::any_of(line.clauses.begin(), line.clauses.end(), is_said_of_her);
 }
 
 /// Somebody looks at the screen: it is asked who she is, and the line is said again.
@@ -81,8 +86,9 @@ Outcome RecordingState::stand_for_whoever() {
   if (!opened) return opened;
   in_crush_->named_in_refused = true;
   // A line that named several cows is on record for each of them.
-  const bool is_on_record =
-      names_several_cows(named, *language_) || !parts_of_cows(named, *language_).empty();
+  const bool is_on_record = names_several_cows(named, *language_) ||
+                            !parts_of_cows(named, *language_).empty() ||
+                            cow_further_on(named, *language_).has_value();
   if (!is_on_record) keep_refused(*in_crush_, named, *language_);
   return Done{};
 }

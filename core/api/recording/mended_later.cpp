@@ -235,7 +235,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
 /// She stands in the crush once more, and what is corrected was called of her the first time. What
 /// is taken back is taken back of both calls.
 Result<bool> RecordingState::mended_first_call(const Line& line, std::string_view text) {
-  if (!in_crush_ || holds_back(line)) return false;
+  if (!in_crush_ || holds_back(line, text)) return false;
   const CowSaid cow = in_crush_->draft.turn.cow;
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   if (cow.known != CowKnown::numbered || (named != nullptr && !goes_on(named->cow))) return false;

@@ -188,6 +188,13 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
   }
+  const auto further = in_crush_ ? cow_further_on(text, *language_) : std::nullopt;
+  if (further) {
+    // What stands before her number is of the cow in the crush.
+    keep_refused(*in_crush_, further->before, *language_);
+    held_back_by_ = trimmed(text);
+    return keep_with_each({further->her}, further->her.words);
+  }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely == CowLikely::none && tells_todays_feet(text, *language_)) {
     return keep_as_unread(

@@ -168,7 +168,7 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   }
   unnamed_ = plain->unnamed;
   learned_.insert(learned_.end(), plain->learned.begin(), plain->learned.end());
-  return holds_back(line) ? take_held_back(line, text) : take_read(line, text);
+  return holds_back(line, text) ? take_held_back(line, text) : take_read(line, text);
 }
 
 /// A line before it that nobody could read may have named another cow.

@@ -150,7 +150,7 @@ class RecordingState {
   // held_back.cpp
   void hold_back_after(std::string_view refused);
   void let_go_held_back(const Line& line, std::string_view text);
-  [[nodiscard]] bool holds_back(const Line& line) const;
+  [[nodiscard]] bool holds_back(const Line& line, std::string_view text) const;
   Outcome refuse_held_back(std::string_view text);
   Outcome stand_for_whoever();
   Outcome ask_of_which_of_two(std::string_view text);

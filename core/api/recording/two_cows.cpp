@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 
 #include "core/base/text.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -28,10 +29,37 @@ PartOfLine part_of(std::string_view text, const std::vector<Token>& tokens, std:
           std::string(text.substr(number.offset, last.offset + last.length - number.offset))};
 }
 
+/// "412 RH", "412 lame": a cow and what is called of her, whatever stands before it.
+bool calls_a_cow(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
+  if (tokens[at].kind != TokenKind::number || at + 1 >= tokens.size()) return false;
+  if (is_part_of_a_word(tokens, at, language)) return false;
+  const Phrase* behind = language.longest_match(tokens, at + 1).phrase;
+  constexpr TermKind kinds[] = {TermKind::foot, TermKind::feet, TermKind::lame, TermKind::reason};
+  return behind != nullptr &&
+         std::find(std::begin(kinds), std::end(kinds), behind->kind) != std::end(kinds);
+}
+
+constexpr std::size_t longest_line_bytes = 4096;
+
 }  // namespace
 
+std::optional<CowFurtherOn> cow_further_on(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return std::nullopt;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  if (tokens.empty() || tokens.front().kind != TokenKind::word) return std::nullopt;
+  for (std::size_t at = 2; at < tokens.size(); ++at) {
+    if (!joins(tokens, at - 1, language) || !calls_a_cow(tokens, at, language)) continue;
+    std::size_t end = at - 1;
+    while (end > 0 && joins(tokens, end, language)) --end;
+    const std::size_t from = tokens.front().offset;
+    const std::size_t behind = tokens[end].offset + tokens[end].length;
+    return CowFurtherOn{std::string(text.substr(from, behind - from)),
+                        part_of(text, tokens, at, tokens.size(), language)};
+  }
+  return std::nullopt;
+}
+
 std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language) {
-  constexpr std::size_t longest_line_bytes = 4096;
   if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
   const std::vector<Token> tokens = spoken_tokens(text, language);
   std::size_t from = first_said(tokens, language);

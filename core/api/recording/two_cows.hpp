@@ -2,6 +2,7 @@
 // own.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,5 +18,14 @@ struct PartOfLine {
 
 /// What the line says of each cow, in the order said; nothing unless it names more than one.
 std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language);
+
+/// "Rest fine, 412 RH whilte line side", which starts without a number.
+struct CowFurtherOn {
+  std::string before;  // of the cow in the crush
+  PartOfLine her;
+};
+
+/// Where a foot or how she came stands behind a number further on; nothing else is surely a cow.
+std::optional<CowFurtherOn> cow_further_on(std::string_view text, const Language& language);
 
 }  // namespace evenclaw
