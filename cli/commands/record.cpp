@@ -96,8 +96,9 @@ class Desk {
     std::cout << '\n';
     if (!half.kept().empty()) std::cout << "Not said, and not recorded: " << half.kept() << '\n';
     const std::string cow = recording_.in_crush();
+    const bool is_unfinished = recording_.would_be_unfinished();
     const Exit exit = end();
-    if (!cow.empty()) {
+    if (is_unfinished) {
       std::cout << cow << " was not finished. To finish her: evenclaw record, say the same lines\n"
                 << "again, and go on.\n";
     }

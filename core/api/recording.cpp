@@ -44,6 +44,13 @@ const Visit& Recording::visit() const {
   return state_->visit();
 }
 
+bool Recording::would_be_unfinished() const {
+  const std::optional<InCrush>& cow = state_->in_crush();
+  if (!cow) return false;
+  const bool only_answers = cow->earlier && cow->earlier->turn.body.turn.end == TurnEnd::done;
+  return !cow->refused.empty() || (!cow->done_said && !only_answers);
+}
+
 std::string Recording::in_crush() const {
   if (!state_->in_crush()) return {};
   return said_as(state_->in_crush()->draft.turn.cow, state_->language());

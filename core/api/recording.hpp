@@ -61,6 +61,10 @@ class Recording {
   /// The cow in the crush as said; empty when there is none.
   [[nodiscard]] std::string in_crush() const;
 
+  /// Should the input be over now, the cow in the crush would count as unfinished: she was neither
+  /// done nor called only to answer what was asked, or a line of hers was not understood.
+  [[nodiscard]] bool would_be_unfinished() const;
+
   /// What may follow a half line here and now.
   [[nodiscard]] std::vector<Suggestion> may_follow(std::string_view half_line) const;
 
