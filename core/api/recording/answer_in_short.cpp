@@ -6,6 +6,7 @@
 
 #include "core/base/text.hpp"
 #include "core/trade/action.hpp"
+#include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/check.hpp"
@@ -110,6 +111,31 @@ std::optional<std::string> answer_in_short(std::string_view text, const std::vec
     if (warning.rule == withdrawal_missing_rule) answers.of_withdrawal(told);
   }
   return answers.only_one();
+}
+
+std::optional<std::string> score_in_short(std::string_view text,
+                                          std::span<const RefusedLine> refused,
+                                          const Language& language) {
+  const std::string_view said = trimmed(text);
+  if (said.empty() || said.size() > longest_answer) return std::nullopt;
+  const auto asks_for_a_scale = [&language](const RefusedLine& line) {
+    if (!is_utf8(line.text)) return false;
+    const std::vector<Token> tokens = tokens_of(line.text);
+    for (std::size_t at = 0; at < tokens.size(); ++at) {
+      const Phrase* phrase = language.longest_match(tokens, at).phrase;
+      if (phrase != nullptr && phrase->kind == TermKind::mobility) return true;
+    }
+    return false;
+  };
+  if (std::none_of(refused.begin(), refused.end(), asks_for_a_scale)) return std::nullopt;
+  const Answers answers(said, language);
+  if (answers.read(std::string(said))) return std::nullopt;
+  const std::string line = std::string(language.say(TermKind::mobility)) + ' ' + std::string(said);
+  const Result<Line> read = answers.read(line);
+  if (!read || read->clauses.size() != 1) return std::nullopt;
+  const auto* clause = std::get_if<TurnClause>(&read->clauses.front());
+  const bool is_score = clause != nullptr && std::holds_alternative<MobilityTold>(*clause);
+  return is_score ? std::optional(line) : std::nullopt;
 }
 
 std::string told_in_full(const std::string& line, const Language& language) {

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/api/recording/refused_feet.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/turn.hpp"
@@ -18,6 +20,12 @@ namespace evenclaw {
 /// back, of which `told` was called already. Nothing otherwise.
 std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
                                            const Language& language, MilkAndMeat told = {});
+
+/// "Mobility 3 of 5" for "3 of 5", when a score was refused for its scale and the words are no line
+/// by themselves. Nothing otherwise.
+std::optional<std::string> score_in_short(std::string_view text,
+                                          std::span<const RefusedLine> refused,
+                                          const Language& language);
 
 /// "withdrawal 2d (milk and meat; of the milk alone: milk withheld 2d)": the line an answer was
 /// taken as, with what it says more than was said.

@@ -54,6 +54,45 @@ std::string with_foot(std::string_view text, std::string_view foot) {
   return std::string(text.substr(0, at)) + std::string(foot) + ' ' + std::string(text.substr(at));
 }
 
+/// The one foot of hers that was treated so with something nobody named.
+std::optional<Foot> only_foot_unnamed(const Turn& turn, ActionKind kind) {
+  FootSet feet;
+  for (const FootCall& call : turn.feet) {
+    const bool is_unnamed = std::any_of(
+        call.actions.begin(), call.actions.end(),
+        [kind](const Action& action) { return action.kind == kind && action.product.empty(); });
+    if (is_unnamed) feet.add(call.foot);
+  }
+  for (const Foot foot : all_feet) {
+    if (feet.count() == 1 && feet.has(foot)) return foot;
+  }
+  return std::nullopt;
+}
+
+/// "501 RH spray with bluemix" for "501 spray with bluemix", once she was sprayed on RH and with
+/// what was asked. Nothing for any other line.
+std::optional<std::string> with_foot_of_unnamed(std::string_view text, const Turn& turn,
+                                                const LineContext& context,
+                                                const Language& language) {
+  if (read_line(text, context, language)) return std::nullopt;
+  for (const FootCall& call : turn.feet) {
+    const std::string line = with_foot(trimmed(text), language.say(TermKind::foot, call.foot));
+    const auto read = read_line(line, context, language);
+    if (!read || read->clauses.size() != 3) continue;
+    const auto* named = std::get_if<CowNamed>(&read->clauses[0]);
+    const auto* act = said_as_a<ActionSaid>(read->clauses[2]);
+    const bool tells_with_what = named != nullptr && act != nullptr && !act->action.product.empty();
+    if (tells_with_what && only_foot_unnamed(turn, act->action.kind) == call.foot) return line;
+  }
+  return std::nullopt;
+}
+
+/// The number in front of a line, in digits.
+std::string number_in_front(std::string_view text) {
+  const std::string_view said = trimmed(text);
+  return std::string(said.substr(0, said.find_first_not_of("0123456789")));
+}
+
 /// "LH nicked her other back": named so, it would be the other one of that.
 bool goes_on_with_the_other_foot(const Line& line) {
   const auto other = std::find_if(line.clauses.begin(), line.clauses.end(), [](const Clause& each) {
@@ -224,7 +263,15 @@ std::optional<std::string> RecordingState::answer_with_foot(std::string_view tex
       const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
       before = answer_in_short(text, warnings().unanswered(), *language_, told);
     }
+    if (!before && typed_) before = score_in_short(text, in_crush_->refused, *language_);
     if (before) return before;
+  }
+  const std::string number = number_in_front(text);
+  const auto cow = number.empty() ? std::nullopt : finder_.carrier(number);
+  const RecordedTurn* last = cow ? before_.last_of(*cow) : nullptr;
+  if (last != nullptr) {
+    const auto of_foot = with_foot_of_unnamed(text, last->body.turn, context(), *language_);
+    if (of_foot) return of_foot;
   }
   if (asked.empty() || !typed_) return std::nullopt;
   const auto line = read(text, context());
