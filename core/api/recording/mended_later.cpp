@@ -80,10 +80,20 @@ Fault not_here(const std::string& number) {
                     ", the foot and what was found."};
 }
 
+/// Words in quotes within words in quotes are told with one pair of them.
+std::string with_single_quotes(std::string words) {
+  for (const std::string_view doubled : {"\"\"\"", "\"\""}) {
+    for (std::size_t at = words.find(doubled); at != std::string::npos; at = words.find(doubled)) {
+      words.replace(at, doubled.size(), "\"");
+    }
+  }
+  return words;
+}
+
 Fault fits_nothing(const std::string& number, const Turn& turn, const Language& language) {
   return {.slug = "call-impossible",
           .message = "That mends nothing that was called of " + number + ".",
-          .remedy = "On record: " + on_record(turn, language) + "."};
+          .remedy = "On record: " + with_single_quotes(on_record(turn, language)) + "."};
 }
 
 /// "412 LH no, chronic" of "412 no, chronic"; "LH no, chronic" of "no, chronic".
