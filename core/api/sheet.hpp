@@ -42,11 +42,12 @@ struct SheetLook {
 /// What is due in a herd as it stands `today`, to hang up; tasks of cows that left are not on it.
 Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, const SheetLook& look);
 
-/// The visit's sheet as it stands `today`; the visit need not be closed.
+/// What the visit said, made `today`; what came after its day is left out, but its tasks that were
+/// closed since are told as such. The visit need not be closed.
 Result<SheetMade> make_sheet(const Ports& ports, const Visit& visit, Day today,
                              const SheetLook& look);
 
-/// The rows that sheet is told from, a line for each thing; tasks as open `today`.
+/// The rows that sheet is told from, a line for each thing; tasks of that day as open `today`.
 Result<LinesMade> make_sheet_lines(const Ports& ports, const Visit& visit, Day today);
 
 }  // namespace evenclaw

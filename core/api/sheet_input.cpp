@@ -4,6 +4,7 @@
 #include <set>
 #include <utility>
 
+#include "core/api/as_it_stood.hpp"
 #include "core/api/filled_rows.hpp"
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
@@ -21,15 +22,38 @@ std::vector<Filter> of_visit(VisitId visit) {
 }
 
 /// The visits before this one at which an end of withdrawal was made that is still open.
-std::set<VisitId> visits_with_withdrawal(const std::vector<TaskRow>& open, VisitId except) {
+std::set<VisitId> visits_with_withdrawal(const std::vector<TaskRow>& tasks, VisitId except) {
   std::set<VisitId> visits;
-  for (const TaskRow& task : open) {
-    if (task.kind == TaskKind::withdrawal_end && task.visit != except) visits.insert(task.visit);
+  for (const TaskRow& task : tasks) {
+    const bool is_end = task.open && task.kind == TaskKind::withdrawal_end;
+    if (is_end && task.visit != except) visits.insert(task.visit);
   }
   return visits;
 }
 
-Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
+/// Open ones, and those that were closed after the visit.
+void fill_tasks(std::vector<TaskRow>& tasks, Faults& faults, Store& store, const Visit& visit) {
+  fill(tasks, faults, store, visit.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  std::vector<TaskRow> closed;
+  fill(closed, faults, store, visit.herd,
+       {{"open", Compare::equal, Cell(std::int64_t{0})},
+        {"closed_on", Compare::at_least, Cell(to_text(visit.day + 1))}});
+  tasks.insert(tasks.end(), closed.begin(), closed.end());
+}
+
+/// What was found in the cases up to that day is looked for only where something came later.
+std::vector<FindingRow> findings_until(Faults& faults, Store& store, const Visit& visit,
+                                       const std::vector<CaseRow>& cases) {
+  std::vector<FindingRow> findings;
+  const bool goes_on = std::any_of(cases.begin(), cases.end(), [&](const CaseRow& row) {
+    return row.first_day <= visit.day && row.last_day > visit.day;
+  });
+  if (!goes_on) return findings;
+  fill(findings, faults, store, visit.herd, {{"day", Compare::at_most, Cell(to_text(visit.day))}});
+  return findings;
+}
+
+Result<Rows> rows_for_sheet(Store& store, const Visit& visit, Day today) {
   Rows rows;
   Faults faults;
   fill(rows.cows, faults, store, visit.herd, {});
@@ -42,7 +66,8 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit) {
   fill(rows.doubts, faults, store, visit.herd, of_visit(visit.visit));
   fill(rows.cases, faults, store, visit.herd, {});
   fill(rows.on_feet, faults, store, visit.herd, {});
-  fill(rows.tasks, faults, store, visit.herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
+  fill_tasks(rows.tasks, faults, store, visit);
+  keep_as_it_stood(rows, visit.day, today, findings_until(faults, store, visit, rows.cases));
   for (const VisitId earlier : visits_with_withdrawal(rows.tasks, visit.visit)) {
     std::vector<ActionRow> actions;
     fill(actions, faults, store, visit.herd, of_visit(earlier));
@@ -255,7 +280,7 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   auto row = row_of(ports.store, visit);
   if (!row) return row.faults();
   input.visit = *std::move(row);
-  auto rows = rows_for_sheet(ports.store, visit);
+  auto rows = rows_for_sheet(ports.store, visit, today);
   if (!rows) return rows.faults();
   input.rows = *std::move(rows);
   auto stated = stated_in(ports, visit.herd, input.rows.actions);

@@ -9,7 +9,8 @@
 
 namespace evenclaw {
 
-/// As it stands `today`, with the visit it can be set beside; the version is left to who makes the
+/// What the visit said, with the visit it can be set beside. What came after its day is left out,
+/// but its tasks that were closed since are told as such; the version is left to who makes the
 /// page. Fault "visit-not-found".
 Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day today);
 

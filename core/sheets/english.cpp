@@ -168,6 +168,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::todays_feet, "Today's feet"},
     {S::times, "Times"},
     {S::times_not_known, "from paper, not known"},
+    {S::made, "Sheet made"},
+    {S::made_later,
+     "{date}; it tells of that visit, and what came later stands on the list of what is due"},
     {S::sheet_foot, "{herd}, visit of {day}. Sheet made {printed} with Evenclaw {version}."},
     {S::visit_open, "The visit is not closed yet: this sheet may still change."},
 
@@ -253,6 +256,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::record_is_removed, "was there; a record of her was removed"},
     {S::a_cow, "A cow"},
     {S::told_title, "Told at this visit"},
+    {S::settled_title, "Settled since this visit"},
+    {S::settled_on, "{tasks}. Settled {date}"},
     {S::number_in_doubt, "her number is in doubt"},
     {S::has_no_number, "she has no number yet"},
     {S::the_day, "The day in short"},

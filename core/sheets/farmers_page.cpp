@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <tuple>
 #include <utility>
 
 #include "core/sheets/advice.hpp"
@@ -36,6 +37,56 @@ std::vector<Block> to_do(const VisitView& view) {
   std::vector<Block> blocks = {std::move(heading)};
   append(blocks, task_blocks(tasks, view.names, 3, view.input.printed, wording));
   return blocks;
+}
+
+/// By cow, then by how anybody knows.
+std::vector<const TaskRow*> tasks_settled_since(const VisitView& view) {
+  std::vector<const TaskRow*> settled;
+  for (const TaskRow& task : view.input.rows.tasks) {
+    const bool is_since = !task.open && task.closed_on && *task.closed_on > view.input.visit.day;
+    if (is_since) settled.push_back(&task);
+  }
+  std::sort(settled.begin(), settled.end(), [&](const TaskRow* a, const TaskRow* b) {
+    if (a->cow != b->cow) return view.names.before(a->cow, b->cow);
+    return std::tie(a->closed_on, a->closed_how, a->due, a->foot, a->kind, a->task) <
+           std::tie(b->closed_on, b->closed_how, b->due, b->foot, b->kind, b->task);
+  });
+  return settled;
+}
+
+Runs settled_bullet(const std::vector<const TaskRow*>& alike, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const Day day = view.input.visit.day;
+  const TaskRow& first = *alike.front();
+  std::vector<std::string> tasks;
+  for (const TaskRow* task : alike) {
+    tasks.push_back(task->words + ", " +
+                    wording.say(Saying::by_day, {{"date", wording.date(task->due, day)}}));
+  }
+  std::string words =
+      wording.say(Saying::settled_on,
+                  {{"tasks", clauses(tasks)}, {"date", wording.date(*first.closed_on, day)}});
+  if (!first.closed_how.empty()) {
+    words = wording.say(Saying::with_reason, {{"what", words}, {"why", first.closed_how}});
+  }
+  return {strong(view.names.in_text(first.cow)), plain(' ' + words + '.')};
+}
+
+/// Its tasks that are no longer open; what was settled together stands together.
+std::vector<Block> settled_since(const VisitView& view) {
+  const std::vector<const TaskRow*> settled = tasks_settled_since(view);
+  if (settled.empty()) return {};
+  Bullets bullets;
+  for (auto at = settled.begin(); at != settled.end();) {
+    const TaskRow& first = **at;
+    const auto end = std::find_if(at, settled.end(), [&](const TaskRow* task) {
+      return std::tie(task->cow, task->closed_on, task->closed_how) !=
+             std::tie(first.cow, first.closed_on, first.closed_how);
+    });
+    bullets.items.push_back(settled_bullet({at, end}, view));
+    at = end;
+  }
+  return {Heading{2, view.wording.say(Saying::settled_title)}, std::move(bullets)};
 }
 
 std::string with_reason(Saying what, const std::string& why, const Wording& wording) {
@@ -165,6 +216,7 @@ std::vector<Block> farmers_page(const VisitView& view) {
   std::vector<Block> blocks = withdrawal_box(view);
   append(blocks, vet_box(view));
   append(blocks, to_do(view));
+  append(blocks, settled_since(view));
   append(blocks, stay_near(view));
   append(blocks, not_done(view));
   append(blocks, told_at_visit(view));

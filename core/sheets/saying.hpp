@@ -42,6 +42,8 @@ enum class Saying {
   todays_feet,
   times,
   times_not_known,
+  made,
+  made_later,  // {date}
   sheet_foot,  // {herd} {day} {printed} {version}
   visit_open,
   // the farmer's page
@@ -114,6 +116,8 @@ enum class Saying {
   record_is_removed,  // the day is not known
   a_cow,
   told_title,
+  settled_title,
+  settled_on,  // {tasks} {date}
   number_in_doubt,
   has_no_number,
   the_day,

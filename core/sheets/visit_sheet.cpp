@@ -19,6 +19,10 @@ std::vector<Fact> facts_of_visit(const VisitSheetInput& input, const Wording& wo
   if (!callers.empty()) facts.push_back({wording.say(Saying::called_by), callers});
   if (!writers.empty()) facts.push_back({wording.say(Saying::written_by), writers});
   facts.push_back({wording.say(Saying::todays_feet), wording.feet(input.visit.todays_feet)});
+  if (input.printed != input.visit.day) {
+    const std::string made = wording.date(input.printed, input.visit.day);
+    facts.push_back({wording.say(Saying::made), wording.say(Saying::made_later, {{"date", made}})});
+  }
   if (input.visit.from_paper) {
     facts.push_back({wording.say(Saying::times), wording.say(Saying::times_not_known)});
   }

@@ -71,9 +71,10 @@ struct VisitSheetInput {
 
   /// turns, feet, findings, doubts: of this visit (rows of other visits are passed over). actions:
   /// of this visit and of those at which an open withdrawal was made. cases: of the cows seen and
-  /// those with a vet task, all visits. on_feet: of the herd. tasks: all open tasks of the herd
-  /// (closed ones are passed over). cows: at least every cow that any of these rows or `not_seen`
-  /// names. batches: of this visit. visits and cow_numbers are not looked at.
+  /// those with a vet task, all visits. on_feet: of the herd. tasks: all tasks of the herd
+  /// that were open when the visit was over; those closed after its day are told as such. cows: at
+  /// least every cow that any of these rows or `not_seen` names. batches: of this visit. visits and
+  /// cow_numbers are not looked at.
   Rows rows;
   std::vector<ProductStated> stated = {};  // of the turns of these actions
   std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
