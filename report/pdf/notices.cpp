@@ -12,12 +12,12 @@ constexpr double stroke = 1.3;
 constexpr double padding_side = 4;
 constexpr double edge = stroke + padding_side;
 constexpr Across inside{edge, column_width - 2 * edge};
-// A box no higher than this is not parted at all.
-constexpr double small_box = column_height / 3;
+// A box no higher than this is not parted at all: what it leaves empty is less than it holds.
+constexpr double small_box = column_height / 2;
 
-TextStyle label_style() {
+TextStyle label_style(const std::string& label) {
   TextStyle style;
-  style.points = 22;
+  style.points = is_long_label(label) ? 13 : 22;
   style.strong = true;
   style.line = 1.1;
   return style;
@@ -27,7 +27,7 @@ TextStyle label_style() {
 double label_width(const BoxedNotice& notice, Typesetter& typesetter) {
   double width = 17;
   for (const NoticeItem& item : notice.items) {
-    width = std::max(width, typesetter.natural_width({plain(item.label)}, label_style()));
+    width = std::max(width, typesetter.natural_width({plain(item.label)}, label_style(item.label)));
   }
   return std::min(width, 60.0);
 }
@@ -39,7 +39,8 @@ Strips item_strips(const NoticeItem& item, double label_width, Typesetter& types
   Across across = inside;
   Strips label;
   if (!item.label.empty()) {
-    label = typesetter.strips({plain(item.label)}, label_style(), {inside.left, label_width});
+    label =
+        typesetter.strips({plain(item.label)}, label_style(item.label), {inside.left, label_width});
     across = {inside.left + label_width + gap, inside.width - label_width - gap};
   }
   Strips lines;
@@ -48,6 +49,20 @@ Strips item_strips(const NoticeItem& item, double label_width, Typesetter& types
   }
   Strips strips = padded(beside_on_baseline({label, lines}), 1.5, 1.5);
   return kept_together(ruled(std::move(strips), inside, 0.3, 0));
+}
+
+/// No page holds the first or the last of several alone.
+Strips items_strips(const BoxedNotice& notice, Typesetter& typesetter) {
+  const double width = label_width(notice, typesetter);
+  Strips body;
+  for (std::size_t i = 0; i < notice.items.size(); ++i) {
+    body = below(std::move(body), item_strips(notice.items[i], width, typesetter));
+    const bool is_before_last = i + 2 == notice.items.size();
+    const bool is_first = i == 0 && notice.items.size() > 1;
+    const bool stays = is_first || is_before_last;
+    if (stays && !body.empty()) body.back().with_next = true;
+  }
+  return body;
 }
 
 }  // namespace
@@ -59,11 +74,7 @@ Strips notice_strips(const BoxedNotice& notice, Typesetter& typesetter) {
   title_style.line = 1.2;
   const Strips title =
       with_gaps(kept_together(typesetter.strips({plain(notice.title)}, title_style, inside)), 0, 1);
-  const double width = label_width(notice, typesetter);
-  Strips body;
-  for (const NoticeItem& item : notice.items) {
-    body = below(std::move(body), item_strips(item, width, typesetter));
-  }
+  Strips body = items_strips(notice, typesetter);
   TextStyle foot_style;
   foot_style.points = 12;
   Strips foot = padded(typesetter.strips(notice.foot, foot_style, inside), 1.5, 0);

@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/pages.hpp"
 #include "tests/report/pdf/shipped_fonts.hpp"
@@ -48,6 +50,35 @@ TEST_CASE("A short notice is one piece, a long one is parted between its cows") 
     CHECK(test::lines_on(page.pieces).front() == "VET TODAY");
     CHECK(test::boxes_on(page.pieces).size() == 1);
   }
+}
+
+TEST_CASE("No page shows the first or the last cow of a longer notice alone") {
+  Typesetter typesetter = test::typesetter();
+  for (int cows = 20; cows < 60; ++cows) {
+    const std::vector<Page> pages = dealt_to_pages(notice_strips(notice_of(cows), typesetter));
+    for (const Page& page : pages) {
+      const auto lines = test::lines_on(page.pieces);
+      const auto on_page = std::count(lines.begin(), lines.end(), "right front, came lame");
+      CHECK_MESSAGE(on_page >= 2, cows);
+    }
+  }
+}
+
+TEST_CASE("A notice that fills less than half a page goes to the next one as a whole") {
+  Typesetter typesetter = test::typesetter();
+  int cows = 1;
+  while (height_of(notice_strips(notice_of(cows + 1), typesetter)) < column_height / 2) ++cows;
+  CHECK(height_of(notice_strips(notice_of(cows), typesetter)) > column_height / 3);
+  CHECK(test::is_one_piece(notice_strips(notice_of(cows), typesetter)));
+}
+
+TEST_CASE("A label of many characters leaves the width of the box to what is said of her") {
+  Typesetter typesetter = test::typesetter();
+  BoxedNotice notice;
+  notice.items = {{"no number", {{plain("one")}}}, {"501", {{plain("two")}}}};
+  const auto pieces = dealt_to_pages(notice_strips(notice, typesetter))[0].pieces;
+  CHECK(test::placed(pieces, "no number").line.ascent < test::placed(pieces, "501").line.ascent);
+  CHECK(test::placed(pieces, "two").at.x < column_width / 4);
 }
 
 }  // namespace evenclaw
