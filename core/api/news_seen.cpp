@@ -6,9 +6,11 @@
 #include <utility>
 
 #include "core/base/ascii.hpp"
+#include "core/base/text.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
 #include "core/log/news_bodies.hpp"
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -81,6 +83,19 @@ std::vector<Part> parts_of(std::string_view line) {
     }
   }
   return parts;
+}
+
+/// "news 112 wrap off" is told as "112 wrap off": the word only says what kind of line it is.
+std::string_view without_lead(std::string_view line) {
+  for (const Language* language : {&english(), &german()}) {
+    const std::string lead = fold_case(language->say(TermKind::news_lead));
+    const bool is_led = fold_case(line.substr(0, lead.size())) == lead &&
+                        line.size() > lead.size() && !is_in_a_word(line[lead.size()]);
+    if (!is_led) continue;
+    const std::size_t from = line.find_first_not_of(" :,.;-", lead.size());
+    return from == std::string_view::npos ? line : line.substr(from);
+  }
+  return line;
 }
 
 std::vector<std::string> kinds_of_news() {
@@ -157,6 +172,7 @@ class NewsOfCow {
 }  // namespace
 
 std::string part_told_of(std::string_view line, std::span<const std::string> numbers) {
+  line = without_lead(line);
   std::string hers;
   for (const Part& part : parts_of(line)) {
     const bool is_hers =
@@ -227,11 +243,12 @@ Result<std::vector<std::string>> news_of_visit(Store& store, const Visit& visit)
       });
   if (!read) return read.faults();
   std::vector<std::string> lines;
-  for (auto& [cow, words] : told) {
+  for (const auto& [cow, words] : told) {
+    std::string line(without_lead(words));
     const auto taken = taken_back.find(words);
-    if (taken != taken_back.end()) words = without_parts_of(words, taken->second);
-    const bool is_new = std::find(lines.begin(), lines.end(), words) == lines.end();
-    if (!words.empty() && is_new) lines.push_back(std::move(words));
+    if (taken != taken_back.end()) line = without_parts_of(line, taken->second);
+    const bool is_new = std::find(lines.begin(), lines.end(), line) == lines.end();
+    if (!line.empty() && is_new) lines.push_back(std::move(line));
   }
   return lines;
 }

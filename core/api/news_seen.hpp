@@ -31,7 +31,8 @@ struct NewsSeen {
 };
 
 /// What a line of news tells of a cow with one of these numbers: "412, 513 wraps off; 77 gone"
-/// tells of 77 "77 gone". All of it where that cannot be told, as of numbers in words.
+/// tells of 77 "77 gone", without the word "news" in front. All of it where that cannot be told, as
+/// of numbers in words.
 std::string part_told_of(std::string_view line, std::span<const std::string> numbers);
 
 /// All that was told of these cows, who are one, the newest day first.

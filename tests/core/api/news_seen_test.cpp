@@ -57,7 +57,7 @@ TEST_CASE("of a line that tells of several cows each is shown her own part") {
       {"412, 513 wraps off; 77 gone; 620 still lame LH", "513", "412, 513 wraps off"},
       {"412, 513 wraps off; 77 gone; 620 still lame LH", "620", "620 still lame LH"},
       {"412 and 513 wraps off, 77 gone", "412", "412 and 513 wraps off"},
-      {"news: 412 wrap off, 513 wrap off", "412", "news: 412 wrap off"},
+      {"news: 412 wrap off, 513 wrap off", "412", "412 wrap off"},
       {"412 wrap off. 513 gone. 412 walks sound", "412", "412 wrap off; 412 walks sound"},
       {"0412 gone, 513 gone", "412", "0412 gone"},
       {"412 weg, 513 weg", "412", "412 weg"},
@@ -107,6 +107,18 @@ TEST_CASE("a line that tells two things of her was said once and is shown once")
   (void)place.visited("2026-10-20", {"412 RH DD raw behind; wrap on", "rest fine", "done"});
   (void)place.visited("2026-10-27", {"412 wrap off, walks sound", "413 nothing found", "done"});
   CHECK(told_of(place, "412") == Lines{"2026-10-27 412 wrap off, walks sound"});
+}
+
+TEST_CASE("the word that says that a line is news is not told with it") {
+  Workplace place;
+  (void)place.visited("2026-10-20",
+                      {"412 LH DD raw; wrap on; rest fine", "513 nothing found", "done"});
+  const Visit visit = place
+                          .visited("2026-10-27", {"news 412 wrap off", "News: 513 walks sound",
+                                                  "412 LH DD raw; rest fine", "done"})
+                          .visit;
+  CHECK(news_of_visit(place.store, visit).value() == Lines{"412 wrap off", "513 walks sound"});
+  CHECK(told_of(place, "513") == Lines{"2026-10-27 513 walks sound"});
 }
 
 }  // namespace evenclaw::test
