@@ -168,7 +168,8 @@ class HtmlBody {
   static std::string notice_item(const NoticeItem& item) {
     const std::string lines = paragraphs_of(item.lines);
     if (item.label.empty()) return element("li", element("div", lines, "only"));
-    return element("li", element("span", escaped(item.label), "label") + element("div", lines));
+    const std::string_view kind = is_long(item.label) ? "label long" : "label";
+    return element("li", element("span", escaped(item.label), kind) + element("div", lines));
   }
 
   static std::string task_item(const TaskItem& item, const std::string& done_on) {

@@ -36,6 +36,7 @@ background:#000;border-radius:50%;box-shadow:1.8mm 0 0 #000}
 .notice li{display:grid;grid-template-columns:auto 1fr;gap:0 5mm;align-items:baseline;
 padding:1.5mm 0;border-top:.3mm solid #000;font-size:13pt}
 .notice .label{font-size:22pt;line-height:1.1;font-weight:bold;min-width:17mm;max-width:60mm}
+.notice .label.long{font-size:13pt}
 .notice .only{grid-column:1/3}
 .notice p{margin:0}
 .notice .foot{font-size:12pt;border-top:.3mm solid #000;padding-top:1.5mm;margin-top:1mm}

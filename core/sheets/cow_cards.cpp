@@ -32,10 +32,7 @@ bool is_all_well(const CowSeen& cow, const VisitView& view) {
 
 std::string turn_end_words(const TurnRow& turn, const Wording& wording) {
   if (turn.end == TurnEnd::done) return {};
-  const std::string words =
-      wording.say(turn.end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished);
-  if (turn.end_reason.empty()) return words;
-  return wording.say(Saying::with_reason, {{"what", words}, {"why", turn.end_reason}});
+  return wording.say(turn.end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished);
 }
 
 /// "called by Ben", where most were called by somebody else.
@@ -48,7 +45,16 @@ bool tells_why(const TurnRow* turn) {
   return turn->reason != Reason::not_called || turn->came_lame;
 }
 
-/// "Lame on left hind. Not finished: kicked."
+/// Why a turn ended as it did may be whole lines that nobody understood: these need the width.
+void add_why_ended(std::vector<TermLine>& lines, const CowSeen& cow, const Wording& wording) {
+  for (const TurnRow* turn : cow.turns) {
+    const std::string end = turn_end_words(*turn, wording);
+    if (end.empty() || turn->end_reason.empty()) continue;
+    lines.push_back({capitalised(end), {strong(as_sentence(turn->end_reason))}});
+  }
+}
+
+/// "Lame on left hind. Not finished."
 Runs head_of(const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   Runs head;
@@ -57,14 +63,12 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     head.push_back({(head.empty() ? "" : " ") + as_sentence(words), emphasis});
   };
   add(view.names.looks(cow.cow), Emphasis::strong);
-  // That no reason was called is said once, and not beside one that was.
-  const bool any_told = std::any_of(cow.turns.begin(), cow.turns.end(), tells_why);
+  // That no reason was called is said above all cards.
   for (const TurnRow* turn : cow.turns) {
-    const bool says_none = !any_told && turn == cow.turns.front();
-    if (tells_why(turn) || says_none) add(wording.reasons(*turn), Emphasis::plain);
+    if (tells_why(turn)) add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
     add(wording.mobility(*turn), Emphasis::plain);
-    add(turn_end_words(*turn, wording), Emphasis::strong);
+    if (turn->end_reason.empty()) add(turn_end_words(*turn, wording), Emphasis::strong);
     add(called_by(*turn, view), Emphasis::plain);
   }
   return head;
@@ -139,8 +143,10 @@ void add_whole_cow(std::vector<TermLine>& lines, const CowSeen& cow, const Visit
 Card card_of(const CowSeen& cow, const VisitView& view) {
   const FootSet& todays_feet = view.input.visit.todays_feet;
   Card card{view.names.label(cow.cow), head_of(cow, view), {}, std::nullopt};
+  add_why_ended(card.lines, cow, view.wording);
   if (cow.in_crush || !cow.feet.empty()) {
-    card.lines = foot_lines(cow, view);
+    const std::vector<TermLine> of_feet = foot_lines(cow, view);
+    card.lines.insert(card.lines.end(), of_feet.begin(), of_feet.end());
     card.figure = track_figure(track_of(cow, view.input.visit.day, todays_feet),
                                view.names.in_text(cow.cow), view.wording);
   }
@@ -198,6 +204,18 @@ std::string n_of_all(std::size_t n, const VisitView& view) {
                           {{"n", std::to_string(n)}, {"of", std::to_string(view.cows.size())}});
 }
 
+/// "Reason not called: 15 of 20 cows that were called."
+std::string without_reason(const VisitView& view) {
+  const auto n = std::count_if(view.cows.begin(), view.cows.end(), [](const CowSeen& cow) {
+    return std::none_of(cow.turns.begin(), cow.turns.end(), tells_why);
+  });
+  if (n == 0) return {};
+  const std::string words =
+      view.wording.say(Saying::with_reason, {{"what", view.wording.reasons(TurnRow{})},
+                                             {"why", n_of_all(static_cast<std::size_t>(n), view)}});
+  return ' ' + as_sentence(words);
+}
+
 std::vector<Block> nothing_found(const VisitView& view) {
   const Wording& wording = view.wording;
   Table table{"",
@@ -228,10 +246,10 @@ std::vector<Block> cow_by_cow(const VisitView& view) {
   for (const CowSeen& cow : view.cows) {
     if (!is_all_well(cow, view)) cards.emplace_back(card_of(cow, view));
   }
-  std::vector<Block> blocks = {PageBreak{}, Heading{2, wording.say(Saying::cow_by_cow)}};
+  std::vector<Block> blocks = {Heading{2, wording.say(Saying::cow_by_cow)}};
   if (!cards.empty()) {
-    blocks.emplace_back(Note{{plain(wording.say(Saying::how_to_read))}});
     blocks.emplace_back(track_key(wording));
+    blocks.emplace_back(Note{{plain(wording.say(Saying::how_to_read) + without_reason(view))}});
     blocks.emplace_back(
         Heading{3, wording.say(Saying::found_or_done), n_of_all(cards.size(), view)});
     append(blocks, std::move(cards));

@@ -91,23 +91,27 @@ bool shows_on_lame_leg(const CowSeen& cow) {
                      [&](const FindingRow* row) { return cow.lame.has(row->foot); });
 }
 
+/// The parts add up to the lame cows: "came lame: 1 of 2 with ..., 1 of 2 with ...".
 std::string lame_sentence(const VisitView& view) {
   Share lame;
-  Share shown;
+  std::size_t shown = 0;
+  std::size_t leg_not_called = 0;
   for (const CowSeen& cow : view.cows) {
     if (!cow.in_crush) continue;
     ++lame.of;
     if (!cow.came_lame) continue;
     ++lame.n;
-    if (cow.lame.empty()) continue;
-    ++shown.of;
-    shown.n += shows_on_lame_leg(cow) ? 1 : 0;
+    leg_not_called += cow.lame.empty() ? 1 : 0;
+    shown += shows_on_lame_leg(cow) ? 1 : 0;
   }
-  const Share not_called{lame.n - shown.of, lame.n};
-  std::string words = said(Saying::came_lame, lame, view.wording);
-  if (shown.of > 0) words += said(Saying::cause_found, shown, view.wording);
-  if (not_called.n > 0) words += said(Saying::leg_not_called, not_called, view.wording);
-  return words + '.';
+  std::string words;
+  const auto add = [&](Saying saying, std::size_t n) {
+    if (n > 0) words += (words.empty() ? ": " : ", ") + said(saying, {n, lame.n}, view.wording);
+  };
+  add(Saying::cause_found, shown);
+  add(Saying::cause_not_found, lame.n - shown - leg_not_called);
+  add(Saying::leg_not_called, leg_not_called);
+  return said(Saying::came_lame, lame, view.wording) + words + '.';
 }
 
 }  // namespace

@@ -9,10 +9,10 @@
 namespace evenclaw {
 
 /// How many cows were looked at of those expected; on how many something was found, and what most
-/// often; how many came lame, on how many of those whose leg was called that leg showed something,
-/// and of how many it was not called. A percentage
-/// stands only behind its count, and only out of 10 cows or more. When nobody was looked at, the
-/// first sentence stands alone.
+/// often; how many came lame, and of these, in parts that add up, on how many a lame leg showed
+/// something, on how many none did, and of how many the leg was not called. A percentage stands
+/// only behind its count, and only out of 10 cows or more. When nobody was looked at, the first
+/// sentence stands alone.
 std::vector<std::string> day_sentences(const VisitView& view);
 
 }  // namespace evenclaw

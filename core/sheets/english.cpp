@@ -180,7 +180,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::vet_late, "late since {date}, ring today"},
     {S::vet_by, "ring by {date}"},
     {S::vet_asked_on, "asked for on {date}"},
-    {S::vet_reason_not_called, "reason not called"},
     {S::vet_came_lame, "came lame"},
     {S::vet_decides,
      "The farm rings the vet. Diagnosis, medicines, pain relief and surgery are the vet's."},
@@ -271,8 +270,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::lesion_share, "{lesion} ({n} of {of})"},
     {S::percent, " ({n} %)"},
     {S::came_lame, "{n} of {of} cows that were in the crush came lame"},
-    {S::cause_found, "; for {n} of {of} something was found on a lame leg"},
-    {S::leg_not_called, "; for {n} of {of} the lame leg was not called"},
+    {S::cause_found, "{n} of {of} with something found on a lame leg"},
+    {S::cause_not_found, "{n} of {of} with nothing found or called on a lame leg"},
+    {S::leg_not_called, "{n} of {of} with the lame leg not called"},
     {S::fewer_than_then,
      "Something was found on fewer cows than last time: {n_now} of {of_now} today, {n_then} of "
      "{of_then} on {date} "
@@ -447,7 +447,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::writing_how,
      "In the order it is called. Tick only a foot that was lifted and had nothing; a line left "
      "empty says nothing. Typed later with: evenclaw start HERD --day DAY --from-paper"},
-    {S::writing_cow, "Cow"},
     {S::writing_came_for, "Came for"},
     {S::writing_lame_on, "Lame on"},
     {S::writing_claw, "claw"},

@@ -53,7 +53,6 @@ enum class Saying {
   vet_late,      // {date}
   vet_by,        // {date}
   vet_asked_on,  // {date}
-  vet_reason_not_called,
   vet_came_lame,
   vet_decides,
   no_vet,
@@ -124,15 +123,16 @@ enum class Saying {
   looked_at,  // {n} {of}
   looked_at_nobody,
   all_removed,
-  found_on,        // {n} {of} {percent}
-  found_nothing,   // {of}
-  most_often,      // {list}
-  such_as,         // {list}: no lesion was found more often than another
-  lesion_share,    // {lesion} {n} {of}
-  percent,         // {n}
-  came_lame,       // {n} {of}
-  cause_found,     // {n} {of}
-  leg_not_called,  // {n} {of}
+  found_on,         // {n} {of} {percent}
+  found_nothing,    // {of}
+  most_often,       // {list}
+  such_as,          // {list}: no lesion was found more often than another
+  lesion_share,     // {lesion} {n} {of}
+  percent,          // {n}
+  came_lame,        // {n} {of}
+  cause_found,      // {n} {of}
+  cause_not_found,  // {n} {of}
+  leg_not_called,   // {n} {of}
   // against last time: {date} {n_then} {of_then} {n_now} {of_now}, {range}; the last {low} {high}
   fewer_than_then,
   more_than_then,
@@ -284,7 +284,6 @@ enum class Saying {
   yard_source,  // {what}
   writing_title,
   writing_how,
-  writing_cow,
   writing_came_for,
   writing_lame_on,
   writing_claw,

@@ -18,7 +18,7 @@ std::string why_she_came(const CowSeen& cow, const Wording& wording) {
     const bool is_told = turn->reason != Reason::not_called || turn->came_lame;
     if (is_told) why += (why.empty() ? "" : ", ") + wording.reasons(*turn);
   }
-  return why.empty() ? wording.say(Saying::vet_reason_not_called) : why;
+  return why.empty() ? wording.reasons(TurnRow{}) : why;
 }
 
 /// Nothing is called "nothing found" that was not called so.

@@ -92,7 +92,7 @@ TEST_CASE("a note stands on the card, and not when something said later settled 
 
 TEST_CASE("a cow that was not done has a card without feet") {
   const std::string text = cards_text(day_with_doubts());
-  CHECK(holds(text, "620  Reason not called. Not done: not to be found in the yard.\n\n"));
+  CHECK(holds(text, "620\n    Not done: Not to be found in the yard.\n\n"));
 }
 
 TEST_CASE("acts that concern the whole cow stand under the cow") {
@@ -107,6 +107,37 @@ TEST_CASE("only cows that were handled have their feet drawn") {
   for (const Block& block : cow_by_cow(view_of(day_with_doubts(), english_wording()))) {
     const Card* card = std::get_if<Card>(&block);
     if (card != nullptr) CHECK(card->figure.has_value() == (card->label != "620"));
+  }
+}
+
+TEST_CASE("that no reason was called is said once above the cards, with how many of how many") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"29", "54", "87"}) {
+    day.turn(number, Reason::not_called);
+    day.found({Foot::lh, Claw::outside, Lesion::su});
+  }
+  day.turn("112", Reason::fresh);
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  const std::string text = cards_text(day.input());
+  CHECK(holds(text, "Reason not called: 3 of 4 cows that were called."));
+  CHECK(text.find("eason not called") == text.rfind("eason not called"));
+  CHECK(holds(text, "112  Fresh."));
+}
+
+TEST_CASE("lines nobody understood stand on the card in its whole width, not beside her number") {
+  InventedDay day("Hollow Meadow");
+  TurnRow& turn = day.turn("87", Reason::recheck);
+  turn.end = TurnEnd::unfinished;
+  turn.end_reason = "\"87 recheck, block still on\" was not understood";
+  day.found({Foot::rh, Claw::outside, Lesion::su});
+  for (const Block& block : cow_by_cow(view_of(day.input(), english_wording()))) {
+    const Card* card = std::get_if<Card>(&block);
+    if (card == nullptr) continue;
+    REQUIRE(card->head.size() == 1);
+    CHECK(card->head[0].text == "Recheck.");
+    REQUIRE(!card->lines.empty());
+    CHECK(card->lines[0].term == "Not finished");
+    CHECK(card->lines[0].runs[0].text == turn.end_reason + ".");
   }
 }
 
