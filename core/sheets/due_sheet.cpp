@@ -123,7 +123,7 @@ std::vector<Block> writing_pages(const DueSheetInput& input, const FootSet& feet
   const FootSet lifted = feet.empty() ? four_feet : feet;
   WritingForm form;
   form.label_head = wording.say(Saying::column_cow);
-  form.before = {wording.say(Saying::writing_came_for), wording.say(Saying::writing_lame_on)};
+  form.before = {wording.say(Saying::column_reason), wording.say(Saying::writing_lame_on)};
   form.tick_head = wording.state(FootState::nothing_found);
   form.columns = {{wording.say(Saying::writing_claw), 2},
                   {wording.say(Saying::writing_what), 5},

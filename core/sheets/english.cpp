@@ -247,6 +247,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::was_not_done, "not done"},
     {S::was_unfinished, "not finished"},
     {S::with_reason, "{what}: {why}"},
+    {S::raw_left,
+     "raw on {feet}, and nothing was put on it: plan another look (common practice, no source)"},
     {S::foot_not_lifted, "{feet} not lifted"},
     {S::feet_unsaid, "nobody said whether lifted: {feet}"},
     {S::feet_not_judged, "nobody said what was found: {feet}"},
@@ -447,7 +449,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::writing_how,
      "In the order it is called. Tick only a foot that was lifted and had nothing; a line left "
      "empty says nothing. Typed later with: evenclaw start HERD --day DAY --from-paper"},
-    {S::writing_came_for, "Came for"},
     {S::writing_lame_on, "Lame on"},
     {S::writing_claw, "claw"},
     {S::writing_what, "what"},

@@ -15,6 +15,7 @@
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/withdrawal_box.hpp"
 #include "core/sheets/work_tally.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 
 namespace evenclaw {
 
@@ -59,6 +60,7 @@ Runs settled_bullet(const std::vector<const TaskRow*>& alike, const VisitView& v
   const Day day = view.input.visit.day;
   const TaskRow& first = *alike.front();
   std::vector<std::string> tasks;
+  tasks.reserve(alike.size());
   for (const TaskRow* task : alike) {
     tasks.push_back(task->words + ", " +
                     wording.say(Saying::by_day, {{"date", wording.date(task->due, day)}}));
@@ -125,6 +127,36 @@ std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) 
   return parts;
 }
 
+bool is_raw(const FindingRow& row) {
+  return row.stage == DdStage::raw || row.stage == DdStage::m1 || row.stage == DdStage::m2;
+}
+
+/// A product or a wrap came on that foot, or somebody looks at her again: then it is in hand.
+bool is_in_hand(const CowSeen& cow, Foot foot, const VisitView& view) {
+  const bool is_treated =
+      std::any_of(cow.actions.begin(), cow.actions.end(), [foot](const ActionRow* row) {
+        const bool is_put_on = takes_product(row->action) || row->action == ActionKind::wrap_on;
+        return row->foot == foot && is_put_on;
+      });
+  const bool is_seen_again =
+      std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
+        const bool is_look =
+            task->kind != TaskKind::withdrawal_end && task->kind != TaskKind::routine_trim;
+        return task->cow == cow.cow && is_look && (!task->foot || task->foot == foot);
+      });
+  return is_treated || is_seen_again;
+}
+
+/// Nobody called why: that may be meant, so it is only kept before the farmer's eyes.
+std::vector<std::string> raw_and_left(const CowSeen& cow, const VisitView& view) {
+  FootSet feet;
+  for (const FindingRow* row : cow.findings) {
+    if (is_raw(*row) && !is_in_hand(cow, row->foot, view)) feet.add(row->foot);
+  }
+  if (feet.empty()) return {};
+  return {view.wording.say(Saying::raw_left, {{"feet", view.wording.feet(feet)}})};
+}
+
 std::vector<std::string> who_she_is(const CowSeen& cow, const Wording& wording) {
   std::vector<std::string> parts;
   for (const DoubtRow* doubt : cow.doubts) {
@@ -156,6 +188,7 @@ std::vector<Block> not_done(const VisitView& view) {
   Bullets bullets;
   for (const CowSeen& cow : view.cows) {
     std::vector<std::string> parts = left_undone(cow, view);
+    for (std::string& part : raw_and_left(cow, view)) parts.push_back(std::move(part));
     for (std::string& part : who_she_is(cow, wording)) parts.push_back(std::move(part));
     if (!parts.empty()) bullets.items.push_back(cow_bullet(view.names.in_text(cow.cow), parts));
   }

@@ -107,6 +107,7 @@ enum class Saying {
   was_not_done,
   was_unfinished,
   with_reason,      // {what} {why}
+  raw_left,         // {feet}
   foot_not_lifted,  // {feet}
   feet_unsaid,      // {feet}
   feet_not_judged,  // {feet}
@@ -284,7 +285,6 @@ enum class Saying {
   yard_source,  // {what}
   writing_title,
   writing_how,
-  writing_came_for,
   writing_lame_on,
   writing_claw,
   writing_what,

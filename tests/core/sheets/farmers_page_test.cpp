@@ -71,4 +71,31 @@ TEST_CASE("when everything was done that is said") {
   CHECK(holds(farmers_page_text(day_with_nothing_found()), "Every cow that came was done"));
 }
 
+TEST_CASE("raw digital dermatitis on which nothing was put is told of, unless it is in hand") {
+  using Change = void (*)(InventedDay&);
+  const Change in_hand[] = {
+      [](InventedDay& day) {
+        day.did({ActionKind::spray, Foot::lh});
+      },
+      [](InventedDay& day) {
+        day.did({ActionKind::wrap_on, Foot::lh});
+      },
+      [](InventedDay& day) {
+        day.task_on(Foot::lh, Claw::none, TaskKind::look_at_foot, Owner::trimmer, 10);
+      },
+      [](InventedDay& day) { day.rows().findings.back().stage = DdStage::chronic; }};
+  for (const Change change : in_hand) {
+    InventedDay day("Hollow Meadow");
+    day.turn("506");
+    day.rest_fine();
+    day.found({Foot::lh, Claw::none, Lesion::dd}).stage = DdStage::raw;
+    day.did({ActionKind::injected});
+    CHECK(holds(farmers_page_text(day.input()),
+                "506 raw on left hind, and nothing was put on it: plan another look (common "
+                "practice, no source)."));
+    change(day);
+    CHECK_FALSE(holds(farmers_page_text(day.input()), "506 raw"));
+  }
+}
+
 }  // namespace evenclaw
