@@ -66,6 +66,19 @@ std::vector<std::string> told_shorter_than_listed(const Turn& turn, Day visit_da
   return told;
 }
 
+namespace {
+
+void move_to_the_latest(ActionRow& row, const LatestEnds& latest) {
+  if (row.meat_till) row.meat_till = latest.meat;
+  const std::optional<MilkEnd> told = milk_end(row);
+  if (!told || *latest.milk <= *told) return;
+  row.milk_till = latest.milk->day;
+  const bool names_milking = row.milk_milking || latest.milk->milking != Milking::evening;
+  if (names_milking) row.milk_milking = latest.milk->milking;
+}
+
+}  // namespace
+
 void let_later_ends_hold(std::vector<ActionRow>& rows) {
   std::map<EntryId, LatestEnds> latest;
   for (const ActionRow& row : rows) {
@@ -74,15 +87,7 @@ void let_later_ends_hold(std::vector<ActionRow>& rows) {
     put_later(ends.meat, row.meat_till);
   }
   for (ActionRow& row : rows) {
-    if (!tells_withdrawal(row.action)) continue;
-    const LatestEnds& ends = latest[row.turn];
-    if (row.milk_till && *milk_end(row) < *ends.milk) {
-      row.milk_till = ends.milk->day;
-      if (row.milk_milking || ends.milk->milking != Milking::evening) {
-        row.milk_milking = ends.milk->milking;
-      }
-    }
-    if (row.meat_till) row.meat_till = ends.meat;
+    if (tells_withdrawal(row.action)) move_to_the_latest(row, latest[row.turn]);
   }
 }
 
