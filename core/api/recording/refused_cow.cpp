@@ -235,6 +235,16 @@ bool is_an_aside(std::string_view text, const Language& language) {
   return at < tokens.size() && behind_asides(tokens, at, language) == tokens.size();
 }
 
+bool is_a_heading(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return false;
+  std::vector<Token> tokens = spoken_tokens(text, language);
+  if (!tokens.empty() && tokens.back().kind == TokenKind::colon) tokens.pop_back();
+  if (tokens.empty()) return false;
+  const Language::Match match = language.longest_match(tokens, 0);
+  return match.phrase != nullptr && match.phrase->kind == TermKind::animals &&
+         match.word_count == tokens.size();
+}
+
 RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
                           const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return {};

@@ -47,6 +47,9 @@ bool tells_todays_feet(std::string_view text, const Language& language);
 /// "Yes", "hang on", "oops, sorry", and nothing else: nothing in it is of any cow.
 bool is_an_aside(std::string_view text, const Language& language);
 
+/// "Dry cows", "heifers:": animals without a number, and nothing of any one cow.
+bool is_a_heading(std::string_view text, const Language& language);
+
 /// A refused line that does not start with what is said of a cow in the crush, or with a slip of
 /// it: "next one 413", "301, 302 lame LH", "brown heifer", a line that is no text. What is said of
 /// a foot after it may be of another cow.

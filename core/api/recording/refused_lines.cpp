@@ -66,6 +66,10 @@ CowSaid as_known_here(const RefusedCow& refused, const CowFinder& finder, Day to
   return cow;
 }
 
+bool is_of_nobody(std::string_view text, const Language& language) {
+  return is_an_aside(text, language) || is_a_heading(text, language);
+}
+
 /// "Yes" may have been meant as the answer to what was asked.
 Faults with_answers_offered(Faults faults, const Language& language) {
   if (faults.empty()) return faults;
@@ -73,6 +77,15 @@ Faults with_answers_offered(Faults faults, const Language& language) {
                           std::string(language.say(TermKind::go_ahead)) + "\"; not so: \"" +
                           std::string(language.say(TermKind::correction)) +
                           ", ...\" with what holds.";
+  return faults;
+}
+
+/// "Dry cows" by itself.
+Faults with_heading_offered(Faults faults, std::string_view text) {
+  if (faults.empty()) return faults;
+  const std::string said(trimmed(text));
+  faults.front().remedy =
+      "nobody is named: as a heading say \"# " + said + "\"; to count them say how many before it";
   return faults;
 }
 
@@ -118,8 +131,12 @@ bool named_her_before(const RecordedBefore& before, const CowSaid& cow, std::str
   });
 }
 
-/// Of each cow the line names, when it tells of feet at all.
-std::vector<PartOfLine> parts_with_feet(std::string_view text, const Language& language) {
+/// Of each cow the line names, when it tells of feet at all; beside her in the crush the other
+/// alone.
+std::vector<PartOfLine> parts_with_feet(std::string_view text, bool one_stands_there,
+                                        const Language& language) {
+  const auto further = one_stands_there ? cow_further_on(text, language) : std::nullopt;
+  if (further) return {further->her};
   return tells_of_a_foot(text, language) ? parts_of_cows(text, language)
                                          : std::vector<PartOfLine>{};
 }
@@ -140,7 +157,8 @@ void RecordingState::refuse(std::string_view text, const Faults& refused) {
   just_refused_ = trimmed(text);
   const bool is_asked = in_crush_ && !warnings().unanswered().empty();
   const bool may_answer = is_asked && is_an_aside(text, *language_);
-  const Faults faults = may_answer ? with_answers_offered(refused, *language_) : refused;
+  Faults faults = may_answer ? with_answers_offered(refused, *language_) : refused;
+  if (is_a_heading(text, *language_)) faults = with_heading_offered(std::move(faults), text);
   for (const Fault& fault : faults) {
     ReplyItem& item = answer(ReplyKind::refused, fault.message);
     item.slug = fault.slug;
@@ -177,7 +195,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 /// without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
-  if (is_an_aside(text, *language_)) return Done{};
+  if (is_of_nobody(text, *language_)) return Done{};
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
   if (mended) mended = who_was_read(*mended);
@@ -187,13 +205,6 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
-  }
-  const auto further = in_crush_ ? cow_further_on(text, *language_) : std::nullopt;
-  if (further) {
-    // What stands before her number is of the cow in the crush.
-    keep_refused(*in_crush_, further->before, *language_);
-    held_back_by_ = trimmed(text);
-    return keep_with_each({further->her}, further->her.words);
   }
   const RefusedCow refused = cow_in_refused(text, context(), *language_);
   if (refused.likely == CowLikely::none && tells_todays_feet(text, *language_)) {
@@ -205,11 +216,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     hold_back_after(text);
     return keep_unread(text);
   }
-  const auto parts = parts_with_feet(text, *language_);
-  if (!parts.empty()) {
-    hold_back_after(text);
-    return keep_with_each(parts, text);
-  }
+  const auto parts = parts_with_feet(text, in_crush_.has_value(), *language_);
+  if (!parts.empty()) return keep_with_each(parts, text);
   if (refused.likely != CowLikely::none) {
     const CowSaid cow = as_known_here(refused, finder_, visit_.day);
     const Outcome named = name_in_refused(who_was_read(cow), text);
@@ -237,11 +245,19 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
 }
 
 /// Two cows in one line: it is asked about with either, until she is called on a line of her own.
+/// What stands before the number of the other is of her in the crush.
 Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
                                        std::string_view text) {
+  const auto further = in_crush_ ? cow_further_on(text, *language_) : std::nullopt;
+  if (further) {
+    keep_refused(*in_crush_, further->before, *language_);
+    held_back_by_ = trimmed(text);
+  } else {
+    hold_back_after(text);
+  }
   for (const PartOfLine& part : parts) {
     const Outcome kept =
-        keep_as_unread({part.number, std::string(trimmed(text))},
+        keep_as_unread({part.number, further ? part.words : std::string(trimmed(text))},
                        "It stood in one line with another cow, and nothing of it was taken down. "
                        "What holds?");
     if (!kept) return kept;

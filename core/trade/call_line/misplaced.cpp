@@ -123,6 +123,9 @@ std::string remedy_for(const Misplacement& here) {
   if (here.spot == Spot::finding && tells_it_is_gone(term)) {
     return std::string(meant_by(UnclearWord::healed));
   }
+  if (here.spot == Spot::batch_only) {
+    return "it stands before the feet that were lifted: \"{just the backs}\"";
+  }
   if (here.spot == Spot::batch_number) return std::string(remedy_behind_a_count);
   if (term.kind == TermKind::unclear_word) {
     return std::string(meant_by(term.as<UnclearWord>()));
