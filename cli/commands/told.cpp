@@ -21,6 +21,8 @@ constexpr Example examples[] = {
      "settles what became of last time's work, between visits too"},
     {"evenclaw told \"both hold\" --answers 412",
      "answers in any words: a foot called twice, news nobody could read"},
+    {"evenclaw told \"told of the wrong cow\" --answers 96",
+     "takes back what was told of her and asked about, with the task it made"},
     {"evenclaw told Anna --answers caller",
      "who it was that called, where a name was read as a known one"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Reply>}};
