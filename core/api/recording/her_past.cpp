@@ -146,7 +146,8 @@ class Reader {
   void take(const Clause& clause) {
     const auto* act = said_as_a<ActionSaid>(clause);
     const auto foot = act == nullptr ? std::nullopt : foot_that_carries_it(draft_, *act, past_);
-    if (foot && !more_is_said_of_a_foot()) return take_where_it_is(*act, *foot);
+    if (foot && !more_is_said_of_a_foot() && !another_is_named(*foot))
+      return take_where_it_is(*act, *foot);
     compare(clause);
     add(clause);
   }
@@ -167,6 +168,15 @@ class Reader {
     for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
       if (names_feet(line_.clauses[next])) return false;
       if (is_said_of_a_foot(line_.clauses[next])) return true;
+    }
+    return false;
+  }
+
+  /// "Wrap off; LH DD", where RH carries one: it may be of either.
+  [[nodiscard]] bool another_is_named(Foot foot) const {
+    for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
+      const auto* named = said_as_a<FeetNamed>(line_.clauses[next]);
+      if (named != nullptr) return !named->feet.has(foot);
     }
     return false;
   }

@@ -34,8 +34,10 @@ bool may_be_where_it_is_known(std::span<const PlacedClause> clauses, std::size_t
   if (!tells_of_one_from_before(clauses[at])) return false;
   const auto before = clauses.first(at);
   if (std::any_of(before.begin(), before.end(), is_a<FeetNamed>)) return false;
+  // "Wrap off; RH DD chronic": of the foot that is named behind it, if that carries one.
   for (const PlacedClause& next : clauses.subspan(at + 1)) {
-    if (is_a<FeetNamed>(next) || is_said_of_a_foot(next)) return false;
+    if (is_a<FeetNamed>(next)) return true;
+    if (is_said_of_a_foot(next)) return false;
   }
   return std::any_of(clauses.begin(), clauses.end(), [](const PlacedClause& each) {
     return is_a<ReasonSaid>(each) || is_a<RestFineSaid>(each);
