@@ -77,7 +77,9 @@ bool mends_or_takes_back(const TurnClause& clause) {
 
 std::optional<LateMending> late_mending(const Line& line) {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
-  if (named == nullptr || named->cow.known == CowKnown::unnumbered) return std::nullopt;
+  const bool has_one_number = named != nullptr && named->cow.known != CowKnown::unnumbered &&
+                              named->cow.alternatives.empty();
+  if (!has_one_number) return std::nullopt;
   return mending_of(named->cow, line);
 }
 
