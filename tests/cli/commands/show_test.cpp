@@ -57,7 +57,7 @@ TEST_CASE("Who looks for one of two numbers in doubt is told which cow it may be
 
 TEST_CASE("What was still asked when the visit was ended is listed again, with how to answer it") {
   const Workshop workshop;
-  visited(workshop, "66 wrap off\n412 LH bruise, slight\ndone\n");
+  visited(workshop, "66 wrap off\n412 LH bruise, slight\nrest fine\ndone\n");
   const Ran visit = workshop.run({"show", "visit", "--today", "2026-11-24"});
   CHECK(visit.exit == 0);
   CHECK(has(visit.out, "Home Farm, Tue 24 Nov: ended, 1 cow\nStill to be asked (2):\n"));
