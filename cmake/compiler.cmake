@@ -17,7 +17,11 @@ target_compile_options(evenclaw_flags INTERFACE -Wall -Wextra -Wpedantic -Wconve
                        -ffile-prefix-map=${CMAKE_SOURCE_DIR}/=)
 if(CMAKE_CXX_COMPILER_ID MATCHES "Clang")
   # clang counts signed/unsigned among -Wconversion, g++ does not: one rule for both compilers.
-  target_compile_options(evenclaw_flags INTERFACE -Wshadow -Wno-sign-conversion)
+  target_compile_options(evenclaw_flags INTERFACE -Wno-sign-conversion)
+  if(NOT EVENCLAW_BUNDLES)
+    # In a bundle it would also fire on a local that is spelled like a neighbour's constant.
+    target_compile_options(evenclaw_flags INTERFACE -Wshadow)
+  endif()
 else()
   # Plain -Wshadow of g++ also fires on a local that is spelled like a type or a function.
   target_compile_options(evenclaw_flags INTERFACE -Wshadow=local)
