@@ -14,6 +14,7 @@
 #include "core/api/people.hpp"
 #include "core/api/settle_name.hpp"
 #include "core/api/visits.hpp"
+#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
 
@@ -122,7 +123,9 @@ bool says_it_was_wrong(std::string_view words) {
   const std::string said = ' ' + fold_case(words) + ' ';
   if (said.find(" no mistake") != std::string::npos) return false;
   return std::any_of(std::begin(signs), std::end(signs), [&](std::string_view sign) {
-    return said.find(' ' + std::string(sign)) != std::string::npos;
+    // A whole word: "not sore" says nothing against it.
+    const std::size_t at = said.find(' ' + std::string(sign));
+    return at != std::string::npos && !is_small_letter(said[at + 1 + sign.size()]);
   });
 }
 

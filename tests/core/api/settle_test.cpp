@@ -72,10 +72,13 @@ TEST_CASE("news said to be of the wrong cow is taken back with the task it made"
 }
 
 TEST_CASE("an answer that does not say the news was wrong leaves its task") {
-  Workplace place;
-  block_nobody_knew_of(place);
-  CHECK(settled(place, "96", "the farmer put it on, no mistake").size() == 1);
-  CHECK(tasks_left(place).size() == 1);
+  for (const char* words : {"the farmer put it on, no mistake", "she is not sore on it"}) {
+    CAPTURE(words);
+    Workplace place;
+    block_nobody_knew_of(place);
+    CHECK(settled(place, "96", words).size() == 1);
+    CHECK(tasks_left(place).size() == 1);
+  }
 }
 
 TEST_CASE("news of a number nobody carries is settled by an answer in words") {
