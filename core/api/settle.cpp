@@ -1,20 +1,19 @@
 #include "core/api/settle.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "core/api/call_language.hpp"
 #include "core/api/cow_register.hpp"
 #include "core/api/journal.hpp"
 #include "core/api/news_taken_back.hpp"
 #include "core/api/people.hpp"
 #include "core/api/settle_name.hpp"
 #include "core/api/visits.hpp"
-#include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
 
@@ -115,27 +114,16 @@ Result<Reply> settle_name(const Ports& ports, const Answered& answered, VisitId 
   return reply;
 }
 
-/// "Told of the wrong cow", "a mistake", "not so": what was told does not hold. Any other words
-/// leave it standing.
-bool says_it_was_wrong(std::string_view words) {
-  constexpr std::string_view signs[] = {"wrong cow", "wrong number", "mistake", "mistaken",
-                                        "not so",    "not true",     "not hers"};
-  const std::string said = ' ' + fold_case(words) + ' ';
-  if (said.find(" no mistake") != std::string::npos) return false;
-  return std::any_of(std::begin(signs), std::end(signs), [&](std::string_view sign) {
-    // A whole word: "not sore" says nothing against it.
-    const std::size_t at = said.find(' ' + std::string(sign));
-    return at != std::string::npos && !is_small_letter(said[at + 1 + sign.size()]);
-  });
-}
-
 /// The news of her that was asked about and is said to be wrong now: what it closed is open again,
 /// and what it made is no task any more. Its words.
-Result<std::vector<std::string>> take_back_news(const Ports& ports, const Answered& answered,
+Result<std::vector<std::string>> take_back_news(const Ports& ports, Journal& journal, HerdId herd,
                                                 QuestionSettled body) {
   std::vector<std::string> taken;
-  if (!body.cow || !says_it_was_wrong(body.words)) return taken;
-  const auto standing = news_standing(ports.store, answered.herd, *body.cow, {});
+  if (!body.cow) return taken;
+  const auto language = call_language_of(ports.store);
+  if (!language) return language.faults();
+  if (!(*language)->words().says_it_was_wrong(body.words)) return taken;
+  const auto standing = news_standing(ports.store, herd, *body.cow, {});
   if (!standing) return standing.faults();
   for (const NewsStanding& told : *standing) {
     const bool is_it = told.is_asked && told.visit == body.visit &&
@@ -143,8 +131,8 @@ Result<std::vector<std::string>> take_back_news(const Ports& ports, const Answer
     if (!is_it) continue;
     body.cow = told.cow;
     body.about = told.words;
-    const auto written = write_one(ports, answered.herd.value, body, {});
-    if (!written) return written.faults();
+    const Outcome added = journal.add(body, {journal.fresh_id()});
+    if (!added) return added.faults();
     taken.push_back(told.words);
   }
   return taken;
@@ -169,17 +157,22 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
   const CowId cow = first.cow;
   if (cow != CowId{}) body.cow = cow;
   body.words = trimmed(answered.words);
-  const auto written = write_one(ports, answered.herd.value, body, {});
-  if (!written) return written.faults();
-  const auto wrong = take_back_news(ports, answered, body);
+  auto journal = Journal::open(ports, answered.herd.value);
+  if (!journal) return journal.faults();
+  const EntryId entry = journal->fresh_id();
+  const Outcome added = journal->add(body, {entry});
+  if (!added) return added.faults();
+  const auto wrong = take_back_news(ports, *journal, answered.herd, body);
   if (!wrong) return wrong.faults();
+  const auto written = journal->write();
+  if (!written) return written.faults();
   Reply reply;
   for (const OpenPoint& point : questions->points) {
     ReplyItem item;
     item.kind = ReplyKind::told;
     item.cow = point.cow_said;
     item.words = "settled: " + point.words;
-    item.entry = *written;
+    item.entry = entry;
     reply.items.push_back(std::move(item));
   }
   for (const std::string& words : *wrong) {

@@ -345,6 +345,10 @@ constexpr std::string_view english_months[] = {"january",   "february", "march",
                                                "may",       "june",     "july",     "august",
                                                "september", "october",  "november", "december"};
 
+constexpr NewsVerdict english_verdicts[] = {
+    {"no mistake", true}, {"wrong cow", false}, {"wrong number", false}, {"mistake", false},
+    {"mistaken", false},  {"not so", false},    {"not true", false},     {"not hers", false}};
+
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
@@ -374,7 +378,7 @@ const Language& english() {
   static const Language language(
       "english", phrases,
       {english_how_done, english_number_leads, english_short_words, english_fillers,
-       english_articles, english_asides, english_short_claws, english_months});
+       english_articles, english_asides, english_short_claws, english_months, english_verdicts});
   return language;
 }
 

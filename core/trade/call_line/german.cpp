@@ -358,6 +358,11 @@ constexpr std::string_view german_months[] = {"januar",    "februar", "märz",  
                                               "mai",       "juni",    "juli",     "august",
                                               "september", "oktober", "november", "dezember"};
 
+constexpr NewsVerdict german_verdicts[] = {
+    {"kein Irrtum", true},     {"kein Fehler", true},   {"falsche Kuh", false},
+    {"falsche Nummer", false}, {"Irrtum", false},       {"Fehler", false},
+    {"verwechselt", false},    {"stimmt nicht", false}, {"nicht wahr", false}};
+
 // They stand between what is called and call nothing themselves.
 constexpr std::string_view german_fillers[] = {
     "der", "die", "das", "den", "dem",  "ein",  "eine", "einen", "ist", "sind", "war", "hat",
@@ -384,7 +389,8 @@ const Language& german() {
                                   german_articles,
                                   german_asides,
                                   {},
-                                  german_months});
+                                  german_months,
+                                  german_verdicts});
   return language;
 }
 

@@ -163,6 +163,22 @@ bool Language::is_aside(std::string_view folded) const {
   return holds(beside_.asides, folded);
 }
 
+bool Language::says_it_was_wrong(std::string_view words) const {
+  std::vector<std::string> said;  // a comma parts what stands on its sides
+  for (Token& token : tokens_of(words)) said.push_back(std::move(token.folded));
+  const auto is_said = [&](const NewsVerdict& verdict) {
+    const std::vector<std::string> sign = words_of(verdict.words);
+    return std::search(said.begin(), said.end(), sign.begin(), sign.end()) != said.end();
+  };
+  bool is_wrong = false;
+  for (const NewsVerdict& verdict : beside_.verdicts) {
+    if (!is_said(verdict)) continue;
+    if (verdict.holds) return false;
+    is_wrong = true;
+  }
+  return is_wrong;
+}
+
 std::optional<Claw> Language::claw_in_short(std::string_view folded) const {
   const auto found = std::find_if(beside_.short_claws.begin(), beside_.short_claws.end(),
                                   [&](const ShortClaw& each) { return each.word == folded; });

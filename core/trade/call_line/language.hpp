@@ -51,6 +51,13 @@ struct ShortClaw {
   Claw claw;
 };
 
+/// What is said of news when it is asked about: that it does not hold ("wrong cow"), or that it
+/// does all the same ("no mistake"), which is looked for first.
+struct NewsVerdict {
+  std::string_view words;
+  bool holds;
+};
+
 /// Single words, in lower case, that mean nothing a turn could hold but are known when they are
 /// said in certain places.
 struct WordsBeside {
@@ -62,6 +69,7 @@ struct WordsBeside {
   std::span<const std::string_view> asides;        // "yes", "oops": said to somebody, of no cow
   std::span<const ShortClaw> short_claws = {};     // "in": behind a block or a lesion
   std::span<const std::string_view> months = {};   // in full, January first
+  std::span<const NewsVerdict> verdicts = {};      // of several words, too
 };
 
 class Language {
@@ -106,6 +114,10 @@ class Language {
 
   /// Whether the word is said to somebody and can name no cow: "yes", "oops", "hang" in "hang on".
   [[nodiscard]] bool is_aside(std::string_view folded) const;
+
+  /// Whether the words say that what was told does not hold: "told of the wrong cow", "not so".
+  /// Whole words only: "not sore" says nothing against it, nor does "no mistake".
+  [[nodiscard]] bool says_it_was_wrong(std::string_view words) const;
 
   /// The claw the word may stand for; nothing for any other word.
   [[nodiscard]] std::optional<Claw> claw_in_short(std::string_view folded) const;

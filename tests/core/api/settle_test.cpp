@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/call_language.hpp"
 #include "core/api/cow_register.hpp"
 #include "core/api/due.hpp"
 #include "core/api/identities.hpp"
@@ -69,6 +70,14 @@ TEST_CASE("news said to be of the wrong cow is taken back with the task it made"
   CHECK(answers.back() == "told 96: taken back: 96 block still on");
   CHECK(tasks_left(place).empty());
   CHECK(asked(place, "2026-10-27").empty());
+}
+
+TEST_CASE("news is taken back in the words of the language the days are called in") {
+  Workplace place;
+  block_nobody_knew_of(place);
+  REQUIRE(set_call_language(place.ports(), "de").ok());
+  CHECK(settled(place, "96", "das war die falsche Kuh").size() == 2);
+  CHECK(tasks_left(place).empty());
 }
 
 TEST_CASE("an answer that does not say the news was wrong leaves its task") {

@@ -154,3 +154,28 @@ TEST_CASE("an ending behind an apostrophe is short for a word of the language") 
   CHECK(moonish().short_for("s").empty());
   CHECK(english().short_for("s") == "is");
 }
+
+TEST_CASE("an answer says in either language that what was told does not hold") {
+  struct Row {
+    const Language& language;
+    const char* words;
+    bool is_wrong;
+  };
+
+  const Row rows[] = {
+      {english(), "told of the wrong cow", true},
+      {english(), "Mistaken, it was 412", true},
+      {english(), "not so", true},
+      {english(), "she is not sore on it", false},
+      {english(), "the farmer put it on, no mistake", false},
+      {english(), "put on by the farmer", false},
+      {german(), "das war die falsche Kuh", true},
+      {german(), "stimmt nicht", true},
+      {german(), "kein Irrtum, der Bauer hat ihn geklebt", false},
+      {german(), "stimmt, nicht mehr drauf", false},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.words);
+    CHECK(row.language.says_it_was_wrong(row.words) == row.is_wrong);
+  }
+}
