@@ -87,13 +87,17 @@ std::vector<Part> parts_of(std::string_view line) {
 
 /// "news 112 wrap off" is told as "112 wrap off": the word only says what kind of line it is.
 std::string_view without_lead(std::string_view line) {
-  for (const Language* language : {&english(), &german()}) {
-    const std::string lead = fold_case(language->say(TermKind::news_lead));
-    const bool is_led = fold_case(line.substr(0, lead.size())) == lead &&
-                        line.size() > lead.size() && !is_in_a_word(line[lead.size()]);
-    if (!is_led) continue;
-    const std::size_t from = line.find_first_not_of(" :,.;-", lead.size());
-    return from == std::string_view::npos ? line : line.substr(from);
+  for (const CallLanguage& each : call_languages()) {
+    const Language& language = each.words();
+    for (std::size_t at = 0; at < language.phrases().size(); ++at) {
+      const std::string& lead = language.folded(at);
+      const bool is_led = language.phrases()[at].kind == TermKind::news_lead &&
+                          fold_case(line.substr(0, lead.size())) == lead &&
+                          line.size() > lead.size() && !is_in_a_word(line[lead.size()]);
+      if (!is_led) continue;
+      const std::size_t from = line.find_first_not_of(" :,.;-", lead.size());
+      return from == std::string_view::npos ? line : line.substr(from);
+    }
   }
   return line;
 }

@@ -61,6 +61,7 @@ TEST_CASE("of a line that tells of several cows each is shown her own part") {
       {"412 wrap off. 513 gone. 412 walks sound", "412", "412 wrap off; 412 walks sound"},
       {"0412 gone, 513 gone", "412", "0412 gone"},
       {"412 weg, 513 weg", "412", "412 weg"},
+      {"seit letztem Mal: 412 weg, 513 weg", "412", "412 weg"},
       {"four twelve gone, 513 gone", "412", "four twelve gone, 513 gone"},
       {"306 gone; 306 no, 307", "307", "306 gone; 306 no, 307"}};
   for (const Row& row : rows) {
