@@ -145,7 +145,9 @@ Result<std::vector<FootSeen>> feet_through_time(Store& store, HerdId herd, CowId
       foot.found.push_back(wording.finding_at_claw(finding));
     }
     for (const ActionRow& action : *actions) {
-      if (action.turn != row.turn || action.foot != row.foot) continue;
+      const bool is_of_it = action.turn == row.turn && action.foot == row.foot;
+      const bool is_told = action.action == ActionKind::claw_missing && !foot.missing.empty();
+      if (!is_of_it || is_told) continue;
       foot.acts.push_back(wording.act(action, row.day));
     }
     for (const MeasureRow& measure : *measures) {

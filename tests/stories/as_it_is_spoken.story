@@ -141,8 +141,8 @@ case: DD RH, found 1x
 2026-10-27 LF: nothing found
 2026-10-27 RF: nothing found
 2026-10-27 LH: nothing found
-2026-10-27 RH: nothing found
+2026-10-27 RH: nothing found; outside claw missing
 2026-10-13 LF: nothing found
 2026-10-13 RF: nothing found
 2026-10-13 LH: nothing found
-2026-10-13 RH (lame): claw missing, outside claw
+2026-10-13 RH (lame): outside claw missing

@@ -82,6 +82,7 @@ std::string foot_line(const FootSeen& seen) {
   std::vector<std::string> parts = seen.found;
   if (seen.state == FootState::nothing_found) parts.emplace_back("nothing found");
   if (seen.state == FootState::not_lifted) parts.emplace_back("not lifted");
+  if (!seen.missing.empty()) parts.push_back(seen.missing);
   parts.insert(parts.end(), seen.acts.begin(), seen.acts.end());
   parts.insert(parts.end(), seen.measured.begin(), seen.measured.end());
   if (parts.empty()) parts.emplace_back("finding not called");

@@ -55,6 +55,7 @@ TEST_CASE("a foot tells its note and the claw that is missing") {
   const CowShown cow = shown(place, "412").value();
   REQUIRE(cow.feet.size() == 1);
   CHECK(cow.feet[0].missing == "outside claw missing");
+  CHECK(cow.feet[0].acts.empty());
   CHECK(cow.feet[0].note == "soft horn");
 }
 
