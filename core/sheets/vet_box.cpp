@@ -4,9 +4,9 @@
 #include <optional>
 #include <utility>
 
+#include "core/sheets/left_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_stops.hpp"
-#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
@@ -110,6 +110,36 @@ struct VetCall {
   bool is_of_today = true;  // made at this visit
 };
 
+/// Asked for twice for one place, he is rung once: as late as the first was, for what was seen
+/// last.
+void add_call(std::vector<VetCall>& calls, VetCall call) {
+  const auto same = std::find_if(calls.begin(), calls.end(),
+                                 [&](const VetCall& other) { return other.foot == call.foot; });
+  if (same == calls.end()) {
+    calls.push_back(std::move(call));
+    return;
+  }
+  const bool is_told = same->why == call.why && same->when == call.when;
+  if (is_told) return;
+  same->why = call.why + "; " + same->why;
+  same->is_of_today = same->is_of_today || call.is_of_today;
+}
+
+/// Called for one foot, he is told of what is beyond trimming on the others too.
+void add_other_feet(const VisitView& view, const CowSeen& cow, std::vector<VetCall>& calls) {
+  const auto asked = std::find_if(calls.begin(), calls.end(),
+                                  [](const VetCall& call) { return call.is_of_today; });
+  if (asked == calls.end()) return;
+  const std::string when = asked->when;
+  for (const Foot foot : all_feet) {
+    const bool is_told = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
+      return call.is_of_today && (!call.foot || call.foot == foot);
+    });
+    if (is_told || !is_left_for_vet(cow, foot)) continue;
+    calls.push_back({foot, why_vet_today(view, cow, foot), when});
+  }
+}
+
 std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* seen,
                                const std::vector<const Warning*>& stops) {
   const Wording& wording = view.wording;
@@ -119,10 +149,7 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
     const bool is_of_today = task->visit == view.input.visit.visit && seen != nullptr;
     VetCall call{task->foot, why_vet(view, *task), when_vet(*task, view.input.printed, wording),
                  is_of_today};
-    const bool is_new = std::none_of(calls.begin(), calls.end(), [&](const VetCall& other) {
-      return other.foot == call.foot && other.why == call.why && other.when == call.when;
-    });
-    if (is_new) calls.push_back(std::move(call));
+    add_call(calls, std::move(call));
   }
   for (const Warning* stop : stops) {
     const bool is_known = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
@@ -134,6 +161,7 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
     const std::string why = is_told ? wording.list(signs) : why_vet_today(view, *seen, stop->foot);
     calls.push_back({stop->foot, why, wording.say(Saying::vet_ring_today)});
   }
+  if (seen != nullptr) add_other_feet(view, *seen, calls);
   return calls;
 }
 
@@ -212,101 +240,7 @@ CowsForVet cows_for_vet(const VisitView& view) {
   return cows;
 }
 
-struct SignForVet {
-  ActionKind sign;
-  Saying words;
-};
-
-constexpr SignForVet signs_for_vet[] = {{ActionKind::bone_showing, Saying::cut_no_further},
-                                        {ActionKind::pus_above, Saying::cut_no_further},
-                                        {ActionKind::bleeding, Saying::stop_bleeding},
-                                        {ActionKind::went_down, Saying::cut_no_more_today}};
-
-/// Foul, or a swelling above both claws, which is taken for it.
-bool is_foul(const FindingRow& row) {
-  return row.lesion == Lesion::ip || (row.lesion == Lesion::sw && row.claw == Claw::both);
-}
-
-bool hurts_on(const CowSeen& cow, Foot foot, Claw claw) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
-    const bool is_there = row->foot == foot && (row->claw == claw || row->claw == Claw::both);
-    const Hurts hurts = facts_of(row->lesion).hurts;
-    const bool is_bad = hurts == Hurts::when_bad && row->degree == Degree::bad;
-    return is_there && !is_foul(*row) && (hurts == Hurts::yes || is_bad);
-  });
-}
-
-bool is_beyond_trimming(const FindingRow& row) {
-  const bool is_one_sided = row.claw == Claw::outside || row.claw == Claw::inside;
-  return row.lesion == Lesion::tn || (row.lesion == Lesion::sw && is_one_sided);
-}
-
-bool shows(const CowSeen& cow, ActionKind sign) {
-  return std::any_of(cow.actions.begin(), cow.actions.end(),
-                     [sign](const ActionRow* row) { return row->action == sign; });
-}
-
-/// As the check notifiable-signs counts: two signs of hers, or one beside another cow's mouth or
-/// feet.
-bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
-  int signs = 0;
-  for (const ActionKind sign : {ActionKind::sore_mouth, ActionKind::blisters, ActionKind::fever}) {
-    signs += shows(cow, sign) ? 1 : 0;
-  }
-  const bool of_others = std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& other) {
-    return other.cow != cow.cow &&
-           (shows(other, ActionKind::sore_mouth) || shows(other, ActionKind::blisters));
-  });
-  return signs >= 2 || (signs == 1 && of_others);
-}
-
-std::vector<Saying> left_for(const FindingRow& row, const CowSeen& cow) {
-  std::vector<Saying> sayings;
-  if (is_beyond_trimming(row)) sayings.push_back(Saying::cut_no_further);
-  if (is_foul(row)) sayings.push_back(Saying::no_wrap_on_foul);
-  if (hurts_on(cow, row.foot, Claw::outside) && hurts_on(cow, row.foot, Claw::inside)) {
-    sayings.push_back(Saying::no_block_both_hurt);
-  }
-  return sayings;
-}
-
-std::vector<Saying> left_for(const ActionRow& row) {
-  std::vector<Saying> sayings;
-  for (const SignForVet& known : signs_for_vet) {
-    if (known.sign == row.action) sayings.push_back(known.words);
-  }
-  return sayings;
-}
-
-void add_new(std::vector<Saying>& all, const std::vector<Saying>& more) {
-  for (const Saying saying : more) {
-    if (std::find(all.begin(), all.end(), saying) == all.end()) all.push_back(saying);
-  }
-}
-
 }  // namespace
-
-std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
-                                      std::optional<Foot> foot) {
-  std::vector<Saying> sayings;
-  if (may_be_notifiable(view, cow)) sayings.push_back(Saying::nothing_leaves);
-  for (const ActionRow* row : cow.actions) {
-    const bool is_elsewhere = foot && row->foot && row->foot != foot;
-    if (!is_elsewhere) add_new(sayings, left_for(*row));
-  }
-  for (const Foot one : all_feet) {
-    const bool is_meant = !foot || one == *foot;
-    const bool is_too_short = is_meant && !short_toes_on(view, cow, one).empty();
-    if (is_too_short) add_new(sayings, {Saying::no_more_off_toe});
-  }
-  for (const FindingRow* row : cow.findings) {
-    if (!foot || row->foot == *foot) add_new(sayings, left_for(*row, cow));
-  }
-  std::vector<std::string> words;
-  words.reserve(sayings.size());
-  for (const Saying saying : sayings) words.push_back(view.wording.say(saying));
-  return words;
-}
 
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;

@@ -102,8 +102,8 @@ std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
     std::string words = wording.act(act, view.input.visit.day);
     const std::string stated = stated_words(stated_of(view, *row), wording);
     if (!stated.empty()) words += ", " + stated;
-    const bool is_directed =
-        !stated.empty() || row->directed_by != ByWhom::not_called || is_by_plan(acts, row->turn);
+    const bool is_directed = !stated.empty() || row->directed_by != ByWhom::not_called ||
+                             row->by_whom == ByWhom::vet || is_by_plan(acts, row->turn);
     if (!is_directed) {
       words += ", " + wording.say(Saying::nobody_directed);
     }
@@ -112,9 +112,13 @@ std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
   return causes;
 }
 
+bool is_over(const TaskRow& task, const VisitView& view) {
+  return task.overdue <= view.input.printed;
+}
+
 Runs end_line(const TaskRow& task, const VisitView& view) {
   Runs line = {strong(capitalised(task.words))};
-  if (task.overdue <= view.input.printed) {
+  if (is_over(task, view)) {
     line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
   }
   line.push_back(plain("."));
@@ -176,15 +180,27 @@ NoticeItem held_back_item(const VisitView& view, CowId cow) {
   return item;
 }
 
-/// Cows in the order in which their first end comes.
-std::vector<NoticeItem> ends_named(const VisitView& view) {
-  std::vector<NoticeItem> items;
+/// Cows in the order in which their first end comes: first those one of whose ends is to come.
+struct EndsNamed {
+  std::vector<NoticeItem> held_back;
+  std::vector<NoticeItem> over;
+};
+
+EndsNamed ends_named(const VisitView& view) {
+  std::map<CowId, bool> are_over;
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind != TaskKind::withdrawal_end) continue;
+    const auto cow = are_over.try_emplace(task->cow, true).first;
+    cow->second = cow->second && is_over(*task, view);
+  }
+  EndsNamed ends;
   std::set<CowId> told;
   for (const TaskRow* task : view.tasks) {
     if (task->kind != TaskKind::withdrawal_end || !told.insert(task->cow).second) continue;
+    auto& items = are_over.at(task->cow) ? ends.over : ends.held_back;
     items.push_back(held_back_item(view, task->cow));
   }
-  return items;
+  return ends;
 }
 
 bool is_not_known(const CowSeen& cow, const ActionRow& row) {
@@ -219,22 +235,27 @@ std::vector<NoticeItem> not_known(const VisitView& view) {
   return items;
 }
 
+void add_under(BoxedNotice& box, const std::string& lead, std::vector<NoticeItem> items) {
+  if (items.empty()) return;
+  if (!box.items.empty()) box.items.push_back({"", {{strong(lead)}}});
+  std::move(items.begin(), items.end(), std::back_inserter(box.items));
+}
+
 }  // namespace
 
 std::vector<Block> withdrawal_box(const VisitView& view) {
   const Wording& wording = view.wording;
-  std::vector<NoticeItem> told = ends_named(view);
+  EndsNamed ends = ends_named(view);
   std::vector<NoticeItem> asked = not_known(view);
-  if (told.empty() && asked.empty()) return {};
-  const bool some_told = !told.empty();
+  if (ends.held_back.empty() && ends.over.empty() && asked.empty()) return {};
+  const bool some_held = !ends.held_back.empty();
+  const bool some_told = some_held || !ends.over.empty();
   const bool some_asked = !asked.empty();
   BoxedNotice box{
-      wording.say(some_told ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
-  box.items = std::move(told);
-  if (some_told && some_asked) {
-    box.items.push_back({"", {{strong(wording.say(Saying::withdrawal_ask_line))}}});
-  }
-  std::move(asked.begin(), asked.end(), std::back_inserter(box.items));
+      wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
+  add_under(box, "", std::move(ends.held_back));
+  add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
+  add_under(box, wording.say(Saying::withdrawal_ask_line), std::move(asked));
   if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
   if (some_told && some_asked) box.foot.push_back(plain(" "));
   if (some_asked) {

@@ -63,101 +63,23 @@ TEST_CASE("of a vet asked for earlier it is told what was there, unless it is go
   CHECK(holds(vet_box_text(day.input()), "Left hind, asked for on Tue 17 Nov\n"));
 }
 
-TEST_CASE("no vet is said in words, not by an empty box") {
-  CHECK(holds(vet_box_text(day_with_nothing_found()), "No vet was asked for"));
-}
-
-TEST_CASE("what to leave alone until the vet comes follows from what was called, and only that") {
-  struct Case {
-    const char* name;
-    void (*call)(InventedDay&);
-    const char* words;  // "" for nothing
-  };
-
-  const Case rows[] = {
-      {"bone",
-       [](InventedDay& day) {
-         day.did({ActionKind::bone_showing, Foot::lh});
-       },
-       "cut no further"},
-      {"pus",
-       [](InventedDay& day) {
-         day.did({ActionKind::pus_above, Foot::lh});
-       },
-       "cut no further"},
-      {"toe necrosis",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::outside, Lesion::tn});
-       },
-       "cut no further"},
-      {"swollen above one claw",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::outside, Lesion::sw});
-       },
-       "cut no further"},
-      {"swollen above both",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::both, Lesion::sw});
-       },
-       "no wrap"},
-      {"foul",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::none, Lesion::ip});
-       },
-       "no wrap"},
-      {"blood",
-       [](InventedDay& day) {
-         day.did({ActionKind::bleeding, Foot::lh});
-       },
-       "press on it"},
-      {"fall", [](InventedDay& day) { day.did({ActionKind::went_down}); }, "no more today"},
-      {"both hurt",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::outside, Lesion::su});
-         day.found({Foot::lh, Claw::inside, Lesion::wla});
-       },
-       "no block"},
-      {"one hurts, the other is bruised",
-       [](InventedDay& day) {
-         day.found({Foot::lh, Claw::outside, Lesion::su});
-         day.found({Foot::lh, Claw::inside, Lesion::sh, Place::not_called, Degree::slight});
-       },
-       ""},
-      {"two signs of a disease",
-       [](InventedDay& day) {
-         day.did({ActionKind::sore_mouth});
-         day.did({ActionKind::fever});
-       },
-       "nobody and nothing leaves"},
-      {"fever alone", [](InventedDay& day) { day.did({ActionKind::fever}); }, ""},
-      {"another foot",
-       [](InventedDay& day) {
-         day.did({ActionKind::bone_showing, Foot::rh});
-       },
-       ""}};
-
-  for (const Case& row : rows) {
-    InventedDay day("Hollow Meadow");
-    day.turn("412");
-    row.call(day);
-    const VisitView view = view_of(day.input(), english_wording());
-    const auto words = left_for_vet(view, view.cows.at(0), Foot::lh);
-    const std::string expected = row.words;
-    CHECK_MESSAGE(words.size() == (expected.empty() ? 0U : 1U), row.name);
-    if (!words.empty()) CHECK_MESSAGE(holds(words[0], expected), row.name);
-  }
-}
-
-TEST_CASE("fever beside another cow's sore mouth keeps all on the farm") {
+TEST_CASE("the vet asked for again for the same foot is rung once, as late as he was") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
-  day.did({ActionKind::fever});
-  day.turn("513");
-  day.did({ActionKind::sore_mouth});
-  const VisitView view = view_of(day.input(), english_wording());
-  REQUIRE(view.cows.size() == 2);
-  CHECK(left_for_vet(view, view.cows[0], std::nullopt).size() == 1);
-  CHECK(left_for_vet(view, view.cows[1], std::nullopt).empty());
+  day.found({Foot::rh, Claw::inside, Lesion::sw});
+  TaskRow& task = day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, -7);
+  const Day then = day.input().visit.day - 7;
+  task.visit = visit_id(day.input().visit.herd, then, 1);
+  task.made_on = then;
+  day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  const std::string text = vet_box_text(day.input());
+  CHECK(holds(text, "Right hind, inside claw: swelling (SW); asked for on Tue 17 Nov\n"));
+  CHECK(holds(text, "Late since Wed 18 Nov, ring today."));
+  CHECK_FALSE(holds(text, "Right hind, asked for"));
+}
+
+TEST_CASE("no vet is said in words, not by an empty box") {
+  CHECK(holds(vet_box_text(day_with_nothing_found()), "No vet was asked for"));
 }
 
 TEST_CASE("what to leave alone stands in the box with its status") {
@@ -167,6 +89,19 @@ TEST_CASE("what to leave alone stands in the box with its status") {
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   CHECK(holds(vet_box_text(day.input()),
               "Until the vet has seen it, cut no further. Common practice, no source."));
+}
+
+TEST_CASE("the vet called for one foot is told of what is beyond trimming on another") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::tn});
+  day.found({Foot::rh, Claw::outside, Lesion::su});
+  day.found({Foot::lf, Claw::outside, Lesion::hhe});
+  day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  const std::string text = vet_box_text(day.input());
+  CHECK(holds(text, "Right hind, outside claw: sole ulcer"));
+  CHECK(holds(text, "Left hind, outside claw: toe necrosis"));
+  CHECK(!holds(text, "Left front"));
 }
 
 }  // namespace evenclaw

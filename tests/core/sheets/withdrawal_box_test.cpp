@@ -197,7 +197,30 @@ TEST_CASE("an end that is over says so") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
   CHECK(holds(withdrawal_box_text(day.input()), ", its time is over."));
+}
+
+TEST_CASE("a cow whose ends are all over does not stand among those not for sale") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
+  CHECK(holds(withdrawal_box_text(day.input()), "# MILK AND MEAT: ASK FIRST\n"));
+  day.turn("77");
+  day.task("77", TaskKind::withdrawal_end, Owner::farmer, 4);
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK(holds(text, "# MILK AND MEAT: NOT FOR SALE\n# 77 "));
+  CHECK(holds(text, "# Its time is over\n# 513 "));
+}
+
+TEST_CASE("what the vet gave himself was given on his direction") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  ActionRow& row = day.did({ActionKind::injected, std::nullopt, Claw::none, "slowmix"});
+  row.withdrawal = WithdrawalKnown::held_back;
+  row.by_whom = ByWhom::vet;
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "nobody said on whose direction"));
 }
 
 TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {

@@ -1,0 +1,103 @@
+#include "core/sheets/left_for_vet.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
+
+namespace evenclaw {
+
+TEST_CASE("what to leave alone until the vet comes follows from what was called, and only that") {
+  struct Case {
+    const char* name;
+    void (*call)(InventedDay&);
+    const char* words;  // "" for nothing
+  };
+
+  const Case rows[] = {
+      {"bone",
+       [](InventedDay& day) {
+         day.did({ActionKind::bone_showing, Foot::lh});
+       },
+       "cut no further"},
+      {"pus",
+       [](InventedDay& day) {
+         day.did({ActionKind::pus_above, Foot::lh});
+       },
+       "cut no further"},
+      {"toe necrosis",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::tn});
+       },
+       "cut no further"},
+      {"swollen above one claw",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::sw});
+       },
+       "cut no further"},
+      {"swollen above both",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::both, Lesion::sw});
+       },
+       "no wrap"},
+      {"foul",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::none, Lesion::ip});
+       },
+       "no wrap"},
+      {"blood",
+       [](InventedDay& day) {
+         day.did({ActionKind::bleeding, Foot::lh});
+       },
+       "press on it"},
+      {"fall", [](InventedDay& day) { day.did({ActionKind::went_down}); }, "no more today"},
+      {"both hurt",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::su});
+         day.found({Foot::lh, Claw::inside, Lesion::wla});
+       },
+       "no block"},
+      {"one hurts, the other is bruised",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::su});
+         day.found({Foot::lh, Claw::inside, Lesion::sh, Place::not_called, Degree::slight});
+       },
+       ""},
+      {"two signs of a disease",
+       [](InventedDay& day) {
+         day.did({ActionKind::sore_mouth});
+         day.did({ActionKind::fever});
+       },
+       "nobody and nothing leaves"},
+      {"fever alone", [](InventedDay& day) { day.did({ActionKind::fever}); }, ""},
+      {"another foot",
+       [](InventedDay& day) {
+         day.did({ActionKind::bone_showing, Foot::rh});
+       },
+       ""}};
+
+  for (const Case& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    row.call(day);
+    const VisitView view = view_of(day.input(), english_wording());
+    const auto words = left_for_vet(view, view.cows.at(0), Foot::lh);
+    const std::string expected = row.words;
+    CHECK_MESSAGE(words.size() == (expected.empty() ? 0U : 1U), row.name);
+    if (!words.empty()) CHECK_MESSAGE(holds(words[0], expected), row.name);
+  }
+}
+
+TEST_CASE("fever beside another cow's sore mouth keeps all on the farm") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::fever});
+  day.turn("513");
+  day.did({ActionKind::sore_mouth});
+  const VisitView view = view_of(day.input(), english_wording());
+  REQUIRE(view.cows.size() == 2);
+  CHECK(left_for_vet(view, view.cows[0], std::nullopt).size() == 1);
+  CHECK(left_for_vet(view, view.cows[1], std::nullopt).empty());
+}
+
+}  // namespace evenclaw
