@@ -8,11 +8,12 @@ export EVENCLAW_KILLS=${EVENCLAW_KILLS:-3000}
 prepared bench evenclaw test_fault
 result_page kills "$EVENCLAW_KILLS kills at random points while recording"
 status=0
-ctest --test-dir build/bench -L fault --timeout 36000 -V >build/bench/kills.log 2>&1 || status=$?
+# Not through ctest: the time it gives a test is meant for a sample.
+EVENCLAW_BINARY=$PWD/build/bench/cli/evenclaw build/bench/tests/test_fault --no-colors=true \
+  >build/bench/kills.log 2>&1 || status=$?
 {
   echo '```'
-  grep -E 'kills|test cases|assertions|tests passed|ERROR' build/bench/kills.log |
-    sed 's/^[0-9]*: //'
+  grep -E 'kills|test cases|assertions|ERROR' build/bench/kills.log
   echo '```'
 } >>"$page"
 exit $status
