@@ -1,8 +1,10 @@
 #include "core/sheets/words.hpp"
 
+#include <algorithm>
 #include <cassert>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "core/trade/lesion.hpp"
 #include "core/trade/medicine_use.hpp"
@@ -67,9 +69,21 @@ bool puts_block_on(ActionKind action) {
          action == ActionKind::block_refitted || action == ActionKind::block_again;
 }
 
+constexpr std::string_view between_parts = ", ";
+
+std::vector<std::string> parts_of(std::string_view list) {
+  std::vector<std::string> parts;
+  while (!list.empty()) {
+    const std::size_t end = std::min(list.find(between_parts), list.size());
+    parts.emplace_back(list.substr(0, end));
+    list.remove_prefix(std::min(end + between_parts.size(), list.size()));
+  }
+  return parts;
+}
+
 void append(std::string& list, std::string_view part) {
   if (part.empty()) return;
-  if (!list.empty()) list += ", ";
+  if (!list.empty()) list += between_parts;
   list += part;
 }
 
@@ -139,12 +153,20 @@ std::string Wording::zone(const FindingRow& row) const {
   return is_told ? std::string() : say(Saying::zone_named, {{"n", std::to_string(*row.zone)}});
 }
 
+/// A doubt, called as "bad?" beside "bad", is told with what is doubted.
 std::string Wording::details(const FindingRow& row) const {
   std::string words;
-  if (row.stage != DdStage::not_called) append(words, words_of(tables_.stages, row.stage));
-  append(words, place(row.place, row.lesion));
-  if (row.degree != Degree::not_called) append(words, words_of(tables_.degrees, row.degree));
-  if (!is_named_by_words(row.lesion)) append(words, row.words);
+  std::vector<std::string> beside;
+  if (!is_named_by_words(row.lesion)) beside = parts_of(row.words);
+  const auto add = [&](const std::string& detail) {
+    const auto doubt = std::find(beside.begin(), beside.end(), detail + '?');
+    append(words, doubt == beside.end() ? detail : *doubt);
+    if (doubt != beside.end()) beside.erase(doubt);
+  };
+  if (row.stage != DdStage::not_called) add(std::string(words_of(tables_.stages, row.stage)));
+  add(place(row.place, row.lesion));
+  if (row.degree != Degree::not_called) add(std::string(words_of(tables_.degrees, row.degree)));
+  for (const std::string& part : beside) append(words, part);
   if (row.dd_infected) append(words, say(Saying::dd_in_it));
   return words;
 }

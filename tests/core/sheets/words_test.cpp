@@ -133,6 +133,15 @@ TEST_CASE("what a finding is called and what was called of it stand apart in a l
   CHECK(english_wording().finding_details(other).empty());
 }
 
+TEST_CASE("what was called in doubt of a finding is told once, with its question mark") {
+  FindingRow finding;
+  finding.lesion = Lesion::su;
+  finding.place = Place::heel;
+  finding.degree = Degree::bad;
+  finding.words = "bad?, smells";
+  CHECK(in_english.finding_details(finding) == "claw not called, heel, bad?, smells");
+}
+
 TEST_CASE("digital dermatitis in an ulcer is told with the ulcer") {
   FindingRow finding;
   finding.lesion = Lesion::su;
