@@ -58,10 +58,10 @@ Outcome RecordingState::ask_of_which_of_two(std::string_view text) {
   refuse(text,
          {{.slug = "call-impossible",
            .message = "The line before told of " + number + ", so it is not clear whose this is.",
-           .line = line_number_,
+           .line = book_.answers.line(),
            .remedy = "Of her in the crush: " + of_her + "; of " + number + ": \"" + number + ' ' +
                      said + "\"."}});
-  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, *language_);
+  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, book_.language);
   return Done{};
 }
 

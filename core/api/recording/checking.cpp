@@ -63,7 +63,7 @@ FootSet rest_that_is_none(const Turn& turn, FootSet todays_feet) {
 FootSet RecordingState::left_open(const InCrush& cow) const {
   FootSet open;
   for (const RefusedLine& line : cow.refused) {
-    open.add(line.left_open(cow.draft.turn, visit_.todays_feet));
+    open.add(line.left_open(cow.draft.turn, book_.visit.todays_feet));
   }
   return open;
 }
@@ -73,7 +73,7 @@ FootSet RecordingState::left_open(const InCrush& cow) const {
 /// when it is named later only to tell of its wrap or block.
 Turn RecordingState::as_settled(const InCrush& cow) const {
   const FootSet open = left_open(cow);
-  FootSet feet = cow.filled_then.value_or(visit_.todays_feet);
+  FootSet feet = cow.filled_then.value_or(book_.visit.todays_feet);
   for (const Foot foot : all_feet) {
     if (open.has(foot) || was_spoken_of_before(cow.past, foot)) feet.remove(foot);
   }
@@ -82,7 +82,7 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
     const bool is_meant = cow.draft.turn.rest_fine && feet.has(call.foot);
     if (!is_meant || call.state != FootState::unsaid) continue;
     const bool was_fine = cow.fine_before_named.has(call.foot) && tells_of_fixtures_only(call);
-    const bool is_fine = was_fine || tells_of_its_stump_only(call, *language_);
+    const bool is_fine = was_fine || tells_of_its_stump_only(call, book_.language);
     if (is_fine) call.state = FootState::nothing_found;
   }
   for (const Foot foot : all_feet) {
@@ -92,18 +92,19 @@ Turn RecordingState::as_settled(const InCrush& cow) const {
     call.foot = foot;
     turn.feet.push_back(std::move(call));
   }
-  return with_medicines(std::move(turn), medicine_, visit_.day);
+  return with_medicines(std::move(turn), book_.medicine, book_.visit.day);
 }
 
 /// Everything today's feet can give was said, so what is missing now was forgotten.
 bool RecordingState::looks_finished() const {
   const Turn& turn = in_crush_->draft.turn;
   if (turn.rest_fine || turn.end != TurnEnd::done) return true;
-  if (visit_.todays_feet.empty()) return false;
+  if (book_.visit.todays_feet.empty()) return false;
   const Turn so_far = as_settled(*in_crush_);
   return std::all_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
     const FootCall* call = find_foot(so_far, foot);
-    return !visit_.todays_feet.has(foot) || (call != nullptr && call->state != FootState::unsaid);
+    return !book_.visit.todays_feet.has(foot) ||
+           (call != nullptr && call->state != FootState::unsaid);
   });
 }
 
@@ -124,21 +125,21 @@ void RecordingState::hold_for_a_plan(std::vector<Warning>& firing) {
 std::optional<TimeInCrush> RecordingState::time_in_crush() const {
   constexpr std::int64_t ms_in_second = 1000;
   constexpr std::int64_t longest_ms = std::int64_t{24} * 60 * 60 * ms_in_second;
-  if (!in_crush_->began || !long_minutes_) return std::nullopt;
-  const std::int64_t ms = ports_.clock.now().ms - in_crush_->began->ms;
+  if (!in_crush_->began || !book_.long_minutes) return std::nullopt;
+  const std::int64_t ms = book_.ports.clock.now().ms - in_crush_->began->ms;
   // A clock that was put back or forward while she stood there tells nothing.
   if (ms <= 0 || ms > longest_ms) return std::nullopt;
-  return TimeInCrush{static_cast<std::int32_t>(ms / ms_in_second), *long_minutes_};
+  return TimeInCrush{static_cast<std::int32_t>(ms / ms_in_second), *book_.long_minutes};
 }
 
 void RecordingState::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(*in_crush_);
   const Turn turn = whole ? *whole : as_settled(*in_crush_);
   CowPast& past = whole ? in_crush_->earlier->past : in_crush_->past;
-  past.so_far = before_.so_far(in_crush_->cow, in_crush_->by.caller);
+  past.so_far = book_.before.so_far(in_crush_->cow, in_crush_->by.caller);
   past.in_crush = finished ? time_in_crush() : std::nullopt;
   past.is_finding_last = is_claw_of_a_finding_last(in_crush_->draft);
-  std::vector<Warning> firing = check_turn(turn, past, visit_.day, finished, *language_);
+  std::vector<Warning> firing = check_turn(turn, past, book_.visit.day, finished, book_.language);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(*in_crush_);
   firing.erase(std::remove_if(firing.begin(), firing.end(),
@@ -148,27 +149,19 @@ void RecordingState::check_her(bool finished, std::string_view text) {
                               }),
                firing.end());
   hold_for_a_plan(firing);
-  if (const auto meant = known_cow_meant(turn, in_crush_->near, *language_))
+  if (const auto meant = known_cow_meant(turn, in_crush_->near, book_.language))
     firing.push_back(*meant);
   if (const auto other = other_cow_read_maybe(turn)) firing.push_back(*other);
-  show(warnings().update(firing, text, finished), turn.cow);
-  if (turn.rest_fine && visit_.todays_feet.empty() && !asked_for_feet_) {
+  book_.answers.show(warnings().update(firing, text, finished), said_as(turn.cow, book_.language));
+  if (turn.rest_fine && book_.visit.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;
-    ReplyItem& item =
-        answer(ReplyKind::question, "Which feet are lifted today? Until that is said \"" +
-                                        std::string(language_->say(TermKind::rest_fine)) +
-                                        "\" fills none.");
-    item.answers = {offered_todays_feet(FeetGroup::four, *language_),
-                    offered_todays_feet(FeetGroup::hinds, *language_)};
+    ReplyItem& item = book_.answers.add(ReplyKind::question,
+                                        "Which feet are lifted today? Until that is said \"" +
+                                            std::string(book_.language.say(TermKind::rest_fine)) +
+                                            "\" fills none.");
+    item.answers = {offered_todays_feet(FeetGroup::four, book_.language),
+                    offered_todays_feet(FeetGroup::hinds, book_.language)};
   }
-}
-
-/// What came in together is answered together, and each warning once.
-bool RecordingState::is_shown(const Warning& warning) const {
-  const std::string cow = cow_in_crush();
-  return std::any_of(items_.begin(), items_.end(), [&](const ReplyItem& item) {
-    return item.slug == warning.rule && item.words == warning.words && item.cow == cow;
-  });
 }
 
 void RecordingState::show_marks() {
@@ -179,21 +172,22 @@ void RecordingState::show_marks() {
   }
   for (const std::string& mark : told_of(fresh)) show_mark(mark);
   const Turn told = whole ? *whole : as_settled(*in_crush_);
-  for (const std::string& mark : told_shorter_than_listed(told, visit_.day)) {
+  for (const std::string& mark : told_shorter_than_listed(told, book_.visit.day)) {
     if (in_crush_->marks.insert(mark).second) show_mark(mark);
   }
-  const FootSet rest = rest_that_is_none(in_crush_->draft.turn, visit_.todays_feet);
-  const std::string rest_fine(language_->say(TermKind::rest_fine));
+  const FootSet rest = rest_that_is_none(in_crush_->draft.turn, book_.visit.todays_feet);
+  const std::string rest_fine(book_.language.say(TermKind::rest_fine));
   if (!rest.empty() && in_crush_->marks.insert(rest_fine).second) {
-    ReplyItem& item =
-        answer(ReplyKind::question, "\"" + rest_fine +
-                                        "\" speaks of none of today's feet: all were not "
-                                        "lifted. Were others?");
+    ReplyItem& item = book_.answers.add(ReplyKind::question,
+                                        "\"" + rest_fine +
+                                            "\" speaks of none of today's feet: all were not "
+                                            "lifted. Were others?");
     item.cow = cow_in_crush();
-    item.answers = {offered_feet(rest, *language_) + ' ' +
-                    std::string(language_->say(TermKind::foot_state, FootState::nothing_found))};
+    item.answers = {
+        offered_feet(rest, book_.language) + ' ' +
+        std::string(book_.language.say(TermKind::foot_state, FootState::nothing_found))};
   }
-  if (!typed_ || !in_crush_->draft.turn.rest_fine) return;
+  if (!book_.typed || !in_crush_->draft.turn.rest_fine) return;
   const FootSet open = left_open(*in_crush_);
   for (const Foot foot : all_feet) {
     if (!open.has(foot)) continue;
@@ -210,7 +204,7 @@ void RecordingState::show_learned() {
 }
 
 void RecordingState::show_mark(const std::string& mark) {
-  answer(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow, *language_);
+  book_.answers.add(ReplyKind::mark, mark).cow = said_as(in_crush_->draft.turn.cow, book_.language);
 }
 
 }  // namespace evenclaw

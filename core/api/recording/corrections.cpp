@@ -16,11 +16,9 @@ namespace evenclaw {
 /// The turn stays as it was said; only the cow it is held against changes, and with her the checks
 /// and the tasks.
 Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view text) {
-  const RecordedTurn* last = before_.find(*last_turn_);
-  if (const RecordedTurn* done = before_.correction(*last_turn_, cow)) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = said_as(cow, *language_);
-    item.entry = done->entry;
+  const RecordedTurn* last = book_.before.find(*last_turn_);
+  if (const RecordedTurn* done = book_.before.correction(*last_turn_, cow)) {
+    book_.answers.add_there_already(said_as(cow, book_.language), done->entry);
     last_turn_ = done->entry;
     was_let_out_ = true;
     return Done{};
@@ -32,12 +30,12 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   in_crush_->called_first = wrong.body.called_first;
   in_crush_->called_first.push_back(recorded_as(wrong.body.turn.cow));
   in_crush_->draft.turn = wrong.body.turn;
-  if (leans_on_last_time(wrong.body.turn, *language_)) {
-    const auto of_wrong = past_of(wrong.body.cow, &wrong);
+  if (leans_on_last_time(wrong.body.turn, book_.language)) {
+    const auto of_wrong = past_of(book_, wrong.body.cow, &wrong);
     if (!of_wrong) return of_wrong.faults();
-    TakenAnew anew =
-        for_the_right_cow(std::move(in_crush_->draft), {of_wrong->rows, visit_.visit, visit_.day},
-                          {in_crush_->past.rows, visit_.visit, visit_.day}, *language_);
+    TakenAnew anew = for_the_right_cow(
+        std::move(in_crush_->draft), {of_wrong->rows, book_.visit.visit, book_.visit.day},
+        {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
     in_crush_->draft = std::move(anew.draft);
     in_crush_->taken_anew = std::move(anew.told);
   }
@@ -50,10 +48,10 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
 }
 
 void RecordingState::contradicts_earlier(std::string_view text) {
-  ReplyItem& item = answer(ReplyKind::refused,
-                           "She was called twice today, and that contradicts "
-                           "the first time.");
-  item.cow = said_as(last_out_->cow.draft.turn.cow, *language_);
+  ReplyItem& item = book_.answers.add(ReplyKind::refused,
+                                      "She was called twice today, and that contradicts "
+                                      "the first time.");
+  item.cow = said_as(last_out_->cow.draft.turn.cow, book_.language);
   item.slug = "call-impossible";
   item.token = shortened(text, 60);
   item.remedy = "Say her number, the foot and what holds.";
@@ -62,7 +60,7 @@ void RecordingState::contradicts_earlier(std::string_view text) {
 /// "No, right hind" when she is out already: what was said of her feet is mended as it would have
 /// been in the crush.
 Outcome RecordingState::correct_last_feet(const Line& line, std::string_view text) {
-  const RecordedTurn wrong = *before_.find(*last_turn_);
+  const RecordedTurn wrong = *book_.before.find(*last_turn_);
   const Outcome settled = settle_news_said_again(text);
   if (!settled) return settled;
   InCrush cow = last_out_->cow;
@@ -78,10 +76,8 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
     contradicts_earlier(text);
     return Done{};
   }
-  if (const RecordedTurn* done = before_.correction(wrong.entry, whole_words(cow))) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = said_as(cow.draft.turn.cow, *language_);
-    item.entry = done->entry;
+  if (const RecordedTurn* done = book_.before.correction(wrong.entry, whole_words(cow))) {
+    book_.answers.add_there_already(said_as(cow.draft.turn.cow, book_.language), done->entry);
     last_turn_ = done->entry;
     was_let_out_ = true;
     LastOut out{std::move(cow), done->entry};
@@ -96,16 +92,16 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
 
 /// The corrected turn is in the crush once more, and out again when it is recorded.
 Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_view text) {
-  auto past = past_of(in_crush_->cow, &wrong);
+  auto past = past_of(book_, in_crush_->cow, &wrong);
   if (!past) return past.faults();
   (in_crush_->earlier ? in_crush_->earlier->past : in_crush_->past) = *std::move(past);
   given_again(text);
   show_learned();
-  if (!tell_its_end(wrong.body.words, visit_.day, *language_)) {
-    drop_said_again(in_crush_->draft.turn, trimmed(text), *language_);
+  if (!tell_its_end(wrong.body.words, book_.visit.day, book_.language)) {
+    drop_said_again(in_crush_->draft.turn, trimmed(text), book_.language);
   }
   check_her(true, text);
-  const EntryId entry = journal_.fresh_id();
+  const EntryId entry = book_.journal.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, &wrong);
   const SaidBy by = in_crush_->by;
   keep_last_out(entry);
@@ -114,9 +110,9 @@ Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_
 
 /// "go ahead" said when she is out already.
 Outcome RecordingState::answer_last_turn(std::string_view text) {
-  const RecordedTurn* last = last_turn_ ? before_.find(*last_turn_) : nullptr;
+  const RecordedTurn* last = last_turn_ ? book_.before.find(*last_turn_) : nullptr;
   if (last == nullptr) {
-    answer(ReplyKind::mark, "there is nothing to answer");
+    book_.answers.add(ReplyKind::mark, "there is nothing to answer");
     return Done{};
   }
   const RecordedTurn before = *last;
@@ -128,28 +124,28 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
     answered = true;
   }
   if (!answered) {
-    answer(ReplyKind::mark, "there is nothing to answer");
+    book_.answers.add(ReplyKind::mark, "there is nothing to answer");
     return Done{};
   }
-  if (!tell_its_end(body.words, visit_.day, *language_)) {
+  if (!tell_its_end(body.words, book_.visit.day, book_.language)) {
     drop_end_reason(body.turn, nothing_was_said);
   }
   body.words.emplace_back(trimmed(text));
   was_let_out_ = true;
-  const SaidBy by{before.by.caller, by_.writer};
-  return record(journal_.fresh_id(), std::move(body), by, &before);
+  const SaidBy by{before.by.caller, book_.by.writer};
+  return record(book_.journal.fresh_id(), std::move(body), by, &before);
 }
 
 /// What is told of a wrap or block right after she was let out answers the question she left with.
 Outcome RecordingState::answer_by_news(CowId cow, const NewsSaid& news, std::string_view text) {
-  const RecordedTurn* last = before_.last_of(cow);
+  const RecordedTurn* last = book_.before.last_of(cow);
   if (last == nullptr) return Done{};
   const RecordedTurn before = *last;
   TurnRecorded body = before.body;
   if (!answer_warnings(body.warnings, news, text)) return Done{};
   const std::optional<EntryId> last_turn = last_turn_;
-  const EntryId entry = journal_.fresh_id();
-  const SaidBy by{before.by.caller, by_.writer};
+  const EntryId entry = book_.journal.fresh_id();
+  const SaidBy by{before.by.caller, book_.by.writer};
   const Outcome recorded = record(entry, std::move(body), by, &before);
   if (last_turn != before.entry) last_turn_ = last_turn;
   return recorded;

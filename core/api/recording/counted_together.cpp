@@ -91,7 +91,7 @@ std::optional<std::int32_t> count_of(const CowSaid& said) {
 }  // namespace
 
 bool RecordingState::is_of_a_batch(std::string_view text) const {
-  const std::vector<LineSort> sorts = possible_sorts(text, *language_);
+  const std::vector<LineSort> sorts = possible_sorts(text, book_.language);
   return sorts.front() == LineSort::batch;
 }
 
@@ -125,22 +125,22 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
   }
-  if (const RecordedBatch* same = typed_ ? nullptr : batches_.again(text)) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = name_of(said.batch, *language_);
-    item.entry = same->entry;
+  if (const RecordedBatch* same = book_.typed ? nullptr : batches_.again(text)) {
+    book_.answers.add_there_already(name_of(said.batch, book_.language), same->entry);
     return Done{};
   }
-  BatchRecorded body{visit_.visit, said.batch, {std::string(trimmed(text))}};
-  if (body.batch.lifted.empty()) body.batch.lifted = visit_.todays_feet;
+  BatchRecorded body{book_.visit.visit, said.batch, {std::string(trimmed(text))}};
+  if (body.batch.lifted.empty()) body.batch.lifted = book_.visit.todays_feet;
   const RecordedBatch* before = batches_.at_the_place_of(body.batch);
   // Without a place, the same words in a file are of another yard.
-  if (before == nullptr && typed_ && body.batch.place.empty()) before = batches_.in_words(text);
+  if (before == nullptr && book_.typed && body.batch.place.empty())
+    before = batches_.in_words(text);
   if (before != nullptr) {
-    const bool is_meant = count_asked_ == trimmed(text) && line_number_ == count_asked_line_ + 1;
-    const Outcome asked = is_meant
-                              ? settle_unread({counted_as(text, *language_), count_asked_}, text)
-                              : ask_whether_counted_before(before->body.batch, text);
+    const bool is_meant =
+        count_asked_ == trimmed(text) && book_.answers.line() == count_asked_line_ + 1;
+    const Outcome asked =
+        is_meant ? settle_unread({counted_as(text, book_.language), count_asked_}, text)
+                 : ask_whether_counted_before(before->body.batch, text);
     if (!asked || !is_meant) return asked;
   }
   return add_batch(std::move(body), nullptr);
@@ -151,45 +151,47 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
 Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::string_view text) {
   const std::string place = before.place.empty() ? "" : ", " + before.place + ',';
   count_asked_ = trimmed(text);
-  count_asked_line_ = line_number_;
+  count_asked_line_ = book_.answers.line();
   const std::string counted =
-      name_of(before, *language_) + place + " were counted at this visit already.";
+      name_of(before, book_.language) + place + " were counted at this visit already.";
   const RecordedBatch* last = batches_.last();
   const bool may_mend =
       last != nullptr && &last->body.batch == &before && batches_.in_words(text) == nullptr;
   const std::string mending = may_mend ? "; the same, as it is said now: \"" +
-                                             std::string(language_->say(TermKind::correction)) +
+                                             std::string(book_.language.say(TermKind::correction)) +
                                              ", " + count_asked_ + '"'
                                        : std::string();
   refuse(text,
          {{.slug = "call-impossible",
            .message = counted,
-           .line = line_number_,
+           .line = book_.answers.line(),
            .remedy = "Others, once more so many: say the line again now. The same: \"" +
-                     std::string(language_->say(TermKind::never_mind)) + '"' + mending + '.'}});
-  return keep_as_unread({counted_as(text, *language_), count_asked_},
+                     std::string(book_.language.say(TermKind::never_mind)) + '"' + mending + '.'}});
+  return keep_as_unread({counted_as(text, book_.language), count_asked_},
                         counted + " Are they others, or the same?");
 }
 
 Outcome RecordingState::add_batch(BatchRecorded body, const RecordedBatch* wrong) {
-  const EntryId entry = journal_.fresh_id();
-  EntryFacts facts{entry, {}, by_, {}};
+  const EntryId entry = book_.journal.fresh_id();
+  EntryFacts facts{entry, {}, book_.by, {}};
   if (wrong != nullptr) facts.supersedes = wrong->entry;
-  const Outcome added = journal_.add(body, facts);
+  const Outcome added = book_.journal.add(body, facts);
   if (!added) return added;
   const bool is_taken_back = body.batch.counted == 0 && wrong != nullptr;
   const Batch& named = is_taken_back ? wrong->body.batch : body.batch;
-  const std::string name = name_of(named, *language_);
-  ReplyItem& saved = answer(ReplyKind::saved, "");
+  const std::string name = name_of(named, book_.language);
+  ReplyItem& saved = book_.answers.add(ReplyKind::saved, "");
   saved.cow = name;
   saved.entry = entry;
-  answer(ReplyKind::told,
-         (is_taken_back ? "counted twice, this one counts no more: " : std::string()) +
-             told_of(named, *language_))
+  book_.answers
+      .add(ReplyKind::told,
+           (is_taken_back ? "counted twice, this one counts no more: " : std::string()) +
+               told_of(named, book_.language))
       .cow = name;
   if (body.batch.lifted.empty()) {
-    answer(ReplyKind::mark, "which feet were lifted is not said: \"" +
-                                std::string(language_->say(TermKind::today)) + " ...\"");
+    book_.answers.add(ReplyKind::mark, "which feet were lifted is not said: \"" +
+                                           std::string(book_.language.say(TermKind::today)) +
+                                           " ...\"");
   }
   if (wrong != nullptr) {
     batches_.mend(wrong->entry, entry, std::move(body));
@@ -203,16 +205,15 @@ Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text)
   const RecordedBatch* wrong =
       said.counted_twice ? batches_.counted_twice(said.batch) : batches_.last();
   const RecordedBatch* given = wrong;
-  if (said.counted_twice) given = typed_ ? nullptr : batches_.taken_back_in(text);
-  const bool is_given_again = !typed_ && given != nullptr && holds(given->body.words, text);
+  if (said.counted_twice) given = book_.typed ? nullptr : batches_.taken_back_in(text);
+  const bool is_given_again = !book_.typed && given != nullptr && holds(given->body.words, text);
   if (is_given_again) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = name_of(said.counted_twice ? said.batch : given->body.batch, *language_);
-    item.entry = given->entry;
+    book_.answers.add_there_already(
+        name_of(said.counted_twice ? said.batch : given->body.batch, book_.language), given->entry);
     return Done{};
   }
   if (wrong == nullptr) {
-    refuse(text, {why_not_mended(said, *language_, line_number_)});
+    refuse(text, {why_not_mended(said, book_.language, book_.answers.line())});
     return Done{};
   }
   BatchRecorded body = wrong->body;
@@ -226,7 +227,7 @@ Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text)
   if (body.batch.together() < 1) {
     refuse(text, {{.slug = "call-impossible",
                    .message = "As many are on their own as would be counted.",
-                   .line = line_number_,
+                   .line = book_.answers.line(),
                    .remedy = "Say how many they were, those on their own among them."}});
     return Done{};
   }
@@ -237,13 +238,13 @@ Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text)
 Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_batch) {
   const RecordedBatch* last = batches_.last();
   if (!is_behind_batch || last == nullptr) return false;
-  const auto line = read(text, after_let_out());
+  const auto line = read_in_herd(book_, text, after_let_out(book_));
   const CowSaid* right = line ? number_mended(*line) : nullptr;
   if (right == nullptr) return false;
   const std::optional<std::int32_t> count = count_of(*right);
   if (!count && in_crush_) return false;
-  const std::string no(language_->say(TermKind::correction));
-  const std::string animals(language_->say(TermKind::animals, last->body.batch.animals));
+  const std::string no(book_.language.say(TermKind::correction));
+  const std::string animals(book_.language.say(TermKind::animals, last->body.batch.animals));
   const std::string mending = "\"" + no + ", " + right->number + ' ' + animals + "\"";
   if (count && !in_crush_) {
     BatchSaid said;
@@ -264,8 +265,10 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
             : "Say how many they were: \"" + no + ", 11 " + animals +
                   "\"; or her number and all "
                   "that holds.";
-  refuse(text,
-         {{.slug = "call-impossible", .message = what, .line = line_number_, .remedy = remedy}});
+  refuse(text, {{.slug = "call-impossible",
+                 .message = what,
+                 .line = book_.answers.line(),
+                 .remedy = remedy}});
   is_behind_batch_ = true;
   return true;
 }
@@ -274,7 +277,7 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
 Outcome RecordingState::refused_batch(std::string_view text) {
   is_behind_batch_ = false;
   hold_back_after(text);
-  return keep_as_unread({counted_as(text, *language_), std::string(trimmed(text))},
+  return keep_as_unread({counted_as(text, book_.language), std::string(trimmed(text))},
                         "This count was not understood. How many were they, and what was found?");
 }
 

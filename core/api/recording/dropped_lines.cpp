@@ -86,7 +86,7 @@ FootSet drop_feet_of_refused(TurnRecorded& body, const Language& language) {
 /// Without a number it means the line that was refused just before.
 Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
                                                     const std::string& just_refused) {
-  const std::optional<std::string> number = number_to_drop(text, *language_);
+  const std::optional<std::string> number = number_to_drop(text, book_.language);
   if (!number) return false;
   const bool has_number = !number->empty();
   const bool is_here = in_crush_ && !in_crush_->refused.empty() &&
@@ -104,11 +104,11 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     if (!of_turns) return of_turns;
     any = any || *of_turns;
   }
-  const RecordedBatch* counted = any ? nullptr : batches_.named(*number, *language_);
+  const RecordedBatch* counted = any ? nullptr : batches_.named(*number, book_.language);
   if (counted != nullptr) {
-    answer(ReplyKind::mark, count_stands(*counted, *language_)).cow = *number;
+    book_.answers.add(ReplyKind::mark, count_stands(*counted, book_.language)).cow = *number;
   } else if (!any) {
-    answer(ReplyKind::mark, "there is no line to drop; say her number first");
+    book_.answers.add(ReplyKind::mark, "there is no line to drop; say her number first");
   }
   return true;
 }
@@ -119,7 +119,7 @@ void RecordingState::drop_of_her(const std::string& just_refused) {
   std::vector<RefusedLine>& open = in_crush_->refused;
   const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
   for (auto line = first; line != open.end(); ++line) {
-    answer(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush();
+    book_.answers.add(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush();
     if (held_back_by_ == line->text) held_back_by_.clear();
   }
   open.erase(first, open.end());
@@ -141,7 +141,7 @@ bool RecordingState::takes_back_what_was_refused(const Line& line) {
   if (back == nullptr) return false;
   std::vector<RefusedLine>& open = in_crush_->refused;
   const auto meant = std::find_if(open.begin(), open.end(), [&](const RefusedLine& refused) {
-    const auto said = read(refused.text, after_let_out());
+    const auto said = read_in_herd(book_, refused.text, after_let_out(book_));
     if (!said || said->clauses.empty()) return false;
     const std::span<const Clause> before(said->clauses.data(), said->clauses.size() - 1);
     const bool calls_more = std::any_of(before.begin(), before.end(), [](const Clause& clause) {
@@ -153,7 +153,7 @@ bool RecordingState::takes_back_what_was_refused(const Line& line) {
     return !calls_more && last != nullptr && is_taken_back_by(*back, *last);
   });
   if (meant == open.end()) return false;
-  answer(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush();
+  book_.answers.add(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush();
   open.erase(meant);
   return true;
 }
@@ -161,14 +161,14 @@ bool RecordingState::takes_back_what_was_refused(const Line& line) {
 Result<bool> RecordingState::drop_news(const std::string& number, std::string_view text,
                                        const std::string& just_refused) {
   bool any = false;
-  const std::vector<UnreadNews> unread = before_.unread();
+  const std::vector<UnreadNews> unread = book_.before.unread();
   for (const UnreadNews& news : unread) {
     const bool is_meant = number.empty() ? news.words == just_refused
                                          : plain_number(news.number) == plain_number(number);
     if (!is_meant) continue;
     const Outcome settled = settle_unread(news, text);
     if (!settled) return settled.faults();
-    answer(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
+    book_.answers.add(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
     any = true;
   }
   return any;
@@ -177,7 +177,7 @@ Result<bool> RecordingState::drop_news(const std::string& number, std::string_vi
 Result<bool> RecordingState::drop_of_all_let_out(const std::string& number, std::string_view text) {
   bool any = false;
   std::vector<RecordedTurn> turns;
-  for (const RecordedTurn* turn : before_.turns_called_by(number)) turns.push_back(*turn);
+  for (const RecordedTurn* turn : book_.before.turns_called_by(number)) turns.push_back(*turn);
   for (const RecordedTurn& turn : turns) {
     auto of_turn = drop_of_let_out(turn, text);
     if (!of_turn) return of_turn;
@@ -191,16 +191,16 @@ Result<bool> RecordingState::drop_of_let_out(const RecordedTurn& turn, std::stri
   TurnRecorded body = turn.body;
   drop_not_understood(body.turn);
   if (body.turn == turn.body.turn) return false;
-  const FootSet feet = drop_feet_of_refused(body, *language_);
+  const FootSet feet = drop_feet_of_refused(body, book_.language);
   if (!feet.empty()) {
-    answer(ReplyKind::mark, "nothing is on record of " + spoken(feet) + " now").cow =
-        said_as(body.turn.cow, *language_);
+    book_.answers.add(ReplyKind::mark, "nothing is on record of " + spoken(feet) + " now").cow =
+        said_as(body.turn.cow, book_.language);
   }
   if (says_nothing(body.turn)) add_end_reason(body.turn, nothing_was_said);
   body.words.emplace_back(trimmed(text));
   const std::optional<EntryId> last_turn = last_turn_;
-  const SaidBy by{turn.by.caller, by_.writer};
-  const Outcome recorded = record(journal_.fresh_id(), std::move(body), by, &turn);
+  const SaidBy by{turn.by.caller, book_.by.writer};
+  const Outcome recorded = record(book_.journal.fresh_id(), std::move(body), by, &turn);
   if (!recorded) return recorded.faults();
   if (last_turn && *last_turn != turn.entry) last_turn_ = last_turn;
   return true;

@@ -34,7 +34,7 @@ bool repeats(const InCrush& cow) {
 Result<std::optional<EarlierTurn>> RecordingState::left_open_earlier(const CowPast& past) {
   const RecordedTurn* open = nullptr;
   for (const TurnRow& row : past.same_visit) {
-    const RecordedTurn* turn = before_.find(row.turn);
+    const RecordedTurn* turn = book_.before.find(row.turn);
     if (turn != nullptr && something_is_open(past.rows, row.turn)) open = turn;
   }
   if (open == nullptr) return std::optional<EarlierTurn>();
@@ -43,7 +43,7 @@ Result<std::optional<EarlierTurn>> RecordingState::left_open_earlier(const CowPa
 
 /// An earlier turn and what was known of her before it.
 Result<std::optional<EarlierTurn>> RecordingState::as_it_was(const RecordedTurn& turn) {
-  auto past = past_of(turn.body.cow, &turn);
+  auto past = past_of(book_, turn.body.cow, &turn);
   if (!past) return past.faults();
   EarlierTurn earlier{turn, *std::move(past), WarningLedger(turn.body.warnings, turn.body.words)};
   return std::optional(std::move(earlier));
@@ -53,7 +53,7 @@ Result<std::optional<EarlierTurn>> RecordingState::as_it_was(const RecordedTurn&
 Outcome RecordingState::stand_as_recorded(const RecordedTurn& recorded) {
   in_crush_->earlier.reset();
   const bool goes_on_with = recorded.supersedes && recorded.body.words != in_crush_->draft.words;
-  const RecordedTurn* before = goes_on_with ? before_.find(*recorded.supersedes) : nullptr;
+  const RecordedTurn* before = goes_on_with ? book_.before.find(*recorded.supersedes) : nullptr;
   if (before == nullptr) return Done{};
   auto earlier = as_it_was(*before);
   if (!earlier) return earlier.faults();
@@ -63,7 +63,7 @@ Outcome RecordingState::stand_as_recorded(const RecordedTurn& recorded) {
 
 /// News of her changed what is known of her, and with it perhaps what is still open.
 Outcome RecordingState::look_again_at_past() {
-  auto past = past_of(in_crush_->cow);
+  auto past = past_of(book_, in_crush_->cow);
   if (!past) return past.faults();
   auto earlier = left_open_earlier(*past);
   if (!earlier) return earlier.faults();
@@ -77,7 +77,7 @@ Outcome RecordingState::go_on_with_the_call_that_fits() {
   if (!in_crush_ || !in_crush_->earlier || whole_turn(*in_crush_)) return Done{};
   std::optional<EarlierTurn> last = in_crush_->earlier;
   for (const TurnRow& row : in_crush_->past.same_visit) {
-    const RecordedTurn* turn = before_.find(row.turn);
+    const RecordedTurn* turn = book_.before.find(row.turn);
     const bool is_last = turn == nullptr || turn->entry == last->turn.entry;
     if (is_last || !something_is_open(in_crush_->past.rows, row.turn)) continue;
     auto earlier = as_it_was(*turn);
@@ -93,10 +93,10 @@ Outcome RecordingState::go_on_with_the_call_that_fits() {
 /// open: it is she, unless she is called in a way that contradicts it. Nothing when she is another.
 Result<std::optional<CowId>> RecordingState::left_in_doubt(const CowSaid& cow) {
   if (cow.known != CowKnown::doubtful) return std::optional<CowId>();
-  const std::vector<const RecordedTurn*> turns = before_.turns_called(cow);
+  const std::vector<const RecordedTurn*> turns = book_.before.turns_called(cow);
   if (turns.size() != 1) return std::optional<CowId>();
   const CowId same = turns.front()->body.cow;
-  auto past = past_of(same);
+  auto past = past_of(book_, same);
   if (!past) return past.faults();
   const auto open = left_open_earlier(*past);
   if (!open) return open.faults();
@@ -110,10 +110,10 @@ std::optional<Turn> RecordingState::whole_turn(const InCrush& cow) const {
   std::optional<Turn> whole = gone_on(before, as_settled(cow));
   if (whole) tell_reasons_once(*whole);
   // What the list did not have at the first call it may have now.
-  if (whole) whole = with_medicines(*std::move(whole), medicine_, visit_.day);
+  if (whole) whole = with_medicines(*std::move(whole), book_.medicine, book_.visit.day);
   // Only who says that she is done says that nothing more is to be said again.
   if (!whole || cow.called_to_the_end) return whole;
-  for (const std::string& reason : still_not_understood(before, cow.draft.words, *language_)) {
+  for (const std::string& reason : still_not_understood(before, cow.draft.words, book_.language)) {
     add_end_reason(*whole, reason);
   }
   return whole;

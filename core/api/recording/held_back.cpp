@@ -25,7 +25,7 @@ bool names_a_cow(const Clause& clause) {
 }  // namespace
 
 void RecordingState::hold_back_after(std::string_view refused) {
-  const bool may_be_another = in_crush_ && may_be_of_another_cow(refused, *language_);
+  const bool may_be_another = in_crush_ && may_be_of_another_cow(refused, book_.language);
   if (may_be_another) held_back_by_ = trimmed(refused);
 }
 
@@ -37,11 +37,11 @@ void RecordingState::let_go_held_back(const Line& line, std::string_view text) {
         return names_a_cow(clause) || std::holds_alternative<TurnEnded>(clause);
       });
   const bool is_news_in_short = tells_news(line) &&
-                                is_said_again(text, held_back_by_, *language_) &&
-                                feet_in_refused(held_back_by_, *language_) == RefusedFeet{};
-  const bool is_said = is_news_in_short || is_said_again(held_back_by_, text, *language_);
+                                is_said_again(text, held_back_by_, book_.language) &&
+                                feet_in_refused(held_back_by_, book_.language) == RefusedFeet{};
+  const bool is_said = is_news_in_short || is_said_again(held_back_by_, text, book_.language);
   if (!ends_it && !is_said) return;
-  if (in_crush_ && (is_said || is_named_again(held_back_by_, text, *language_))) {
+  if (in_crush_ && (is_said || is_named_again(held_back_by_, text, book_.language))) {
     std::vector<RefusedLine>& open = in_crush_->refused;
     open.erase(
         std::remove_if(open.begin(), open.end(),
@@ -66,9 +66,9 @@ Outcome RecordingState::refuse_held_back(std::string_view text) {
   refuse(text, {{.slug = "call-impossible",
                  .message = "A line before may have named another cow, so it is not clear whose "
                             "this is.",
-                 .line = line_number_,
+                 .line = book_.answers.line(),
                  .remedy = "Say her number, and this once more."}});
-  keep_refused(*in_crush_, text, *language_);
+  keep_refused(*in_crush_, text, book_.language);
   return Done{};
 }
 
@@ -86,10 +86,10 @@ Outcome RecordingState::stand_for_whoever() {
   if (!opened) return opened;
   in_crush_->named_in_refused = true;
   // A line that named several cows is on record for each of them.
-  const bool is_on_record = names_several_cows(named, *language_) ||
-                            !parts_of_cows(named, *language_).empty() ||
-                            cow_further_on(named, *language_).has_value();
-  if (!is_on_record) keep_refused(*in_crush_, named, *language_);
+  const bool is_on_record = names_several_cows(named, book_.language) ||
+                            !parts_of_cows(named, book_.language).empty() ||
+                            cow_further_on(named, book_.language).has_value();
+  if (!is_on_record) keep_refused(*in_crush_, named, book_.language);
   return Done{};
 }
 

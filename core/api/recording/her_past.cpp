@@ -233,23 +233,25 @@ Result<PlainLine> RecordingState::beside_her_past(Line line) {
   const bool is_another = named != nullptr && !goes_on(named->cow);
   if (!is_another && !in_crush_) return PlainLine{std::move(line), {}, {}};
   if (!is_another) {
-    return plain_line(line, in_crush_->draft, {in_crush_->past.rows, visit_.visit, visit_.day},
-                      *language_);
+    return plain_line(line, in_crush_->draft,
+                      {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
   }
-  const auto past = past_of(finder_.find(named->cow).cow);
+  const auto past = past_of(book_, book_.finder.find(named->cow).cow);
   if (!past) return past.faults();
   TurnDraft so_far;
   if (is_certain_now(named->cow)) so_far = in_crush_->draft;
   so_far.turn.cow = named->cow;
-  return plain_line(line, std::move(so_far), {past->rows, visit_.visit, visit_.day}, *language_);
+  return plain_line(line, std::move(so_far), {past->rows, book_.visit.visit, book_.visit.day},
+                    book_.language);
 }
 
 /// What lacks only its foot is asked about once, and the foot alone is the answer.
 Faults RecordingState::await_foot(std::string_view text, Faults faults) {
-  if (!typed_) return faults;
+  if (!book_.typed) return faults;
   const std::string_view said = trimmed(text);
   for (const Foot foot : all_feet) {
-    const auto line = read(with_foot(said, language_->say(TermKind::foot, foot)), context());
+    const auto line =
+        read_in_herd(book_, with_foot(said, book_.language.say(TermKind::foot, foot)), context());
     if (!line) continue;
     const auto plain = beside_her_past(*line);
     if (!plain || !not_applicable(plain->line).empty()) continue;
@@ -267,24 +269,25 @@ std::optional<std::string> RecordingState::answer_with_foot(std::string_view tex
   const std::string asked = std::exchange(lacks_foot_, {});
   if (in_crush_) {
     const TurnDraft& so_far = in_crush_->draft;
-    auto before = typed_ ? std::nullopt : taken_before(before_, so_far, text, *language_);
+    auto before =
+        book_.typed ? std::nullopt : taken_before(book_.before, so_far, text, book_.language);
     if (!before) {
       const std::optional<Turn> whole = whole_turn(*in_crush_);
       const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
-      before = answer_in_short(text, warnings().unanswered(), *language_, told);
+      before = answer_in_short(text, warnings().unanswered(), book_.language, told);
     }
-    if (!before && typed_) before = score_in_short(text, in_crush_->refused, *language_);
+    if (!before && book_.typed) before = score_in_short(text, in_crush_->refused, book_.language);
     if (before) return before;
   }
   const std::string number = number_in_front(text);
-  const auto cow = number.empty() ? std::nullopt : finder_.carrier(number);
-  const RecordedTurn* last = cow ? before_.last_of(*cow) : nullptr;
+  const auto cow = number.empty() ? std::nullopt : book_.finder.carrier(number);
+  const RecordedTurn* last = cow ? book_.before.last_of(*cow) : nullptr;
   if (last != nullptr) {
-    const auto of_foot = with_foot_of_unnamed(text, last->body.turn, context(), *language_);
+    const auto of_foot = with_foot_of_unnamed(text, last->body.turn, context(), book_.language);
     if (of_foot) return of_foot;
   }
-  if (asked.empty() || !typed_) return std::nullopt;
-  const auto line = read(text, context());
+  if (asked.empty() || !book_.typed) return std::nullopt;
+  const auto line = read_in_herd(book_, text, context());
   if (!line || line->clauses.size() != 1) return std::nullopt;
   const auto* named = said_as_a<FeetNamed>(line->clauses.front());
   if (named == nullptr || named->feet.count() != 1) return std::nullopt;

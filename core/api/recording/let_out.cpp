@@ -26,23 +26,6 @@ std::vector<Warning> stops_of(const std::vector<Warning>& warnings) {
   return stops;
 }
 
-bool concerns_her_in_the_crush(ReplyKind kind) {
-  switch (kind) {
-    case ReplyKind::stop:
-    case ReplyKind::ask:
-    case ReplyKind::note:
-    case ReplyKind::question:
-    case ReplyKind::mark:
-      return true;
-    case ReplyKind::saved:
-    case ReplyKind::there_already:
-    case ReplyKind::told:
-    case ReplyKind::refused:
-      return false;
-  }
-  return false;
-}
-
 }  // namespace
 
 void RecordingState::end_turn(LetOutBy why) {
@@ -52,7 +35,8 @@ void RecordingState::end_turn(LetOutBy why) {
   const std::string unread = not_understood(in_crush_->refused);
   if (!unread.empty()) {
     add_end_reason(turn, unread);
-    if (typed_) answer(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
+    if (book_.typed)
+      book_.answers.add(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
   } else if (nothing_said && !(was_ended && in_crush_->earlier)) {
     add_end_reason(turn, nothing_was_said);
   } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {
@@ -77,7 +61,7 @@ void RecordingState::end_turn(LetOutBy why) {
 
 /// A file given once more calls her a second time again, and by that nothing changes.
 bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn* superseded) const {
-  if (typed_ || superseded == nullptr) return false;
+  if (book_.typed || superseded == nullptr) return false;
   const TurnRecorded& then = superseded->body;
   return body.cow == then.cow && body.turn == then.turn &&
          std::all_of(in_crush_->draft.words.begin(), in_crush_->draft.words.end(),
@@ -95,7 +79,7 @@ bool RecordingState::only_answers_what_was_asked() const {
 
 /// The cow that "no, 421" names.
 std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const {
-  const auto line = read(text, after_let_out());
+  const auto line = read_in_herd(book_, text, after_let_out(book_));
   if (!line || line->clauses.size() != 1) return std::nullopt;
   const auto* said = std::get_if<TurnClause>(&line->clauses.front());
   const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
@@ -105,34 +89,27 @@ std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const
 /// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
 const RecordedTurn* RecordingState::there_already() {
   const Turn& turn = in_crush_->draft.turn;
-  if (typed_ && turn.cow.known != CowKnown::numbered) return nullptr;
+  if (book_.typed && turn.cow.known != CowKnown::numbered) return nullptr;
   const RecordedTurn* same =
-      before_.same({turn.cow, in_crush_->draft.words, !typed_, put_right_in(next_line_)});
-  return same != nullptr ? same : before_.gone_on(turn.cow, in_crush_->draft.words);
+      book_.before.same({turn.cow, in_crush_->draft.words, !book_.typed, put_right_in(next_line_)});
+  return same != nullptr ? same : book_.before.gone_on(turn.cow, in_crush_->draft.words);
 }
 
 void RecordingState::forget_answers_about_her() {
-  const std::string cow = cow_in_crush();
-  const auto first = items_.begin() +
-                     static_cast<std::ptrdiff_t>(std::min(in_crush_->first_answer, items_.size()));
-  items_.erase(std::remove_if(first, items_.end(),
-                              [&](const ReplyItem& item) {
-                                return item.cow == cow && concerns_her_in_the_crush(item.kind);
-                              }),
-               items_.end());
+  book_.answers.forget_of(cow_in_crush(), in_crush_->first_answer);
 }
 
 /// The tasks of a corrected turn stay the ones they were, whoever corrects it.
 TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
                                      const RecordedTurn* superseded) const {
   std::vector<const RecordedTurn*> corrected;
-  if (superseded != nullptr) corrected = before_.line_of(superseded->entry);
+  if (superseded != nullptr) corrected = book_.before.line_of(superseded->entry);
   const EntryId first =
       corrected.empty() ? entry : corrected.back()->supersedes.value_or(corrected.back()->entry);
   const std::optional<Turn> whole = whole_turn(cow);
   const CowPast& past = whole ? cow.earlier->past : cow.past;
   TurnRecorded body;
-  body.visit = visit_.visit;
+  body.visit = book_.visit.visit;
   body.cow = cow.cow;
   body.words = whole_words(cow);
   if (whole) body.called_first = cow.earlier->turn.body.called_first;
@@ -142,11 +119,11 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   // Of one who was called twice, and of one mended later, no one time tells how long she stood.
   if (superseded == nullptr) body.began = cow.began;
   body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
-  body.tasks = tasks_made(body.turn, past, visit_.day, first);
+  body.tasks = tasks_made(body.turn, past, book_.visit.day, first);
   for (auto turn = corrected.rbegin(); turn != corrected.rend(); ++turn) {
     body.tasks = with_ids_kept(std::move(body.tasks), (*turn)->body.tasks);
   }
-  body.closes = tasks_closed(body.turn, past, visit_.day);
+  body.closes = tasks_closed(body.turn, past, book_.visit.day);
   return body;
 }
 
@@ -161,19 +138,17 @@ bool RecordingState::was_only_mended(LetOutBy why) const {
 /// The turn that this one takes the place of: one that broke off and is said again from its
 /// beginning, or one in which something was open.
 const RecordedTurn* RecordingState::gone_on_with() {
-  if (whole_turn(*in_crush_)) return before_.find(in_crush_->earlier->turn.entry);
+  if (whole_turn(*in_crush_)) return book_.before.find(in_crush_->earlier->turn.entry);
   const CowSaid& said = in_crush_->draft.turn.cow;
   const bool is_another = in_crush_->earlier && said.known == CowKnown::doubtful;
-  if (is_another) in_crush_->cow = finder_.find(said).cow;
+  if (is_another) in_crush_->cow = book_.finder.find(said).cow;
   in_crush_->earlier.reset();
-  return before_.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
+  return book_.before.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
 }
 
 Outcome RecordingState::answer_there_already(const RecordedTurn& same) {
   forget_answers_about_her();
-  ReplyItem& item = answer(ReplyKind::there_already, "");
-  item.cow = cow_in_crush();
-  item.entry = same.entry;
+  book_.answers.add_there_already(cow_in_crush(), same.entry);
   last_turn_ = same.entry;
   const Outcome stands = stand_as_recorded(same);
   keep_last_out(last_turn_.value());
@@ -192,21 +167,22 @@ Outcome RecordingState::let_out(LetOutBy why) {
   if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
   end_turn(why);
   check_her(true, {});
-  if (typed_ && why == LetOutBy::next_cow) {
+  if (book_.typed && why == LetOutBy::next_cow) {
     std::vector<Warning> stops = stops_of(warnings().unanswered());
-    std::erase_if(stops, [&](const Warning& stop) { return is_shown(stop); });
-    show(stops, in_crush_->draft.turn.cow);
+    std::erase_if(stops,
+                  [&](const Warning& stop) { return book_.answers.shows(stop, cow_in_crush()); });
+    book_.answers.show(stops, cow_in_crush());
   }
   const RecordedTurn* superseded = gone_on_with();
   if (superseded != nullptr) in_crush_->cow = superseded->body.cow;
   // Of a turn that is gone on with, the past holds the first call: by it is known of which feet
   // "rest fine" does not speak.
   if (superseded != nullptr && !in_crush_->earlier) {
-    auto past = past_of(in_crush_->cow, superseded);
+    auto past = past_of(book_, in_crush_->cow, superseded);
     if (!past) return past.faults();
     in_crush_->past = *std::move(past);
   }
-  const EntryId entry = journal_.fresh_id();
+  const EntryId entry = book_.journal.fresh_id();
   TurnRecorded body = body_of(*in_crush_, entry, superseded);
   if (says_it_again(body, superseded)) return answer_there_already(*superseded);
   const SaidBy by = in_crush_->by;
@@ -228,23 +204,24 @@ void RecordingState::keep_last_out(EntryId entry) {
 Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTurn* superseded) {
   const CowSaid& said = body.turn.cow;
   const std::optional<std::string> electronic = read_in(said);
-  const bool is_new_tag = electronic && !finder_.carrier_of_tag(*electronic);
+  const bool is_new_tag = electronic && !book_.finder.carrier_of_tag(*electronic);
   if (said.known != CowKnown::numbered && !is_new_tag) return Done{};
-  EntryFacts facts{journal_.fresh_id(), {}, by_, {}};
+  EntryFacts facts{book_.journal.fresh_id(), {}, book_.by, {}};
   if (superseded != nullptr && superseded->body.cow != body.cow) {
     const auto wrong = registered_.find(superseded->body.cow);
-    if (wrong != registered_.end() && before_.turns_of(superseded->body.cow) == 1) {
+    if (wrong != registered_.end() && book_.before.turns_of(superseded->body.cow) == 1) {
       facts.supersedes = wrong->second;
       facts.subjects = {superseded->body.cow.value};
-      finder_.forget(superseded->body.cow);
+      book_.finder.forget(superseded->body.cow);
       registered_.erase(wrong);
     }
   }
-  if (!electronic && finder_.carries(body.cow, said.number) && !facts.supersedes) return Done{};
+  if (!electronic && book_.finder.carries(body.cow, said.number) && !facts.supersedes)
+    return Done{};
   registered_[body.cow] = facts.id;
-  CowRegistered registered{body.cow, said.number, visit_.day};
+  CowRegistered registered{body.cow, said.number, book_.visit.day};
   registered.electronic = electronic;
-  return journal_.add(registered, facts);
+  return book_.journal.add(registered, facts);
 }
 
 Outcome RecordingState::record(EntryId entry, TurnRecorded body, SaidBy by,
@@ -256,17 +233,17 @@ Outcome RecordingState::record(EntryId entry, TurnRecorded body, SaidBy by,
   }
   const Outcome registered = register_cow(body, superseded);
   if (!registered) return registered;
-  const Outcome added = journal_.add(body, facts);
+  const Outcome added = book_.journal.add(body, facts);
   if (!added) return added;
-  finder_.now_known(body.cow, body.turn.cow);
+  book_.finder.now_known(body.cow, body.turn.cow);
   const bool is_of_last_out =
       superseded != nullptr && last_out_ && last_out_->turn == superseded->entry;
   if (is_of_last_out) last_out_->turn = entry;
   last_turn_ = entry;
-  ReplyItem& item = answer(ReplyKind::saved, "");
-  item.cow = said_as(body.turn.cow, *language_);
+  ReplyItem& item = book_.answers.add(ReplyKind::saved, "");
+  item.cow = said_as(body.turn.cow, book_.language);
   item.entry = entry;
-  before_.add({entry, facts.supersedes, by, std::move(body), false});
+  book_.before.add({entry, facts.supersedes, by, std::move(body), false});
   return Done{};
 }
 

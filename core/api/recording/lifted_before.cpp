@@ -74,7 +74,7 @@ FootSet RecordingState::lifted_at_this_visit(const Line& line) const {
   FootSet lifted;
   if (named == nullptr && !in_crush_) return lifted;
   const CowSaid& cow = named != nullptr ? named->cow : in_crush_->draft.turn.cow;
-  for (const RecordedTurn* turn : before_.turns_called(cow)) {
+  for (const RecordedTurn* turn : book_.before.turns_called(cow)) {
     lifted.add(lifted_feet(turn->body.turn));
   }
   return lifted;

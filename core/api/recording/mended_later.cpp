@@ -147,7 +147,7 @@ void RecordingState::drop_only_spoken_of(std::string_view text) {
   if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
   const bool all_said_again = std::all_of(
       in_crush_->refused.begin(), in_crush_->refused.end(), [&](const RefusedLine& refused) {
-        return is_said_again(refused.text, trimmed(text), *language_);
+        return is_said_again(refused.text, trimmed(text), book_.language);
       });
   if (!all_said_again) return;
   forget_answers_about_her();
@@ -167,14 +167,13 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   const std::optional<LateMending> mending = late_mending(line);
   if (!mending || goes_on(mending->cow)) return mended_in_other_ways(line, text);
   const std::string number = plain_number(mending->cow.number);
-  if (const RecordedTurn* done = typed_ ? nullptr : before_.mended(mending->cow, trimmed(text))) {
-    ReplyItem& item = answer(ReplyKind::there_already, "");
-    item.cow = number;
-    item.entry = done->entry;
+  if (const RecordedTurn* done =
+          book_.typed ? nullptr : book_.before.mended(mending->cow, trimmed(text))) {
+    book_.answers.add_there_already(number, done->entry);
     if (!in_crush_) last_turn_ = done->entry;
     return true;
   }
-  const std::vector<const RecordedTurn*> turns = before_.turns_called(mending->cow);
+  const std::vector<const RecordedTurn*> turns = book_.before.turns_called(mending->cow);
   std::vector<Choice> choices = choices_of(turns, *mending);
   if (choices.empty() && is_a_call_of_its_own(*mending)) return false;
   const bool is_doubtful = mending->cow.known == CowKnown::doubtful;
@@ -191,7 +190,8 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
     // She may be the next cow: she stands in the crush, as after any refused line that names one.
     taken = refused_line(text, {not_here(number)});
   } else if (choices.empty()) {
-    taken = refuse_mending(number, fits_nothing(number, turns.back()->body.turn, *language_), text);
+    taken =
+        refuse_mending(number, fits_nothing(number, turns.back()->body.turn, book_.language), text);
   } else {
     taken = refuse_mending(number, could_be_several(number, choices, text), text);
   }
@@ -202,7 +202,7 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
 /// In a file given again it fitted several then; that one of them is mended since does not make it
 /// the other one's.
 bool RecordingState::was_refused_before(const std::string& number, std::string_view text) const {
-  return !typed_ && before_.was_unread(number, std::string(trimmed(text)));
+  return !book_.typed && book_.before.was_unread(number, std::string(trimmed(text)));
 }
 
 Result<bool> RecordingState::mended_in_other_ways(const Line& line, std::string_view text) {
@@ -216,10 +216,10 @@ Result<bool> RecordingState::mended_in_other_ways(const Line& line, std::string_
 Result<bool> RecordingState::number_mended_late(const Line& line, std::string_view text) {
   const std::optional<NumberMended> mended = number_mended(line);
   if (!mended || goes_on(mended->called)) return false;
-  const std::vector<const RecordedTurn*> turns = before_.turns_called(mended->called);
+  const std::vector<const RecordedTurn*> turns = book_.before.turns_called(mended->called);
   if (turns.empty()) return false;
   const std::string right = plain_number(mended->right.number);
-  const std::vector<const RecordedTurn*> of_right = before_.turns_called(mended->right);
+  const std::vector<const RecordedTurn*> of_right = book_.before.turns_called(mended->right);
   const bool is_given_again =
       std::any_of(of_right.begin(), of_right.end(), [&](const RecordedTurn* turn) {
         return !turn->body.words.empty() && turn->body.words.front() == trimmed(text);
@@ -228,13 +228,14 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
   Fault fault = not_mended_so(plain_number(mended->called.number), right);
   const bool was_last = !in_crush_ && last_turn_ == turns.back()->entry;
   if (was_last) {
-    fault.remedy = "Say \"" + offered_correction(right, *language_) + "\", without her number.";
+    fault.remedy = "Say \"" + offered_correction(right, book_.language) + "\", without her number.";
     was_let_out_ = true;
   } else {
-    auto past = past_of(turns.back()->body.cow);
+    auto past = past_of(book_, turns.back()->body.cow);
     if (!past) return past.faults();
     const bool is_new = past->rows.turns.size() == past->same_visit.size();
-    if (is_new && !finder_.carrier(right)) fault.remedy = given_the_number(mended->called, right);
+    if (is_new && !book_.finder.carrier(right))
+      fault.remedy = given_the_number(mended->called, right);
   }
   const Outcome refused =
       refuse_mending(plain_number(mended->called.number), std::move(fault), text);
@@ -254,11 +255,11 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
   const bool is_of_this_call = not_applicable(line).empty();
   if (is_of_this_call && !takes_back_only(*mending)) return false;
   if (mending->feet.empty()) mending->feet = in_crush_->draft.feet_named;
-  if (!typed_ && !is_of_this_call && before_.mended(cow, trimmed(text)) != nullptr) {
+  if (!book_.typed && !is_of_this_call && book_.before.mended(cow, trimmed(text)) != nullptr) {
     in_crush_->mended_before = true;
     return true;
   }
-  const std::vector<Choice> choices = choices_of(before_.turns_called(cow), *mending);
+  const std::vector<Choice> choices = choices_of(book_.before.turns_called(cow), *mending);
   if (choices.empty()) return false;
   const std::string number = plain_number(cow.number);
   if (choices.size() > 1 || was_refused_before(number, text)) {
@@ -278,7 +279,7 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
 /// She is put in the crush as she stood there, and out again when it is recorded.
 Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft draft,
                                             std::string_view text) {
-  auto past = past_of(wrong.body.cow, &wrong);
+  auto past = past_of(book_, wrong.body.cow, &wrong);
   if (!past) return past.faults();
   auto near = near_cows(wrong.body.turn.cow, *past);
   if (!near) return near.faults();
@@ -288,17 +289,18 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   her.past = *std::move(past);
   TurnDraft before;
   before.turn = wrong.body.turn;
-  TakenAnew anew = for_the_right_foot(before, std::move(draft),
-                                      {her.past.rows, visit_.visit, visit_.day}, *language_);
+  TakenAnew anew =
+      for_the_right_foot(before, std::move(draft),
+                         {her.past.rows, book_.visit.visit, book_.visit.day}, book_.language);
   her.draft = std::move(anew.draft);
   her.taken_anew = std::move(anew.told);
   her.draft.words = wrong.body.words;
   her.draft.words.emplace_back(trimmed(text));
   her.called_first = wrong.body.called_first;
   her.warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
-  her.filled_then = filled_then(wrong.body.turn, visit_.todays_feet);
-  her.by = {wrong.by.caller, by_.writer};
-  her.first_answer = items_.size();
+  her.filled_then = filled_then(wrong.body.turn, book_.visit.todays_feet);
+  her.by = {wrong.by.caller, book_.by.writer};
+  her.first_answer = book_.answers.count();
   const bool was_last = last_turn_ == wrong.entry;
   const std::optional<EntryId> last_turn = last_turn_;
   std::optional<LastOut> last_out = last_out_;
@@ -306,10 +308,10 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   std::optional<InCrush> stands_there = std::exchange(in_crush_, std::move(her));
   const Outcome recorded = record_corrected(wrong, text);
   if (!recorded) return recorded;
-  ReplyItem& item = answer(ReplyKind::told, "");
-  const Turn& now = before_.find(*last_turn_)->body.turn;
-  item.cow = said_as(now.cow, *language_);
-  item.words = "now reads: " + on_record(now, *language_);
+  ReplyItem& item = book_.answers.add(ReplyKind::told, "");
+  const Turn& now = book_.before.find(*last_turn_)->body.turn;
+  item.cow = said_as(now.cow, book_.language);
+  item.words = "now reads: " + on_record(now, book_.language);
   was_let_out_ = false;
   if (!stands_there) return Done{};
   in_crush_ = std::move(stands_there);

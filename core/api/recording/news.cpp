@@ -135,12 +135,12 @@ std::string line_of_the_doubtful(const std::string& number, std::string_view tex
 /// Kept as it was said: the farmer meant some cow.
 Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text) {
   const std::string nobody = "No cow of this herd carries the number " + news.number + ".";
-  ReplyItem& item = answer(ReplyKind::refused, nobody);
+  ReplyItem& item = book_.answers.add(ReplyKind::refused, nobody);
   item.slug = "cow-not-found";
   item.token = news.number;
-  const std::vector<std::string> near = finder_.nearest(news.number);
+  const std::vector<std::string> near = book_.finder.nearest(news.number);
   item.remedy = did_you_mean(near);
-  const std::vector<std::string> names = finder_.names_without_number();
+  const std::vector<std::string> names = book_.finder.names_without_number();
   if (std::find(names.begin(), names.end(), news.number + "?") != names.end()) {
     item.remedy = line_of_the_doubtful(news.number, trimmed(text));
   }
@@ -152,11 +152,11 @@ Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text)
 /// News nobody could read is kept for every number it names, at once, so that nothing is lost when
 /// the power goes; the next line may say it again.
 Outcome RecordingState::keep_unread(std::string_view text) {
-  std::vector<std::string> numbers = numbers_at_start(text, *language_);
-  for (std::string& number : numbers_anywhere(text, *language_)) {
+  std::vector<std::string> numbers = numbers_at_start(text, book_.language);
+  for (std::string& number : numbers_anywhere(text, book_.language)) {
     // A number further on may be anything, unless a cow of this herd carries it.
     const bool is_named = std::find(numbers.begin(), numbers.end(), number) != numbers.end();
-    if (!is_named && finder_.carrier(number)) numbers.push_back(std::move(number));
+    if (!is_named && book_.finder.carrier(number)) numbers.push_back(std::move(number));
   }
   for (const std::string& number : numbers) {
     const Outcome kept = keep_as_unread({number, std::string(trimmed(text))},
@@ -164,63 +164,64 @@ Outcome RecordingState::keep_unread(std::string_view text) {
     if (!kept) return kept;
   }
   // A person who watches may have typed anything; what comes from a file was called.
-  const bool was_called = !typed_ || holds_a_call_word(text, *language_);
+  const bool was_called = !book_.typed || holds_a_call_word(text, book_.language);
   if (!numbers.empty() || !was_called) return Done{};
-  const std::string whom = whom_it_may_be_of(text, *language_);
+  const std::string whom = whom_it_may_be_of(text, book_.language);
   return keep_as_unread({whom, std::string(trimmed(text))},
                         "This was not understood. Of whom was it, and what was told?");
 }
 
 Outcome RecordingState::keep_as_unread(const UnreadNews& news, const std::string& question,
                                        std::optional<PersonId> person) {
-  if (!before_.is_unread_now(news.number, news.words)) return Done{};
+  if (!book_.before.is_unread_now(news.number, news.words)) return Done{};
   NewsUnread body;
-  body.visit = visit_.visit;
-  body.day = visit_.day;
+  body.visit = book_.visit.visit;
+  body.day = book_.visit.day;
   body.number = news.number;
-  body.cow = finder_.called(news.number);
+  body.cow = book_.finder.called(news.number);
   body.words = news.words;
   body.asked = question;
   body.person = person;
-  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
+  return book_.journal.add(body, {book_.journal.fresh_id(), {}, book_.by, {}});
 }
 
 Outcome RecordingState::settle_unread(const UnreadNews& news, std::string_view text) {
   QuestionSettled body;
-  body.visit = visit_.visit;
-  body.day = visit_.day;
+  body.visit = book_.visit.visit;
+  body.day = book_.visit.day;
   body.number = news.number;
-  body.cow = finder_.called(news.number);
+  body.cow = book_.finder.called(news.number);
   body.about = news.words;
   body.words = trimmed(text);
-  before_.add_settled(news);
-  return journal_.add(body, {journal_.fresh_id(), {}, by_, {}});
+  book_.before.add_settled(news);
+  return book_.journal.add(body, {book_.journal.fresh_id(), {}, book_.by, {}});
 }
 
 /// What was told of 998 and not understood is said again with her number, or while she stands
 /// there; "412 no, chronik" also without it, right after she was let out.
 bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view text) const {
   const bool is_of_one_cow = is_a_number(news.number) && !is_of_a_batch(news.words);
-  if (!is_of_one_cow || names_the_cow(text, news.number, *language_)) return true;
+  if (!is_of_one_cow || names_the_cow(text, news.number, book_.language)) return true;
   const auto is_hers = [&](const InCrush& cow) {
     return plain_number(cow.draft.turn.cow.number) == plain_number(news.number);
   };
   if (in_crush_) return is_hers(*in_crush_);
-  const bool mends = cow_mended_in_refused(news.words, after_let_out(), *language_).has_value();
+  const bool mends =
+      cow_mended_in_refused(news.words, after_let_out(book_), book_.language).has_value();
   return mends && last_out_ && is_hers(last_out_->cow);
 }
 
 /// "883 and 884 LH DD" as it was said of 884 alone.
 std::string RecordingState::told_of_one(const UnreadNews& news) const {
-  for (const PartOfLine& part : parts_of_cows(news.words, *language_)) {
+  for (const PartOfLine& part : parts_of_cows(news.words, book_.language)) {
     if (part.number == plain_number(news.number)) return part.words;
   }
-  if (!names_several_cows(news.words, *language_)) return news.words;
-  const std::vector<Token> tokens = spoken_tokens(news.words, *language_);
+  if (!names_several_cows(news.words, book_.language)) return news.words;
+  const std::vector<Token> tokens = spoken_tokens(news.words, book_.language);
   std::size_t at = 0;
   while (at < tokens.size()) {
     const bool is_number = tokens[at].kind == TokenKind::number;
-    const std::size_t joining = is_number ? 1 : language_->joining_tokens(tokens, at);
+    const std::size_t joining = is_number ? 1 : book_.language.joining_tokens(tokens, at);
     if (joining == 0) break;
     at += joining;
   }
@@ -230,15 +231,15 @@ std::string RecordingState::told_of_one(const UnreadNews& news) const {
 
 /// In the same words it is no clearer than it was.
 Outcome RecordingState::settle_news_said_again(std::string_view text) {
-  const std::vector<UnreadNews> unread = before_.unread();
+  const std::vector<UnreadNews> unread = book_.before.unread();
   for (const UnreadNews& news : unread) {
     // A correction without a number is of the cow that stands there, not of any that waits for one.
     if (!may_mend_again(news, text)) continue;
     const bool is_clearer = news.words != trimmed(text);
-    const bool is_said = is_said_again(told_of_one(news), trimmed(text), *language_) ||
-                         are_told_one_by_one(news.words, text, *language_) ||
+    const bool is_said = is_said_again(told_of_one(news), trimmed(text), book_.language) ||
+                         are_told_one_by_one(news.words, text, book_.language) ||
                          (is_of_a_batch(news.words) && is_of_a_batch(text) &&
-                          is_said_in_other_words(news.words, trimmed(text), *language_));
+                          is_said_in_other_words(news.words, trimmed(text), book_.language));
     if (!is_clearer || !is_said) continue;
     const Outcome settled = settle_unread(news, text);
     if (!settled) return settled;
@@ -249,7 +250,7 @@ Outcome RecordingState::settle_news_said_again(std::string_view text) {
 /// "66 wrap off" was refused, and 68, which was proposed, is told of next.
 Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_view text) {
   const std::optional<MistakenNumber> before = std::exchange(mistaken_number_, std::nullopt);
-  if (!before || !typed_) return Done{};
+  if (!before || !book_.typed) return Done{};
   const bool same = before->said.news == news.news && before->said.feet == news.feet;
   const bool proposed = std::any_of(
       before->proposed.begin(), before->proposed.end(),
@@ -262,7 +263,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const std::string number = plain_number(news.number);
   if (told_with_last_.empty() || told_with_last_.back() != number)
     told_with_last_.push_back(number);
-  std::optional<CowId> cow = finder_.called(news.number);
+  std::optional<CowId> cow = book_.finder.called(news.number);
   // Who is in the crush for the first time carries her number only when she is let out.
   const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&
                        plain_number(in_crush_->draft.turn.cow.number) == plain_number(news.number);
@@ -275,35 +276,37 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
   // What was told before answers what was asked since.
-  const bool answers = typed_ && fixture_said(news.news) && before_.was_asked_about(*cow);
-  if (!answers && before_.was_told(*cow, news.news, news.feet, typed_)) {
-    answer(ReplyKind::there_already, "told before").cow = plain_number(news.number);
+  const bool answers = book_.typed && fixture_said(news.news) && book_.before.was_asked_about(*cow);
+  if (!answers && book_.before.was_told(*cow, news.news, news.feet, book_.typed)) {
+    book_.answers.add(ReplyKind::there_already, "told before").cow = plain_number(news.number);
     return Done{};
   }
   return tell_of(*cow, news, text);
 }
 
 Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
-  auto past = past_told(cow);
+  auto past = past_told(book_, cow);
   if (!past) return past.faults();
-  const EntryId entry = journal_.fresh_id();
+  const EntryId entry = book_.journal.fresh_id();
   const std::string words(trimmed(text));
-  const bool is_sure = typed_ && before_.was_asked(cow, words);
+  const bool is_sure = book_.typed && book_.before.was_asked(cow, words);
   const CowNews told{cow,
                      news,
-                     effect_told(news, *past, {visit_.day, entry}, {visit_.day, is_sure}),
-                     visit_.day,
-                     visit_.visit,
+                     effect_told(news, *past, {book_.visit.day, entry}, {book_.visit.day, is_sure}),
+                     book_.visit.day,
+                     book_.visit.visit,
                      words};
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
   auto other = ask_for_whom_the_vet(told);
   if (!other) return other.faults();
   if (*other) return ask_about_news(told, **other);
-  const Outcome added = add_news(journal_, told, {entry, {}, by_, {}});
+  const Outcome added = add_news(book_.journal, told, {entry, {}, book_.by, {}});
   if (!added) return added;
-  if (news.news == News::gone) finder_.now_gone(cow, told.words);
-  before_.add_told(cow, news.news, news.feet, told.words);
-  answer(ReplyKind::told, words_of_effect(news.news, told.effect.closes, told.effect.makes, *past))
+  if (news.news == News::gone) book_.finder.now_gone(cow, told.words);
+  book_.before.add_told(cow, news.news, news.feet, told.words);
+  book_.answers
+      .add(ReplyKind::told,
+           words_of_effect(news.news, told.effect.closes, told.effect.makes, *past))
       .cow = plain_number(news.number);
   const Outcome answered = answer_by_news(cow, news, text);
   if (!answered) return answered;
@@ -315,11 +318,11 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
 /// Asked once, the same words are asked about again, also when the other was seen to meanwhile.
 Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const CowNews& told) {
   if (told.said.news != News::vet_came) return std::optional<std::string>();
-  HerdLog log(ports_.store, visit_.herd);
-  log.also(journal_.unwritten());
-  const auto waiting = who_waits_for_the_vet(ports_.store, log, told);
+  HerdLog log(book_.ports.store, book_.visit.herd);
+  log.also(book_.journal.unwritten());
+  const auto waiting = who_waits_for_the_vet(book_.ports.store, log, told);
   if (!waiting) return waiting.faults();
-  if (waiting->empty() && !before_.was_asked(told.cow, told.words)) {
+  if (waiting->empty() && !book_.before.was_asked(told.cow, told.words)) {
     return std::optional<std::string>();
   }
   mistaken_number_ = MistakenNumber{told.said, told.words, *waiting};
@@ -329,24 +332,25 @@ Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const Co
 /// What was said is kept as it was said, closes nothing, and is asked about again when the visit
 /// closes unless it was told more plainly by then. A wrap that nobody knew of stays to be seen to.
 Outcome RecordingState::ask_about_news(const CowNews& told, const std::string& question) {
-  answer(ReplyKind::question, question).cow = plain_number(told.said.number);
-  if (!before_.asks_now(told.cow, told.words)) return Done{};
+  book_.answers.add(ReplyKind::question, question).cow = plain_number(told.said.number);
+  if (!book_.before.asks_now(told.cow, told.words)) return Done{};
   CowNews asked = told;
   asked.effect.closes.clear();
   asked.effect.unclear = question;
-  return add_news(journal_, asked, {journal_.fresh_id(), {}, by_, {}});
+  return add_news(book_.journal, asked, {book_.journal.fresh_id(), {}, book_.by, {}});
 }
 
 Outcome RecordingState::todays_feet(const FootSet& feet) {
-  if (feet == visit_.todays_feet) return Done{};
+  if (feet == book_.visit.todays_feet) return Done{};
   VisitCorrected body;
-  body.visit = visit_.visit;
+  body.visit = book_.visit.visit;
   body.todays_feet = feet;
-  const Outcome added = journal_.add(body, {journal_.fresh_id(), {visit_.visit.value}, by_, {}});
+  const Outcome added =
+      book_.journal.add(body, {book_.journal.fresh_id(), {book_.visit.visit.value}, book_.by, {}});
   if (!added) return added;
-  const bool are_first_said = visit_.todays_feet.empty();
-  visit_.todays_feet = feet;
-  answer(ReplyKind::told, "today's feet: " + offered_feet(feet, *language_));
+  const bool are_first_said = book_.visit.todays_feet.empty();
+  book_.visit.todays_feet = feet;
+  book_.answers.add(ReplyKind::told, "today's feet: " + offered_feet(feet, book_.language));
   return are_first_said ? fill_what_waited() : Outcome(Done{});
 }
 
@@ -356,13 +360,13 @@ Outcome RecordingState::todays_feet(const FootSet& feet) {
 Result<std::optional<Person>> RecordingState::person(TermKind who, std::string_view name) {
   if (names_two_people(name)) return refuse_two_names(who, name);
   const std::string folded = fold_case(trimmed(name));
-  const bool is_soon = typed_ || line_number_ == asked_name_line_ + 1;
+  const bool is_soon = book_.typed || book_.answers.line() == asked_name_line_ + 1;
   const bool sure = !asked_name_.empty() && asked_name_ == folded && is_soon;
-  auto found = person_named(ports_, name, sure);
+  auto found = person_named(book_.ports, name, sure);
   if (!found) return found.faults();
   if (const auto* doubt = std::get_if<NameInDoubt>(&*found)) {
     asked_name_ = folded;
-    asked_name_line_ = line_number_;
+    asked_name_line_ = book_.answers.line();
     return in_doubt(who, *doubt);
   }
   const Outcome settled = sure ? settle_name(who) : Outcome(Done{});
@@ -377,26 +381,29 @@ Result<std::optional<Person>> RecordingState::refuse_two_names(TermKind who,
   refuse(name, {{.slug = "call-impossible",
                  .message = said + " are two names; one person calls, and one writes, at a time.",
                  .token = said,
-                 .line = line_number_,
+                 .line = book_.answers.line(),
                  .remedy = "Say one name, and the other one when that person takes over."}});
-  const Outcome kept = typed_ ? Outcome(Done{})
-                              : keep_as_unread({std::string(role_of(who)), "two names at once"},
-                                               "Nobody was taken down for it. Who was it?");
+  const Outcome kept = book_.typed
+                           ? Outcome(Done{})
+                           : keep_as_unread({std::string(role_of(who)), "two names at once"},
+                                            "Nobody was taken down for it. Who was it?");
   if (!kept) return kept.faults();
   return std::optional<Person>();
 }
 
 /// Names stand outside the log, so the question is kept without them.
 Result<std::optional<Person>> RecordingState::in_doubt(TermKind who, const NameInDoubt& doubt) {
-  if (typed_) {
-    answer(ReplyKind::question, "Is " + doubt.said + " the same as " + doubt.nearest +
-                                    "? Say the name again if it is somebody else.")
+  if (book_.typed) {
+    book_.answers
+        .add(ReplyKind::question, "Is " + doubt.said + " the same as " + doubt.nearest +
+                                      "? Say the name again if it is somebody else.")
         .token = doubt.said;
     return std::optional<Person>();
   }
-  answer(ReplyKind::question, doubt.said + " was read as " + doubt.nearest + "; say \"" +
-                                  offered_person(who, doubt.said, *language_) +
-                                  "\" on the next line if it is somebody else.")
+  book_.answers
+      .add(ReplyKind::question, doubt.said + " was read as " + doubt.nearest + "; say \"" +
+                                    offered_person(who, doubt.said, book_.language) +
+                                    "\" on the next line if it is somebody else.")
       .token = doubt.said;
   const Outcome kept = keep_as_unread({std::string(role_of(who)), std::string(near_name)},
                                       "It was read as the known one. Who was it?", doubt.person);
@@ -407,7 +414,7 @@ Result<std::optional<Person>> RecordingState::in_doubt(TermKind who, const NameI
 /// Said twice, it is somebody else than the known one.
 Outcome RecordingState::settle_name(TermKind who) {
   const UnreadNews question{std::string(role_of(who)), std::string(near_name)};
-  const std::vector<UnreadNews>& open = before_.unread();
+  const std::vector<UnreadNews>& open = book_.before.unread();
   const bool is_open = std::any_of(open.begin(), open.end(), [&](const UnreadNews& unread) {
     return unread.number == question.number && unread.words == question.words;
   });
@@ -418,9 +425,10 @@ Outcome RecordingState::caller(std::string_view name) {
   const auto found = person(TermKind::caller, name);
   if (!found) return found.faults();
   if (!*found) return Done{};
-  by_.caller = (*found)->id;
-  visit_.caller = (*found)->name;
-  answer(ReplyKind::told, offered_person(TermKind::caller, visit_.caller, *language_));
+  book_.by.caller = (*found)->id;
+  book_.visit.caller = (*found)->name;
+  book_.answers.add(ReplyKind::told,
+                    offered_person(TermKind::caller, book_.visit.caller, book_.language));
   return Done{};
 }
 
@@ -428,9 +436,10 @@ Outcome RecordingState::writer(std::string_view name) {
   const auto found = person(TermKind::writer, name);
   if (!found) return found.faults();
   if (!*found) return Done{};
-  by_.writer = (*found)->id;
-  visit_.writer = (*found)->name;
-  answer(ReplyKind::told, offered_person(TermKind::writer, visit_.writer, *language_));
+  book_.by.writer = (*found)->id;
+  book_.visit.writer = (*found)->name;
+  book_.answers.add(ReplyKind::told,
+                    offered_person(TermKind::writer, book_.visit.writer, book_.language));
   return Done{};
 }
 

@@ -54,12 +54,12 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
 /// of who was let out of it before.
 Result<bool> RecordingState::number_of_news_mended(std::string_view text,
                                                    const std::vector<std::string>& told) {
-  const std::optional<std::string> right = number_put_right_in(text, *language_);
+  const std::optional<std::string> right = number_put_right_in(text, book_.language);
   if (!right || told.empty() || (!in_crush_ && last_turn_)) return false;
   if (in_crush_ || told.size() > 1) {
-    Fault fault = in_crush_
-                      ? whose_number(in_crush_->draft.turn.cow, told.front(), *right, *language_)
-                      : which_of_them(told, *right, *language_);
+    Fault fault =
+        in_crush_ ? whose_number(in_crush_->draft.turn.cow, told.front(), *right, book_.language)
+                  : which_of_them(told, *right, book_.language);
     const Outcome refused = refuse_mending(told.front(), std::move(fault), text);
     if (!refused) return refused.faults();
     return true;
@@ -70,26 +70,28 @@ Result<bool> RecordingState::number_of_news_mended(std::string_view text,
 /// True when the line takes back what was told of a cow, or tells it of another one.
 Result<bool> RecordingState::news_mended(std::string_view text,
                                          const std::vector<std::string>& told) {
-  const std::optional<NewsMended> mended = news_mended_in(text, *language_);
+  const std::optional<NewsMended> mended = news_mended_in(text, book_.language);
   if (!mended) return number_of_news_mended(text, told);
   CowSaid cow;
   cow.number = mended->number;
   // Who was called is mended as a cow, not as news.
-  const bool was_called = goes_on(cow) || !before_.turns_called(cow).empty();
+  const bool was_called = goes_on(cow) || !book_.before.turns_called(cow).empty();
   if (mended->right && was_called) return false;
   return mend_news(*mended, text);
 }
 
 Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_view text) {
-  const std::optional<CowId> cow = finder_.carrier(mended.number);
+  const std::optional<CowId> cow = book_.finder.carrier(mended.number);
   if (!cow) return mended.right ? mend_news_of_nobody(mended, text) : Result<bool>(false);
-  auto standing = news_standing(ports_.store, visit_.herd, *cow, journal_.unwritten());
+  auto standing =
+      news_standing(book_.ports.store, book_.visit.herd, *cow, book_.journal.unwritten());
   if (!standing) return standing.faults();
-  const std::vector<NewsStanding> told = told_last(*std::move(standing), !mended.right, visit_);
+  const std::vector<NewsStanding> told =
+      told_last(*std::move(standing), !mended.right, book_.visit);
   const std::string number = plain_number(mended.number);
-  const bool is_again = !typed_ && before_.is_taken_back_again(number, text);
-  if (is_again || (told.empty() && !typed_ && before_.was_taken_back(number, text))) {
-    answer(ReplyKind::there_already, "told before").cow = number;
+  const bool is_again = !book_.typed && book_.before.is_taken_back_again(number, text);
+  if (is_again || (told.empty() && !book_.typed && book_.before.was_taken_back(number, text))) {
+    book_.answers.add(ReplyKind::there_already, "told before").cow = number;
     return true;
   }
   if (told.empty() && mended.right) return false;
@@ -110,19 +112,20 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
                                        const std::string& number, std::string_view text) {
   const NewsStanding& first = told.front();
   const Outcome taken =
-      take_back(journal_, first, {visit_.visit, visit_.day, number, std::string(text)}, by_);
+      take_back(book_.journal, first,
+                {book_.visit.visit, book_.visit.day, number, std::string(text)}, book_.by);
   if (!taken) return taken;
-  before_.take_back(first.cow, first.words, number, text);
-  finder_.now_here(first.cow);
+  book_.before.take_back(first.cow, first.words, number, text);
+  book_.finder.now_here(first.cow);
   // "No, 306" that nobody could be sure of was said of the same news.
-  const std::vector<UnreadNews> unread = before_.unread();
+  const std::vector<UnreadNews> unread = book_.before.unread();
   for (const UnreadNews& slip : unread) {
     const bool is_of_it = plain_number(slip.number) == plain_number(number) &&
-                          number_put_right_in(slip.words, *language_);
+                          number_put_right_in(slip.words, book_.language);
     const Outcome settled = is_of_it ? settle_unread(slip, text) : Outcome(Done{});
     if (!settled) return settled;
   }
-  answer(ReplyKind::told, taken_back_told(first)).cow = number;
+  book_.answers.add(ReplyKind::told, taken_back_told(first)).cow = number;
   return in_crush_ && in_crush_->cow == first.cow ? look_again_at_past() : Outcome(Done{});
 }
 
@@ -130,7 +133,8 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
 Outcome RecordingState::tell_instead(const std::string& words, const NewsMended& mended,
                                      std::string_view text) {
   const std::string both = words + "; " + std::string(trimmed(text));
-  const std::vector<NewsSaid> all = news_told_in(words, mended.number, visit_.day, *language_);
+  const std::vector<NewsSaid> all =
+      news_told_in(words, mended.number, book_.visit.day, book_.language);
   for (NewsSaid news : all) {
     news.number = *mended.right;
     const Outcome told = tell(news, both);
@@ -144,10 +148,10 @@ Outcome RecordingState::tell_instead(const std::string& words, const NewsMended&
 
 /// "66 wrap off" was of nobody: "66 no, 68" says of whom.
 Result<bool> RecordingState::mend_news_of_nobody(const NewsMended& mended, std::string_view text) {
-  const std::vector<UnreadNews> unread = before_.unread();
+  const std::vector<UnreadNews> unread = book_.before.unread();
   const auto last = std::find_if(unread.rbegin(), unread.rend(), [&](const UnreadNews& news) {
     return plain_number(news.number) == plain_number(mended.number) &&
-           !news_told_in(news.words, mended.number, visit_.day, *language_).empty();
+           !news_told_in(news.words, mended.number, book_.visit.day, book_.language).empty();
   });
   if (last == unread.rend()) return false;
   const Outcome settled = settle_unread(*last, text);

@@ -33,20 +33,6 @@ std::string why_not_her(const Turn& turn, const ReadCow& read) {
   return may_be_dry ? "came to be dried off on " + spoken(*read.dried_off) : std::string();
 }
 
-/// "104? wrap came off": of no foot, so she is not in the crush for it.
-bool tells_of_a_doubtful_cow(const Line& line) {
-  const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
-  if (named == nullptr || named->cow.known != CowKnown::doubtful || line.clauses.size() < 2) {
-    return false;
-  }
-  return std::all_of(line.clauses.begin() + 1, line.clauses.end(), [](const Clause& clause) {
-    const auto* said = std::get_if<TurnClause>(&clause);
-    const auto* act = said == nullptr ? nullptr : std::get_if<ActionSaid>(said);
-    const auto told = act == nullptr ? std::nullopt : fixture_said(act->action.kind);
-    return told && (is_off_after(told->step) || told->step == FixtureStep::left_on);
-  });
-}
-
 }  // namespace
 
 bool is_read_off(std::string_view number) {
@@ -89,44 +75,27 @@ std::optional<Warning> other_cow_read(const Turn& turn, const ReadCow& read,
   return warning;
 }
 
-/// A number a reader gave stands for the cow who carries it. A turn of this visit that was recorded
-/// under the bare number stays found by it, also when she has a herd number by now.
-CowSaid RecordingState::who_was_read(const CowSaid& said) const {
-  const CowSaid cow = finder_.as_read(said);
-  if (cow == said) return said;
-  const CowSaid bare{CowKnown::unnumbered, {}, {}, said.number};
-  return before_.turns_called(bare).empty() ? cow : bare;
-}
-
-Result<Line> RecordingState::read(std::string_view text, const LineContext& context) const {
-  auto line = read_line(text, context, *language_);
-  if (!line || tells_of_a_doubtful_cow(*line)) {
-    auto news = news_by_looks(text, finder_.names_without_number(), context, *language_);
-    if (news) return *std::move(news);
-  }
-  if (!line) return line;
-  return with_cows_as(*std::move(line), [&](const CowSaid& said) { return who_was_read(said); });
-}
-
 /// Said once, when she comes into the crush.
 void RecordingState::tell_who_was_read(std::string_view text) {
   const std::optional<std::string> digits = read_at_start(text);
   if (!digits || !in_crush_) return;
   const CowSaid& cow = in_crush_->draft.turn.cow;
   if (cow.known == CowKnown::numbered) {
-    answer(ReplyKind::mark, "known by her electronic number " + *digits).cow = cow_in_crush();
+    book_.answers.add(ReplyKind::mark, "known by her electronic number " + *digits).cow =
+        cow_in_crush();
     return;
   }
   const auto number = electronic_number(*digits);
   if (!number) {
-    ReplyItem& item = answer(ReplyKind::question,
-                             "That is no electronic number. " + number.faults().front().message);
+    ReplyItem& item = book_.answers.add(
+        ReplyKind::question, "That is no electronic number. " + number.faults().front().message);
     item.cow = cow_in_crush();
     item.remedy = number.faults().front().remedy;
     return;
   }
-  if (finder_.carrier_of_tag(*digits)) return;
-  answer(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
+  if (book_.finder.carrier_of_tag(*digits)) return;
+  book_.answers
+      .add(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
       .cow = cow_in_crush();
 }
 
@@ -135,16 +104,16 @@ std::optional<Warning> RecordingState::other_cow_read_maybe(const Turn& turn) co
   const std::vector<std::string>& lines = in_crush_->draft.words;
   const auto named_her = [&](const std::string& line) {
     const std::optional<std::string> digits = read_at_start(line);
-    return digits && finder_.carrier_of_tag(*digits) == in_crush_->cow;
+    return digits && book_.finder.carrier_of_tag(*digits) == in_crush_->cow;
   };
   if (std::none_of(lines.begin(), lines.end(), named_her)) return std::nullopt;
   ReadCow her;
   her.name = cow_in_crush();
-  her.left = finder_.left(in_crush_->cow);
+  her.left = book_.finder.left(in_crush_->cow);
   her.was_here_today = !in_crush_->past.same_visit.empty() && !in_crush_->earlier &&
-                       !before_.is_perhaps_again(in_crush_->cow, lines);
-  her.dried_off = dried_off_on(in_crush_->past, visit_.day);
-  return other_cow_read(turn, her, *language_);
+                       !book_.before.is_perhaps_again(in_crush_->cow, lines);
+  her.dried_off = dried_off_on(in_crush_->past, book_.visit.day);
+  return other_cow_read(turn, her, book_.language);
 }
 
 }  // namespace evenclaw

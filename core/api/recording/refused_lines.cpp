@@ -156,11 +156,11 @@ void keep_refused(InCrush& cow, std::string_view text, const Language& language)
 void RecordingState::refuse(std::string_view text, const Faults& refused) {
   just_refused_ = trimmed(text);
   const bool is_asked = in_crush_ && !warnings().unanswered().empty();
-  const bool may_answer = is_asked && is_an_aside(text, *language_);
-  Faults faults = may_answer ? with_answers_offered(refused, *language_) : refused;
-  if (is_a_heading(text, *language_)) faults = with_heading_offered(std::move(faults), text);
+  const bool may_answer = is_asked && is_an_aside(text, book_.language);
+  Faults faults = may_answer ? with_answers_offered(refused, book_.language) : refused;
+  if (is_a_heading(text, book_.language)) faults = with_heading_offered(std::move(faults), text);
   for (const Fault& fault : faults) {
-    ReplyItem& item = answer(ReplyKind::refused, fault.message);
+    ReplyItem& item = book_.answers.add(ReplyKind::refused, fault.message);
     item.slug = fault.slug;
     item.column = fault.column;
     item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
@@ -174,16 +174,16 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
     return fault.slug == "call-impossible" && !fault.token.empty();
   };
   if (std::none_of(faults.begin(), faults.end(), lacks_foot)) return faults;
-  const RefusedCow named = cow_in_refused(text, context(), *language_);
+  const RefusedCow named = cow_in_refused(text, context(), book_.language);
   std::optional<CowId> cow;
-  if (named.likely == CowLikely::surely) cow = finder_.carrier(plain_number(named.cow.number));
+  if (named.likely == CowLikely::surely) cow = book_.finder.carrier(plain_number(named.cow.number));
   if (named.likely == CowLikely::none && in_crush_) cow = in_crush_->cow;
   if (!cow) return faults;
-  const auto past = past_of(*cow);
+  const auto past = past_of(book_, *cow);
   if (!past) return faults;
   for (Fault& fault : faults) {
     if (!lacks_foot(fault)) continue;
-    const std::string remedy = remedy_with_foot(past->rows, fault.token, *language_);
+    const std::string remedy = remedy_with_foot(past->rows, fault.token, book_.language);
     if (!remedy.empty()) fault.remedy = remedy;
   }
   return faults;
@@ -195,42 +195,43 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 /// without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(text, faults);
-  if (is_of_nobody(text, *language_)) return Done{};
+  if (is_of_nobody(text, book_.language)) return Done{};
   if (is_of_a_batch(text)) return refused_batch(text);
-  std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), *language_);
-  if (mended) mended = who_was_read(*mended);
-  const bool is_mended = mended && !goes_on(*mended) && !before_.turns_called(*mended).empty() &&
-                         !named_her_before(before_, *mended, text);
+  std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), book_.language);
+  if (mended) mended = who_was_read(book_, *mended);
+  const bool is_mended = mended && !goes_on(*mended) &&
+                         !book_.before.turns_called(*mended).empty() &&
+                         !named_her_before(book_.before, *mended, text);
   if (is_mended) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
   }
-  const RefusedCow refused = cow_in_refused(text, context(), *language_);
-  if (refused.likely == CowLikely::none && tells_todays_feet(text, *language_)) {
+  const RefusedCow refused = cow_in_refused(text, context(), book_.language);
+  if (refused.likely == CowLikely::none && tells_todays_feet(text, book_.language)) {
     return keep_as_unread(
-        {std::string(language_->say(TermKind::today)), std::string(trimmed(text))},
+        {std::string(book_.language.say(TermKind::today)), std::string(trimmed(text))},
         "This was not understood. Which feet are lifted today?");
   }
-  if (refused.likely == CowLikely::none && names_several_cows(text, *language_)) {
+  if (refused.likely == CowLikely::none && names_several_cows(text, book_.language)) {
     hold_back_after(text);
     return keep_unread(text);
   }
-  const auto parts = parts_with_feet(text, in_crush_.has_value(), *language_);
+  const auto parts = parts_with_feet(text, in_crush_.has_value(), book_.language);
   if (!parts.empty()) return keep_with_each(parts, text);
   if (refused.likely != CowLikely::none) {
-    const CowSaid cow = as_known_here(refused, finder_, visit_.day);
-    const Outcome named = name_in_refused(who_was_read(cow), text);
+    const CowSaid cow = as_known_here(refused, book_.finder, book_.visit.day);
+    const Outcome named = name_in_refused(who_was_read(book_, cow), text);
     if (!named) return named;
   } else {
     const bool is_of_whoever = in_crush_ && !held_back_by_.empty() &&
-                               tells_of_a_foot(text, *language_) &&
-                               !may_be_of_another_cow(text, *language_);
+                               tells_of_a_foot(text, book_.language) &&
+                               !may_be_of_another_cow(text, book_.language);
     const Outcome stands = is_of_whoever ? stand_for_whoever() : Outcome(Done{});
     if (!stands) return stands;
     hold_back_after(text);
   }
-  if (!in_crush_ && is_of_somebody(text, *language_)) {
+  if (!in_crush_ && is_of_somebody(text, book_.language)) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
     const Outcome named = name_in_refused(nobody, text);
@@ -240,7 +241,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   const bool is_known =
       std::any_of(in_crush_->refused.begin(), in_crush_->refused.end(),
                   [&](const RefusedLine& before) { return before.text == trimmed(text); });
-  if (!is_known) keep_refused(*in_crush_, text, *language_);
+  if (!is_known) keep_refused(*in_crush_, text, book_.language);
   return Done{};
 }
 
@@ -248,9 +249,9 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
 /// What stands before the number of the other is of her in the crush.
 Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
                                        std::string_view text) {
-  const auto further = in_crush_ ? cow_further_on(text, *language_) : std::nullopt;
+  const auto further = in_crush_ ? cow_further_on(text, book_.language) : std::nullopt;
   if (further) {
-    keep_refused(*in_crush_, further->before, *language_);
+    keep_refused(*in_crush_, further->before, book_.language);
     held_back_by_ = trimmed(text);
   } else {
     hold_back_after(text);
@@ -282,9 +283,9 @@ Outcome RecordingState::name_in_refused(const CowSaid& cow, std::string_view tex
 /// was asked whether she is this one.
 bool RecordingState::is_certain_now(const CowSaid& cow) const {
   if (!in_crush_) return false;
-  const bool was_asked =
-      is_the_known_cow(in_crush_->draft.turn, in_crush_->warnings.unanswered(), cow, *language_);
-  if (was_asked || before_.is_known_by_these(cow, in_crush_->draft)) return true;
+  const bool was_asked = is_the_known_cow(in_crush_->draft.turn, in_crush_->warnings.unanswered(),
+                                          cow, book_.language);
+  if (was_asked || book_.before.is_known_by_these(cow, in_crush_->draft)) return true;
   if (!in_crush_->named_in_refused) return false;
   const CowSaid& said = in_crush_->draft.turn.cow;
   return said.known == CowKnown::doubtful && cow.known == CowKnown::numbered &&
@@ -304,15 +305,15 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
   const auto all_are_in = [&](bool as_news) {
     return std::all_of(
         in_crush_->refused.begin(), in_crush_->refused.end(), [&](const RefusedLine& refused) {
-          const bool is_news_in_short = as_news && !tells_of_a_foot(refused.text, *language_) &&
-                                        is_said_again(text, refused.text, *language_);
-          return is_news_in_short || is_said_again(refused.text, text, *language_);
+          const bool is_news_in_short = as_news && !tells_of_a_foot(refused.text, book_.language) &&
+                                        is_said_again(text, refused.text, book_.language);
+          return is_news_in_short || is_said_again(refused.text, text, book_.language);
         });
   };
   const std::string number = only_number(in_crush_->draft.turn.cow);
   const bool was_announced =
       in_crush_->refused.size() == 1 &&
-      announced_tokens(tokens_of(in_crush_->refused.front().text), *language_) > 0;
+      announced_tokens(tokens_of(in_crush_->refused.front().text), book_.language) > 0;
   if (was_announced && mends_the_number(line, number)) {
     forget_answers_about_her();
     in_crush_.reset();
@@ -340,12 +341,13 @@ void RecordingState::given_again(std::string_view text) {
   const FootSet named_last = in_crush_->draft.feet_named;
   const Turn& turn = in_crush_->draft.turn;
   std::erase_if(in_crush_->refused, [&](const RefusedLine& refused) {
-    const FootSet feet = meant_to_go_to(refused, turn, *language_);
+    const FootSet feet = meant_to_go_to(refused, turn, book_.language);
     const auto is_settled_by = [&](std::string_view said) {
-      const bool is_said = is_said_again(refused.text, said, *language_) ||
-                           is_said_in_other_words(refused.text, said, *language_) ||
-                           is_named_again(refused.text, said, *language_);
-      return is_said && may_be_of_the_same_feet(refused.text, feet, said, named_last, *language_);
+      const bool is_said = is_said_again(refused.text, said, book_.language) ||
+                           is_said_in_other_words(refused.text, said, book_.language) ||
+                           is_named_again(refused.text, said, book_.language);
+      return is_said &&
+             may_be_of_the_same_feet(refused.text, feet, said, named_last, book_.language);
     };
     const std::vector<std::string> since = said_since(refused, in_crush_->draft.words);
     return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);

@@ -95,12 +95,12 @@ Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Lan
 }  // namespace
 
 Outcome RecordingState::take_line(std::string_view text) {
-  ++line_number_;
+  book_.answers.next_line();
   const std::optional<std::string> answered = answer_with_foot(text);
   learned_.clear();
   unnamed_ = {};
   if (!answered) return take_said(text);
-  learned_ = {"taken as: " + told_in_full(*answered, *language_)};
+  learned_ = {"taken as: " + told_in_full(*answered, book_.language)};
   return take_said(*answered);
 }
 
@@ -120,19 +120,19 @@ Outcome RecordingState::take_said(std::string_view text) {
   const auto mended = news_mended(text, std::exchange(told_with_last_, {}));
   if (!mended) return mended.faults();
   if (*mended) return Done{};
-  auto line = read(text, context());
+  auto line = read_in_herd(book_, text, context());
   if (line && line->clauses.empty()) return Done{};
   const auto count = count_mended(text, std::exchange(is_behind_batch_, false));
   if (!count) return count.faults();
   if (*count) return Done{};
   const bool right_after_let_out = std::exchange(was_let_out_, false);
   if (!line && corrects_last_turn(text)) {
-    if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(line_number_)});
-    line = read(text, after_let_out());
+    if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(book_.answers.line())});
+    line = read_in_herd(book_, text, after_let_out(book_));
   }
   if (!line && ends_nothing(text)) {
     was_let_out_ = right_after_let_out;
-    answer(ReplyKind::mark, "no cow is in the crush");
+    book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
   if (!line) return refuse_for(text, line.faults());
@@ -141,15 +141,15 @@ Outcome RecordingState::take_said(std::string_view text) {
 
 Outcome RecordingState::take_understood(Line line, std::string_view text) {
   if (answers_which_is_off(line)) {
-    const std::string lead(language_->say(TermKind::news_lead));
-    auto news = read(lead + ' ' + std::string(text), context());
+    const std::string lead(book_.language.say(TermKind::news_lead));
+    auto news = read_in_herd(book_, lead + ' ' + std::string(text), context());
     if (news) line = *std::move(news);
   }
   auto plain = beside_her_past(std::move(line));
   if (!plain) return refuse_for(text, plain.faults());
   line = std::move(plain->line);
   const FootSet lifted = lifted_at_this_visit(line);
-  line = with_lifted_kept(std::move(line), text, lifted, *language_);
+  line = with_lifted_kept(std::move(line), text, lifted, book_.language);
   if (!tells_news(line)) mistaken_number_.reset();
   const auto counted = counted_together(line, text);
   if (!counted) return counted.faults();
@@ -162,7 +162,7 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   if (*asked) return Done{};
   let_go_held_back(line, text);
   if (in_crush_) {
-    answer_which_of_two(*in_crush_, line, text, *language_);
+    answer_which_of_two(*in_crush_, line, text, book_.language);
     if (may_be_of_her_told_of(*in_crush_, line)) return ask_of_which_of_two(text);
     in_crush_->told_of.clear();
   }
@@ -177,9 +177,9 @@ Outcome RecordingState::take_held_back(const Line& line, std::string_view text) 
   if (corrects) return refuse_held_back(text);
   const Outcome stands = stand_for_whoever();
   if (!stands) return stands;
-  if (typed_) return refuse_held_back(text);
-  answer(ReplyKind::question, "Whose is this? A line before it was not understood.").token =
-      shortened(text, 60);
+  if (book_.typed) return refuse_held_back(text);
+  book_.answers.add(ReplyKind::question, "Whose is this? A line before it was not understood.")
+      .token = shortened(text, 60);
   return take_read(line, text);
 }
 
@@ -195,9 +195,9 @@ bool RecordingState::answers_which_is_off(const Line& line) const {
   const auto* act = std::get_if<ActionSaid>(what);
   if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
   const std::optional<FixtureSaid> off = fixture_said(act->action.kind);
-  const std::optional<CowId> cow = finder_.carrier(named->cow.number);
-  if (!off || !is_off_after(off->step) || !cow || !before_.was_asked_about(*cow)) return false;
-  const RecordedTurn* last = before_.last_of(*cow);
+  const std::optional<CowId> cow = book_.finder.carrier(named->cow.number);
+  if (!off || !is_off_after(off->step) || !cow || !book_.before.was_asked_about(*cow)) return false;
+  const RecordedTurn* last = book_.before.last_of(*cow);
   return last != nullptr && std::any_of(last->body.turn.feet.begin(), last->body.turn.feet.end(),
                                         [&](const FootCall& call) {
                                           return feet->feet.has(call.foot) &&
@@ -231,15 +231,10 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   return Done{};
 }
 
-/// As if she that was let out last were still in the crush.
-LineContext RecordingState::after_let_out() const {
-  return {visit_.day, true, line_number_};
-}
-
 /// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
 bool RecordingState::corrects_last_turn(std::string_view text) const {
   if (in_crush_ || !last_turn_) return false;
-  const auto line = read(text, after_let_out());
+  const auto line = read_in_herd(book_, text, after_let_out(book_));
   if (!line) return false;
   const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
   return corrects_the_number(*line) || answers_only(*line) ||
@@ -249,7 +244,7 @@ bool RecordingState::corrects_last_turn(std::string_view text) const {
 /// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
 bool RecordingState::ends_nothing(std::string_view text) const {
   if (in_crush_) return false;
-  const auto line = read(text, after_let_out());
+  const auto line = read_in_herd(book_, text, after_let_out(book_));
   return line && line->clauses.size() == 1 &&
          std::holds_alternative<TurnEnded>(line->clauses.front());
 }
@@ -274,13 +269,13 @@ Faults RecordingState::not_applicable(const Line& line) const {
     if (said == nullptr) continue;
     if (!cow_open && std::holds_alternative<CowCorrected>(*said) && last_turn_) continue;
     if (!cow_open) {
-      faults.push_back(no_cow_in_crush(line_number_));
+      faults.push_back(no_cow_in_crush(book_.answers.line()));
       break;
     }
     const Outcome added = add_clause(trial, *said);
     if (added) continue;
     for (const Fault& fault : added.faults()) {
-      faults.push_back(in_words_said(fault, *said, trial.feet_named.empty(), *language_));
+      faults.push_back(in_words_said(fault, *said, trial.feet_named.empty(), book_.language));
     }
   }
   return faults;
@@ -346,11 +341,11 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
 }
 
 Outcome RecordingState::open_cow(const CowSaid& cow) {
-  CowFound found = finder_.find(cow);
+  CowFound found = book_.finder.find(cow);
   const auto in_doubt = left_in_doubt(cow);
   if (!in_doubt) return in_doubt.faults();
   if (*in_doubt) found.cow = **in_doubt;
-  auto past = past_of(found.cow);
+  auto past = past_of(book_, found.cow);
   if (!past) return past.faults();
   auto earlier = left_open_earlier(*past);
   if (!earlier) return earlier.faults();
@@ -362,12 +357,12 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   next.past = *std::move(past);
   next.earlier = *std::move(earlier);
   next.draft.turn.cow = cow;
-  next.first_answer = items_.size();
-  next.by = by_;
-  if (typed_ && !visit_.from_paper) next.began = ports_.clock.now();
+  next.first_answer = book_.answers.count();
+  next.by = book_.by;
+  if (book_.typed && !book_.visit.from_paper) next.began = book_.ports.clock.now();
   in_crush_ = std::move(next);
   if (!found.question.empty()) {
-    answer(ReplyKind::question, found.question).cow = said_as(cow, *language_);
+    book_.answers.add(ReplyKind::question, found.question).cow = said_as(cow, book_.language);
   }
   if (*in_doubt) show_mark("taken for the one who was called so before");
   warn_of_her();
@@ -389,8 +384,8 @@ Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) const {
   const std::optional<TurnDraft> before = mends_foot ? std::optional(cow.draft) : std::nullopt;
   const Outcome added = add_clause(cow.draft, clause);
   if (added && before) {
-    const KnownPast past{cow.past.rows, visit_.visit, visit_.day};
-    TakenAnew anew = for_the_right_foot(*before, std::move(cow.draft), past, *language_);
+    const KnownPast past{cow.past.rows, book_.visit.visit, book_.visit.day};
+    TakenAnew anew = for_the_right_foot(*before, std::move(cow.draft), past, book_.language);
     cow.draft = std::move(anew.draft);
     cow.taken_anew = std::move(anew.told);
   }
@@ -405,9 +400,9 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   if (!added) return added;
   in_crush_->done_said = false;
   const auto* note = std::get_if<NoteSaid>(&clause);
-  if (note != nullptr && may_tell_of_a_finding(note->words, *language_)) {
+  if (note != nullptr && may_tell_of_a_finding(note->words, book_.language)) {
     show_mark("kept as a note; what was found or done is said before \"" +
-              std::string(language_->say(TermKind::note)) + "\" or on a line of its own");
+              std::string(book_.language.say(TermKind::note)) + "\" or on a line of its own");
   }
   if (const auto* ended = std::get_if<EndSaid>(&clause)) offer_to_warn(ended->reason);
   if (other_cow == nullptr) return Done{};
@@ -424,9 +419,9 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   if (is_another) before.called_first.push_back(recorded_as(called));
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
-  TakenAnew anew =
-      for_the_right_cow(std::move(before.draft), {before.past.rows, visit_.visit, visit_.day},
-                        {in_crush_->past.rows, visit_.visit, visit_.day}, *language_);
+  TakenAnew anew = for_the_right_cow(
+      std::move(before.draft), {before.past.rows, book_.visit.visit, book_.visit.day},
+      {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
   in_crush_->draft = std::move(anew.draft);
   in_crush_->taken_anew = std::move(anew.told);
   in_crush_->draft.turn.cow = cow;
@@ -444,14 +439,14 @@ Outcome RecordingState::go_ahead(std::string_view text) {
   if (warnings().go_ahead() > 0) return Done{};
   // "Rest fine; go ahead": what fires by the words before it is answered in the same breath.
   check_her(looks_finished(), text);
-  if (warnings().go_ahead() == 0) answer(ReplyKind::mark, "there is nothing to answer");
+  if (warnings().go_ahead() == 0) book_.answers.add(ReplyKind::mark, "there is nothing to answer");
   return Done{};
 }
 
 /// With a warning open she stays in: the one moment at which it can still be put right.
 Outcome RecordingState::done_said(std::string_view text) {
   if (!in_crush_) {
-    answer(ReplyKind::mark, "no cow is in the crush");
+    book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
   if (in_crush_->done_said) return let_out(LetOutBy::done);
@@ -461,9 +456,10 @@ Outcome RecordingState::done_said(std::string_view text) {
   if (open.empty()) return let_out(LetOutBy::done);
   std::vector<Warning> again;
   std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
-    return std::find(before.begin(), before.end(), warning) != before.end() && !is_shown(warning);
+    return std::find(before.begin(), before.end(), warning) != before.end() &&
+           !book_.answers.shows(warning, cow_in_crush());
   });
-  show(again, in_crush_->draft.turn.cow);
+  book_.answers.show(again, cow_in_crush());
   in_crush_->done_said = true;
   return Done{};
 }
@@ -471,11 +467,11 @@ Outcome RecordingState::done_said(std::string_view text) {
 void RecordingState::add_words(std::string_view text) {
   if (!in_crush_) return;
   std::vector<std::string>& words = in_crush_->draft.words;
-  in_crush_->by = by_;
+  in_crush_->by = book_.by;
   // Several clauses of one line are one line as said.
   const std::string said(trimmed(text));
-  if (last_words_line_ == line_number_ && !words.empty()) return;
-  last_words_line_ = line_number_;
+  if (last_words_line_ == book_.answers.line() && !words.empty()) return;
+  last_words_line_ = book_.answers.line();
   words.push_back(said);
 }
 

@@ -24,6 +24,7 @@
 #include "core/api/recording/recorded_batches.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/two_cows.hpp"
+#include "core/api/recording/visit_book.hpp"
 #include "core/api/recording/warning_ledger.hpp"
 #include "core/api/reply.hpp"
 #include "core/api/visits.hpp"
@@ -41,29 +42,18 @@ class RecordingState {
   Result<Reply> say_all(std::span<const std::string> lines);
   Result<Reply> end(LetOutBy why);
 
-  [[nodiscard]] const Visit& visit() const { return visit_; }
+  [[nodiscard]] const Visit& visit() const { return book_.visit; }
 
   [[nodiscard]] const Reply& opening() const { return opening_; }
 
   [[nodiscard]] const std::optional<InCrush>& in_crush() const { return in_crush_; }
 
-  [[nodiscard]] const Language& language() const { return *language_; }
+  [[nodiscard]] const Language& language() const { return book_.language; }
 
   [[nodiscard]] LineContext context() const;
 
  private:
-  /// What the store holds already, read once at the beginning.
-  struct FromBefore {
-    Journal journal;
-    CowFinder finder;
-    RecordedBefore recorded;
-    RecordedBatches batches;
-    MedicineRules medicine;
-    std::optional<std::int32_t> long_minutes;  // in the crush; absent where none are noted
-  };
-
-  RecordingState(const Ports& ports, const Visit& visit, const Language& language,
-                 FromBefore from_before);
+  RecordingState(VisitBook book, RecordedBatches batches);
 
   // state.cpp
   Outcome take_up_draft();
@@ -74,11 +64,6 @@ class RecordingState {
   Result<Reply> written(std::optional<std::string> draft);
   [[nodiscard]] std::string draft_text() const;
   [[nodiscard]] std::string cow_in_crush() const;
-  ReplyItem& answer(ReplyKind kind, std::string words);
-  void show(const std::vector<Warning>& warnings, const CowSaid& cow);
-  Result<CowPast> past_of(CowId cow, const RecordedTurn* corrected = nullptr);
-  Result<CowPast> past_told(CowId cow);
-  [[nodiscard]] MedicineRules medicine_known_for(CowId cow, const RecordedTurn* corrected) const;
 
   // say.cpp
   Outcome take_line(std::string_view text);
@@ -88,7 +73,6 @@ class RecordingState {
   Outcome refuse_for(std::string_view text, const Faults& faults);
   [[nodiscard]] bool answers_which_is_off(const Line& line) const;
   Outcome take_read(const Line& line, std::string_view text);
-  [[nodiscard]] LineContext after_let_out() const;
   [[nodiscard]] bool corrects_last_turn(std::string_view text) const;
   [[nodiscard]] bool ends_nothing(std::string_view text) const;
   [[nodiscard]] Faults not_applicable(const Line& line) const;
@@ -123,8 +107,6 @@ class RecordingState {
   std::optional<std::string> answer_with_foot(std::string_view text);
 
   // reader.cpp
-  [[nodiscard]] CowSaid who_was_read(const CowSaid& said) const;
-  [[nodiscard]] Result<Line> read(std::string_view text, const LineContext& context) const;
   void tell_who_was_read(std::string_view text);
   [[nodiscard]] std::optional<Warning> other_cow_read_maybe(const Turn& turn) const;
 
@@ -176,7 +158,6 @@ class RecordingState {
   void check_her(bool finished, std::string_view text);
   [[nodiscard]] std::optional<TimeInCrush> time_in_crush() const;
   void hold_for_a_plan(std::vector<Warning>& firing);
-  [[nodiscard]] bool is_shown(const Warning& warning) const;
   void show_marks();
   void show_mark(const std::string& mark);
   void show_learned();
@@ -258,17 +239,8 @@ class RecordingState {
   Outcome caller(std::string_view name);
   Outcome writer(std::string_view name);
 
-  Ports ports_;
-  Visit visit_;
-  const Language* language_;
-  Journal journal_;
-  CowFinder finder_;
-  RecordedBefore before_;
+  VisitBook book_;
   RecordedBatches batches_;
-  MedicineRules medicine_;
-  std::optional<std::int32_t> long_minutes_;
-  SaidBy by_;
-
   std::optional<InCrush> in_crush_;
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
@@ -285,15 +257,12 @@ class RecordingState {
   std::vector<std::string> learned_;  // of her past, by the line that is taken; not shown yet
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   std::vector<std::string> told_with_last_;        // numbers of whom the last line told news
-  int line_number_ = 0;
-  std::string next_line_;    // of a file, when it is there already
-  int last_words_line_ = 0;  // whose words are in the draft already
-  bool typed_ = true;        // line by line, with a person watching
-  bool draft_kept_ = false;  // the store holds a half-entered turn
+  std::string next_line_;                          // of a file, when it is there already
+  int last_words_line_ = 0;                        // whose words are in the draft already
+  bool draft_kept_ = false;                        // the store holds a half-entered turn
   bool asked_for_feet_ = false;
   std::string asked_name_;
   int asked_name_line_ = 0;
-  std::vector<ReplyItem> items_;  // answers not given yet
   Reply opening_;
 };
 

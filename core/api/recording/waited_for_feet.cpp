@@ -16,8 +16,8 @@ Outcome RecordingState::fill_what_waited() {
   const std::optional<EntryId> last_turn = last_turn_;
   std::optional<EntryId> last_turn_now = last_turn;
   std::string filled;
-  for (const RecordedTurn& waiting : before_.that_say_rest_fine()) {
-    auto past = past_of(waiting.body.cow, &waiting);
+  for (const RecordedTurn& waiting : book_.before.that_say_rest_fine()) {
+    auto past = past_of(book_, waiting.body.cow, &waiting);
     if (!past) return past.faults();
     InCrush her;
     her.cow = waiting.body.cow;
@@ -27,25 +27,25 @@ Outcome RecordingState::fill_what_waited() {
     her.called_first = waiting.body.called_first;
     her.warnings = WarningLedger(waiting.body.warnings, waiting.body.words);
     for (const std::string& line : lines_not_understood(waiting.body.turn)) {
-      her.refused.emplace_back(line, FootSet{}, *language_);
+      her.refused.emplace_back(line, FootSet{}, book_.language);
     }
-    her.by = {waiting.by.caller, by_.writer};
-    her.first_answer = items_.size();
+    her.by = {waiting.by.caller, book_.by.writer};
+    her.first_answer = book_.answers.count();
     if (as_settled(her) == waiting.body.turn) continue;
     in_crush_ = std::move(her);
     check_her(true, {});
-    const EntryId entry = journal_.fresh_id();
+    const EntryId entry = book_.journal.fresh_id();
     TurnRecorded body = body_of(*in_crush_, entry, &waiting);
     const SaidBy by = in_crush_->by;
     in_crush_.reset();
     const Outcome recorded = record(entry, std::move(body), by, &waiting);
     if (!recorded) return recorded;
     if (last_turn == waiting.entry) last_turn_now = entry;
-    filled += (filled.empty() ? "" : ", ") + said_as(waiting.body.turn.cow, *language_);
+    filled += (filled.empty() ? "" : ", ") + said_as(waiting.body.turn.cow, book_.language);
   }
   if (!filled.empty()) {
-    answer(ReplyKind::told, '"' + std::string(language_->say(TermKind::rest_fine)) +
-                                "\" now speaks of these feet of " + filled);
+    book_.answers.add(ReplyKind::told, '"' + std::string(book_.language.say(TermKind::rest_fine)) +
+                                           "\" now speaks of these feet of " + filled);
   }
   last_turn_ = last_turn_now;
   in_crush_ = std::move(stands_there);

@@ -103,7 +103,7 @@ bool says_nothing_of_her_feet(const Turn& turn) {
 Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view text) {
   const CowSaid* cow = says_only_how_she_is(line);
   if (cow == nullptr || !in_crush_ || goes_on(*cow) || is_certain_now(*cow)) return false;
-  if (looks_finished() || !finder_.carrier(cow->number)) return false;
+  if (looks_finished() || !book_.finder.carrier(cow->number)) return false;
   const std::string number = plain_number(cow->number);
   const std::string said(trimmed(text));
   const bool walks =
@@ -111,10 +111,10 @@ Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view 
   Fault fault{.slug = "call-impossible",
               .message = "Another cow is in the crush. Is this news of " + number +
                          ", or is she the next one?",
-              .line = line_number_,
+              .line = book_.answers.line(),
               .remedy = std::string(walks ? "Of one who only walked by say: "
                                           : "Of one who is not in the crush say: ") +
-                        std::string(language_->say(TermKind::news_lead)) + " " + said +
+                        std::string(book_.language.say(TermKind::news_lead)) + " " + said +
                         "; of the next one her number alone first."};
   held_back_by_ = said;
   const Outcome asked = refuse_mending(number, std::move(fault), text);
@@ -128,7 +128,7 @@ bool RecordingState::walked_by(LetOutBy why) const {
   const CowSaid& said = cow.draft.turn.cow;
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
          cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
-         finder_.carrier(said.number);
+         book_.finder.carrier(said.number);
 }
 
 Outcome RecordingState::tell_that_she_walked_by() {
@@ -136,14 +136,15 @@ Outcome RecordingState::tell_that_she_walked_by() {
   const InCrush cow = *std::move(in_crush_);
   in_crush_.reset();
   held_back_by_.clear();
-  const SaidBy now = std::exchange(by_, cow.by);
+  const SaidBy now = std::exchange(book_.by, cow.by);
   const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
   const Outcome told = tell(news, cow.draft.words.front());
-  by_ = now;
+  book_.by = now;
   if (told && !news.feet.empty()) {
-    answer(ReplyKind::mark,
-           "taken as news of her; if she was in the crush, say her number and "
-           "what was found")
+    book_.answers
+        .add(ReplyKind::mark,
+             "taken as news of her; if she was in the crush, say her number and "
+             "what was found")
         .cow = plain_number(news.number);
   }
   return told;

@@ -11,17 +11,17 @@ namespace evenclaw {
 void RecordingState::warn_of_her() {
   const CowPast& past = in_crush_->past;
   const std::string words = spoken(standing_in(past.rows.handling));
-  if (typed_ && past.same_visit.empty() && !words.empty()) show_mark("careful: " + words);
+  if (book_.typed && past.same_visit.empty() && !words.empty()) show_mark("careful: " + words);
 }
 
 /// "Not done, she kicks" is kept as why. What she will be warned of is said on its own.
 void RecordingState::offer_to_warn(std::string_view reason) {
-  if (!typed_ || reason.empty()) return;
+  if (!book_.typed || reason.empty()) return;
   for (const EnumWord<Handling>& row : EnumWords<Handling>::table) {
     const ActionKind kind = said_as(row.value);
-    if (!holds_phrase(reason, TermKind::handling, static_cast<int>(kind), *language_)) continue;
+    if (!holds_phrase(reason, TermKind::handling, static_cast<int>(kind), book_.language)) continue;
     show_mark("kept as why; to be told so when she comes again say \"" +
-              std::string(language_->say(TermKind::handling, kind)) + "\" on its own");
+              std::string(book_.language.say(TermKind::handling, kind)) + "\" on its own");
   }
 }
 
