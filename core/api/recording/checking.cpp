@@ -199,7 +199,7 @@ void RecordingState::show_marks() {
 
 /// What of her past was taken stands before what it gives to ask.
 void RecordingState::show_learned() {
-  for (const std::string& told : std::exchange(learned_, {})) show_mark(told);
+  for (const std::string& told : std::exchange(this_line_.learned, {})) show_mark(told);
   for (const std::string& told : std::exchange(in_crush_->taken_anew, {})) show_mark(told);
 }
 

@@ -20,7 +20,7 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   if (const RecordedTurn* done = book_.before.correction(*last_turn_, cow)) {
     book_.answers.add_there_already(said_as(cow, book_.language), done->entry);
     last_turn_ = done->entry;
-    was_let_out_ = true;
+    book_.last_line.let_out = true;
     return Done{};
   }
   const RecordedTurn wrong = *last;
@@ -79,7 +79,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
   if (const RecordedTurn* done = book_.before.correction(wrong.entry, whole_words(cow))) {
     book_.answers.add_there_already(said_as(cow.draft.turn.cow, book_.language), done->entry);
     last_turn_ = done->entry;
-    was_let_out_ = true;
+    book_.last_line.let_out = true;
     LastOut out{std::move(cow), done->entry};
     last_out_ = std::move(out);
     return Done{};
@@ -131,7 +131,7 @@ Outcome RecordingState::answer_last_turn(std::string_view text) {
     drop_end_reason(body.turn, nothing_was_said);
   }
   body.words.emplace_back(trimmed(text));
-  was_let_out_ = true;
+  book_.last_line.let_out = true;
   const SaidBy by{before.by.caller, book_.by.writer};
   return record(book_.journal.fresh_id(), std::move(body), by, &before);
 }

@@ -114,8 +114,8 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
               (has_number ? "" : "; her number is asked for when the visit closes"));
     after_line(text);
   }
-  is_behind_batch_ = true;
-  was_let_out_ = false;
+  book_.last_line.counted = true;
+  book_.last_line.let_out = false;
   return true;
 }
 
@@ -253,7 +253,7 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
     said.mends = true;
     const Outcome mended = mend_batch(said, text);
     if (!mended) return mended.faults();
-    is_behind_batch_ = true;
+    book_.last_line.counted = true;
     return true;
   }
   const std::string what =
@@ -269,13 +269,13 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
                  .message = what,
                  .line = book_.answers.line(),
                  .remedy = remedy}});
-  is_behind_batch_ = true;
+  book_.last_line.counted = true;
   return true;
 }
 
 /// Nobody of a count that could not be read stands in the crush, and no cow carries its number.
 Outcome RecordingState::refused_batch(std::string_view text) {
-  is_behind_batch_ = false;
+  book_.last_line.counted = false;
   hold_back_after(text);
   return keep_as_unread({counted_as(text, book_.language), std::string(trimmed(text))},
                         "This count was not understood. How many were they, and what was found?");

@@ -256,7 +256,7 @@ Faults RecordingState::await_foot(std::string_view text, Faults faults) {
     const auto plain = beside_her_past(*line);
     if (!plain || !not_applicable(plain->line).empty()) continue;
     if (goes_on_with_the_other_foot(*line)) return faults;
-    lacks_foot_ = said;
+    book_.last_line.lacks_foot = said;
     faults.resize(1);
     break;
   }
@@ -266,7 +266,7 @@ Faults RecordingState::await_foot(std::string_view text, Faults faults) {
 /// "LH", right after a line that lacked the foot: that line with it. Or what answers a question
 /// about her in short, as the line it stands for. Nothing for any other line.
 std::optional<std::string> RecordingState::answer_with_foot(std::string_view text) {
-  const std::string asked = std::exchange(lacks_foot_, {});
+  const std::string asked = std::exchange(book_.last_line.lacks_foot, {});
   if (in_crush_) {
     const TurnDraft& so_far = in_crush_->draft;
     auto before =

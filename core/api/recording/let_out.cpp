@@ -195,7 +195,7 @@ void RecordingState::keep_last_out(EntryId entry) {
   last_out_ = std::move(out);
   in_crush_.reset();
   held_back_by_.clear();
-  was_let_out_ = true;
+  book_.last_line.let_out = true;
 }
 
 /// A cow seen for the first time carries her number from this visit on, herd number or electronic.

@@ -229,7 +229,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
   const bool was_last = !in_crush_ && last_turn_ == turns.back()->entry;
   if (was_last) {
     fault.remedy = "Say \"" + offered_correction(right, book_.language) + "\", without her number.";
-    was_let_out_ = true;
+    book_.last_line.let_out = true;
   } else {
     auto past = past_of(book_, turns.back()->body.cow);
     if (!past) return past.faults();
@@ -312,7 +312,7 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   const Turn& now = book_.before.find(*last_turn_)->body.turn;
   item.cow = said_as(now.cow, book_.language);
   item.words = "now reads: " + on_record(now, book_.language);
-  was_let_out_ = false;
+  book_.last_line.let_out = false;
   if (!stands_there) return Done{};
   in_crush_ = std::move(stands_there);
   held_back_by_ = held_back_by;

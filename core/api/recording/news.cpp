@@ -261,8 +261,8 @@ Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_vie
 
 Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   const std::string number = plain_number(news.number);
-  if (told_with_last_.empty() || told_with_last_.back() != number)
-    told_with_last_.push_back(number);
+  if (book_.last_line.told_of.empty() || book_.last_line.told_of.back() != number)
+    book_.last_line.told_of.push_back(number);
   std::optional<CowId> cow = book_.finder.called(news.number);
   // Who is in the crush for the first time carries her number only when she is let out.
   const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&

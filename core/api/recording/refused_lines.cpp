@@ -154,7 +154,7 @@ void keep_refused(InCrush& cow, std::string_view text, const Language& language)
 }
 
 void RecordingState::refuse(std::string_view text, const Faults& refused) {
-  just_refused_ = trimmed(text);
+  book_.last_line.refused = trimmed(text);
   const bool is_asked = in_crush_ && !warnings().unanswered().empty();
   const bool may_answer = is_asked && is_an_aside(text, book_.language);
   Faults faults = may_answer ? with_answers_offered(refused, book_.language) : refused;

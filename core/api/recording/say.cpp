@@ -97,46 +97,53 @@ Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Lan
 Outcome RecordingState::take_line(std::string_view text) {
   book_.answers.next_line();
   const std::optional<std::string> answered = answer_with_foot(text);
-  learned_.clear();
-  unnamed_ = {};
+  this_line_ = {};
   if (!answered) return take_said(text);
-  learned_ = {"taken as: " + told_in_full(*answered, book_.language)};
+  this_line_.learned = {"taken as: " + told_in_full(*answered, book_.language)};
   return take_said(*answered);
 }
 
 /// What is not understood without its foot may get it with the next line.
 Outcome RecordingState::refuse_for(std::string_view text, const Faults& faults) {
-  learned_.clear();
+  this_line_.learned.clear();
   return refused_line(text, await_foot(text, with_foot_offered(faults, text)));
 }
 
+/// What the line before did is known to this one, and forgotten for the next.
 Outcome RecordingState::take_said(std::string_view text) {
-  called_anew_ = false;
   if (is_given_again(text)) return Done{};
-  const std::string just_refused = std::exchange(just_refused_, {});
-  const auto dropped = drops_what_was_refused(text, just_refused);
-  if (!dropped) return dropped.faults();
-  if (*dropped) return Done{};
-  const auto mended = news_mended(text, std::exchange(told_with_last_, {}));
-  if (!mended) return mended.faults();
-  if (*mended) return Done{};
+  const LastLine before = std::exchange(book_.last_line, {});
   auto line = read_in_herd(book_, text, context());
-  if (line && line->clauses.empty()) return Done{};
-  const auto count = count_mended(text, std::exchange(is_behind_batch_, false));
-  if (!count) return count.faults();
-  if (*count) return Done{};
-  const bool right_after_let_out = std::exchange(was_let_out_, false);
+  const auto in_between = said_in_between(line, text, before);
+  if (!in_between) return in_between.faults();
+  if (*in_between) return Done{};
   if (!line && corrects_last_turn(text)) {
-    if (!right_after_let_out) return refused_line(text, {whose_is_not_clear(book_.answers.line())});
+    if (!before.let_out) return refused_line(text, {whose_is_not_clear(book_.answers.line())});
     line = read_in_herd(book_, text, after_let_out(book_));
   }
   if (!line && ends_nothing(text)) {
-    was_let_out_ = right_after_let_out;
+    book_.last_line.let_out = before.let_out;
     book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
   if (!line) return refuse_for(text, line.faults());
   return take_understood(*std::move(line), text);
+}
+
+/// True when nothing is called by the line: it drops or puts right what was said, or says nothing.
+Result<bool> RecordingState::said_in_between(const Result<Line>& line, std::string_view text,
+                                             const LastLine& before) {
+  auto taken = drops_what_was_refused(text, before.refused);
+  if (!taken) return taken;
+  if (*taken) {
+    book_.last_line.keep_but_refused(before);
+    return true;
+  }
+  taken = news_mended(text, before.told_of);
+  if (taken && !*taken) taken = line && line->clauses.empty();
+  if (taken && !*taken) taken = count_mended(text, before.counted);
+  if (taken && *taken) book_.last_line.keep_called(before);
+  return taken;
 }
 
 Outcome RecordingState::take_understood(Line line, std::string_view text) {
@@ -166,8 +173,8 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
     if (may_be_of_her_told_of(*in_crush_, line)) return ask_of_which_of_two(text);
     in_crush_->told_of.clear();
   }
-  unnamed_ = plain->unnamed;
-  learned_.insert(learned_.end(), plain->learned.begin(), plain->learned.end());
+  this_line_.unnamed = plain->unnamed;
+  this_line_.learned.insert(this_line_.learned.end(), plain->learned.begin(), plain->learned.end());
   return holds_back(line, text) ? take_held_back(line, text) : take_read(line, text);
 }
 
@@ -207,7 +214,7 @@ bool RecordingState::answers_which_is_off(const Line& line) const {
 
 /// A line that could be read and belongs to the cow it seems to belong to.
 Outcome RecordingState::take_read(const Line& line, std::string_view text) {
-  called_anew_ = is_called_anew(line);
+  this_line_.calls_her_anew = is_called_anew(line);
   const Faults faults = not_applicable(line);
   if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
@@ -320,7 +327,8 @@ bool RecordingState::is_called_anew(const Line& line) const {
 /// The cow in the crush is named once more. Without a number the same words said again after
 /// everything was called of her are the next cow, unless they are the number in her ear.
 bool RecordingState::goes_on(const CowSaid& cow) const {
-  if (!in_crush_ || called_anew_ || !same_said(in_crush_->draft.turn.cow, cow)) return false;
+  if (!in_crush_ || this_line_.calls_her_anew || !same_said(in_crush_->draft.turn.cow, cow))
+    return false;
   return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished();
 }
 
@@ -329,7 +337,7 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
     in_crush_->done_said = false;
     return Done{};
   }
-  called_anew_ = false;
+  this_line_.calls_her_anew = false;
   if (is_certain_now(cow)) return hold_against(cow);
   if (in_crush_) {
     const Outcome out = let_out(LetOutBy::next_cow);
@@ -470,14 +478,13 @@ void RecordingState::add_words(std::string_view text) {
   in_crush_->by = book_.by;
   // Several clauses of one line are one line as said.
   const std::string said(trimmed(text));
-  if (last_words_line_ == book_.answers.line() && !words.empty()) return;
-  last_words_line_ = book_.answers.line();
+  if (std::exchange(this_line_.has_words_kept, true) && !words.empty()) return;
   words.push_back(said);
 }
 
 void RecordingState::after_line(std::string_view text) {
-  if (!in_crush_) return learned_.clear();
-  in_crush_->fine_before_named.add(std::exchange(unnamed_, {}));
+  if (!in_crush_) return this_line_.learned.clear();
+  in_crush_->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
   given_again(text);
   show_learned();
   show_marks();

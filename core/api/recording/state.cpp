@@ -91,7 +91,7 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.told_of = kept.told_of.value_or("");
   cow.broke_off = true;
   held_back_by_ = kept.held_back_by.value_or("");
-  just_refused_ = kept.just_refused.value_or("");
+  book_.last_line.refused = kept.just_refused.value_or("");
   book_.by = {kept.caller, kept.writer};
   cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
   in_crush_ = std::move(cow);
@@ -179,7 +179,7 @@ std::string RecordingState::draft_text() const {
   kept.done_said = in_crush_->done_said;
   if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
   if (!in_crush_->told_of.empty()) kept.told_of = in_crush_->told_of;
-  if (!just_refused_.empty()) kept.just_refused = just_refused_;
+  if (!book_.last_line.refused.empty()) kept.just_refused = book_.last_line.refused;
   if (in_crush_->by.caller != book_.by.caller) kept.called_by = in_crush_->by.caller;
   return kept_text(kept);
 }

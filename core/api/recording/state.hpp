@@ -68,6 +68,8 @@ class RecordingState {
   // say.cpp
   Outcome take_line(std::string_view text);
   Outcome take_said(std::string_view text);
+  Result<bool> said_in_between(const Result<Line>& line, std::string_view text,
+                               const LastLine& before);
   Outcome take_understood(Line line, std::string_view text);
   Outcome take_held_back(const Line& line, std::string_view text);
   Outcome refuse_for(std::string_view text, const Faults& faults);
@@ -240,25 +242,17 @@ class RecordingState {
   Outcome writer(std::string_view name);
 
   VisitBook book_;
+  ThisLine this_line_;
   RecordedBatches batches_;
   std::optional<InCrush> in_crush_;
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
-  bool was_let_out_ = false;             // with the last line, or put right with it
   std::optional<LastOut> last_out_;
-  bool is_behind_batch_ = false;  // the last line counted animals
-  std::string count_asked_;       // a count that was on record already, as said
+  std::string count_asked_;  // a count that was on record already, as said
   int count_asked_line_ = 0;
-  bool called_anew_ = false;  // by the line being taken
   std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
-  std::string just_refused_;  // with the last line
-  std::string lacks_foot_;    // the last line, when it was refused for the want of a foot
-  FootSet unnamed_;           // spoken of by the line that is taken, and not named
-  std::vector<std::string> learned_;  // of her past, by the line that is taken; not shown yet
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
-  std::vector<std::string> told_with_last_;        // numbers of whom the last line told news
   std::string next_line_;                          // of a file, when it is there already
-  int last_words_line_ = 0;                        // whose words are in the draft already
   bool draft_kept_ = false;                        // the store holds a half-entered turn
   bool asked_for_feet_ = false;
   std::string asked_name_;

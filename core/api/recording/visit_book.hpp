@@ -9,6 +9,7 @@
 #include "core/api/ports.hpp"
 #include "core/api/recording/answers_due.hpp"
 #include "core/api/recording/cow_finder.hpp"
+#include "core/api/recording/last_line.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/id.hpp"
@@ -35,6 +36,7 @@ struct VisitBook {
   std::optional<std::int32_t> long_minutes;  // in the crush; absent where none are noted
   SaidBy by;                                 // who calls and who types now
   AnswersDue answers = {};
+  LastLine last_line = {};
   bool typed = true;  // line by line, with a person watching
 };
 
