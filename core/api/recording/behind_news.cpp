@@ -48,20 +48,20 @@ void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
 
 /// Nothing is taken down of either before it is said which.
 Outcome RecordingState::ask_of_which_of_two(std::string_view text) {
-  const std::string number = std::exchange(in_crush_->told_of, {});
+  const std::string number = std::exchange(crush_.cow->told_of, {});
   const std::string said(trimmed(text));
-  in_crush_->of_which = said;
-  const CowSaid& here = in_crush_->draft.turn.cow;
+  crush_.cow->of_which = said;
+  const CowSaid& here = crush_.cow->draft.turn.cow;
   const std::string of_her = here.known == CowKnown::numbered
                                  ? '"' + plain_number(here.number) + ' ' + said + '"'
                                  : "say it once more";
-  refuse(text,
+  refuse(book_, crush_, text,
          {{.slug = "call-impossible",
            .message = "The line before told of " + number + ", so it is not clear whose this is.",
            .line = book_.answers.line(),
            .remedy = "Of her in the crush: " + of_her + "; of " + number + ": \"" + number + ' ' +
                      said + "\"."}});
-  in_crush_->refused.emplace_back(text, in_crush_->draft.feet_named, book_.language);
+  crush_.cow->refused.emplace_back(text, crush_.cow->draft.feet_named, book_.language);
   return Done{};
 }
 

@@ -26,24 +26,24 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   const RecordedTurn wrong = *last;
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
-  in_crush_->earlier.reset();
-  in_crush_->called_first = wrong.body.called_first;
-  in_crush_->called_first.push_back(recorded_as(wrong.body.turn.cow));
-  in_crush_->draft.turn = wrong.body.turn;
+  crush_.cow->earlier.reset();
+  crush_.cow->called_first = wrong.body.called_first;
+  crush_.cow->called_first.push_back(recorded_as(wrong.body.turn.cow));
+  crush_.cow->draft.turn = wrong.body.turn;
   if (leans_on_last_time(wrong.body.turn, book_.language)) {
     const auto of_wrong = past_of(book_, wrong.body.cow, &wrong);
     if (!of_wrong) return of_wrong.faults();
     TakenAnew anew = for_the_right_cow(
-        std::move(in_crush_->draft), {of_wrong->rows, book_.visit.visit, book_.visit.day},
-        {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
-    in_crush_->draft = std::move(anew.draft);
-    in_crush_->taken_anew = std::move(anew.told);
+        std::move(crush_.cow->draft), {of_wrong->rows, book_.visit.visit, book_.visit.day},
+        {crush_.cow->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
+    crush_.cow->draft = std::move(anew.draft);
+    crush_.cow->taken_anew = std::move(anew.told);
   }
-  in_crush_->draft.turn.cow = cow;
-  in_crush_->draft.words = wrong.body.words;
-  in_crush_->draft.words.emplace_back(trimmed(text));
-  in_crush_->warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
-  in_crush_->by.caller = wrong.by.caller;
+  crush_.cow->draft.turn.cow = cow;
+  crush_.cow->draft.words = wrong.body.words;
+  crush_.cow->draft.words.emplace_back(trimmed(text));
+  crush_.cow->warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
+  crush_.cow->by.caller = wrong.by.caller;
   return record_corrected(wrong, text);
 }
 
@@ -72,11 +72,11 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
   // What kept her from being done came after all that was said of her feet and is not said again.
   cow.draft.turn.end = last_out_->cow.draft.turn.end;
   cow.draft.turn.end_reason = last_out_->cow.draft.turn.end_reason;
-  if (cow.earlier && !whole_turn(cow)) {
+  if (cow.earlier && !whole_turn(book_, cow)) {
     contradicts_earlier(text);
     return Done{};
   }
-  if (const RecordedTurn* done = book_.before.correction(wrong.entry, whole_words(cow))) {
+  if (const RecordedTurn* done = book_.before.correction(wrong.entry, whole_words(book_, cow))) {
     book_.answers.add_there_already(said_as(cow.draft.turn.cow, book_.language), done->entry);
     last_turn_ = done->entry;
     book_.last_line.let_out = true;
@@ -86,24 +86,24 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
   }
   (cow.earlier ? cow.earlier->warnings : cow.warnings) =
       WarningLedger(wrong.body.warnings, wrong.body.words);
-  in_crush_ = std::move(cow);
+  crush_.cow = std::move(cow);
   return record_corrected(wrong, text);
 }
 
 /// The corrected turn is in the crush once more, and out again when it is recorded.
 Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_view text) {
-  auto past = past_of(book_, in_crush_->cow, &wrong);
+  auto past = past_of(book_, crush_.cow->cow, &wrong);
   if (!past) return past.faults();
-  (in_crush_->earlier ? in_crush_->earlier->past : in_crush_->past) = *std::move(past);
+  (crush_.cow->earlier ? crush_.cow->earlier->past : crush_.cow->past) = *std::move(past);
   given_again(text);
   show_learned();
   if (!tell_its_end(wrong.body.words, book_.visit.day, book_.language)) {
-    drop_said_again(in_crush_->draft.turn, trimmed(text), book_.language);
+    drop_said_again(crush_.cow->draft.turn, trimmed(text), book_.language);
   }
   check_her(true, text);
   const EntryId entry = book_.journal.fresh_id();
-  TurnRecorded body = body_of(*in_crush_, entry, &wrong);
-  const SaidBy by = in_crush_->by;
+  TurnRecorded body = body_of(*crush_.cow, entry, &wrong);
+  const SaidBy by = crush_.cow->by;
   keep_last_out(entry);
   return record(entry, std::move(body), by, &wrong);
 }

@@ -108,8 +108,8 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
     const Outcome applied = apply(line.clauses[at], text);
     if (!applied) return applied.faults();
   }
-  if (in_crush_ && line.clauses.size() > 1) {
-    const bool has_number = in_crush_->draft.turn.cow.known == CowKnown::numbered;
+  if (crush_.cow && line.clauses.size() > 1) {
+    const bool has_number = crush_.cow->draft.turn.cow.known == CowKnown::numbered;
     show_mark(std::string("call what was found on her") +
               (has_number ? "" : "; her number is asked for when the visit closes"));
     after_line(text);
@@ -121,7 +121,7 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
 
 Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view text) {
   drop_misread_count(said.batch);
-  if (in_crush_) {
+  if (crush_.cow) {
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
   }
@@ -161,7 +161,7 @@ Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::str
                                              std::string(book_.language.say(TermKind::correction)) +
                                              ", " + count_asked_ + '"'
                                        : std::string();
-  refuse(text,
+  refuse(book_, crush_, text,
          {{.slug = "call-impossible",
            .message = counted,
            .line = book_.answers.line(),
@@ -213,7 +213,7 @@ Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text)
     return Done{};
   }
   if (wrong == nullptr) {
-    refuse(text, {why_not_mended(said, book_.language, book_.answers.line())});
+    refuse(book_, crush_, text, {why_not_mended(said, book_.language, book_.answers.line())});
     return Done{};
   }
   BatchRecorded body = wrong->body;
@@ -225,10 +225,11 @@ Outcome RecordingState::mend_batch(const BatchSaid& said, std::string_view text)
     return add_batch(std::move(body), wrong);
   }
   if (body.batch.together() < 1) {
-    refuse(text, {{.slug = "call-impossible",
-                   .message = "As many are on their own as would be counted.",
-                   .line = book_.answers.line(),
-                   .remedy = "Say how many they were, those on their own among them."}});
+    refuse(book_, crush_, text,
+           {{.slug = "call-impossible",
+             .message = "As many are on their own as would be counted.",
+             .line = book_.answers.line(),
+             .remedy = "Say how many they were, those on their own among them."}});
     return Done{};
   }
   return add_batch(std::move(body), wrong);
@@ -242,11 +243,11 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
   const CowSaid* right = line ? number_mended(*line) : nullptr;
   if (right == nullptr) return false;
   const std::optional<std::int32_t> count = count_of(*right);
-  if (!count && in_crush_) return false;
+  if (!count && crush_.cow) return false;
   const std::string no(book_.language.say(TermKind::correction));
   const std::string animals(book_.language.say(TermKind::animals, last->body.batch.animals));
   const std::string mending = "\"" + no + ", " + right->number + ' ' + animals + "\"";
-  if (count && !in_crush_) {
+  if (count && !crush_.cow) {
     BatchSaid said;
     said.batch.counted = *count;
     said.batch.animals = last->body.batch.animals;
@@ -265,10 +266,11 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
             : "Say how many they were: \"" + no + ", 11 " + animals +
                   "\"; or her number and all "
                   "that holds.";
-  refuse(text, {{.slug = "call-impossible",
-                 .message = what,
-                 .line = book_.answers.line(),
-                 .remedy = remedy}});
+  refuse(book_, crush_, text,
+         {{.slug = "call-impossible",
+           .message = what,
+           .line = book_.answers.line(),
+           .remedy = remedy}});
   book_.last_line.counted = true;
   return true;
 }
@@ -283,11 +285,9 @@ Outcome RecordingState::refused_batch(std::string_view text) {
 
 /// "12 heifer, all good" was refused with a cow 12 in it, and is said again as a count.
 void RecordingState::drop_misread_count(const Batch& batch) {
-  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
-  if (plain_number(in_crush_->draft.turn.cow.number) != std::to_string(batch.counted)) return;
-  forget_answers_about_her();
-  in_crush_.reset();
-  held_back_by_.clear();
+  if (!crush_.cow || !crush_.cow->named_in_refused || !crush_.cow->draft.words.empty()) return;
+  if (plain_number(crush_.cow->draft.turn.cow.number) != std::to_string(batch.counted)) return;
+  take_out(book_, crush_);
 }
 
 }  // namespace evenclaw

@@ -89,9 +89,10 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
   const std::optional<std::string> number = number_to_drop(text, book_.language);
   if (!number) return false;
   const bool has_number = !number->empty();
-  const bool is_here = in_crush_ && !in_crush_->refused.empty() &&
-                       (has_number ? only_number(in_crush_->draft.turn.cow) == plain_number(*number)
-                                   : in_crush_->refused.back().text == just_refused);
+  const bool is_here =
+      crush_.cow && !crush_.cow->refused.empty() &&
+      (has_number ? only_number(crush_.cow->draft.turn.cow) == plain_number(*number)
+                  : crush_.cow->refused.back().text == just_refused);
   bool any = is_here;
   if (is_here) drop_of_her(has_number ? std::string() : just_refused);
   if (has_number || !just_refused.empty()) {
@@ -116,30 +117,30 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
 /// The last line when one is given, else all of hers. Who was named in such lines alone stands
 /// there all the same where one line is dropped and her number was clear; else she was never there.
 void RecordingState::drop_of_her(const std::string& just_refused) {
-  std::vector<RefusedLine>& open = in_crush_->refused;
+  std::vector<RefusedLine>& open = crush_.cow->refused;
   const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
   for (auto line = first; line != open.end(); ++line) {
-    book_.answers.add(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush();
-    if (held_back_by_ == line->text) held_back_by_.clear();
+    book_.answers.add(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush(book_, crush_);
+    if (crush_.held_back_by == line->text) crush_.held_back_by.clear();
   }
   open.erase(first, open.end());
   const bool was_only_named =
-      in_crush_->named_in_refused && in_crush_->draft.words.empty() && open.empty();
+      crush_.cow->named_in_refused && crush_.cow->draft.words.empty() && open.empty();
   if (!was_only_named) return;
-  const CowSaid& cow = in_crush_->draft.turn.cow;
+  const CowSaid& cow = crush_.cow->draft.turn.cow;
   const bool is_clear = cow.known == CowKnown::numbered || read_in(cow);
-  if (just_refused.empty() || !is_clear) return in_crush_.reset();
-  in_crush_->draft.words.push_back(recorded_as(cow));
-  in_crush_->named_in_refused = false;
+  if (just_refused.empty() || !is_clear) return crush_.cow.reset();
+  crush_.cow->draft.words.push_back(recorded_as(cow));
+  crush_.cow->named_in_refused = false;
 }
 
 /// "No, no refitted" where "refitted" was refused: nothing was taken that could be taken back, so
 /// the line is dropped. One that called anything else besides stays.
 bool RecordingState::takes_back_what_was_refused(const Line& line) {
-  if (!in_crush_ || line.clauses.empty()) return false;
+  if (!crush_.cow || line.clauses.empty()) return false;
   const auto* back = std::get_if<TurnClause>(&line.clauses.back());
   if (back == nullptr) return false;
-  std::vector<RefusedLine>& open = in_crush_->refused;
+  std::vector<RefusedLine>& open = crush_.cow->refused;
   const auto meant = std::find_if(open.begin(), open.end(), [&](const RefusedLine& refused) {
     const auto said = read_in_herd(book_, refused.text, after_let_out(book_));
     if (!said || said->clauses.empty()) return false;
@@ -153,7 +154,7 @@ bool RecordingState::takes_back_what_was_refused(const Line& line) {
     return !calls_more && last != nullptr && is_taken_back_by(*back, *last);
   });
   if (meant == open.end()) return false;
-  book_.answers.add(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush();
+  book_.answers.add(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush(book_, crush_);
   open.erase(meant);
   return true;
 }

@@ -73,7 +73,7 @@ std::vector<std::string> taken_back(const Turn& before, const Turn& now, const L
 
 /// `before` is her turn as it stood before the line, in which nobody was named.
 void RecordingState::tell_found_where_fine(const Turn& before) {
-  const Turn& now = in_crush_->draft.turn;
+  const Turn& now = crush_.cow->draft.turn;
   for (const std::string& told : taken_back(before, now, book_.language)) show_mark(told);
   const FootSet feet = found_where_fine(before, now);
   if (feet.empty()) return;

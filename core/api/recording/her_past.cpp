@@ -231,15 +231,15 @@ Result<PlainLine> RecordingState::beside_her_past(Line line) {
   if (!leans_on_her_past(line)) return PlainLine{std::move(line), {}, {}};
   const auto* named = std::get_if<CowNamed>(&line.clauses.front());
   const bool is_another = named != nullptr && !goes_on(named->cow);
-  if (!is_another && !in_crush_) return PlainLine{std::move(line), {}, {}};
+  if (!is_another && !crush_.cow) return PlainLine{std::move(line), {}, {}};
   if (!is_another) {
-    return plain_line(line, in_crush_->draft,
-                      {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
+    return plain_line(line, crush_.cow->draft,
+                      {crush_.cow->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
   }
   const auto past = past_of(book_, book_.finder.find(named->cow).cow);
   if (!past) return past.faults();
   TurnDraft so_far;
-  if (is_certain_now(named->cow)) so_far = in_crush_->draft;
+  if (is_certain_now(named->cow)) so_far = crush_.cow->draft;
   so_far.turn.cow = named->cow;
   return plain_line(line, std::move(so_far), {past->rows, book_.visit.visit, book_.visit.day},
                     book_.language);
@@ -267,16 +267,17 @@ Faults RecordingState::await_foot(std::string_view text, Faults faults) {
 /// about her in short, as the line it stands for. Nothing for any other line.
 std::optional<std::string> RecordingState::answer_with_foot(std::string_view text) {
   const std::string asked = std::exchange(book_.last_line.lacks_foot, {});
-  if (in_crush_) {
-    const TurnDraft& so_far = in_crush_->draft;
+  if (crush_.cow) {
+    const TurnDraft& so_far = crush_.cow->draft;
     auto before =
         book_.typed ? std::nullopt : taken_before(book_.before, so_far, text, book_.language);
     if (!before) {
-      const std::optional<Turn> whole = whole_turn(*in_crush_);
+      const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
       const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
-      before = answer_in_short(text, warnings().unanswered(), book_.language, told);
+      before =
+          answer_in_short(text, ledger_of(book_, *crush_.cow).unanswered(), book_.language, told);
     }
-    if (!before && book_.typed) before = score_in_short(text, in_crush_->refused, book_.language);
+    if (!before && book_.typed) before = score_in_short(text, crush_.cow->refused, book_.language);
     if (before) return before;
   }
   const std::string number = number_in_front(text);

@@ -29,26 +29,28 @@ std::vector<Warning> stops_of(const std::vector<Warning>& warnings) {
 }  // namespace
 
 void RecordingState::end_turn(LetOutBy why) {
-  Turn& turn = in_crush_->draft.turn;
-  const bool nothing_said = says_nothing(turn) && !was_answered(warnings().shown());
-  const bool was_ended = why == LetOutBy::done || in_crush_->done_said;
-  const std::string unread = not_understood(in_crush_->refused);
+  Turn& turn = crush_.cow->draft.turn;
+  const bool nothing_said =
+      says_nothing(turn) && !was_answered(ledger_of(book_, *crush_.cow).shown());
+  const bool was_ended = why == LetOutBy::done || crush_.cow->done_said;
+  const std::string unread = not_understood(crush_.cow->refused);
   if (!unread.empty()) {
     add_end_reason(turn, unread);
     if (book_.typed)
-      book_.answers.add(ReplyKind::mark, unread + ", nor said again").cow = cow_in_crush();
-  } else if (nothing_said && !(was_ended && in_crush_->earlier)) {
+      book_.answers.add(ReplyKind::mark, unread + ", nor said again").cow =
+          cow_in_crush(book_, crush_);
+  } else if (nothing_said && !(was_ended && crush_.cow->earlier)) {
     add_end_reason(turn, nothing_was_said);
   } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {
     add_end_reason(turn, "nothing was said of her feet");
   }
-  if (in_crush_->done_said || turn.end != TurnEnd::done) return;
+  if (crush_.cow->done_said || turn.end != TurnEnd::done) return;
   switch (why) {
     case LetOutBy::next_cow:
     case LetOutBy::done:
       return;
     case LetOutBy::end_of_visit:
-      if (in_crush_->broke_off && !looks_finished())
+      if (crush_.cow->broke_off && !looks_finished(book_, *crush_.cow))
         add_end_reason(turn, "the recording broke off");
       return;
     case LetOutBy::end_of_input:
@@ -64,7 +66,7 @@ bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn*
   if (book_.typed || superseded == nullptr) return false;
   const TurnRecorded& then = superseded->body;
   return body.cow == then.cow && body.turn == then.turn &&
-         std::all_of(in_crush_->draft.words.begin(), in_crush_->draft.words.end(),
+         std::all_of(crush_.cow->draft.words.begin(), crush_.cow->draft.words.end(),
                      [&](const std::string& line) {
                        return std::find(then.words.begin(), then.words.end(), line) !=
                               then.words.end();
@@ -73,8 +75,8 @@ bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn*
 
 /// She was called to the end before, and this call fills in what was missing then.
 bool RecordingState::only_answers_what_was_asked() const {
-  return in_crush_->earlier && in_crush_->earlier->turn.body.turn.end == TurnEnd::done &&
-         whole_turn(*in_crush_).has_value();
+  return crush_.cow->earlier && crush_.cow->earlier->turn.body.turn.end == TurnEnd::done &&
+         whole_turn(book_, *crush_.cow).has_value();
 }
 
 /// The cow that "no, 421" names.
@@ -88,15 +90,11 @@ std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const
 
 /// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
 const RecordedTurn* RecordingState::there_already() {
-  const Turn& turn = in_crush_->draft.turn;
+  const Turn& turn = crush_.cow->draft.turn;
   if (book_.typed && turn.cow.known != CowKnown::numbered) return nullptr;
-  const RecordedTurn* same =
-      book_.before.same({turn.cow, in_crush_->draft.words, !book_.typed, put_right_in(next_line_)});
-  return same != nullptr ? same : book_.before.gone_on(turn.cow, in_crush_->draft.words);
-}
-
-void RecordingState::forget_answers_about_her() {
-  book_.answers.forget_of(cow_in_crush(), in_crush_->first_answer);
+  const RecordedTurn* same = book_.before.same(
+      {turn.cow, crush_.cow->draft.words, !book_.typed, put_right_in(next_line_)});
+  return same != nullptr ? same : book_.before.gone_on(turn.cow, crush_.cow->draft.words);
 }
 
 /// The tasks of a corrected turn stay the ones they were, whoever corrects it.
@@ -106,16 +104,16 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
   if (superseded != nullptr) corrected = book_.before.line_of(superseded->entry);
   const EntryId first =
       corrected.empty() ? entry : corrected.back()->supersedes.value_or(corrected.back()->entry);
-  const std::optional<Turn> whole = whole_turn(cow);
+  const std::optional<Turn> whole = whole_turn(book_, cow);
   const CowPast& past = whole ? cow.earlier->past : cow.past;
   TurnRecorded body;
   body.visit = book_.visit.visit;
   body.cow = cow.cow;
-  body.words = whole_words(cow);
+  body.words = whole_words(book_, cow);
   if (whole) body.called_first = cow.earlier->turn.body.called_first;
   body.called_first.insert(body.called_first.end(), cow.called_first.begin(),
                            cow.called_first.end());
-  body.turn = whole ? *whole : as_settled(cow);
+  body.turn = whole ? *whole : as_settled(book_, cow);
   // Of one who was called twice, and of one mended later, no one time tells how long she stood.
   if (superseded == nullptr) body.began = cow.began;
   body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
@@ -130,71 +128,69 @@ TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
 /// She stood there once more only to have mended what was called of her before, and that is on
 /// record.
 bool RecordingState::was_only_mended(LetOutBy why) const {
-  const bool goes_on = why == LetOutBy::done && in_crush_->earlier;
-  return in_crush_->mended_before && !goes_on && in_crush_->refused.empty() &&
-         says_nothing(in_crush_->draft.turn);
+  const bool goes_on = why == LetOutBy::done && crush_.cow->earlier;
+  return crush_.cow->mended_before && !goes_on && crush_.cow->refused.empty() &&
+         says_nothing(crush_.cow->draft.turn);
 }
 
 /// The turn that this one takes the place of: one that broke off and is said again from its
 /// beginning, or one in which something was open.
 const RecordedTurn* RecordingState::gone_on_with() {
-  if (whole_turn(*in_crush_)) return book_.before.find(in_crush_->earlier->turn.entry);
-  const CowSaid& said = in_crush_->draft.turn.cow;
-  const bool is_another = in_crush_->earlier && said.known == CowKnown::doubtful;
-  if (is_another) in_crush_->cow = book_.finder.find(said).cow;
-  in_crush_->earlier.reset();
-  return book_.before.begun(in_crush_->draft.turn.cow, in_crush_->draft.words);
+  if (whole_turn(book_, *crush_.cow)) return book_.before.find(crush_.cow->earlier->turn.entry);
+  const CowSaid& said = crush_.cow->draft.turn.cow;
+  const bool is_another = crush_.cow->earlier && said.known == CowKnown::doubtful;
+  if (is_another) crush_.cow->cow = book_.finder.find(said).cow;
+  crush_.cow->earlier.reset();
+  return book_.before.begun(crush_.cow->draft.turn.cow, crush_.cow->draft.words);
 }
 
 Outcome RecordingState::answer_there_already(const RecordedTurn& same) {
-  forget_answers_about_her();
-  book_.answers.add_there_already(cow_in_crush(), same.entry);
+  forget_answers_about_her(book_, crush_);
+  book_.answers.add_there_already(cow_in_crush(book_, crush_), same.entry);
   last_turn_ = same.entry;
-  const Outcome stands = stand_as_recorded(same);
+  const Outcome stands = stand_as_recorded(book_, *crush_.cow, same);
   keep_last_out(last_turn_.value());
   return stands;
 }
 
 Outcome RecordingState::let_out(LetOutBy why) {
   if (was_only_mended(why)) {
-    forget_answers_about_her();
-    in_crush_.reset();
-    held_back_by_.clear();
+    take_out(book_, crush_);
     return Done{};
   }
-  in_crush_->called_to_the_end = why == LetOutBy::done;
+  crush_.cow->called_to_the_end = why == LetOutBy::done;
   if (walked_by(why)) return tell_that_she_walked_by();
   if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
   end_turn(why);
   check_her(true, {});
   if (book_.typed && why == LetOutBy::next_cow) {
-    std::vector<Warning> stops = stops_of(warnings().unanswered());
-    std::erase_if(stops,
-                  [&](const Warning& stop) { return book_.answers.shows(stop, cow_in_crush()); });
-    book_.answers.show(stops, cow_in_crush());
+    std::vector<Warning> stops = stops_of(ledger_of(book_, *crush_.cow).unanswered());
+    std::erase_if(stops, [&](const Warning& stop) {
+      return book_.answers.shows(stop, cow_in_crush(book_, crush_));
+    });
+    book_.answers.show(stops, cow_in_crush(book_, crush_));
   }
   const RecordedTurn* superseded = gone_on_with();
-  if (superseded != nullptr) in_crush_->cow = superseded->body.cow;
+  if (superseded != nullptr) crush_.cow->cow = superseded->body.cow;
   // Of a turn that is gone on with, the past holds the first call: by it is known of which feet
   // "rest fine" does not speak.
-  if (superseded != nullptr && !in_crush_->earlier) {
-    auto past = past_of(book_, in_crush_->cow, superseded);
+  if (superseded != nullptr && !crush_.cow->earlier) {
+    auto past = past_of(book_, crush_.cow->cow, superseded);
     if (!past) return past.faults();
-    in_crush_->past = *std::move(past);
+    crush_.cow->past = *std::move(past);
   }
   const EntryId entry = book_.journal.fresh_id();
-  TurnRecorded body = body_of(*in_crush_, entry, superseded);
+  TurnRecorded body = body_of(*crush_.cow, entry, superseded);
   if (says_it_again(body, superseded)) return answer_there_already(*superseded);
-  const SaidBy by = in_crush_->by;
+  const SaidBy by = crush_.cow->by;
   keep_last_out(entry);
   return record(entry, std::move(body), by, superseded);
 }
 
 void RecordingState::keep_last_out(EntryId entry) {
-  LastOut out{*std::move(in_crush_), entry};
+  LastOut out{*std::move(crush_.cow), entry};
   last_out_ = std::move(out);
-  in_crush_.reset();
-  held_back_by_.clear();
+  crush_.clear();
   book_.last_line.let_out = true;
 }
 

@@ -72,8 +72,8 @@ Line with_lifted_kept(Line line, std::string_view text, const FootSet& lifted,
 FootSet RecordingState::lifted_at_this_visit(const Line& line) const {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   FootSet lifted;
-  if (named == nullptr && !in_crush_) return lifted;
-  const CowSaid& cow = named != nullptr ? named->cow : in_crush_->draft.turn.cow;
+  if (named == nullptr && !crush_.cow) return lifted;
+  const CowSaid& cow = named != nullptr ? named->cow : crush_.cow->draft.turn.cow;
   for (const RecordedTurn* turn : book_.before.turns_called(cow)) {
     lifted.add(lifted_feet(turn->body.turn));
   }

@@ -144,22 +144,20 @@ FootSet filled_then(const Turn& turn, const FootSet& todays_feet) {
 /// Her number stood in a line nobody could read and this one says it again: she was not in the
 /// crush, only spoken of.
 void RecordingState::drop_only_spoken_of(std::string_view text) {
-  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return;
+  if (!crush_.cow || !crush_.cow->named_in_refused || !crush_.cow->draft.words.empty()) return;
   const bool all_said_again = std::all_of(
-      in_crush_->refused.begin(), in_crush_->refused.end(), [&](const RefusedLine& refused) {
+      crush_.cow->refused.begin(), crush_.cow->refused.end(), [&](const RefusedLine& refused) {
         return is_said_again(refused.text, trimmed(text), book_.language);
       });
   if (!all_said_again) return;
-  forget_answers_about_her();
-  in_crush_.reset();
-  held_back_by_.clear();
+  take_out(book_, crush_);
 }
 
 /// Kept for the end of the visit: somebody's record was to be mended and is not.
 Outcome RecordingState::refuse_mending(const std::string& number, Fault fault,
                                        std::string_view text) {
   const std::string asked = fault.message + " What holds?";
-  refuse(text, {std::move(fault)});
+  refuse(book_, crush_, text, {std::move(fault)});
   return keep_as_unread({number, std::string(trimmed(text))}, asked);
 }
 
@@ -170,7 +168,7 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   if (const RecordedTurn* done =
           book_.typed ? nullptr : book_.before.mended(mending->cow, trimmed(text))) {
     book_.answers.add_there_already(number, done->entry);
-    if (!in_crush_) last_turn_ = done->entry;
+    if (!crush_.cow) last_turn_ = done->entry;
     return true;
   }
   const std::vector<const RecordedTurn*> turns = book_.before.turns_called(mending->cow);
@@ -226,7 +224,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
       });
   if (is_given_again) return false;
   Fault fault = not_mended_so(plain_number(mended->called.number), right);
-  const bool was_last = !in_crush_ && last_turn_ == turns.back()->entry;
+  const bool was_last = !crush_.cow && last_turn_ == turns.back()->entry;
   if (was_last) {
     fault.remedy = "Say \"" + offered_correction(right, book_.language) + "\", without her number.";
     book_.last_line.let_out = true;
@@ -246,17 +244,17 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
 /// She stands in the crush once more, and what is corrected was called of her the first time. What
 /// is taken back is taken back of both calls.
 Result<bool> RecordingState::mended_first_call(const Line& line, std::string_view text) {
-  if (!in_crush_ || holds_back(line, text)) return false;
-  const CowSaid cow = in_crush_->draft.turn.cow;
+  if (!crush_.cow || holds_back(line, text)) return false;
+  const CowSaid cow = crush_.cow->draft.turn.cow;
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   if (cow.known != CowKnown::numbered || (named != nullptr && !goes_on(named->cow))) return false;
   std::optional<LateMending> mending = mending_of(cow, line);
   if (!mending) return false;
   const bool is_of_this_call = not_applicable(line).empty();
   if (is_of_this_call && !takes_back_only(*mending)) return false;
-  if (mending->feet.empty()) mending->feet = in_crush_->draft.feet_named;
+  if (mending->feet.empty()) mending->feet = crush_.cow->draft.feet_named;
   if (!book_.typed && !is_of_this_call && book_.before.mended(cow, trimmed(text)) != nullptr) {
-    in_crush_->mended_before = true;
+    crush_.cow->mended_before = true;
     return true;
   }
   const std::vector<Choice> choices = choices_of(book_.before.turns_called(cow), *mending);
@@ -269,10 +267,10 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
   }
   Outcome taken = settle_news_said_again(text);
   if (taken) taken = record_mended_later(*choices.front().turn, choices.front().way.draft, text);
-  if (taken) taken = look_again_at_past();
+  if (taken) taken = look_again_at_past(book_, *crush_.cow);
   if (!taken) return taken.faults();
   given_again(text);
-  if (!is_of_this_call) in_crush_->mended_before = true;
+  if (!is_of_this_call) crush_.cow->mended_before = true;
   return !is_of_this_call;
 }
 
@@ -281,7 +279,7 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
                                             std::string_view text) {
   auto past = past_of(book_, wrong.body.cow, &wrong);
   if (!past) return past.faults();
-  auto near = near_cows(wrong.body.turn.cow, *past);
+  auto near = near_cows(book_, wrong.body.turn.cow, *past);
   if (!near) return near.faults();
   InCrush her;
   her.cow = wrong.body.cow;
@@ -304,8 +302,8 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   const bool was_last = last_turn_ == wrong.entry;
   const std::optional<EntryId> last_turn = last_turn_;
   std::optional<LastOut> last_out = last_out_;
-  const std::string held_back_by = held_back_by_;
-  std::optional<InCrush> stands_there = std::exchange(in_crush_, std::move(her));
+  const std::string held_back_by = crush_.held_back_by;
+  std::optional<InCrush> stands_there = std::exchange(crush_.cow, std::move(her));
   const Outcome recorded = record_corrected(wrong, text);
   if (!recorded) return recorded;
   ReplyItem& item = book_.answers.add(ReplyKind::told, "");
@@ -314,8 +312,8 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   item.words = "now reads: " + on_record(now, book_.language);
   book_.last_line.let_out = false;
   if (!stands_there) return Done{};
-  in_crush_ = std::move(stands_there);
-  held_back_by_ = held_back_by;
+  crush_.cow = std::move(stands_there);
+  crush_.held_back_by = held_back_by;
   if (was_last) return Done{};
   last_turn_ = last_turn;
   last_out_ = std::move(last_out);

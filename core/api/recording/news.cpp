@@ -205,7 +205,7 @@ bool RecordingState::may_mend_again(const UnreadNews& news, std::string_view tex
   const auto is_hers = [&](const InCrush& cow) {
     return plain_number(cow.draft.turn.cow.number) == plain_number(news.number);
   };
-  if (in_crush_) return is_hers(*in_crush_);
+  if (crush_.cow) return is_hers(*crush_.cow);
   const bool mends =
       cow_mended_in_refused(news.words, after_let_out(book_), book_.language).has_value();
   return mends && last_out_ && is_hers(last_out_->cow);
@@ -265,14 +265,14 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
     book_.last_line.told_of.push_back(number);
   std::optional<CowId> cow = book_.finder.called(news.number);
   // Who is in the crush for the first time carries her number only when she is let out.
-  const bool is_here = in_crush_ && in_crush_->draft.turn.cow.known == CowKnown::numbered &&
-                       plain_number(in_crush_->draft.turn.cow.number) == plain_number(news.number);
-  if (!cow && is_here) cow = in_crush_->cow;
+  const bool is_here = crush_.cow && crush_.cow->draft.turn.cow.known == CowKnown::numbered &&
+                       plain_number(crush_.cow->draft.turn.cow.number) == plain_number(news.number);
+  if (!cow && is_here) cow = crush_.cow->cow;
   if (!cow) {
-    if (in_crush_) held_back_by_ = trimmed(text);
+    if (crush_.cow) crush_.held_back_by = trimmed(text);
     return unknown_cow(news, text);
   }
-  if (in_crush_) now_told_of(*in_crush_, news, *cow);
+  if (crush_.cow) now_told_of(*crush_.cow, news, *cow);
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
   // What was told before answers what was asked since.
@@ -310,8 +310,8 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
       .cow = plain_number(news.number);
   const Outcome answered = answer_by_news(cow, news, text);
   if (!answered) return answered;
-  if (!in_crush_ || in_crush_->cow != cow) return Done{};
-  return look_again_at_past();
+  if (!crush_.cow || crush_.cow->cow != cow) return Done{};
+  return look_again_at_past(book_, *crush_.cow);
 }
 
 /// That the vet came to a cow who waits for none, while another does, may be a slip of the number.
@@ -378,11 +378,12 @@ Result<std::optional<Person>> RecordingState::person(TermKind who, std::string_v
 Result<std::optional<Person>> RecordingState::refuse_two_names(TermKind who,
                                                                std::string_view name) {
   const std::string said(trimmed(name));
-  refuse(name, {{.slug = "call-impossible",
-                 .message = said + " are two names; one person calls, and one writes, at a time.",
-                 .token = said,
-                 .line = book_.answers.line(),
-                 .remedy = "Say one name, and the other one when that person takes over."}});
+  refuse(book_, crush_, name,
+         {{.slug = "call-impossible",
+           .message = said + " are two names; one person calls, and one writes, at a time.",
+           .token = said,
+           .line = book_.answers.line(),
+           .remedy = "Say one name, and the other one when that person takes over."}});
   const Outcome kept = book_.typed
                            ? Outcome(Done{})
                            : keep_as_unread({std::string(role_of(who)), "two names at once"},

@@ -55,11 +55,11 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
 Result<bool> RecordingState::number_of_news_mended(std::string_view text,
                                                    const std::vector<std::string>& told) {
   const std::optional<std::string> right = number_put_right_in(text, book_.language);
-  if (!right || told.empty() || (!in_crush_ && last_turn_)) return false;
-  if (in_crush_ || told.size() > 1) {
+  if (!right || told.empty() || (!crush_.cow && last_turn_)) return false;
+  if (crush_.cow || told.size() > 1) {
     Fault fault =
-        in_crush_ ? whose_number(in_crush_->draft.turn.cow, told.front(), *right, book_.language)
-                  : which_of_them(told, *right, book_.language);
+        crush_.cow ? whose_number(crush_.cow->draft.turn.cow, told.front(), *right, book_.language)
+                   : which_of_them(told, *right, book_.language);
     const Outcome refused = refuse_mending(told.front(), std::move(fault), text);
     if (!refused) return refused.faults();
     return true;
@@ -96,7 +96,7 @@ Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_vie
   }
   if (told.empty() && mended.right) return false;
   if (told.empty()) {
-    refuse(text, {nothing_to_take_back(mended)});
+    refuse(book_, crush_, text, {nothing_to_take_back(mended)});
     return true;
   }
   Outcome taken = settle_news_said_again(text);
@@ -126,7 +126,8 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
     if (!settled) return settled;
   }
   book_.answers.add(ReplyKind::told, taken_back_told(first)).cow = number;
-  return in_crush_ && in_crush_->cow == first.cow ? look_again_at_past() : Outcome(Done{});
+  return crush_.cow && crush_.cow->cow == first.cow ? look_again_at_past(book_, *crush_.cow)
+                                                    : Outcome(Done{});
 }
 
 /// The same of the right one, in the words of both lines.

@@ -78,41 +78,41 @@ std::optional<Warning> other_cow_read(const Turn& turn, const ReadCow& read,
 /// Said once, when she comes into the crush.
 void RecordingState::tell_who_was_read(std::string_view text) {
   const std::optional<std::string> digits = read_at_start(text);
-  if (!digits || !in_crush_) return;
-  const CowSaid& cow = in_crush_->draft.turn.cow;
+  if (!digits || !crush_.cow) return;
+  const CowSaid& cow = crush_.cow->draft.turn.cow;
   if (cow.known == CowKnown::numbered) {
     book_.answers.add(ReplyKind::mark, "known by her electronic number " + *digits).cow =
-        cow_in_crush();
+        cow_in_crush(book_, crush_);
     return;
   }
   const auto number = electronic_number(*digits);
   if (!number) {
     ReplyItem& item = book_.answers.add(
         ReplyKind::question, "That is no electronic number. " + number.faults().front().message);
-    item.cow = cow_in_crush();
+    item.cow = cow_in_crush(book_, crush_);
     item.remedy = number.faults().front().remedy;
     return;
   }
   if (book_.finder.carrier_of_tag(*digits)) return;
   book_.answers
       .add(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
-      .cow = cow_in_crush();
+      .cow = cow_in_crush(book_, crush_);
 }
 
 /// Of the cow in the crush, when it was a reader that named her.
 std::optional<Warning> RecordingState::other_cow_read_maybe(const Turn& turn) const {
-  const std::vector<std::string>& lines = in_crush_->draft.words;
+  const std::vector<std::string>& lines = crush_.cow->draft.words;
   const auto named_her = [&](const std::string& line) {
     const std::optional<std::string> digits = read_at_start(line);
-    return digits && book_.finder.carrier_of_tag(*digits) == in_crush_->cow;
+    return digits && book_.finder.carrier_of_tag(*digits) == crush_.cow->cow;
   };
   if (std::none_of(lines.begin(), lines.end(), named_her)) return std::nullopt;
   ReadCow her;
-  her.name = cow_in_crush();
-  her.left = book_.finder.left(in_crush_->cow);
-  her.was_here_today = !in_crush_->past.same_visit.empty() && !in_crush_->earlier &&
-                       !book_.before.is_perhaps_again(in_crush_->cow, lines);
-  her.dried_off = dried_off_on(in_crush_->past, book_.visit.day);
+  her.name = cow_in_crush(book_, crush_);
+  her.left = book_.finder.left(crush_.cow->cow);
+  her.was_here_today = !crush_.cow->past.same_visit.empty() && !crush_.cow->earlier &&
+                       !book_.before.is_perhaps_again(crush_.cow->cow, lines);
+  her.dried_off = dried_off_on(crush_.cow->past, book_.visit.day);
   return other_cow_read(turn, her, book_.language);
 }
 

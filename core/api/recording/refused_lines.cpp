@@ -70,25 +70,6 @@ bool is_of_nobody(std::string_view text, const Language& language) {
   return is_an_aside(text, language) || is_a_heading(text, language);
 }
 
-/// "Yes" may have been meant as the answer to what was asked.
-Faults with_answers_offered(Faults faults, const Language& language) {
-  if (faults.empty()) return faults;
-  faults.front().remedy = "right as it was called: \"" +
-                          std::string(language.say(TermKind::go_ahead)) + "\"; not so: \"" +
-                          std::string(language.say(TermKind::correction)) +
-                          ", ...\" with what holds.";
-  return faults;
-}
-
-/// "Dry cows" by itself.
-Faults with_heading_offered(Faults faults, std::string_view text) {
-  if (faults.empty()) return faults;
-  const std::string said(trimmed(text));
-  faults.front().remedy =
-      "nobody is named: as a heading say \"# " + said + "\"; to count them say how many before it";
-  return faults;
-}
-
 bool calls_a_lesion(std::string_view text, const Language& language) {
   const std::vector<Token> tokens = tokens_of(text);
   for (std::size_t at = 0; at < tokens.size(); ++at) {
@@ -153,21 +134,6 @@ void keep_refused(InCrush& cow, std::string_view text, const Language& language)
   cow.refused.back().said_before = cow.draft.words.size();
 }
 
-void RecordingState::refuse(std::string_view text, const Faults& refused) {
-  book_.last_line.refused = trimmed(text);
-  const bool is_asked = in_crush_ && !warnings().unanswered().empty();
-  const bool may_answer = is_asked && is_an_aside(text, book_.language);
-  Faults faults = may_answer ? with_answers_offered(refused, book_.language) : refused;
-  if (is_a_heading(text, book_.language)) faults = with_heading_offered(std::move(faults), text);
-  for (const Fault& fault : faults) {
-    ReplyItem& item = book_.answers.add(ReplyKind::refused, fault.message);
-    item.slug = fault.slug;
-    item.column = fault.column;
-    item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
-    item.remedy = fault.remedy;
-  }
-}
-
 /// "102 wrap off, nothing found" lacks the foot, and it is on record where her wrap is.
 Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
   const auto lacks_foot = [](const Fault& fault) {
@@ -177,7 +143,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
   const RefusedCow named = cow_in_refused(text, context(), book_.language);
   std::optional<CowId> cow;
   if (named.likely == CowLikely::surely) cow = book_.finder.carrier(plain_number(named.cow.number));
-  if (named.likely == CowLikely::none && in_crush_) cow = in_crush_->cow;
+  if (named.likely == CowLikely::none && crush_.cow) cow = crush_.cow->cow;
   if (!cow) return faults;
   const auto past = past_of(book_, *cow);
   if (!past) return faults;
@@ -194,7 +160,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 /// at the screen or not. What is told of a foot while nobody is in the crush is kept with a cow
 /// without a number.
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
-  refuse(text, faults);
+  refuse(book_, crush_, text, faults);
   if (is_of_nobody(text, book_.language)) return Done{};
   if (is_of_a_batch(text)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), book_.language);
@@ -217,31 +183,31 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     hold_back_after(text);
     return keep_unread(text);
   }
-  const auto parts = parts_with_feet(text, in_crush_.has_value(), book_.language);
+  const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
   if (!parts.empty()) return keep_with_each(parts, text);
   if (refused.likely != CowLikely::none) {
     const CowSaid cow = as_known_here(refused, book_.finder, book_.visit.day);
     const Outcome named = name_in_refused(who_was_read(book_, cow), text);
     if (!named) return named;
   } else {
-    const bool is_of_whoever = in_crush_ && !held_back_by_.empty() &&
+    const bool is_of_whoever = crush_.cow && !crush_.held_back_by.empty() &&
                                tells_of_a_foot(text, book_.language) &&
                                !may_be_of_another_cow(text, book_.language);
     const Outcome stands = is_of_whoever ? stand_for_whoever() : Outcome(Done{});
     if (!stands) return stands;
     hold_back_after(text);
   }
-  if (!in_crush_ && is_of_somebody(text, book_.language)) {
+  if (!crush_.cow && is_of_somebody(text, book_.language)) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
     const Outcome named = name_in_refused(nobody, text);
     if (!named) return named;
   }
-  if (!in_crush_) return keep_unread(text);
+  if (!crush_.cow) return keep_unread(text);
   const bool is_known =
-      std::any_of(in_crush_->refused.begin(), in_crush_->refused.end(),
+      std::any_of(crush_.cow->refused.begin(), crush_.cow->refused.end(),
                   [&](const RefusedLine& before) { return before.text == trimmed(text); });
-  if (!is_known) keep_refused(*in_crush_, text, book_.language);
+  if (!is_known) keep_refused(*crush_.cow, text, book_.language);
   return Done{};
 }
 
@@ -249,10 +215,10 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
 /// What stands before the number of the other is of her in the crush.
 Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
                                        std::string_view text) {
-  const auto further = in_crush_ ? cow_further_on(text, book_.language) : std::nullopt;
+  const auto further = crush_.cow ? cow_further_on(text, book_.language) : std::nullopt;
   if (further) {
-    keep_refused(*in_crush_, further->before, book_.language);
-    held_back_by_ = trimmed(text);
+    keep_refused(*crush_.cow, further->before, book_.language);
+    crush_.held_back_by = trimmed(text);
   } else {
     hold_back_after(text);
   }
@@ -263,7 +229,7 @@ Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
                        "What holds?");
     if (!kept) return kept;
   }
-  if (in_crush_) return Done{};
+  if (crush_.cow) return Done{};
   // What follows is of a foot of whoever stands there.
   CowSaid nobody;
   nobody.known = CowKnown::unnumbered;
@@ -271,23 +237,23 @@ Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
 }
 
 Outcome RecordingState::name_in_refused(const CowSaid& cow, std::string_view text) {
-  const bool is_in_crush = in_crush_ && same_number(in_crush_->draft.turn.cow, cow);
+  const bool is_in_crush = crush_.cow && same_number(crush_.cow->draft.turn.cow, cow);
   if (is_in_crush || goes_on(cow)) return Done{};
   const Outcome named = name_cow(cow, text);
   if (!named) return named;
-  in_crush_->named_in_refused = true;
+  crush_.cow->named_in_refused = true;
   return Done{};
 }
 
 /// The number of the cow in the crush stood in a line that was refused and is said again now, or it
 /// was asked whether she is this one.
 bool RecordingState::is_certain_now(const CowSaid& cow) const {
-  if (!in_crush_) return false;
-  const bool was_asked = is_the_known_cow(in_crush_->draft.turn, in_crush_->warnings.unanswered(),
+  if (!crush_.cow) return false;
+  const bool was_asked = is_the_known_cow(crush_.cow->draft.turn, crush_.cow->warnings.unanswered(),
                                           cow, book_.language);
-  if (was_asked || book_.before.is_known_by_these(cow, in_crush_->draft)) return true;
-  if (!in_crush_->named_in_refused) return false;
-  const CowSaid& said = in_crush_->draft.turn.cow;
+  if (was_asked || book_.before.is_known_by_these(cow, crush_.cow->draft)) return true;
+  if (!crush_.cow->named_in_refused) return false;
+  const CowSaid& said = crush_.cow->draft.turn.cow;
   return said.known == CowKnown::doubtful && cow.known == CowKnown::numbered &&
          same_number(said, cow);
 }
@@ -298,39 +264,38 @@ bool RecordingState::is_certain_now(const CowSaid& cow) const {
 /// told of a foot. And when a foot was told of and no cow, a number alone is the answer to whose it
 /// is.
 Outcome RecordingState::settle_misread(const Line& line, std::string_view text) {
-  if (!in_crush_ || !in_crush_->named_in_refused || !in_crush_->draft.words.empty()) return Done{};
-  if (const CowSaid* cow = number_alone(line); cow != nullptr && is_nobody(*in_crush_)) {
+  if (!crush_.cow || !crush_.cow->named_in_refused || !crush_.cow->draft.words.empty())
+    return Done{};
+  if (const CowSaid* cow = number_alone(line); cow != nullptr && is_nobody(*crush_.cow)) {
     return hold_against(*cow);
   }
   const auto all_are_in = [&](bool as_news) {
     return std::all_of(
-        in_crush_->refused.begin(), in_crush_->refused.end(), [&](const RefusedLine& refused) {
+        crush_.cow->refused.begin(), crush_.cow->refused.end(), [&](const RefusedLine& refused) {
           const bool is_news_in_short = as_news && !tells_of_a_foot(refused.text, book_.language) &&
                                         is_said_again(text, refused.text, book_.language);
           return is_news_in_short || is_said_again(refused.text, text, book_.language);
         });
   };
-  const std::string number = only_number(in_crush_->draft.turn.cow);
+  const std::string number = only_number(crush_.cow->draft.turn.cow);
   const bool was_announced =
-      in_crush_->refused.size() == 1 &&
-      announced_tokens(tokens_of(in_crush_->refused.front().text), book_.language) > 0;
+      crush_.cow->refused.size() == 1 &&
+      announced_tokens(tokens_of(crush_.cow->refused.front().text), book_.language) > 0;
   if (was_announced && mends_the_number(line, number)) {
-    forget_answers_about_her();
-    in_crush_.reset();
+    forget_answers_about_her(book_, crush_);
+    crush_.cow.reset();
     return Done{};
   }
   for (const Clause& clause : line.clauses) {
     const auto* named = std::get_if<CowNamed>(&clause);
     const auto* news = std::get_if<NewsSaid>(&clause);
     const bool is_other = named != nullptr && !goes_on(named->cow) && !is_certain_now(named->cow);
-    const bool stands_for_her = is_nobody(*in_crush_) && all_are_in(false);
+    const bool stands_for_her = is_nobody(*crush_.cow) && all_are_in(false);
     const bool is_news_of_her =
         news != nullptr &&
         (stands_for_her || (plain_number(news->number) == number && all_are_in(true)));
     if (!is_news_of_her && !(is_other && all_are_in(false))) continue;
-    forget_answers_about_her();
-    in_crush_.reset();
-    held_back_by_.clear();
+    take_out(book_, crush_);
     break;
   }
   return Done{};
@@ -338,9 +303,9 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
 
 void RecordingState::given_again(std::string_view text) {
   const std::string_view now = trimmed(text);
-  const FootSet named_last = in_crush_->draft.feet_named;
-  const Turn& turn = in_crush_->draft.turn;
-  std::erase_if(in_crush_->refused, [&](const RefusedLine& refused) {
+  const FootSet named_last = crush_.cow->draft.feet_named;
+  const Turn& turn = crush_.cow->draft.turn;
+  std::erase_if(crush_.cow->refused, [&](const RefusedLine& refused) {
     const FootSet feet = meant_to_go_to(refused, turn, book_.language);
     const auto is_settled_by = [&](std::string_view said) {
       const bool is_said = is_said_again(refused.text, said, book_.language) ||
@@ -349,7 +314,7 @@ void RecordingState::given_again(std::string_view text) {
       return is_said &&
              may_be_of_the_same_feet(refused.text, feet, said, named_last, book_.language);
     };
-    const std::vector<std::string> since = said_since(refused, in_crush_->draft.words);
+    const std::vector<std::string> since = said_since(refused, crush_.cow->draft.words);
     return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);
   });
 }

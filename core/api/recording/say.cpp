@@ -168,10 +168,10 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   if (!asked) return asked.faults();
   if (*asked) return Done{};
   let_go_held_back(line, text);
-  if (in_crush_) {
-    answer_which_of_two(*in_crush_, line, text, book_.language);
-    if (may_be_of_her_told_of(*in_crush_, line)) return ask_of_which_of_two(text);
-    in_crush_->told_of.clear();
+  if (crush_.cow) {
+    answer_which_of_two(*crush_.cow, line, text, book_.language);
+    if (may_be_of_her_told_of(*crush_.cow, line)) return ask_of_which_of_two(text);
+    crush_.cow->told_of.clear();
   }
   this_line_.unnamed = plain->unnamed;
   this_line_.learned.insert(this_line_.learned.end(), plain->learned.begin(), plain->learned.end());
@@ -218,11 +218,12 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   const Faults faults = not_applicable(line);
   if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
-  if (!in_crush_ && corrects_her_feet(line)) return correct_last_feet(line, text);
-  if (in_crush_) in_crush_->broke_off = false;
+  if (!crush_.cow && corrects_her_feet(line)) return correct_last_feet(line, text);
+  if (crush_.cow) crush_.cow->broke_off = false;
   // Behind a line that nobody could read, it may be that line said again.
-  const bool is_clear = in_crush_ && in_crush_->refused.empty() && !names_a_cow(line);
-  const std::optional<Turn> before = is_clear ? std::optional(in_crush_->draft.turn) : std::nullopt;
+  const bool is_clear = crush_.cow && crush_.cow->refused.empty() && !names_a_cow(line);
+  const std::optional<Turn> before =
+      is_clear ? std::optional(crush_.cow->draft.turn) : std::nullopt;
   const Outcome dropped = settle_news_said_again(text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
@@ -231,16 +232,17 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
     const Outcome applied = apply(clause, text);
     if (!applied) return applied;
   }
-  const Outcome fits = go_on_with_the_call_that_fits();
+  const Outcome fits =
+      crush_.cow ? go_on_with_the_call_that_fits(book_, *crush_.cow) : Outcome(Done{});
   if (!fits) return fits;
-  if (before && in_crush_) tell_found_where_fine(*before);
+  if (before && crush_.cow) tell_found_where_fine(*before);
   if (!line.clauses.empty()) after_line(text);
   return Done{};
 }
 
 /// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
 bool RecordingState::corrects_last_turn(std::string_view text) const {
-  if (in_crush_ || !last_turn_) return false;
+  if (crush_.cow || !last_turn_) return false;
   const auto line = read_in_herd(book_, text, after_let_out(book_));
   if (!line) return false;
   const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
@@ -250,7 +252,7 @@ bool RecordingState::corrects_last_turn(std::string_view text) const {
 
 /// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
 bool RecordingState::ends_nothing(std::string_view text) const {
-  if (in_crush_) return false;
+  if (crush_.cow) return false;
   const auto line = read_in_herd(book_, text, after_let_out(book_));
   return line && line->clauses.size() == 1 &&
          std::holds_alternative<TurnEnded>(line->clauses.front());
@@ -258,8 +260,8 @@ bool RecordingState::ends_nothing(std::string_view text) const {
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.
 Faults RecordingState::not_applicable(const Line& line) const {
-  TurnDraft trial = in_crush_ ? in_crush_->draft : TurnDraft{};
-  bool cow_open = in_crush_.has_value();
+  TurnDraft trial = crush_.cow ? crush_.cow->draft : TurnDraft{};
+  bool cow_open = crush_.cow.has_value();
   if (!cow_open && last_out_ && corrects_her_feet(line)) {
     trial = last_out_->cow.draft;
     cow_open = true;
@@ -311,8 +313,9 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
 /// and contradicts that. It is a second call, as if she had been let out between.
 bool RecordingState::is_called_anew(const Line& line) const {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
-  if (named == nullptr || !in_crush_ || named->cow.known != CowKnown::numbered) return false;
-  if (!same_said(in_crush_->draft.turn.cow, named->cow) || !looks_finished()) return false;
+  if (named == nullptr || !crush_.cow || named->cow.known != CowKnown::numbered) return false;
+  if (!same_said(crush_.cow->draft.turn.cow, named->cow) || !looks_finished(book_, *crush_.cow))
+    return false;
   TurnDraft again;
   again.turn.cow = named->cow;
   for (const Clause& clause : line.clauses) {
@@ -321,25 +324,25 @@ bool RecordingState::is_called_anew(const Line& line) const {
     // A correction says itself that it contradicts.
     if (is_correction(clause) || !add_clause(again, *said)) return false;
   }
-  return !gone_on(as_settled(*in_crush_), settled(again.turn, {}));
+  return !gone_on(as_settled(book_, *crush_.cow), settled(again.turn, {}));
 }
 
 /// The cow in the crush is named once more. Without a number the same words said again after
 /// everything was called of her are the next cow, unless they are the number in her ear.
 bool RecordingState::goes_on(const CowSaid& cow) const {
-  if (!in_crush_ || this_line_.calls_her_anew || !same_said(in_crush_->draft.turn.cow, cow))
+  if (!crush_.cow || this_line_.calls_her_anew || !same_said(crush_.cow->draft.turn.cow, cow))
     return false;
-  return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished();
+  return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished(book_, *crush_.cow);
 }
 
 Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
   if (goes_on(cow)) {
-    in_crush_->done_said = false;
+    crush_.cow->done_said = false;
     return Done{};
   }
   this_line_.calls_her_anew = false;
   if (is_certain_now(cow)) return hold_against(cow);
-  if (in_crush_) {
+  if (crush_.cow) {
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
   }
@@ -350,14 +353,14 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
 
 Outcome RecordingState::open_cow(const CowSaid& cow) {
   CowFound found = book_.finder.find(cow);
-  const auto in_doubt = left_in_doubt(cow);
+  const auto in_doubt = left_in_doubt(book_, cow);
   if (!in_doubt) return in_doubt.faults();
   if (*in_doubt) found.cow = **in_doubt;
   auto past = past_of(book_, found.cow);
   if (!past) return past.faults();
-  auto earlier = left_open_earlier(*past);
+  auto earlier = left_open_earlier(book_, *past);
   if (!earlier) return earlier.faults();
-  auto near = near_cows(cow, *past);
+  auto near = near_cows(book_, cow, *past);
   if (!near) return near.faults();
   InCrush next;
   next.cow = found.cow;
@@ -368,7 +371,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   next.first_answer = book_.answers.count();
   next.by = book_.by;
   if (book_.typed && !book_.visit.from_paper) next.began = book_.ports.clock.now();
-  in_crush_ = std::move(next);
+  crush_.cow = std::move(next);
   if (!found.question.empty()) {
     book_.answers.add(ReplyKind::question, found.question).cow = said_as(cow, book_.language);
   }
@@ -403,10 +406,10 @@ Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) const {
 
 Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
   const auto* other_cow = std::get_if<CowCorrected>(&clause);
-  if (other_cow != nullptr && !in_crush_) return correct_last_cow(other_cow->cow, text);
-  const Outcome added = add_to(*in_crush_, clause);
+  if (other_cow != nullptr && !crush_.cow) return correct_last_cow(other_cow->cow, text);
+  const Outcome added = add_to(*crush_.cow, clause);
   if (!added) return added;
-  in_crush_->done_said = false;
+  crush_.cow->done_said = false;
   const auto* note = std::get_if<NoteSaid>(&clause);
   if (note != nullptr && may_tell_of_a_finding(note->words, book_.language)) {
     show_mark("kept as a note; what was found or done is said before \"" +
@@ -414,13 +417,13 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   }
   if (const auto* ended = std::get_if<EndSaid>(&clause)) offer_to_warn(ended->reason);
   if (other_cow == nullptr) return Done{};
-  const CowSaid right = in_crush_->draft.turn.cow;
+  const CowSaid right = crush_.cow->draft.turn.cow;
   return hold_against(right);
 }
 
 /// The lines stay; the cow they are held against is another one now.
 Outcome RecordingState::hold_against(const CowSaid& cow) {
-  InCrush before = *std::move(in_crush_);
+  InCrush before = *std::move(crush_.cow);
   const CowSaid& called = before.draft.turn.cow;
   // "No, 231" keeps by itself what she was called first.
   const bool is_another = called.known == CowKnown::numbered && !same_said(called, cow);
@@ -429,53 +432,54 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   if (!opened) return opened;
   TakenAnew anew = for_the_right_cow(
       std::move(before.draft), {before.past.rows, book_.visit.visit, book_.visit.day},
-      {in_crush_->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
-  in_crush_->draft = std::move(anew.draft);
-  in_crush_->taken_anew = std::move(anew.told);
-  in_crush_->draft.turn.cow = cow;
-  in_crush_->called_first = std::move(before.called_first);
-  in_crush_->warnings = std::move(before.warnings);
-  in_crush_->began = before.began;
-  in_crush_->marks = std::move(before.marks);
-  in_crush_->fine_before_named = before.fine_before_named;
-  in_crush_->refused = std::move(before.refused);
+      {crush_.cow->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
+  crush_.cow->draft = std::move(anew.draft);
+  crush_.cow->taken_anew = std::move(anew.told);
+  crush_.cow->draft.turn.cow = cow;
+  crush_.cow->called_first = std::move(before.called_first);
+  crush_.cow->warnings = std::move(before.warnings);
+  crush_.cow->began = before.began;
+  crush_.cow->marks = std::move(before.marks);
+  crush_.cow->fine_before_named = before.fine_before_named;
+  crush_.cow->refused = std::move(before.refused);
   return Done{};
 }
 
 Outcome RecordingState::go_ahead(std::string_view text) {
-  if (!in_crush_) return answer_last_turn(text);
-  if (warnings().go_ahead() > 0) return Done{};
+  if (!crush_.cow) return answer_last_turn(text);
+  if (ledger_of(book_, *crush_.cow).go_ahead() > 0) return Done{};
   // "Rest fine; go ahead": what fires by the words before it is answered in the same breath.
-  check_her(looks_finished(), text);
-  if (warnings().go_ahead() == 0) book_.answers.add(ReplyKind::mark, "there is nothing to answer");
+  check_her(looks_finished(book_, *crush_.cow), text);
+  if (ledger_of(book_, *crush_.cow).go_ahead() == 0)
+    book_.answers.add(ReplyKind::mark, "there is nothing to answer");
   return Done{};
 }
 
 /// With a warning open she stays in: the one moment at which it can still be put right.
 Outcome RecordingState::done_said(std::string_view text) {
-  if (!in_crush_) {
+  if (!crush_.cow) {
     book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
-  if (in_crush_->done_said) return let_out(LetOutBy::done);
-  const std::vector<Warning> before = warnings().unanswered();
+  if (crush_.cow->done_said) return let_out(LetOutBy::done);
+  const std::vector<Warning> before = ledger_of(book_, *crush_.cow).unanswered();
   check_her(true, text);
-  const std::vector<Warning> open = warnings().unanswered();
+  const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
   if (open.empty()) return let_out(LetOutBy::done);
   std::vector<Warning> again;
   std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
     return std::find(before.begin(), before.end(), warning) != before.end() &&
-           !book_.answers.shows(warning, cow_in_crush());
+           !book_.answers.shows(warning, cow_in_crush(book_, crush_));
   });
-  book_.answers.show(again, cow_in_crush());
-  in_crush_->done_said = true;
+  book_.answers.show(again, cow_in_crush(book_, crush_));
+  crush_.cow->done_said = true;
   return Done{};
 }
 
 void RecordingState::add_words(std::string_view text) {
-  if (!in_crush_) return;
-  std::vector<std::string>& words = in_crush_->draft.words;
-  in_crush_->by = book_.by;
+  if (!crush_.cow) return;
+  std::vector<std::string>& words = crush_.cow->draft.words;
+  crush_.cow->by = book_.by;
   // Several clauses of one line are one line as said.
   const std::string said(trimmed(text));
   if (std::exchange(this_line_.has_words_kept, true) && !words.empty()) return;
@@ -483,14 +487,14 @@ void RecordingState::add_words(std::string_view text) {
 }
 
 void RecordingState::after_line(std::string_view text) {
-  if (!in_crush_) return this_line_.learned.clear();
-  in_crush_->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
+  if (!crush_.cow) return this_line_.learned.clear();
+  crush_.cow->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
   given_again(text);
   show_learned();
   show_marks();
-  if (in_crush_->done_said) return;
-  const bool finished = looks_finished();
-  in_crush_->plan_awaited = finished && !std::exchange(in_crush_->was_finished, finished);
+  if (crush_.cow->done_said) return;
+  const bool finished = looks_finished(book_, *crush_.cow);
+  crush_.cow->plan_awaited = finished && !std::exchange(crush_.cow->was_finished, finished);
   check_her(finished, text);
 }
 

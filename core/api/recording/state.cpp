@@ -53,11 +53,12 @@ Outcome RecordingState::take_up_draft() {
   if (kept->visit != book_.visit.visit) return record_in_other_visit(*kept);
   const Outcome taken_up = take_up(*kept);
   if (!taken_up) return taken_up;
-  const bool only_refused = in_crush_->draft.words.empty();
-  const std::string lines = joined(only_refused ? kept->refused : in_crush_->draft.words);
-  book_.answers.add(ReplyKind::mark, "still in the crush: " + lines).cow = cow_in_crush();
+  const bool only_refused = crush_.cow->draft.words.empty();
+  const std::string lines = joined(only_refused ? kept->refused : crush_.cow->draft.words);
+  book_.answers.add(ReplyKind::mark, "still in the crush: " + lines).cow =
+      cow_in_crush(book_, crush_);
   opening_.items = book_.answers.given();
-  opening_.in_crush = cow_in_crush();
+  opening_.in_crush = cow_in_crush(book_, crush_);
   return Done{};
 }
 
@@ -66,11 +67,11 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   if (!past) return past.faults();
   InCrush cow;
   cow.cow = kept.cow;
-  auto earlier = left_open_earlier(*past);
+  auto earlier = left_open_earlier(book_, *past);
   if (!earlier) return earlier.faults();
   cow.past = *std::move(past);
   cow.earlier = *std::move(earlier);
-  auto near = near_cows(kept.said, cow.past);
+  auto near = near_cows(book_, kept.said, cow.past);
   if (!near) return near.faults();
   cow.near = *std::move(near);
   if (cow.earlier) cow.earlier->warnings = WarningLedger(kept.warnings);
@@ -90,20 +91,20 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   cow.taken_anew.clear();  // shown before the recording broke off
   cow.told_of = kept.told_of.value_or("");
   cow.broke_off = true;
-  held_back_by_ = kept.held_back_by.value_or("");
+  crush_.held_back_by = kept.held_back_by.value_or("");
   book_.last_line.refused = kept.just_refused.value_or("");
   book_.by = {kept.caller, kept.writer};
   cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
-  in_crush_ = std::move(cow);
+  crush_.cow = std::move(cow);
   draft_kept_ = true;
   return Done{};
 }
 
 /// A file or pipe that starts anew gives the lines of a turn that broke off once more.
 bool RecordingState::is_given_again(std::string_view text) {
-  if (book_.typed || !in_crush_ || in_crush_->given_again == in_crush_->taken_up) return false;
-  if (in_crush_->draft.words[in_crush_->given_again] != trimmed(text)) return false;
-  ++in_crush_->given_again;
+  if (book_.typed || !crush_.cow || crush_.cow->given_again == crush_.cow->taken_up) return false;
+  if (crush_.cow->draft.words[crush_.cow->given_again] != trimmed(text)) return false;
+  ++crush_.cow->given_again;
   return true;
 }
 
@@ -153,34 +154,31 @@ Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
 }
 
 LineContext RecordingState::context() const {
-  return {book_.visit.day, in_crush_.has_value(), book_.answers.line()};
-}
-
-std::string RecordingState::cow_in_crush() const {
-  return in_crush_ ? said_as(in_crush_->draft.turn.cow, book_.language) : std::string();
+  return {book_.visit.day, crush_.cow.has_value(), book_.answers.line()};
 }
 
 std::string RecordingState::draft_text() const {
-  if (!in_crush_) return {};
+  if (!crush_.cow) return {};
   KeptDraft kept;
   kept.herd = book_.visit.herd;
   kept.visit = book_.visit.visit;
-  kept.cow = in_crush_->cow;
-  kept.said = in_crush_->draft.turn.cow;
+  kept.cow = crush_.cow->cow;
+  kept.said = crush_.cow->draft.turn.cow;
   kept.caller = book_.by.caller;
   kept.writer = book_.by.writer;
-  kept.words = in_crush_->draft.words;
-  for (const RefusedLine& line : in_crush_->refused) {
+  kept.words = crush_.cow->draft.words;
+  for (const RefusedLine& line : crush_.cow->refused) {
     kept.refused.push_back(line.text);
     kept.spoken_of.push_back(line.spoken_of);
   }
   kept.warnings =
-      (whole_turn(*in_crush_) ? in_crush_->earlier->warnings : in_crush_->warnings).shown();
-  kept.done_said = in_crush_->done_said;
-  if (!held_back_by_.empty()) kept.held_back_by = held_back_by_;
-  if (!in_crush_->told_of.empty()) kept.told_of = in_crush_->told_of;
+      (whole_turn(book_, *crush_.cow) ? crush_.cow->earlier->warnings : crush_.cow->warnings)
+          .shown();
+  kept.done_said = crush_.cow->done_said;
+  if (!crush_.held_back_by.empty()) kept.held_back_by = crush_.held_back_by;
+  if (!crush_.cow->told_of.empty()) kept.told_of = crush_.cow->told_of;
   if (!book_.last_line.refused.empty()) kept.just_refused = book_.last_line.refused;
-  if (in_crush_->by.caller != book_.by.caller) kept.called_by = in_crush_->by.caller;
+  if (crush_.cow->by.caller != book_.by.caller) kept.called_by = crush_.cow->by.caller;
   return kept_text(kept);
 }
 
@@ -194,8 +192,8 @@ Result<Reply> RecordingState::written(std::optional<std::string> draft) {
   }
   Reply reply;
   reply.items = book_.answers.given();
-  reply.in_crush = cow_in_crush();
-  if (in_crush_) in_crush_->first_answer = 0;
+  reply.in_crush = cow_in_crush(book_, crush_);
+  if (crush_.cow) crush_.cow->first_answer = 0;
   return reply;
 }
 
@@ -218,7 +216,7 @@ Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
 }
 
 Result<Reply> RecordingState::end(LetOutBy why) {
-  if (in_crush_) {
+  if (crush_.cow) {
     const Outcome out = let_out(why);
     if (!out) return out.faults();
   }

@@ -17,12 +17,16 @@
 #include "core/api/people.hpp"
 #include "core/api/ports.hpp"
 #include "core/api/recording/cow_finder.hpp"
+#include "core/api/recording/crush.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/her_past.hpp"
 #include "core/api/recording/in_crush.hpp"
 #include "core/api/recording/kept_draft.hpp"
+#include "core/api/recording/near_cows.hpp"
 #include "core/api/recording/number_slip.hpp"
 #include "core/api/recording/recorded_batches.hpp"
 #include "core/api/recording/recorded_before.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/two_cows.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/api/recording/warning_ledger.hpp"
@@ -46,7 +50,7 @@ class RecordingState {
 
   [[nodiscard]] const Reply& opening() const { return opening_; }
 
-  [[nodiscard]] const std::optional<InCrush>& in_crush() const { return in_crush_; }
+  [[nodiscard]] const std::optional<InCrush>& in_crush() const { return crush_.cow; }
 
   [[nodiscard]] const Language& language() const { return book_.language; }
 
@@ -63,7 +67,6 @@ class RecordingState {
   Outcome record_in_other_visit(const KeptDraft& kept);
   Result<Reply> written(std::optional<std::string> draft);
   [[nodiscard]] std::string draft_text() const;
-  [[nodiscard]] std::string cow_in_crush() const;
 
   // say.cpp
   Outcome take_line(std::string_view text);
@@ -84,7 +87,6 @@ class RecordingState {
   Outcome name_cow(const CowSaid& cow, std::string_view text);
   Outcome open_cow(const CowSaid& cow);
   Outcome hold_against(const CowSaid& cow);
-  Result<std::vector<NearCow>> near_cows(const CowSaid& cow, const CowPast& past);
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
@@ -113,7 +115,6 @@ class RecordingState {
   [[nodiscard]] std::optional<Warning> other_cow_read_maybe(const Turn& turn) const;
 
   // refused_lines.cpp
-  void refuse(std::string_view text, const Faults& faults);
   Faults with_foot_offered(Faults faults, std::string_view text);
   Outcome refused_line(std::string_view text, const Faults& faults);
   Outcome keep_with_each(const std::vector<PartOfLine>& parts, std::string_view text);
@@ -143,20 +144,8 @@ class RecordingState {
   [[nodiscard]] FootSet lifted_at_this_visit(const Line& line) const;
 
   // earlier_turn.cpp
-  Result<std::optional<EarlierTurn>> left_open_earlier(const CowPast& past);
-  Result<std::optional<EarlierTurn>> as_it_was(const RecordedTurn& turn);
-  Outcome go_on_with_the_call_that_fits();
-  Result<std::optional<CowId>> left_in_doubt(const CowSaid& cow);
-  Outcome stand_as_recorded(const RecordedTurn& recorded);
-  Outcome look_again_at_past();
-  [[nodiscard]] std::optional<Turn> whole_turn(const InCrush& cow) const;
-  [[nodiscard]] std::vector<std::string> whole_words(const InCrush& cow) const;
-  [[nodiscard]] WarningLedger& warnings();
 
   // checking.cpp
-  [[nodiscard]] FootSet left_open(const InCrush& cow) const;
-  [[nodiscard]] Turn as_settled(const InCrush& cow) const;
-  [[nodiscard]] bool looks_finished() const;
   void check_her(bool finished, std::string_view text);
   [[nodiscard]] std::optional<TimeInCrush> time_in_crush() const;
   void hold_for_a_plan(std::vector<Warning>& firing);
@@ -185,7 +174,6 @@ class RecordingState {
   Outcome answer_there_already(const RecordedTurn& same);
   [[nodiscard]] std::optional<CowSaid> put_right_in(std::string_view line) const;
   [[nodiscard]] const RecordedTurn* gone_on_with();
-  void forget_answers_about_her();
   [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
                                      const RecordedTurn* superseded) const;
   Outcome register_cow(const TurnRecorded& body, const RecordedTurn* superseded);
@@ -244,13 +232,12 @@ class RecordingState {
   VisitBook book_;
   ThisLine this_line_;
   RecordedBatches batches_;
-  std::optional<InCrush> in_crush_;
+  Crush crush_;
   std::map<CowId, EntryId> registered_;  // by this recording
   std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
   std::optional<LastOut> last_out_;
   std::string count_asked_;  // a count that was on record already, as said
   int count_asked_line_ = 0;
-  std::string held_back_by_;  // a refused line that may have named another cow; nobody named since
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   std::string next_line_;                          // of a file, when it is there already
   bool draft_kept_ = false;                        // the store holds a half-entered turn

@@ -12,7 +12,7 @@ namespace evenclaw {
 /// Each of them is corrected: the feet of which nothing was said are fine, but for those of which a
 /// line was not understood.
 Outcome RecordingState::fill_what_waited() {
-  std::optional<InCrush> stands_there = std::exchange(in_crush_, std::nullopt);
+  std::optional<InCrush> stands_there = std::exchange(crush_.cow, std::nullopt);
   const std::optional<EntryId> last_turn = last_turn_;
   std::optional<EntryId> last_turn_now = last_turn;
   std::string filled;
@@ -31,13 +31,13 @@ Outcome RecordingState::fill_what_waited() {
     }
     her.by = {waiting.by.caller, book_.by.writer};
     her.first_answer = book_.answers.count();
-    if (as_settled(her) == waiting.body.turn) continue;
-    in_crush_ = std::move(her);
+    if (as_settled(book_, her) == waiting.body.turn) continue;
+    crush_.cow = std::move(her);
     check_her(true, {});
     const EntryId entry = book_.journal.fresh_id();
-    TurnRecorded body = body_of(*in_crush_, entry, &waiting);
-    const SaidBy by = in_crush_->by;
-    in_crush_.reset();
+    TurnRecorded body = body_of(*crush_.cow, entry, &waiting);
+    const SaidBy by = crush_.cow->by;
+    crush_.cow.reset();
     const Outcome recorded = record(entry, std::move(body), by, &waiting);
     if (!recorded) return recorded;
     if (last_turn == waiting.entry) last_turn_now = entry;
@@ -48,8 +48,9 @@ Outcome RecordingState::fill_what_waited() {
                                            "\" now speaks of these feet of " + filled);
   }
   last_turn_ = last_turn_now;
-  in_crush_ = std::move(stands_there);
-  return in_crush_ && in_crush_->earlier ? look_again_at_past() : Outcome(Done{});
+  crush_.cow = std::move(stands_there);
+  return crush_.cow && crush_.cow->earlier ? look_again_at_past(book_, *crush_.cow)
+                                           : Outcome(Done{});
 }
 
 }  // namespace evenclaw

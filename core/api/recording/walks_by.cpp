@@ -102,8 +102,8 @@ bool says_nothing_of_her_feet(const Turn& turn) {
 /// could be of either cow. It is asked, and the feet are nobody's until a cow is named.
 Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view text) {
   const CowSaid* cow = says_only_how_she_is(line);
-  if (cow == nullptr || !in_crush_ || goes_on(*cow) || is_certain_now(*cow)) return false;
-  if (looks_finished() || !book_.finder.carrier(cow->number)) return false;
+  if (cow == nullptr || !crush_.cow || goes_on(*cow) || is_certain_now(*cow)) return false;
+  if (looks_finished(book_, *crush_.cow) || !book_.finder.carrier(cow->number)) return false;
   const std::string number = plain_number(cow->number);
   const std::string said(trimmed(text));
   const bool walks =
@@ -116,7 +116,7 @@ Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view 
                                           : "Of one who is not in the crush say: ") +
                         std::string(book_.language.say(TermKind::news_lead)) + " " + said +
                         "; of the next one her number alone first."};
-  held_back_by_ = said;
+  crush_.held_back_by = said;
   const Outcome asked = refuse_mending(number, std::move(fault), text);
   if (!asked) return asked.faults();
   return true;
@@ -124,7 +124,7 @@ Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view 
 
 /// Her number and one such thing is all that was said before the next cow came.
 bool RecordingState::walked_by(LetOutBy why) const {
-  const InCrush& cow = *in_crush_;
+  const InCrush& cow = *crush_.cow;
   const CowSaid& said = cow.draft.turn.cow;
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
          cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
@@ -132,10 +132,9 @@ bool RecordingState::walked_by(LetOutBy why) const {
 }
 
 Outcome RecordingState::tell_that_she_walked_by() {
-  forget_answers_about_her();
-  const InCrush cow = *std::move(in_crush_);
-  in_crush_.reset();
-  held_back_by_.clear();
+  forget_answers_about_her(book_, crush_);
+  const InCrush cow = *std::move(crush_.cow);
+  crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
   const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
   const Outcome told = tell(news, cow.draft.words.front());

@@ -9,7 +9,7 @@ namespace evenclaw {
 
 /// As soon as her number is said, once a visit; not of a file, for then she is gone.
 void RecordingState::warn_of_her() {
-  const CowPast& past = in_crush_->past;
+  const CowPast& past = crush_.cow->past;
   const std::string words = spoken(standing_in(past.rows.handling));
   if (book_.typed && past.same_visit.empty() && !words.empty()) show_mark("careful: " + words);
 }

@@ -1,0 +1,63 @@
+#include "core/api/recording/crush.hpp"
+
+#include <utility>
+
+#include "core/api/cow_names.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/refused_cow.hpp"
+#include "core/base/text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// "Yes" may have been meant as the answer to what was asked.
+Faults with_answers_offered(Faults faults, const Language& language) {
+  if (faults.empty()) return faults;
+  faults.front().remedy = "right as it was called: \"" +
+                          std::string(language.say(TermKind::go_ahead)) + "\"; not so: \"" +
+                          std::string(language.say(TermKind::correction)) +
+                          ", ...\" with what holds.";
+  return faults;
+}
+
+/// "Dry cows" by itself.
+Faults with_heading_offered(Faults faults, std::string_view text) {
+  if (faults.empty()) return faults;
+  const std::string said(trimmed(text));
+  faults.front().remedy =
+      "nobody is named: as a heading say \"# " + said + "\"; to count them say how many before it";
+  return faults;
+}
+
+}  // namespace
+
+std::string cow_in_crush(const VisitBook& book, const Crush& crush) {
+  return crush.cow ? said_as(crush.cow->draft.turn.cow, book.language) : std::string();
+}
+
+void forget_answers_about_her(VisitBook& book, const Crush& crush) {
+  book.answers.forget_of(cow_in_crush(book, crush), crush.cow->first_answer);
+}
+
+void take_out(VisitBook& book, Crush& crush) {
+  forget_answers_about_her(book, crush);
+  crush.clear();
+}
+
+void refuse(VisitBook& book, Crush& crush, std::string_view text, const Faults& refused) {
+  book.last_line.refused = trimmed(text);
+  const bool is_asked = crush.cow && !ledger_of(book, *crush.cow).unanswered().empty();
+  const bool may_answer = is_asked && is_an_aside(text, book.language);
+  Faults faults = may_answer ? with_answers_offered(refused, book.language) : refused;
+  if (is_a_heading(text, book.language)) faults = with_heading_offered(std::move(faults), text);
+  for (const Fault& fault : faults) {
+    ReplyItem& item = book.answers.add(ReplyKind::refused, fault.message);
+    item.slug = fault.slug;
+    item.column = fault.column;
+    item.token = fault.token.empty() ? shortened(text, 60) : fault.token;
+    item.remedy = fault.remedy;
+  }
+}
+
+}  // namespace evenclaw
