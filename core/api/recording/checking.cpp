@@ -1,14 +1,17 @@
 // What is checked while she is in the crush, and what was not called.
+#include "core/api/recording/checking.hpp"
+
 #include <algorithm>
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/marks.hpp"
-#include "core/api/recording/state.hpp"
+#include "core/api/recording/reader.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/recalled.hpp"
-#include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/told_ends.hpp"
@@ -37,7 +40,7 @@ FootSet rest_that_is_none(const Turn& turn, FootSet todays_feet) {
 
 /// "Rest fine" ends what was found; what is done about a cow that came lame is said behind it. So
 /// that she leaves without a plan, vet or look is told with the next line, or when she is let out.
-void RecordingState::hold_for_a_plan(std::vector<Warning>& firing) {
+void ChecksOfHer::hold_for_a_plan(std::vector<Warning>& firing) {
   if (!std::exchange(crush_.cow->plan_awaited, false)) return;
   const WarningLedger& known = ledger_of(book_, *crush_.cow);
   firing.erase(std::remove_if(firing.begin(), firing.end(),
@@ -49,7 +52,7 @@ void RecordingState::hold_for_a_plan(std::vector<Warning>& firing) {
 }
 
 /// Of one who was taken up again, or stands there to be mended, no time is known.
-std::optional<TimeInCrush> RecordingState::time_in_crush() const {
+std::optional<TimeInCrush> ChecksOfHer::time_in_crush() const {
   constexpr std::int64_t ms_in_second = 1000;
   constexpr std::int64_t longest_ms = std::int64_t{24} * 60 * 60 * ms_in_second;
   if (!crush_.cow->began || !book_.long_minutes) return std::nullopt;
@@ -59,7 +62,7 @@ std::optional<TimeInCrush> RecordingState::time_in_crush() const {
   return TimeInCrush{static_cast<std::int32_t>(ms / ms_in_second), *book_.long_minutes};
 }
 
-void RecordingState::check_her(bool finished, std::string_view text) {
+void ChecksOfHer::check_her(bool finished, std::string_view text) {
   const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
   const Turn turn = whole ? *whole : as_settled(book_, *crush_.cow);
   CowPast& past = whole ? crush_.cow->earlier->past : crush_.cow->past;
@@ -92,7 +95,7 @@ void RecordingState::check_her(bool finished, std::string_view text) {
   }
 }
 
-void RecordingState::show_marks() {
+void ChecksOfHer::show_marks() {
   const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
   std::vector<Mark> fresh;
   for (const Mark& mark : marks_of(whole ? *whole : crush_.cow->draft.turn)) {
@@ -125,15 +128,31 @@ void RecordingState::show_marks() {
   }
 }
 
-/// What of her past was taken stands before what it gives to ask.
-void RecordingState::show_learned() {
-  for (const std::string& told : std::exchange(this_line_.learned, {})) show_mark(told);
+void ChecksOfHer::show_learned(ThisLine& line) {
+  for (const std::string& told : std::exchange(line.learned, {})) show_mark(told);
   for (const std::string& told : std::exchange(crush_.cow->taken_anew, {})) show_mark(told);
 }
 
-void RecordingState::show_mark(const std::string& mark) {
+void ChecksOfHer::show_mark(const std::string& mark) {
   book_.answers.add(ReplyKind::mark, mark).cow =
       said_as(crush_.cow->draft.turn.cow, book_.language);
+}
+
+/// Of the cow in the crush, when it was a reader that named her.
+std::optional<Warning> ChecksOfHer::other_cow_read_maybe(const Turn& turn) const {
+  const std::vector<std::string>& lines = crush_.cow->draft.words;
+  const auto named_her = [&](const std::string& line) {
+    const std::optional<std::string> digits = read_at_start(line);
+    return digits && book_.finder.carrier_of_tag(*digits) == crush_.cow->cow;
+  };
+  if (std::none_of(lines.begin(), lines.end(), named_her)) return std::nullopt;
+  ReadCow her;
+  her.name = cow_in_crush(book_, crush_);
+  her.left = book_.finder.left(crush_.cow->cow);
+  her.was_here_today = !crush_.cow->past.same_visit.empty() && !crush_.cow->earlier &&
+                       !book_.before.is_perhaps_again(crush_.cow->cow, lines);
+  her.dried_off = dried_off_on(crush_.cow->past, book_.visit.day);
+  return other_cow_read(turn, her, book_.language);
 }
 
 }  // namespace evenclaw

@@ -90,16 +90,11 @@ std::optional<std::int32_t> count_of(const CowSaid& said) {
 
 }  // namespace
 
-bool RecordingState::is_of_a_batch(std::string_view text) const {
-  const std::vector<LineSort> sorts = possible_sorts(text, book_.language);
-  return sorts.front() == LineSort::batch;
-}
-
 /// True when the line counts animals, or mends such a count right behind it.
 Result<bool> RecordingState::counted_together(const Line& line, std::string_view text) {
   const BatchSaid* said = batch_in(line);
   if (said == nullptr) return false;
-  const Outcome settled = settle_news_said_again(text);
+  const Outcome settled = settle_news_said_again(book_, who_is_meant(), text);
   if (!settled) return settled.faults();
   const bool is_of_one_before = said->mends || said->counted_twice;
   const Outcome recorded = is_of_one_before ? mend_batch(*said, text) : record_batch(*said, text);
@@ -110,8 +105,8 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
   }
   if (crush_.cow && line.clauses.size() > 1) {
     const bool has_number = crush_.cow->draft.turn.cow.known == CowKnown::numbered;
-    show_mark(std::string("call what was found on her") +
-              (has_number ? "" : "; her number is asked for when the visit closes"));
+    checks_.show_mark(std::string("call what was found on her") +
+                      (has_number ? "" : "; her number is asked for when the visit closes"));
     after_line(text);
   }
   book_.last_line.counted = true;
@@ -137,10 +132,11 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
     before = batches_.in_words(text);
   if (before != nullptr) {
     const bool is_meant =
-        count_asked_ == trimmed(text) && book_.answers.line() == count_asked_line_ + 1;
+        count_asked_.is_repeated_at_once(std::string(trimmed(text)), book_.answers.line());
     const Outcome asked =
-        is_meant ? settle_unread({counted_as(text, book_.language), count_asked_}, text)
-                 : ask_whether_counted_before(before->body.batch, text);
+        is_meant
+            ? settle_unread(book_, {counted_as(text, book_.language), count_asked_.said()}, text)
+            : ask_whether_counted_before(before->body.batch, text);
     if (!asked || !is_meant) return asked;
   }
   return add_batch(std::move(body), nullptr);
@@ -150,8 +146,7 @@ Outcome RecordingState::record_batch(const BatchSaid& said, std::string_view tex
 /// `before` is the count on record.
 Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::string_view text) {
   const std::string place = before.place.empty() ? "" : ", " + before.place + ',';
-  count_asked_ = trimmed(text);
-  count_asked_line_ = book_.answers.line();
+  count_asked_.ask(std::string(trimmed(text)), book_.answers.line());
   const std::string counted =
       name_of(before, book_.language) + place + " were counted at this visit already.";
   const RecordedBatch* last = batches_.last();
@@ -159,7 +154,7 @@ Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::str
       last != nullptr && &last->body.batch == &before && batches_.in_words(text) == nullptr;
   const std::string mending = may_mend ? "; the same, as it is said now: \"" +
                                              std::string(book_.language.say(TermKind::correction)) +
-                                             ", " + count_asked_ + '"'
+                                             ", " + count_asked_.said() + '"'
                                        : std::string();
   refuse(book_, crush_, text,
          {{.slug = "call-impossible",
@@ -167,7 +162,7 @@ Outcome RecordingState::ask_whether_counted_before(const Batch& before, std::str
            .line = book_.answers.line(),
            .remedy = "Others, once more so many: say the line again now. The same: \"" +
                      std::string(book_.language.say(TermKind::never_mind)) + '"' + mending + '.'}});
-  return keep_as_unread({counted_as(text, book_.language), count_asked_},
+  return keep_as_unread(book_, {counted_as(text, book_.language), count_asked_.said()},
                         counted + " Are they others, or the same?");
 }
 
@@ -279,7 +274,7 @@ Result<bool> RecordingState::count_mended(std::string_view text, bool is_behind_
 Outcome RecordingState::refused_batch(std::string_view text) {
   book_.last_line.counted = false;
   hold_back_after(text);
-  return keep_as_unread({counted_as(text, book_.language), std::string(trimmed(text))},
+  return keep_as_unread(book_, {counted_as(text, book_.language), std::string(trimmed(text))},
                         "This count was not understood. How many were they, and what was found?");
 }
 

@@ -66,21 +66,6 @@ std::string count_stands(const RecordedBatch& counted, const Language& language)
          "one away";
 }
 
-/// Feet that were only named in lines nobody could read: with these nothing is left of them. What
-/// "rest fine" spoke of were the others.
-FootSet drop_feet_of_refused(TurnRecorded& body, const Language& language) {
-  FootSet named;
-  for (const std::string& line : body.words) named.add(feet_in_refused(line, language).named);
-  FootSet dropped;
-  for (const FootCall& call : body.turn.feet) {
-    FootCall bare;
-    bare.foot = call.foot;
-    if (call == bare && !named.has(call.foot)) dropped.add(call.foot);
-  }
-  std::erase_if(body.turn.feet, [&](const FootCall& call) { return dropped.has(call.foot); });
-  return dropped;
-}
-
 }  // namespace
 
 /// Without a number it means the line that was refused just before.
@@ -101,7 +86,7 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     any = any || *of_news;
   }
   if (has_number) {
-    auto of_turns = drop_of_all_let_out(*number, text);
+    auto of_turns = turns_.drop_of_all_let_out(*number, text);
     if (!of_turns) return of_turns;
     any = any || *of_turns;
   }
@@ -167,44 +152,12 @@ Result<bool> RecordingState::drop_news(const std::string& number, std::string_vi
     const bool is_meant = number.empty() ? news.words == just_refused
                                          : plain_number(news.number) == plain_number(number);
     if (!is_meant) continue;
-    const Outcome settled = settle_unread(news, text);
+    const Outcome settled = settle_unread(book_, news, text);
     if (!settled) return settled.faults();
     book_.answers.add(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
     any = true;
   }
   return any;
-}
-
-Result<bool> RecordingState::drop_of_all_let_out(const std::string& number, std::string_view text) {
-  bool any = false;
-  std::vector<RecordedTurn> turns;
-  for (const RecordedTurn* turn : book_.before.turns_called_by(number)) turns.push_back(*turn);
-  for (const RecordedTurn& turn : turns) {
-    auto of_turn = drop_of_let_out(turn, text);
-    if (!of_turn) return of_turn;
-    any = any || *of_turn;
-  }
-  return any;
-}
-
-/// Of whom nothing is left it is asked whether she was there at all.
-Result<bool> RecordingState::drop_of_let_out(const RecordedTurn& turn, std::string_view text) {
-  TurnRecorded body = turn.body;
-  drop_not_understood(body.turn);
-  if (body.turn == turn.body.turn) return false;
-  const FootSet feet = drop_feet_of_refused(body, book_.language);
-  if (!feet.empty()) {
-    book_.answers.add(ReplyKind::mark, "nothing is on record of " + spoken(feet) + " now").cow =
-        said_as(body.turn.cow, book_.language);
-  }
-  if (says_nothing(body.turn)) add_end_reason(body.turn, nothing_was_said);
-  body.words.emplace_back(trimmed(text));
-  const std::optional<EntryId> last_turn = last_turn_;
-  const SaidBy by{turn.by.caller, book_.by.writer};
-  const Outcome recorded = record(book_.journal.fresh_id(), std::move(body), by, &turn);
-  if (!recorded) return recorded.faults();
-  if (last_turn && *last_turn != turn.entry) last_turn_ = last_turn;
-  return true;
 }
 
 }  // namespace evenclaw

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "core/api/recording/state.hpp"
+#include "core/api/recording/checking.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/spoken.hpp"
@@ -71,8 +71,7 @@ std::vector<std::string> taken_back(const Turn& before, const Turn& now, const L
 
 }  // namespace
 
-/// `before` is her turn as it stood before the line, in which nobody was named.
-void RecordingState::tell_found_where_fine(const Turn& before) {
+void ChecksOfHer::tell_found_where_fine(const Turn& before) {
   const Turn& now = crush_.cow->draft.turn;
   for (const std::string& told : taken_back(before, now, book_.language)) show_mark(told);
   const FootSet feet = found_where_fine(before, now);

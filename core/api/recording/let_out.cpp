@@ -97,34 +97,6 @@ const RecordedTurn* RecordingState::there_already() {
   return same != nullptr ? same : book_.before.gone_on(turn.cow, crush_.cow->draft.words);
 }
 
-/// The tasks of a corrected turn stay the ones they were, whoever corrects it.
-TurnRecorded RecordingState::body_of(const InCrush& cow, EntryId entry,
-                                     const RecordedTurn* superseded) const {
-  std::vector<const RecordedTurn*> corrected;
-  if (superseded != nullptr) corrected = book_.before.line_of(superseded->entry);
-  const EntryId first =
-      corrected.empty() ? entry : corrected.back()->supersedes.value_or(corrected.back()->entry);
-  const std::optional<Turn> whole = whole_turn(book_, cow);
-  const CowPast& past = whole ? cow.earlier->past : cow.past;
-  TurnRecorded body;
-  body.visit = book_.visit.visit;
-  body.cow = cow.cow;
-  body.words = whole_words(book_, cow);
-  if (whole) body.called_first = cow.earlier->turn.body.called_first;
-  body.called_first.insert(body.called_first.end(), cow.called_first.begin(),
-                           cow.called_first.end());
-  body.turn = whole ? *whole : as_settled(book_, cow);
-  // Of one who was called twice, and of one mended later, no one time tells how long she stood.
-  if (superseded == nullptr) body.began = cow.began;
-  body.warnings = (whole ? cow.earlier->warnings : cow.warnings).shown();
-  body.tasks = tasks_made(body.turn, past, book_.visit.day, first);
-  for (auto turn = corrected.rbegin(); turn != corrected.rend(); ++turn) {
-    body.tasks = with_ids_kept(std::move(body.tasks), (*turn)->body.tasks);
-  }
-  body.closes = tasks_closed(body.turn, past, book_.visit.day);
-  return body;
-}
-
 /// She stood there once more only to have mended what was called of her before, and that is on
 /// record.
 bool RecordingState::was_only_mended(LetOutBy why) const {
@@ -147,9 +119,9 @@ const RecordedTurn* RecordingState::gone_on_with() {
 Outcome RecordingState::answer_there_already(const RecordedTurn& same) {
   forget_answers_about_her(book_, crush_);
   book_.answers.add_there_already(cow_in_crush(book_, crush_), same.entry);
-  last_turn_ = same.entry;
+  turns_.now_last(same.entry);
   const Outcome stands = stand_as_recorded(book_, *crush_.cow, same);
-  keep_last_out(last_turn_.value());
+  keep_last_out(same.entry);
   return stands;
 }
 
@@ -162,7 +134,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
   if (walked_by(why)) return tell_that_she_walked_by();
   if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
   end_turn(why);
-  check_her(true, {});
+  checks_.check_her(true, {});
   if (book_.typed && why == LetOutBy::next_cow) {
     std::vector<Warning> stops = stops_of(ledger_of(book_, *crush_.cow).unanswered());
     std::erase_if(stops, [&](const Warning& stop) {
@@ -180,67 +152,16 @@ Outcome RecordingState::let_out(LetOutBy why) {
     crush_.cow->past = *std::move(past);
   }
   const EntryId entry = book_.journal.fresh_id();
-  TurnRecorded body = body_of(*crush_.cow, entry, superseded);
+  TurnRecorded body = body_of(book_, *crush_.cow, entry, superseded);
   if (says_it_again(body, superseded)) return answer_there_already(*superseded);
   const SaidBy by = crush_.cow->by;
   keep_last_out(entry);
-  return record(entry, std::move(body), by, superseded);
+  return turns_.record(entry, std::move(body), by, superseded);
 }
 
 void RecordingState::keep_last_out(EntryId entry) {
-  LastOut out{*std::move(crush_.cow), entry};
-  last_out_ = std::move(out);
+  turns_.keep(*std::move(crush_.cow), entry);
   crush_.clear();
-  book_.last_line.let_out = true;
-}
-
-/// A cow seen for the first time carries her number from this visit on, herd number or electronic.
-/// When the turn before was held against a wrong number that nobody knew, that registration is
-/// taken over.
-Outcome RecordingState::register_cow(const TurnRecorded& body, const RecordedTurn* superseded) {
-  const CowSaid& said = body.turn.cow;
-  const std::optional<std::string> electronic = read_in(said);
-  const bool is_new_tag = electronic && !book_.finder.carrier_of_tag(*electronic);
-  if (said.known != CowKnown::numbered && !is_new_tag) return Done{};
-  EntryFacts facts{book_.journal.fresh_id(), {}, book_.by, {}};
-  if (superseded != nullptr && superseded->body.cow != body.cow) {
-    const auto wrong = registered_.find(superseded->body.cow);
-    if (wrong != registered_.end() && book_.before.turns_of(superseded->body.cow) == 1) {
-      facts.supersedes = wrong->second;
-      facts.subjects = {superseded->body.cow.value};
-      book_.finder.forget(superseded->body.cow);
-      registered_.erase(wrong);
-    }
-  }
-  if (!electronic && book_.finder.carries(body.cow, said.number) && !facts.supersedes)
-    return Done{};
-  registered_[body.cow] = facts.id;
-  CowRegistered registered{body.cow, said.number, book_.visit.day};
-  registered.electronic = electronic;
-  return book_.journal.add(registered, facts);
-}
-
-Outcome RecordingState::record(EntryId entry, TurnRecorded body, SaidBy by,
-                               const RecordedTurn* superseded) {
-  EntryFacts facts{entry, {}, by, {}};
-  if (superseded != nullptr) {
-    facts.supersedes = superseded->entry;
-    facts.subjects = {superseded->body.cow.value, superseded->body.visit.value};
-  }
-  const Outcome registered = register_cow(body, superseded);
-  if (!registered) return registered;
-  const Outcome added = book_.journal.add(body, facts);
-  if (!added) return added;
-  book_.finder.now_known(body.cow, body.turn.cow);
-  const bool is_of_last_out =
-      superseded != nullptr && last_out_ && last_out_->turn == superseded->entry;
-  if (is_of_last_out) last_out_->turn = entry;
-  last_turn_ = entry;
-  ReplyItem& item = book_.answers.add(ReplyKind::saved, "");
-  item.cow = said_as(body.turn.cow, book_.language);
-  item.entry = entry;
-  book_.before.add({entry, facts.supersedes, by, std::move(body), false});
-  return Done{};
 }
 
 }  // namespace evenclaw

@@ -158,7 +158,7 @@ Outcome RecordingState::refuse_mending(const std::string& number, Fault fault,
                                        std::string_view text) {
   const std::string asked = fault.message + " What holds?";
   refuse(book_, crush_, text, {std::move(fault)});
-  return keep_as_unread({number, std::string(trimmed(text))}, asked);
+  return keep_as_unread(book_, {number, std::string(trimmed(text))}, asked);
 }
 
 Result<bool> RecordingState::mended_later(const Line& line, std::string_view text) {
@@ -168,7 +168,7 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   if (const RecordedTurn* done =
           book_.typed ? nullptr : book_.before.mended(mending->cow, trimmed(text))) {
     book_.answers.add_there_already(number, done->entry);
-    if (!crush_.cow) last_turn_ = done->entry;
+    if (!crush_.cow) turns_.now_last(done->entry);
     return true;
   }
   const std::vector<const RecordedTurn*> turns = book_.before.turns_called(mending->cow);
@@ -179,7 +179,7 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   Outcome taken = Done{};
   if (choices.size() == 1 && !was_refused_before(number, text)) {
     drop_only_spoken_of(text);
-    taken = settle_news_said_again(text);
+    taken = settle_news_said_again(book_, who_is_meant(), text);
     if (taken) {
       taken =
           record_mended_later(*choices.front().turn, std::move(choices.front().way.draft), text);
@@ -224,7 +224,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
       });
   if (is_given_again) return false;
   Fault fault = not_mended_so(plain_number(mended->called.number), right);
-  const bool was_last = !crush_.cow && last_turn_ == turns.back()->entry;
+  const bool was_last = !crush_.cow && turns_.last().turn == turns.back()->entry;
   if (was_last) {
     fault.remedy = "Say \"" + offered_correction(right, book_.language) + "\", without her number.";
     book_.last_line.let_out = true;
@@ -265,7 +265,7 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
     if (!refused) return refused.faults();
     return true;
   }
-  Outcome taken = settle_news_said_again(text);
+  Outcome taken = settle_news_said_again(book_, who_is_meant(), text);
   if (taken) taken = record_mended_later(*choices.front().turn, choices.front().way.draft, text);
   if (taken) taken = look_again_at_past(book_, *crush_.cow);
   if (!taken) return taken.faults();
@@ -299,15 +299,14 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   her.filled_then = filled_then(wrong.body.turn, book_.visit.todays_feet);
   her.by = {wrong.by.caller, book_.by.writer};
   her.first_answer = book_.answers.count();
-  const bool was_last = last_turn_ == wrong.entry;
-  const std::optional<EntryId> last_turn = last_turn_;
-  std::optional<LastOut> last_out = last_out_;
+  const bool was_last = turns_.last().turn == wrong.entry;
+  LastTurn last = turns_.last();
   const std::string held_back_by = crush_.held_back_by;
   std::optional<InCrush> stands_there = std::exchange(crush_.cow, std::move(her));
   const Outcome recorded = record_corrected(wrong, text);
   if (!recorded) return recorded;
   ReplyItem& item = book_.answers.add(ReplyKind::told, "");
-  const Turn& now = book_.before.find(*last_turn_)->body.turn;
+  const Turn& now = book_.before.find(*turns_.last().turn)->body.turn;
   item.cow = said_as(now.cow, book_.language);
   item.words = "now reads: " + on_record(now, book_.language);
   book_.last_line.let_out = false;
@@ -315,8 +314,7 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   crush_.cow = std::move(stands_there);
   crush_.held_back_by = held_back_by;
   if (was_last) return Done{};
-  last_turn_ = last_turn;
-  last_out_ = std::move(last_out);
+  turns_.put_back(std::move(last));
   return Done{};
 }
 

@@ -55,7 +55,7 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
 Result<bool> RecordingState::number_of_news_mended(std::string_view text,
                                                    const std::vector<std::string>& told) {
   const std::optional<std::string> right = number_put_right_in(text, book_.language);
-  if (!right || told.empty() || (!crush_.cow && last_turn_)) return false;
+  if (!right || told.empty() || (!crush_.cow && turns_.last().turn)) return false;
   if (crush_.cow || told.size() > 1) {
     Fault fault =
         crush_.cow ? whose_number(crush_.cow->draft.turn.cow, told.front(), *right, book_.language)
@@ -99,7 +99,7 @@ Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_vie
     refuse(book_, crush_, text, {nothing_to_take_back(mended)});
     return true;
   }
-  Outcome taken = settle_news_said_again(text);
+  Outcome taken = settle_news_said_again(book_, who_is_meant(), text);
   if (taken) taken = take_news_back(told, number, text);
   if (!taken) return taken.faults();
   const Outcome retold =
@@ -122,7 +122,7 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
   for (const UnreadNews& slip : unread) {
     const bool is_of_it = plain_number(slip.number) == plain_number(number) &&
                           number_put_right_in(slip.words, book_.language);
-    const Outcome settled = is_of_it ? settle_unread(slip, text) : Outcome(Done{});
+    const Outcome settled = is_of_it ? settle_unread(book_, slip, text) : Outcome(Done{});
     if (!settled) return settled;
   }
   book_.answers.add(ReplyKind::told, taken_back_told(first)).cow = number;
@@ -142,7 +142,7 @@ Outcome RecordingState::tell_instead(const std::string& words, const NewsMended&
     if (!told) return told;
   }
   if (!all.empty()) return Done{};
-  return keep_as_unread({*mended.right, both},
+  return keep_as_unread(book_, {*mended.right, both},
                         "What was told of her was not understood. What is "
                         "it?");
 }
@@ -155,7 +155,7 @@ Result<bool> RecordingState::mend_news_of_nobody(const NewsMended& mended, std::
            !news_told_in(news.words, mended.number, book_.visit.day, book_.language).empty();
   });
   if (last == unread.rend()) return false;
-  const Outcome settled = settle_unread(*last, text);
+  const Outcome settled = settle_unread(book_, *last, text);
   if (!settled) return settled.faults();
   const Outcome told = tell_instead(last->words, mended, text);
   if (!told) return told.faults();

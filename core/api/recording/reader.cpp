@@ -99,21 +99,4 @@ void RecordingState::tell_who_was_read(std::string_view text) {
       .cow = cow_in_crush(book_, crush_);
 }
 
-/// Of the cow in the crush, when it was a reader that named her.
-std::optional<Warning> RecordingState::other_cow_read_maybe(const Turn& turn) const {
-  const std::vector<std::string>& lines = crush_.cow->draft.words;
-  const auto named_her = [&](const std::string& line) {
-    const std::optional<std::string> digits = read_at_start(line);
-    return digits && book_.finder.carrier_of_tag(*digits) == crush_.cow->cow;
-  };
-  if (std::none_of(lines.begin(), lines.end(), named_her)) return std::nullopt;
-  ReadCow her;
-  her.name = cow_in_crush(book_, crush_);
-  her.left = book_.finder.left(crush_.cow->cow);
-  her.was_here_today = !crush_.cow->past.same_visit.empty() && !crush_.cow->earlier &&
-                       !book_.before.is_perhaps_again(crush_.cow->cow, lines);
-  her.dried_off = dried_off_on(crush_.cow->past, book_.visit.day);
-  return other_cow_read(turn, her, book_.language);
-}
-
 }  // namespace evenclaw

@@ -162,7 +162,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(book_, crush_, text, faults);
   if (is_of_nobody(text, book_.language)) return Done{};
-  if (is_of_a_batch(text)) return refused_batch(text);
+  if (is_of_a_batch(text, book_.language)) return refused_batch(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), book_.language);
   if (mended) mended = who_was_read(book_, *mended);
   const bool is_mended = mended && !goes_on(*mended) &&
@@ -170,18 +170,18 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
                          !named_her_before(book_.before, *mended, text);
   if (is_mended) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
-    return keep_as_unread({plain_number(mended->number), std::string(trimmed(text))},
+    return keep_as_unread(book_, {plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
   }
   const RefusedCow refused = cow_in_refused(text, context(), book_.language);
   if (refused.likely == CowLikely::none && tells_todays_feet(text, book_.language)) {
     return keep_as_unread(
-        {std::string(book_.language.say(TermKind::today)), std::string(trimmed(text))},
+        book_, {std::string(book_.language.say(TermKind::today)), std::string(trimmed(text))},
         "This was not understood. Which feet are lifted today?");
   }
   if (refused.likely == CowLikely::none && names_several_cows(text, book_.language)) {
     hold_back_after(text);
-    return keep_unread(text);
+    return keep_unread(book_, text);
   }
   const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
   if (!parts.empty()) return keep_with_each(parts, text);
@@ -203,7 +203,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     const Outcome named = name_in_refused(nobody, text);
     if (!named) return named;
   }
-  if (!crush_.cow) return keep_unread(text);
+  if (!crush_.cow) return keep_unread(book_, text);
   const bool is_known =
       std::any_of(crush_.cow->refused.begin(), crush_.cow->refused.end(),
                   [&](const RefusedLine& before) { return before.text == trimmed(text); });
@@ -224,7 +224,7 @@ Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
   }
   for (const PartOfLine& part : parts) {
     const Outcome kept =
-        keep_as_unread({part.number, further ? part.words : std::string(trimmed(text))},
+        keep_as_unread(book_, {part.number, further ? part.words : std::string(trimmed(text))},
                        "It stood in one line with another cow, and nothing of it was taken down. "
                        "What holds?");
     if (!kept) return kept;

@@ -224,7 +224,7 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   const bool is_clear = crush_.cow && crush_.cow->refused.empty() && !names_a_cow(line);
   const std::optional<Turn> before =
       is_clear ? std::optional(crush_.cow->draft.turn) : std::nullopt;
-  const Outcome dropped = settle_news_said_again(text);
+  const Outcome dropped = settle_news_said_again(book_, who_is_meant(), text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
   if (!settled) return settled;
@@ -235,17 +235,17 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   const Outcome fits =
       crush_.cow ? go_on_with_the_call_that_fits(book_, *crush_.cow) : Outcome(Done{});
   if (!fits) return fits;
-  if (before && crush_.cow) tell_found_where_fine(*before);
+  if (before && crush_.cow) checks_.tell_found_where_fine(*before);
   if (!line.clauses.empty()) after_line(text);
   return Done{};
 }
 
 /// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
 bool RecordingState::corrects_last_turn(std::string_view text) const {
-  if (crush_.cow || !last_turn_) return false;
+  if (crush_.cow || !turns_.last().turn) return false;
   const auto line = read_in_herd(book_, text, after_let_out(book_));
   if (!line) return false;
-  const bool knows_her_feet = last_out_ && last_out_->turn == *last_turn_;
+  const bool knows_her_feet = turns_.last().out && turns_.last().out->turn == *turns_.last().turn;
   return corrects_the_number(*line) || answers_only(*line) ||
          (knows_her_feet && corrects_her_feet(*line));
 }
@@ -262,8 +262,8 @@ bool RecordingState::ends_nothing(std::string_view text) const {
 Faults RecordingState::not_applicable(const Line& line) const {
   TurnDraft trial = crush_.cow ? crush_.cow->draft : TurnDraft{};
   bool cow_open = crush_.cow.has_value();
-  if (!cow_open && last_out_ && corrects_her_feet(line)) {
-    trial = last_out_->cow.draft;
+  if (!cow_open && turns_.last().out && corrects_her_feet(line)) {
+    trial = turns_.last().out->cow.draft;
     cow_open = true;
   }
   Faults faults;
@@ -276,7 +276,7 @@ Faults RecordingState::not_applicable(const Line& line) const {
     if (std::holds_alternative<TurnEnded>(clause)) cow_open = false;
     const auto* said = std::get_if<TurnClause>(&clause);
     if (said == nullptr) continue;
-    if (!cow_open && std::holds_alternative<CowCorrected>(*said) && last_turn_) continue;
+    if (!cow_open && std::holds_alternative<CowCorrected>(*said) && turns_.last().turn) continue;
     if (!cow_open) {
       faults.push_back(no_cow_in_crush(book_.answers.line()));
       break;
@@ -297,8 +297,8 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
                      [&](const TurnClause& said) { return say_of_her(said, text); },
                      [&](const TurnEnded&) { return done_said(text); },
                      [&](const TodaysFeetSaid& said) { return todays_feet(said.feet); },
-                     [&](const CallerSaid& said) { return caller(said.name); },
-                     [&](const WriterSaid& said) { return writer(said.name); },
+                     [&](const CallerSaid& said) { return people_.caller(said.name); },
+                     [&](const WriterSaid& said) { return people_.writer(said.name); },
                      [&](const GoAheadSaid&) { return go_ahead(text); },
                      [&](const NewsSaid& news) { return tell(news, text); },
                      [&](const BatchSaid& said) { return record_batch(said, text); },
@@ -375,47 +375,24 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
   if (!found.question.empty()) {
     book_.answers.add(ReplyKind::question, found.question).cow = said_as(cow, book_.language);
   }
-  if (*in_doubt) show_mark("taken for the one who was called so before");
-  warn_of_her();
+  if (*in_doubt) checks_.show_mark("taken for the one who was called so before");
+  checks_.warn_of_her();
   return Done{};
-}
-
-Outcome RecordingState::add_to(InCrush& cow, const TurnClause& clause) const {
-  const auto* named = std::get_if<FeetNamed>(&clause);
-  if (named != nullptr && cow.draft.turn.rest_fine) {
-    FootSet open;
-    for (const RefusedLine& line : cow.refused) open.add(line.left_open(cow.draft.turn, four_feet));
-    for (const Foot foot : all_feet) {
-      const bool is_new = find_foot(cow.draft.turn, foot) == nullptr && !open.has(foot);
-      if (named->feet.has(foot) && is_new) cow.fine_before_named.add(foot);
-    }
-  }
-  const std::string called = recorded_as(cow.draft.turn.cow);
-  const bool mends_foot = std::holds_alternative<FootCorrected>(clause);
-  const std::optional<TurnDraft> before = mends_foot ? std::optional(cow.draft) : std::nullopt;
-  const Outcome added = add_clause(cow.draft, clause);
-  if (added && before) {
-    const KnownPast past{cow.past.rows, book_.visit.visit, book_.visit.day};
-    TakenAnew anew = for_the_right_foot(*before, std::move(cow.draft), past, book_.language);
-    cow.draft = std::move(anew.draft);
-    cow.taken_anew = std::move(anew.told);
-  }
-  if (added && std::holds_alternative<CowCorrected>(clause)) cow.called_first.push_back(called);
-  return added;
 }
 
 Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
   const auto* other_cow = std::get_if<CowCorrected>(&clause);
   if (other_cow != nullptr && !crush_.cow) return correct_last_cow(other_cow->cow, text);
-  const Outcome added = add_to(*crush_.cow, clause);
+  const Outcome added = add_to(book_, *crush_.cow, clause);
   if (!added) return added;
   crush_.cow->done_said = false;
   const auto* note = std::get_if<NoteSaid>(&clause);
   if (note != nullptr && may_tell_of_a_finding(note->words, book_.language)) {
-    show_mark("kept as a note; what was found or done is said before \"" +
-              std::string(book_.language.say(TermKind::note)) + "\" or on a line of its own");
+    checks_.show_mark("kept as a note; what was found or done is said before \"" +
+                      std::string(book_.language.say(TermKind::note)) +
+                      "\" or on a line of its own");
   }
-  if (const auto* ended = std::get_if<EndSaid>(&clause)) offer_to_warn(ended->reason);
+  if (const auto* ended = std::get_if<EndSaid>(&clause)) checks_.offer_to_warn(ended->reason);
   if (other_cow == nullptr) return Done{};
   const CowSaid right = crush_.cow->draft.turn.cow;
   return hold_against(right);
@@ -446,10 +423,10 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
 }
 
 Outcome RecordingState::go_ahead(std::string_view text) {
-  if (!crush_.cow) return answer_last_turn(text);
+  if (!crush_.cow) return turns_.answer_last_turn(text);
   if (ledger_of(book_, *crush_.cow).go_ahead() > 0) return Done{};
   // "Rest fine; go ahead": what fires by the words before it is answered in the same breath.
-  check_her(looks_finished(book_, *crush_.cow), text);
+  checks_.check_her(looks_finished(book_, *crush_.cow), text);
   if (ledger_of(book_, *crush_.cow).go_ahead() == 0)
     book_.answers.add(ReplyKind::mark, "there is nothing to answer");
   return Done{};
@@ -463,7 +440,7 @@ Outcome RecordingState::done_said(std::string_view text) {
   }
   if (crush_.cow->done_said) return let_out(LetOutBy::done);
   const std::vector<Warning> before = ledger_of(book_, *crush_.cow).unanswered();
-  check_her(true, text);
+  checks_.check_her(true, text);
   const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
   if (open.empty()) return let_out(LetOutBy::done);
   std::vector<Warning> again;
@@ -490,12 +467,12 @@ void RecordingState::after_line(std::string_view text) {
   if (!crush_.cow) return this_line_.learned.clear();
   crush_.cow->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
   given_again(text);
-  show_learned();
-  show_marks();
+  checks_.show_learned(this_line_);
+  checks_.show_marks();
   if (crush_.cow->done_said) return;
   const bool finished = looks_finished(book_, *crush_.cow);
   crush_.cow->plan_awaited = finished && !std::exchange(crush_.cow->was_finished, finished);
-  check_her(finished, text);
+  checks_.check_her(finished, text);
 }
 
 }  // namespace evenclaw

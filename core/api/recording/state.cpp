@@ -63,39 +63,12 @@ Outcome RecordingState::take_up_draft() {
 }
 
 Outcome RecordingState::take_up(const KeptDraft& kept) {
-  auto past = past_of(book_, kept.cow);
-  if (!past) return past.faults();
-  InCrush cow;
-  cow.cow = kept.cow;
-  auto earlier = left_open_earlier(book_, *past);
-  if (!earlier) return earlier.faults();
-  cow.past = *std::move(past);
-  cow.earlier = *std::move(earlier);
-  auto near = near_cows(book_, kept.said, cow.past);
-  if (!near) return near.faults();
-  cow.near = *std::move(near);
-  if (cow.earlier) cow.earlier->warnings = WarningLedger(kept.warnings);
-  cow.warnings = WarningLedger(kept.warnings);
-  cow.done_said = kept.done_said;
-  cow.draft.turn.cow = kept.said;
-  cow.named_in_refused = true;
-  for (const std::string& line : kept.words) read_again(cow, line);
-  for (std::size_t at = 0; at < kept.refused.size(); ++at) {
-    // An older version kept the lines without their feet.
-    const bool is_known = at < kept.spoken_of.size();
-    cow.refused.emplace_back(kept.refused[at], is_known ? kept.spoken_of[at] : cow.draft.feet_named,
-                             book_.language);
-    cow.refused.back().said_before = cow.draft.words.size();
-  }
-  cow.taken_up = cow.draft.words.size();
-  cow.taken_anew.clear();  // shown before the recording broke off
-  cow.told_of = kept.told_of.value_or("");
-  cow.broke_off = true;
+  auto cow = taken_up(book_, kept);
+  if (!cow) return cow.faults();
+  crush_.cow = *std::move(cow);
   crush_.held_back_by = kept.held_back_by.value_or("");
   book_.last_line.refused = kept.just_refused.value_or("");
   book_.by = {kept.caller, kept.writer};
-  cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
-  crush_.cow = std::move(cow);
   draft_kept_ = true;
   return Done{};
 }
@@ -106,37 +79,6 @@ bool RecordingState::is_given_again(std::string_view text) {
   if (crush_.cow->draft.words[crush_.cow->given_again] != trimmed(text)) return false;
   ++crush_.cow->given_again;
   return true;
-}
-
-/// A line of a half-entered turn, as it was taken before the recording broke off.
-void RecordingState::read_again(InCrush& cow, const std::string& text) const {
-  const auto line = read_in_herd(book_, text, {book_.visit.day, true, 0});
-  cow.draft.words.push_back(text);
-  const RefusedLine unread(text, cow.draft.feet_named, book_.language);
-  if (!line) {
-    // Another version of the program took it; the words stay and the turn is asked about.
-    cow.refused.push_back(unread);
-    return;
-  }
-  const auto plain = plain_line(
-      *line, cow.draft, {cow.past.rows, book_.visit.visit, book_.visit.day}, book_.language);
-  if (!plain) {
-    cow.refused.push_back(unread);
-    return;
-  }
-  cow.fine_before_named.add(plain->unnamed);
-  for (const Clause& clause : plain->line.clauses) {
-    const auto* said = std::get_if<TurnClause>(&clause);
-    const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
-    const auto* named = std::get_if<CowNamed>(&clause);
-    const bool is_other = named != nullptr && !same_said(cow.draft.turn.cow, named->cow);
-    if (is_other) cow.draft.turn.cow = named->cow;
-    if (right != nullptr) cow.draft.turn.cow = right->cow;
-    if (right != nullptr || named != nullptr) cow.named_in_refused = false;
-    if (said == nullptr || right != nullptr) continue;
-    const Outcome added = add_to(cow, *said);
-    if (!added) cow.refused.push_back(unread);
-  }
 }
 
 Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
@@ -153,33 +95,14 @@ Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
   return Done{};
 }
 
-LineContext RecordingState::context() const {
-  return {book_.visit.day, crush_.cow.has_value(), book_.answers.line()};
+WhoIsMeant RecordingState::who_is_meant() const {
+  const std::optional<LastOut>& out = turns_.last().out;
+  return {crush_.cow ? &crush_.cow->draft.turn.cow : nullptr,
+          out ? &out->cow.draft.turn.cow : nullptr};
 }
 
-std::string RecordingState::draft_text() const {
-  if (!crush_.cow) return {};
-  KeptDraft kept;
-  kept.herd = book_.visit.herd;
-  kept.visit = book_.visit.visit;
-  kept.cow = crush_.cow->cow;
-  kept.said = crush_.cow->draft.turn.cow;
-  kept.caller = book_.by.caller;
-  kept.writer = book_.by.writer;
-  kept.words = crush_.cow->draft.words;
-  for (const RefusedLine& line : crush_.cow->refused) {
-    kept.refused.push_back(line.text);
-    kept.spoken_of.push_back(line.spoken_of);
-  }
-  kept.warnings =
-      (whole_turn(book_, *crush_.cow) ? crush_.cow->earlier->warnings : crush_.cow->warnings)
-          .shown();
-  kept.done_said = crush_.cow->done_said;
-  if (!crush_.held_back_by.empty()) kept.held_back_by = crush_.held_back_by;
-  if (!crush_.cow->told_of.empty()) kept.told_of = crush_.cow->told_of;
-  if (!book_.last_line.refused.empty()) kept.just_refused = book_.last_line.refused;
-  if (crush_.cow->by.caller != book_.by.caller) kept.called_by = crush_.cow->by.caller;
-  return kept_text(kept);
+LineContext RecordingState::context() const {
+  return {book_.visit.day, crush_.cow.has_value(), book_.answers.line()};
 }
 
 Result<Reply> RecordingState::written(std::optional<std::string> draft) {
@@ -201,7 +124,7 @@ Result<Reply> RecordingState::say(std::string_view line) {
   book_.typed = true;
   const Outcome taken = take_line(line);
   if (!taken) return taken.faults();
-  return written(draft_text());
+  return written(draft_text(book_, crush_));
 }
 
 Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
@@ -212,7 +135,7 @@ Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
     if (!taken) return taken.faults();
   }
   next_line_.clear();
-  return written(draft_text());
+  return written(draft_text(book_, crush_));
 }
 
 Result<Reply> RecordingState::end(LetOutBy why) {

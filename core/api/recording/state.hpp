@@ -16,17 +16,25 @@
 #include "core/api/news_taken_back.hpp"
 #include "core/api/people.hpp"
 #include "core/api/ports.hpp"
+#include "core/api/recording/asked_once.hpp"
+#include "core/api/recording/call_of_her.hpp"
+#include "core/api/recording/checking.hpp"
 #include "core/api/recording/cow_finder.hpp"
 #include "core/api/recording/crush.hpp"
+#include "core/api/recording/draft_in_crush.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/her_past.hpp"
 #include "core/api/recording/in_crush.hpp"
 #include "core/api/recording/kept_draft.hpp"
 #include "core/api/recording/near_cows.hpp"
 #include "core/api/recording/number_slip.hpp"
+#include "core/api/recording/open_questions.hpp"
+#include "core/api/recording/people_at_crush.hpp"
 #include "core/api/recording/recorded_batches.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/settled_turn.hpp"
+#include "core/api/recording/turn_body.hpp"
+#include "core/api/recording/turns_let_out.hpp"
 #include "core/api/recording/two_cows.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/api/recording/warning_ledger.hpp"
@@ -60,13 +68,12 @@ class RecordingState {
   RecordingState(VisitBook book, RecordedBatches batches);
 
   // state.cpp
+  [[nodiscard]] WhoIsMeant who_is_meant() const;
   Outcome take_up_draft();
   bool is_given_again(std::string_view text);
   Outcome take_up(const KeptDraft& kept);
-  void read_again(InCrush& cow, const std::string& text) const;
   Outcome record_in_other_visit(const KeptDraft& kept);
   Result<Reply> written(std::optional<std::string> draft);
-  [[nodiscard]] std::string draft_text() const;
 
   // say.cpp
   Outcome take_line(std::string_view text);
@@ -90,12 +97,10 @@ class RecordingState {
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   Outcome done_said(std::string_view text);
-  Outcome add_to(InCrush& cow, const TurnClause& clause) const;
   void add_words(std::string_view text);
   void after_line(std::string_view text);
 
   // counted_together.cpp
-  [[nodiscard]] bool is_of_a_batch(std::string_view text) const;
   Result<bool> counted_together(const Line& line, std::string_view text);
   Outcome record_batch(const BatchSaid& said, std::string_view text);
   Outcome ask_whether_counted_before(const Batch& before, std::string_view text);
@@ -112,7 +117,6 @@ class RecordingState {
 
   // reader.cpp
   void tell_who_was_read(std::string_view text);
-  [[nodiscard]] std::optional<Warning> other_cow_read_maybe(const Turn& turn) const;
 
   // refused_lines.cpp
   Faults with_foot_offered(Faults faults, std::string_view text);
@@ -128,9 +132,7 @@ class RecordingState {
   Result<bool> drop_news(const std::string& number, std::string_view text,
                          const std::string& just_refused);
   void drop_of_her(const std::string& just_refused);
-  Result<bool> drop_of_all_let_out(const std::string& number, std::string_view text);
   bool takes_back_what_was_refused(const Line& line);
-  Result<bool> drop_of_let_out(const RecordedTurn& turn, std::string_view text);
 
   // held_back.cpp
   void hold_back_after(std::string_view refused);
@@ -146,17 +148,8 @@ class RecordingState {
   // earlier_turn.cpp
 
   // checking.cpp
-  void check_her(bool finished, std::string_view text);
-  [[nodiscard]] std::optional<TimeInCrush> time_in_crush() const;
-  void hold_for_a_plan(std::vector<Warning>& firing);
-  void show_marks();
-  void show_mark(const std::string& mark);
-  void show_learned();
 
   // found_where_fine.cpp, warn_of_her.cpp
-  void tell_found_where_fine(const Turn& before);
-  void warn_of_her();
-  void offer_to_warn(std::string_view reason);
 
   // walks_by.cpp
   Result<bool> asked_who_walks(const Line& line, std::string_view text);
@@ -174,18 +167,12 @@ class RecordingState {
   Outcome answer_there_already(const RecordedTurn& same);
   [[nodiscard]] std::optional<CowSaid> put_right_in(std::string_view line) const;
   [[nodiscard]] const RecordedTurn* gone_on_with();
-  [[nodiscard]] TurnRecorded body_of(const InCrush& cow, EntryId entry,
-                                     const RecordedTurn* superseded) const;
-  Outcome register_cow(const TurnRecorded& body, const RecordedTurn* superseded);
-  Outcome record(EntryId entry, TurnRecorded body, SaidBy by, const RecordedTurn* superseded);
 
   // corrections.cpp
   Outcome correct_last_cow(const CowSaid& cow, std::string_view text);
   Outcome correct_last_feet(const Line& line, std::string_view text);
   Outcome record_corrected(const RecordedTurn& wrong, std::string_view text);
   void contradicts_earlier(std::string_view text);
-  Outcome answer_last_turn(std::string_view text);
-  Outcome answer_by_news(CowId cow, const NewsSaid& news, std::string_view text);
 
   // mended_later.cpp
   Result<bool> mended_later(const Line& line, std::string_view text);
@@ -212,38 +199,21 @@ class RecordingState {
   Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
   Outcome ask_about_news(const CowNews& told, const std::string& question);
   Outcome unknown_cow(const NewsSaid& news, std::string_view text);
-  Outcome keep_unread(std::string_view text);
-  Outcome keep_as_unread(const UnreadNews& news, const std::string& question,
-                         std::optional<PersonId> person = {});
-  Outcome settle_unread(const UnreadNews& news, std::string_view text);
-  [[nodiscard]] bool may_mend_again(const UnreadNews& news, std::string_view text) const;
-  [[nodiscard]] std::string told_of_one(const UnreadNews& news) const;
-  Outcome settle_news_said_again(std::string_view text);
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
   Outcome todays_feet(const FootSet& feet);
   Outcome fill_what_waited();  // waited_for_feet.cpp
-  Result<std::optional<Person>> person(TermKind who, std::string_view name);
-  Result<std::optional<Person>> refuse_two_names(TermKind who, std::string_view name);
-  Result<std::optional<Person>> in_doubt(TermKind who, const NameInDoubt& doubt);
-  Outcome settle_name(TermKind who);
-  Outcome caller(std::string_view name);
-  Outcome writer(std::string_view name);
 
   VisitBook book_;
   ThisLine this_line_;
   RecordedBatches batches_;
   Crush crush_;
-  std::map<CowId, EntryId> registered_;  // by this recording
-  std::optional<EntryId> last_turn_;     // the turn a correction after let-out belongs to
-  std::optional<LastOut> last_out_;
-  std::string count_asked_;  // a count that was on record already, as said
-  int count_asked_line_ = 0;
+  TurnsLetOut turns_{book_};
+  ChecksOfHer checks_{book_, crush_};
+  PeopleAtCrush people_{book_, crush_};
+  AskedOnce count_asked_;  // whether a count that was on record already is one of others
   std::optional<MistakenNumber> mistaken_number_;  // nothing that could be read was said since
   std::string next_line_;                          // of a file, when it is there already
   bool draft_kept_ = false;                        // the store holds a half-entered turn
-  bool asked_for_feet_ = false;
-  std::string asked_name_;
-  int asked_name_line_ = 0;
   Reply opening_;
 };
 

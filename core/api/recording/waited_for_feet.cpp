@@ -13,7 +13,7 @@ namespace evenclaw {
 /// line was not understood.
 Outcome RecordingState::fill_what_waited() {
   std::optional<InCrush> stands_there = std::exchange(crush_.cow, std::nullopt);
-  const std::optional<EntryId> last_turn = last_turn_;
+  const std::optional<EntryId> last_turn = turns_.last().turn;
   std::optional<EntryId> last_turn_now = last_turn;
   std::string filled;
   for (const RecordedTurn& waiting : book_.before.that_say_rest_fine()) {
@@ -33,12 +33,12 @@ Outcome RecordingState::fill_what_waited() {
     her.first_answer = book_.answers.count();
     if (as_settled(book_, her) == waiting.body.turn) continue;
     crush_.cow = std::move(her);
-    check_her(true, {});
+    checks_.check_her(true, {});
     const EntryId entry = book_.journal.fresh_id();
-    TurnRecorded body = body_of(*crush_.cow, entry, &waiting);
+    TurnRecorded body = body_of(book_, *crush_.cow, entry, &waiting);
     const SaidBy by = crush_.cow->by;
     crush_.cow.reset();
-    const Outcome recorded = record(entry, std::move(body), by, &waiting);
+    const Outcome recorded = turns_.record(entry, std::move(body), by, &waiting);
     if (!recorded) return recorded;
     if (last_turn == waiting.entry) last_turn_now = entry;
     filled += (filled.empty() ? "" : ", ") + said_as(waiting.body.turn.cow, book_.language);
@@ -47,7 +47,7 @@ Outcome RecordingState::fill_what_waited() {
     book_.answers.add(ReplyKind::told, '"' + std::string(book_.language.say(TermKind::rest_fine)) +
                                            "\" now speaks of these feet of " + filled);
   }
-  last_turn_ = last_turn_now;
+  turns_.now_last(last_turn_now);
   crush_.cow = std::move(stands_there);
   return crush_.cow && crush_.cow->earlier ? look_again_at_past(book_, *crush_.cow)
                                            : Outcome(Done{});

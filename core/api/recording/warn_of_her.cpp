@@ -1,21 +1,19 @@
 // How she has to be handled is told before anybody stands behind her.
 #include <string>
 
-#include "core/api/recording/state.hpp"
+#include "core/api/recording/checking.hpp"
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/handling_rows.hpp"
 
 namespace evenclaw {
 
-/// As soon as her number is said, once a visit; not of a file, for then she is gone.
-void RecordingState::warn_of_her() {
+void ChecksOfHer::warn_of_her() {
   const CowPast& past = crush_.cow->past;
   const std::string words = spoken(standing_in(past.rows.handling));
   if (book_.typed && past.same_visit.empty() && !words.empty()) show_mark("careful: " + words);
 }
 
-/// "Not done, she kicks" is kept as why. What she will be warned of is said on its own.
-void RecordingState::offer_to_warn(std::string_view reason) {
+void ChecksOfHer::offer_to_warn(std::string_view reason) {
   if (!book_.typed || reason.empty()) return;
   for (const EnumWord<Handling>& row : EnumWords<Handling>::table) {
     const ActionKind kind = said_as(row.value);
