@@ -5,7 +5,6 @@
 #include <variant>
 
 #include "core/api/recording/said_again.hpp"
-#include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
 
@@ -46,22 +45,21 @@ void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
       here.refused.end());
 }
 
-/// Nothing is taken down of either before it is said which.
-Outcome RecordingState::ask_of_which_of_two(std::string_view text) {
-  const std::string number = std::exchange(crush_.cow->told_of, {});
+Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, std::string_view text) {
+  const std::string number = std::exchange(crush.cow->told_of, {});
   const std::string said(trimmed(text));
-  crush_.cow->of_which = said;
-  const CowSaid& here = crush_.cow->draft.turn.cow;
+  crush.cow->of_which = said;
+  const CowSaid& here = crush.cow->draft.turn.cow;
   const std::string of_her = here.known == CowKnown::numbered
                                  ? '"' + plain_number(here.number) + ' ' + said + '"'
                                  : "say it once more";
-  refuse(book_, crush_, text,
+  refuse(book, crush, text,
          {{.slug = "call-impossible",
            .message = "The line before told of " + number + ", so it is not clear whose this is.",
-           .line = book_.answers.line(),
+           .line = book.answers.line(),
            .remedy = "Of her in the crush: " + of_her + "; of " + number + ": \"" + number + ' ' +
                      said + "\"."}});
-  crush_.cow->refused.emplace_back(text, crush_.cow->draft.feet_named, book_.language);
+  crush.cow->refused.emplace_back(text, crush.cow->draft.feet_named, book.language);
   return Done{};
 }
 

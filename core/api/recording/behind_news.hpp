@@ -4,8 +4,11 @@
 
 #include <string_view>
 
+#include "core/api/recording/crush.hpp"
 #include "core/api/recording/in_crush.hpp"
+#include "core/api/recording/visit_book.hpp"
 #include "core/base/id.hpp"
+#include "core/base/result.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 
@@ -23,5 +26,8 @@ bool may_be_of_her_told_of(const InCrush& here, const Line& line);
 /// her in the crush.
 void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
                          const Language& language);
+
+/// Refuses such a line, and asks with whose number it is to be said again. Somebody stands there.
+Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, std::string_view text);
 
 }  // namespace evenclaw

@@ -12,6 +12,7 @@
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/recalled.hpp"
+#include "core/trade/electronic_number.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/told_ends.hpp"
@@ -153,6 +154,29 @@ std::optional<Warning> ChecksOfHer::other_cow_read_maybe(const Turn& turn) const
                        !book_.before.is_perhaps_again(crush_.cow->cow, lines);
   her.dried_off = dried_off_on(crush_.cow->past, book_.visit.day);
   return other_cow_read(turn, her, book_.language);
+}
+
+void ChecksOfHer::tell_who_was_read(std::string_view text) {
+  const std::optional<std::string> digits = read_at_start(text);
+  if (!digits || !crush_.cow) return;
+  const CowSaid& cow = crush_.cow->draft.turn.cow;
+  if (cow.known == CowKnown::numbered) {
+    book_.answers.add(ReplyKind::mark, "known by her electronic number " + *digits).cow =
+        cow_in_crush(book_, crush_);
+    return;
+  }
+  const auto number = electronic_number(*digits);
+  if (!number) {
+    ReplyItem& item = book_.answers.add(
+        ReplyKind::question, "That is no electronic number. " + number.faults().front().message);
+    item.cow = cow_in_crush(book_, crush_);
+    item.remedy = number.faults().front().remedy;
+    return;
+  }
+  if (book_.finder.carrier_of_tag(*digits)) return;
+  book_.answers
+      .add(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
+      .cow = cow_in_crush(book_, crush_);
 }
 
 }  // namespace evenclaw

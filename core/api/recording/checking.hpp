@@ -32,6 +32,10 @@ class ChecksOfHer {
   /// What of her past was taken stands before what it gives to ask.
   void show_learned(ThisLine& line);
 
+  /// How she was known, or that nobody is, when she was read; `text` named her. Said once, when she
+  /// comes into the crush.
+  void tell_who_was_read(std::string_view text);
+
   /// What a line did that nobody may have seen; `before` is her turn as it stood before the line,
   /// in which nobody was named.
   void tell_found_where_fine(const Turn& before);

@@ -4,14 +4,33 @@
 
 #include "core/api/answered_by_news.hpp"
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/call_of_her.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/last_time_anew.hpp"
+#include "core/api/recording/open_questions.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/turn_body.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/foot_rows.hpp"
 
 namespace evenclaw {
+
+namespace {
+
+void contradicts_earlier(VisitBook& book, const InCrush& cow, std::string_view text) {
+  ReplyItem& item = book.answers.add(ReplyKind::refused,
+                                     "She was called twice today, and that contradicts "
+                                     "the first time.");
+  item.cow = said_as(cow.draft.turn.cow, book.language);
+  item.slug = "call-impossible";
+  item.token = shortened(text, 60);
+  item.remedy = "Say her number, the foot and what holds.";
+}
+
+}  // namespace
 
 /// The turn stays as it was said; only the cow it is held against changes, and with her the checks
 /// and the tasks.
@@ -47,21 +66,11 @@ Outcome RecordingState::correct_last_cow(const CowSaid& cow, std::string_view te
   return record_corrected(wrong, text);
 }
 
-void RecordingState::contradicts_earlier(std::string_view text) {
-  ReplyItem& item = book_.answers.add(ReplyKind::refused,
-                                      "She was called twice today, and that contradicts "
-                                      "the first time.");
-  item.cow = said_as(turns_.last().out->cow.draft.turn.cow, book_.language);
-  item.slug = "call-impossible";
-  item.token = shortened(text, 60);
-  item.remedy = "Say her number, the foot and what holds.";
-}
-
 /// "No, right hind" when she is out already: what was said of her feet is mended as it would have
 /// been in the crush.
 Outcome RecordingState::correct_last_feet(const Line& line, std::string_view text) {
   const RecordedTurn wrong = *book_.before.find(*turns_.last().turn);
-  const Outcome settled = settle_news_said_again(book_, who_is_meant(), text);
+  const Outcome settled = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (!settled) return settled;
   InCrush cow = turns_.last().out->cow;
   cow.draft.words.emplace_back(trimmed(text));
@@ -73,7 +82,7 @@ Outcome RecordingState::correct_last_feet(const Line& line, std::string_view tex
   cow.draft.turn.end = turns_.last().out->cow.draft.turn.end;
   cow.draft.turn.end_reason = turns_.last().out->cow.draft.turn.end_reason;
   if (cow.earlier && !whole_turn(book_, cow)) {
-    contradicts_earlier(text);
+    contradicts_earlier(book_, turns_.last().out->cow, text);
     return Done{};
   }
   if (const RecordedTurn* done = book_.before.correction(wrong.entry, whole_words(book_, cow))) {
@@ -93,7 +102,7 @@ Outcome RecordingState::record_corrected(const RecordedTurn& wrong, std::string_
   auto past = past_of(book_, crush_.cow->cow, &wrong);
   if (!past) return past.faults();
   (crush_.cow->earlier ? crush_.cow->earlier->past : crush_.cow->past) = *std::move(past);
-  given_again(text);
+  given_again(*crush_.cow, text, book_.language);
   checks_.show_learned(this_line_);
   if (!tell_its_end(wrong.body.words, book_.visit.day, book_.language)) {
     drop_said_again(crush_.cow->draft.turn, trimmed(text), book_.language);

@@ -4,7 +4,9 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -34,6 +36,11 @@ Faults with_heading_offered(Faults faults, std::string_view text) {
 
 std::string cow_in_crush(const VisitBook& book, const Crush& crush) {
   return crush.cow ? said_as(crush.cow->draft.turn.cow, book.language) : std::string();
+}
+
+bool stands_there(const VisitBook& book, const Crush& crush, const CowSaid& cow) {
+  if (!crush.cow || !same_said(crush.cow->draft.turn.cow, cow)) return false;
+  return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished(book, *crush.cow);
 }
 
 void forget_answers_about_her(VisitBook& book, const Crush& crush) {

@@ -8,6 +8,7 @@
 #include "core/api/recording/in_crush.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/base/result.hpp"
+#include "core/trade/turn.hpp"
 
 namespace evenclaw {
 
@@ -26,6 +27,10 @@ struct Crush {
 
 /// As she was said; "" when nobody stands there.
 std::string cow_in_crush(const VisitBook& book, const Crush& crush);
+
+/// She is named once more. Without a number the same words said again after everything was called
+/// of her are the next cow, unless they are the number in her ear.
+bool stands_there(const VisitBook& book, const Crush& crush, const CowSaid& cow);
 
 /// What was shown and asked of her since the last answer is not said. Somebody stands there.
 void forget_answers_about_her(VisitBook& book, const Crush& crush);

@@ -8,6 +8,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/refused_feet.hpp"
@@ -66,6 +67,42 @@ std::string count_stands(const RecordedBatch& counted, const Language& language)
          "one away";
 }
 
+/// The last line when one is given, else all of hers. Who was named in such lines alone stands
+/// there all the same where one line is dropped and her number was clear; else she was never there.
+void drop_of_her(VisitBook& book, Crush& crush, const std::string& just_refused) {
+  std::vector<RefusedLine>& open = crush.cow->refused;
+  const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
+  for (auto line = first; line != open.end(); ++line) {
+    book.answers.add(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush(book, crush);
+    if (crush.held_back_by == line->text) crush.held_back_by.clear();
+  }
+  open.erase(first, open.end());
+  const bool was_only_named =
+      crush.cow->named_in_refused && crush.cow->draft.words.empty() && open.empty();
+  if (!was_only_named) return;
+  const CowSaid& cow = crush.cow->draft.turn.cow;
+  const bool is_clear = cow.known == CowKnown::numbered || read_in(cow);
+  if (just_refused.empty() || !is_clear) return crush.cow.reset();
+  crush.cow->draft.words.push_back(recorded_as(cow));
+  crush.cow->named_in_refused = false;
+}
+
+Result<bool> drop_news(VisitBook& book, const std::string& number, std::string_view text,
+                       const std::string& just_refused) {
+  bool any = false;
+  const std::vector<UnreadNews> unread = book.before.unread();
+  for (const UnreadNews& news : unread) {
+    const bool is_meant = number.empty() ? news.words == just_refused
+                                         : plain_number(news.number) == plain_number(number);
+    if (!is_meant) continue;
+    const Outcome settled = settle_unread(book, news, text);
+    if (!settled) return settled.faults();
+    book.answers.add(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
+    any = true;
+  }
+  return any;
+}
+
 }  // namespace
 
 /// Without a number it means the line that was refused just before.
@@ -79,9 +116,9 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
       (has_number ? only_number(crush_.cow->draft.turn.cow) == plain_number(*number)
                   : crush_.cow->refused.back().text == just_refused);
   bool any = is_here;
-  if (is_here) drop_of_her(has_number ? std::string() : just_refused);
+  if (is_here) drop_of_her(book_, crush_, has_number ? std::string() : just_refused);
   if (has_number || !just_refused.empty()) {
-    auto of_news = drop_news(*number, text, just_refused);
+    auto of_news = drop_news(book_, *number, text, just_refused);
     if (!of_news) return of_news;
     any = any || *of_news;
   }
@@ -90,33 +127,13 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     if (!of_turns) return of_turns;
     any = any || *of_turns;
   }
-  const RecordedBatch* counted = any ? nullptr : batches_.named(*number, book_.language);
+  const RecordedBatch* counted = any ? nullptr : counted_.named(*number);
   if (counted != nullptr) {
     book_.answers.add(ReplyKind::mark, count_stands(*counted, book_.language)).cow = *number;
   } else if (!any) {
     book_.answers.add(ReplyKind::mark, "there is no line to drop; say her number first");
   }
   return true;
-}
-
-/// The last line when one is given, else all of hers. Who was named in such lines alone stands
-/// there all the same where one line is dropped and her number was clear; else she was never there.
-void RecordingState::drop_of_her(const std::string& just_refused) {
-  std::vector<RefusedLine>& open = crush_.cow->refused;
-  const auto first = just_refused.empty() ? open.begin() : open.end() - 1;
-  for (auto line = first; line != open.end(); ++line) {
-    book_.answers.add(ReplyKind::mark, dropped(line->text)).cow = cow_in_crush(book_, crush_);
-    if (crush_.held_back_by == line->text) crush_.held_back_by.clear();
-  }
-  open.erase(first, open.end());
-  const bool was_only_named =
-      crush_.cow->named_in_refused && crush_.cow->draft.words.empty() && open.empty();
-  if (!was_only_named) return;
-  const CowSaid& cow = crush_.cow->draft.turn.cow;
-  const bool is_clear = cow.known == CowKnown::numbered || read_in(cow);
-  if (just_refused.empty() || !is_clear) return crush_.cow.reset();
-  crush_.cow->draft.words.push_back(recorded_as(cow));
-  crush_.cow->named_in_refused = false;
 }
 
 /// "No, no refitted" where "refitted" was refused: nothing was taken that could be taken back, so
@@ -142,22 +159,6 @@ bool RecordingState::takes_back_what_was_refused(const Line& line) {
   book_.answers.add(ReplyKind::mark, dropped(meant->text)).cow = cow_in_crush(book_, crush_);
   open.erase(meant);
   return true;
-}
-
-Result<bool> RecordingState::drop_news(const std::string& number, std::string_view text,
-                                       const std::string& just_refused) {
-  bool any = false;
-  const std::vector<UnreadNews> unread = book_.before.unread();
-  for (const UnreadNews& news : unread) {
-    const bool is_meant = number.empty() ? news.words == just_refused
-                                         : plain_number(news.number) == plain_number(number);
-    if (!is_meant) continue;
-    const Outcome settled = settle_unread(book_, news, text);
-    if (!settled) return settled.faults();
-    book_.answers.add(ReplyKind::mark, dropped(news.words)).cow = plain_number(news.number);
-    any = true;
-  }
-  return any;
 }
 
 }  // namespace evenclaw

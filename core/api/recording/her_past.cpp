@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "core/api/recording/answer_in_short.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/on_foot.hpp"

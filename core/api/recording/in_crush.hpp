@@ -56,9 +56,6 @@ struct InCrush {
   std::optional<Instant> began;           // when she was named, where that is known
 };
 
-/// Keeps a line about her that nobody could read.
-void keep_refused(InCrush& cow, std::string_view text, const Language& language);
-
 /// The cow that was let out last, as she stood there, and the entry that holds her turn.
 struct LastOut {
   InCrush cow;

@@ -3,9 +3,12 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/reader.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/turn_body.hpp"
 #include "core/api/recording/walks_by.hpp"
 #include "core/trade/follow_up.hpp"
 
@@ -26,35 +29,38 @@ std::vector<Warning> stops_of(const std::vector<Warning>& warnings) {
   return stops;
 }
 
-}  // namespace
+/// She was called to the end before, and this call fills in what was missing then.
+bool only_answers_what_was_asked(const VisitBook& book, const InCrush& cow) {
+  return cow.earlier && cow.earlier->turn.body.turn.end == TurnEnd::done &&
+         whole_turn(book, cow).has_value();
+}
 
-void RecordingState::end_turn(LetOutBy why) {
-  Turn& turn = crush_.cow->draft.turn;
-  const bool nothing_said =
-      says_nothing(turn) && !was_answered(ledger_of(book_, *crush_.cow).shown());
-  const bool was_ended = why == LetOutBy::done || crush_.cow->done_said;
-  const std::string unread = not_understood(crush_.cow->refused);
+void end_turn(VisitBook& book, InCrush& cow, LetOutBy why) {
+  Turn& turn = cow.draft.turn;
+  const bool nothing_said = says_nothing(turn) && !was_answered(ledger_of(book, cow).shown());
+  const bool was_ended = why == LetOutBy::done || cow.done_said;
+  const std::string unread = not_understood(cow.refused);
   if (!unread.empty()) {
     add_end_reason(turn, unread);
-    if (book_.typed)
-      book_.answers.add(ReplyKind::mark, unread + ", nor said again").cow =
-          cow_in_crush(book_, crush_);
-  } else if (nothing_said && !(was_ended && crush_.cow->earlier)) {
+    if (book.typed)
+      book.answers.add(ReplyKind::mark, unread + ", nor said again").cow =
+          said_as(cow.draft.turn.cow, book.language);
+  } else if (nothing_said && !(was_ended && cow.earlier)) {
     add_end_reason(turn, nothing_was_said);
   } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {
     add_end_reason(turn, "nothing was said of her feet");
   }
-  if (crush_.cow->done_said || turn.end != TurnEnd::done) return;
+  if (cow.done_said || turn.end != TurnEnd::done) return;
   switch (why) {
     case LetOutBy::next_cow:
     case LetOutBy::done:
       return;
     case LetOutBy::end_of_visit:
-      if (crush_.cow->broke_off && !looks_finished(book_, *crush_.cow))
+      if (cow.broke_off && !looks_finished(book, cow))
         add_end_reason(turn, "the recording broke off");
       return;
     case LetOutBy::end_of_input:
-      if (only_answers_what_was_asked()) return;
+      if (only_answers_what_was_asked(book, cow)) return;
       return add_end_reason(turn, "the input ended");
     case LetOutBy::other_visit:
       return add_end_reason(turn, "another visit was taken up");
@@ -62,47 +68,41 @@ void RecordingState::end_turn(LetOutBy why) {
 }
 
 /// A file given once more calls her a second time again, and by that nothing changes.
-bool RecordingState::says_it_again(const TurnRecorded& body, const RecordedTurn* superseded) const {
-  if (book_.typed || superseded == nullptr) return false;
+bool says_it_again(const VisitBook& book, const InCrush& cow, const TurnRecorded& body,
+                   const RecordedTurn* superseded) {
+  if (book.typed || superseded == nullptr) return false;
   const TurnRecorded& then = superseded->body;
   return body.cow == then.cow && body.turn == then.turn &&
-         std::all_of(crush_.cow->draft.words.begin(), crush_.cow->draft.words.end(),
-                     [&](const std::string& line) {
-                       return std::find(then.words.begin(), then.words.end(), line) !=
-                              then.words.end();
-                     });
-}
-
-/// She was called to the end before, and this call fills in what was missing then.
-bool RecordingState::only_answers_what_was_asked() const {
-  return crush_.cow->earlier && crush_.cow->earlier->turn.body.turn.end == TurnEnd::done &&
-         whole_turn(book_, *crush_.cow).has_value();
+         std::all_of(cow.draft.words.begin(), cow.draft.words.end(), [&](const std::string& line) {
+           return std::find(then.words.begin(), then.words.end(), line) != then.words.end();
+         });
 }
 
 /// The cow that "no, 421" names.
-std::optional<CowSaid> RecordingState::put_right_in(std::string_view text) const {
-  const auto line = read_in_herd(book_, text, after_let_out(book_));
+std::optional<CowSaid> put_right_in(const VisitBook& book, std::string_view text) {
+  const auto line = read_in_herd(book, text, after_let_out(book));
   if (!line || line->clauses.size() != 1) return std::nullopt;
   const auto* said = std::get_if<TurnClause>(&line->clauses.front());
   const auto* right = said == nullptr ? nullptr : std::get_if<CowCorrected>(said);
   return right == nullptr ? std::nullopt : std::optional(right->cow);
 }
 
+/// She stood there once more only to have mended what was called of her before, and that is on
+/// record.
+bool was_only_mended(const InCrush& cow, LetOutBy why) {
+  const bool goes_on = why == LetOutBy::done && cow.earlier;
+  return cow.mended_before && !goes_on && cow.refused.empty() && says_nothing(cow.draft.turn);
+}
+
+}  // namespace
+
 /// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
 const RecordedTurn* RecordingState::there_already() {
   const Turn& turn = crush_.cow->draft.turn;
   if (book_.typed && turn.cow.known != CowKnown::numbered) return nullptr;
   const RecordedTurn* same = book_.before.same(
-      {turn.cow, crush_.cow->draft.words, !book_.typed, put_right_in(next_line_)});
+      {turn.cow, crush_.cow->draft.words, !book_.typed, put_right_in(book_, next_line_)});
   return same != nullptr ? same : book_.before.gone_on(turn.cow, crush_.cow->draft.words);
-}
-
-/// She stood there once more only to have mended what was called of her before, and that is on
-/// record.
-bool RecordingState::was_only_mended(LetOutBy why) const {
-  const bool goes_on = why == LetOutBy::done && crush_.cow->earlier;
-  return crush_.cow->mended_before && !goes_on && crush_.cow->refused.empty() &&
-         says_nothing(crush_.cow->draft.turn);
 }
 
 /// The turn that this one takes the place of: one that broke off and is said again from its
@@ -126,14 +126,14 @@ Outcome RecordingState::answer_there_already(const RecordedTurn& same) {
 }
 
 Outcome RecordingState::let_out(LetOutBy why) {
-  if (was_only_mended(why)) {
+  if (was_only_mended(*crush_.cow, why)) {
     take_out(book_, crush_);
     return Done{};
   }
   crush_.cow->called_to_the_end = why == LetOutBy::done;
-  if (walked_by(why)) return tell_that_she_walked_by();
+  if (walked_by(book_, *crush_.cow, why)) return tell_that_she_walked_by();
   if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
-  end_turn(why);
+  end_turn(book_, *crush_.cow, why);
   checks_.check_her(true, {});
   if (book_.typed && why == LetOutBy::next_cow) {
     std::vector<Warning> stops = stops_of(ledger_of(book_, *crush_.cow).unanswered());
@@ -153,7 +153,7 @@ Outcome RecordingState::let_out(LetOutBy why) {
   }
   const EntryId entry = book_.journal.fresh_id();
   TurnRecorded body = body_of(book_, *crush_.cow, entry, superseded);
-  if (says_it_again(body, superseded)) return answer_there_already(*superseded);
+  if (says_it_again(book_, *crush_.cow, body, superseded)) return answer_there_already(*superseded);
   const SaidBy by = crush_.cow->by;
   keep_last_out(entry);
   return turns_.record(entry, std::move(body), by, superseded);

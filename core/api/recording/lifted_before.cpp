@@ -5,7 +5,6 @@
 #include <variant>
 #include <vector>
 
-#include "core/api/recording/state.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/lexer.hpp"
 
@@ -68,13 +67,12 @@ Line with_lifted_kept(Line line, std::string_view text, const FootSet& lifted,
   return line;
 }
 
-/// Of whom the line is: the cow it names, else her in the crush.
-FootSet RecordingState::lifted_at_this_visit(const Line& line) const {
+FootSet lifted_at_this_visit(const VisitBook& book, const Crush& crush, const Line& line) {
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   FootSet lifted;
-  if (named == nullptr && !crush_.cow) return lifted;
-  const CowSaid& cow = named != nullptr ? named->cow : crush_.cow->draft.turn.cow;
-  for (const RecordedTurn* turn : book_.before.turns_called(cow)) {
+  if (named == nullptr && !crush.cow) return lifted;
+  const CowSaid& cow = named != nullptr ? named->cow : crush.cow->draft.turn.cow;
+  for (const RecordedTurn* turn : book.before.turns_called(cow)) {
     lifted.add(lifted_feet(turn->body.turn));
   }
   return lifted;

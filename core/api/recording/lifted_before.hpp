@@ -4,6 +4,8 @@
 
 #include <string_view>
 
+#include "core/api/recording/crush.hpp"
+#include "core/api/recording/visit_book.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/foot.hpp"
@@ -18,5 +20,8 @@ FootSet lifted_feet(const Turn& turn);
 /// words stays: that contradicts, and is asked about.
 Line with_lifted_kept(Line line, std::string_view text, const FootSet& lifted,
                       const Language& language);
+
+/// The feet of the cow the line names, or of her in the crush, that were lifted at this visit.
+FootSet lifted_at_this_visit(const VisitBook& book, const Crush& crush, const Line& line);
 
 }  // namespace evenclaw

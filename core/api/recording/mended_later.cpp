@@ -4,8 +4,13 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/held_back.hpp"
 #include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
+#include "core/api/recording/near_cows.hpp"
+#include "core/api/recording/open_questions.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
@@ -139,27 +144,25 @@ FootSet filled_then(const Turn& turn, const FootSet& todays_feet) {
   return feet;
 }
 
-}  // namespace
-
 /// Her number stood in a line nobody could read and this one says it again: she was not in the
 /// crush, only spoken of.
-void RecordingState::drop_only_spoken_of(std::string_view text) {
-  if (!crush_.cow || !crush_.cow->named_in_refused || !crush_.cow->draft.words.empty()) return;
+void drop_only_spoken_of(VisitBook& book, Crush& crush, std::string_view text) {
+  if (!crush.cow || !crush.cow->named_in_refused || !crush.cow->draft.words.empty()) return;
   const bool all_said_again = std::all_of(
-      crush_.cow->refused.begin(), crush_.cow->refused.end(), [&](const RefusedLine& refused) {
-        return is_said_again(refused.text, trimmed(text), book_.language);
+      crush.cow->refused.begin(), crush.cow->refused.end(), [&](const RefusedLine& refused) {
+        return is_said_again(refused.text, trimmed(text), book.language);
       });
   if (!all_said_again) return;
-  take_out(book_, crush_);
+  take_out(book, crush);
 }
 
-/// Kept for the end of the visit: somebody's record was to be mended and is not.
-Outcome RecordingState::refuse_mending(const std::string& number, Fault fault,
-                                       std::string_view text) {
-  const std::string asked = fault.message + " What holds?";
-  refuse(book_, crush_, text, {std::move(fault)});
-  return keep_as_unread(book_, {number, std::string(trimmed(text))}, asked);
+/// In a file given again it fitted several then; that one of them is mended since does not make it
+/// the other one's.
+bool was_refused_before(const VisitBook& book, const std::string& number, std::string_view text) {
+  return !book.typed && book.before.was_unread(number, std::string(trimmed(text)));
 }
+
+}  // namespace
 
 Result<bool> RecordingState::mended_later(const Line& line, std::string_view text) {
   const std::optional<LateMending> mending = late_mending(line);
@@ -177,9 +180,9 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
   const bool is_doubtful = mending->cow.known == CowKnown::doubtful;
   if (turns.empty() && (is_doubtful || completes_only(*mending))) return false;
   Outcome taken = Done{};
-  if (choices.size() == 1 && !was_refused_before(number, text)) {
-    drop_only_spoken_of(text);
-    taken = settle_news_said_again(book_, who_is_meant(), text);
+  if (choices.size() == 1 && !was_refused_before(book_, number, text)) {
+    drop_only_spoken_of(book_, crush_, text);
+    taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
     if (taken) {
       taken =
           record_mended_later(*choices.front().turn, std::move(choices.front().way.draft), text);
@@ -188,19 +191,13 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
     // She may be the next cow: she stands in the crush, as after any refused line that names one.
     taken = refused_line(text, {not_here(number)});
   } else if (choices.empty()) {
-    taken =
-        refuse_mending(number, fits_nothing(number, turns.back()->body.turn, book_.language), text);
+    taken = refuse_mending(book_, crush_, number,
+                           fits_nothing(number, turns.back()->body.turn, book_.language), text);
   } else {
-    taken = refuse_mending(number, could_be_several(number, choices, text), text);
+    taken = refuse_mending(book_, crush_, number, could_be_several(number, choices, text), text);
   }
   if (!taken) return taken.faults();
   return true;
-}
-
-/// In a file given again it fitted several then; that one of them is mended since does not make it
-/// the other one's.
-bool RecordingState::was_refused_before(const std::string& number, std::string_view text) const {
-  return !book_.typed && book_.before.was_unread(number, std::string(trimmed(text)));
 }
 
 Result<bool> RecordingState::mended_in_other_ways(const Line& line, std::string_view text) {
@@ -236,7 +233,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
       fault.remedy = given_the_number(mended->called, right);
   }
   const Outcome refused =
-      refuse_mending(plain_number(mended->called.number), std::move(fault), text);
+      refuse_mending(book_, crush_, plain_number(mended->called.number), std::move(fault), text);
   if (!refused) return refused.faults();
   return true;
 }
@@ -244,7 +241,7 @@ Result<bool> RecordingState::number_mended_late(const Line& line, std::string_vi
 /// She stands in the crush once more, and what is corrected was called of her the first time. What
 /// is taken back is taken back of both calls.
 Result<bool> RecordingState::mended_first_call(const Line& line, std::string_view text) {
-  if (!crush_.cow || holds_back(line, text)) return false;
+  if (!crush_.cow || holds_back(crush_, line, text)) return false;
   const CowSaid cow = crush_.cow->draft.turn.cow;
   const auto* named = line.clauses.empty() ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
   if (cow.known != CowKnown::numbered || (named != nullptr && !goes_on(named->cow))) return false;
@@ -260,16 +257,17 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
   const std::vector<Choice> choices = choices_of(book_.before.turns_called(cow), *mending);
   if (choices.empty()) return false;
   const std::string number = plain_number(cow.number);
-  if (choices.size() > 1 || was_refused_before(number, text)) {
-    const Outcome refused = refuse_mending(number, could_be_several(number, choices, text), text);
+  if (choices.size() > 1 || was_refused_before(book_, number, text)) {
+    const Outcome refused =
+        refuse_mending(book_, crush_, number, could_be_several(number, choices, text), text);
     if (!refused) return refused.faults();
     return true;
   }
-  Outcome taken = settle_news_said_again(book_, who_is_meant(), text);
+  Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (taken) taken = record_mended_later(*choices.front().turn, choices.front().way.draft, text);
   if (taken) taken = look_again_at_past(book_, *crush_.cow);
   if (!taken) return taken.faults();
-  given_again(text);
+  given_again(*crush_.cow, text, book_.language);
   if (!is_of_this_call) crush_.cow->mended_before = true;
   return !is_of_this_call;
 }

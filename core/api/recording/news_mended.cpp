@@ -3,7 +3,9 @@
 #include <utility>
 
 #include "core/api/news_taken_back.hpp"
-#include "core/api/recording/state.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/news_desk.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/identity.hpp"
@@ -52,15 +54,15 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
 
 /// "No, 307" right behind news: its number, unless it could be that of who stands in the crush, or
 /// of who was let out of it before.
-Result<bool> RecordingState::number_of_news_mended(std::string_view text,
-                                                   const std::vector<std::string>& told) {
+Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
+                                             const std::vector<std::string>& told) {
   const std::optional<std::string> right = number_put_right_in(text, book_.language);
   if (!right || told.empty() || (!crush_.cow && turns_.last().turn)) return false;
   if (crush_.cow || told.size() > 1) {
     Fault fault =
         crush_.cow ? whose_number(crush_.cow->draft.turn.cow, told.front(), *right, book_.language)
                    : which_of_them(told, *right, book_.language);
-    const Outcome refused = refuse_mending(told.front(), std::move(fault), text);
+    const Outcome refused = refuse_mending(book_, crush_, told.front(), std::move(fault), text);
     if (!refused) return refused.faults();
     return true;
   }
@@ -68,19 +70,19 @@ Result<bool> RecordingState::number_of_news_mended(std::string_view text,
 }
 
 /// True when the line takes back what was told of a cow, or tells it of another one.
-Result<bool> RecordingState::news_mended(std::string_view text,
-                                         const std::vector<std::string>& told) {
+Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std::string>& told) {
   const std::optional<NewsMended> mended = news_mended_in(text, book_.language);
   if (!mended) return number_of_news_mended(text, told);
   CowSaid cow;
   cow.number = mended->number;
   // Who was called is mended as a cow, not as news.
-  const bool was_called = goes_on(cow) || !book_.before.turns_called(cow).empty();
+  const bool was_called =
+      stands_there(book_, crush_, cow) || !book_.before.turns_called(cow).empty();
   if (mended->right && was_called) return false;
   return mend_news(*mended, text);
 }
 
-Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_view text) {
+Result<bool> NewsDesk::mend_news(const NewsMended& mended, std::string_view text) {
   const std::optional<CowId> cow = book_.finder.carrier(mended.number);
   if (!cow) return mended.right ? mend_news_of_nobody(mended, text) : Result<bool>(false);
   auto standing =
@@ -99,7 +101,7 @@ Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_vie
     refuse(book_, crush_, text, {nothing_to_take_back(mended)});
     return true;
   }
-  Outcome taken = settle_news_said_again(book_, who_is_meant(), text);
+  Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (taken) taken = take_news_back(told, number, text);
   if (!taken) return taken.faults();
   const Outcome retold =
@@ -108,8 +110,8 @@ Result<bool> RecordingState::mend_news(const NewsMended& mended, std::string_vie
   return true;
 }
 
-Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
-                                       const std::string& number, std::string_view text) {
+Outcome NewsDesk::take_news_back(const std::vector<NewsStanding>& told, const std::string& number,
+                                 std::string_view text) {
   const NewsStanding& first = told.front();
   const Outcome taken =
       take_back(book_.journal, first,
@@ -131,8 +133,8 @@ Outcome RecordingState::take_news_back(const std::vector<NewsStanding>& told,
 }
 
 /// The same of the right one, in the words of both lines.
-Outcome RecordingState::tell_instead(const std::string& words, const NewsMended& mended,
-                                     std::string_view text) {
+Outcome NewsDesk::tell_instead(const std::string& words, const NewsMended& mended,
+                               std::string_view text) {
   const std::string both = words + "; " + std::string(trimmed(text));
   const std::vector<NewsSaid> all =
       news_told_in(words, mended.number, book_.visit.day, book_.language);
@@ -148,7 +150,7 @@ Outcome RecordingState::tell_instead(const std::string& words, const NewsMended&
 }
 
 /// "66 wrap off" was of nobody: "66 no, 68" says of whom.
-Result<bool> RecordingState::mend_news_of_nobody(const NewsMended& mended, std::string_view text) {
+Result<bool> NewsDesk::mend_news_of_nobody(const NewsMended& mended, std::string_view text) {
   const std::vector<UnreadNews> unread = book_.before.unread();
   const auto last = std::find_if(unread.rbegin(), unread.rend(), [&](const UnreadNews& news) {
     return plain_number(news.number) == plain_number(mended.number) &&

@@ -214,4 +214,11 @@ bool is_of_a_batch(std::string_view text, const Language& language) {
   return sorts.front() == LineSort::batch;
 }
 
+Outcome refuse_mending(VisitBook& book, Crush& crush, const std::string& number, Fault fault,
+                       std::string_view text) {
+  const std::string asked = fault.message + " What holds?";
+  refuse(book, crush, text, {std::move(fault)});
+  return keep_as_unread(book, {number, std::string(trimmed(text))}, asked);
+}
+
 }  // namespace evenclaw

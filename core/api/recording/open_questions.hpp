@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/api/recording/crush.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/base/id.hpp"
@@ -29,6 +30,11 @@ Outcome keep_as_unread(VisitBook& book, const UnreadNews& news, const std::strin
 /// News nobody could read is kept for every number it names, at once, so that nothing is lost when
 /// the power goes; the next line may say it again.
 Outcome keep_unread(VisitBook& book, std::string_view text);
+
+/// Refuses a line by which somebody's record was to be mended and is not: that is kept for the end
+/// of the visit.
+Outcome refuse_mending(VisitBook& book, Crush& crush, const std::string& number, Fault fault,
+                       std::string_view text);
 
 /// What was kept is not asked about any more: `text` said what holds.
 Outcome settle_unread(VisitBook& book, const UnreadNews& news, std::string_view text);

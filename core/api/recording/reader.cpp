@@ -3,13 +3,10 @@
 #include <algorithm>
 #include <cstddef>
 
-#include "core/api/recording/state.hpp"
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
-#include "core/trade/call_line/news_by_looks.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/electronic_number.hpp"
-#include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -73,30 +70,6 @@ std::optional<Warning> other_cow_read(const Turn& turn, const ReadCow& read,
   warning.words = "The reader gave " + read.name + ", who " + why + ". Is it her?";
   warning.answers = {offered_go_ahead(language)};
   return warning;
-}
-
-/// Said once, when she comes into the crush.
-void RecordingState::tell_who_was_read(std::string_view text) {
-  const std::optional<std::string> digits = read_at_start(text);
-  if (!digits || !crush_.cow) return;
-  const CowSaid& cow = crush_.cow->draft.turn.cow;
-  if (cow.known == CowKnown::numbered) {
-    book_.answers.add(ReplyKind::mark, "known by her electronic number " + *digits).cow =
-        cow_in_crush(book_, crush_);
-    return;
-  }
-  const auto number = electronic_number(*digits);
-  if (!number) {
-    ReplyItem& item = book_.answers.add(
-        ReplyKind::question, "That is no electronic number. " + number.faults().front().message);
-    item.cow = cow_in_crush(book_, crush_);
-    item.remedy = number.faults().front().remedy;
-    return;
-  }
-  if (book_.finder.carrier_of_tag(*digits)) return;
-  book_.answers
-      .add(ReplyKind::question, "Nobody here carries that electronic number. Which number has she?")
-      .cow = cow_in_crush(book_, crush_);
 }
 
 }  // namespace evenclaw

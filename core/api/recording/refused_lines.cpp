@@ -6,7 +6,10 @@
 
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/foot_of_fixture.hpp"
+#include "core/api/recording/held_back.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/refused_cow.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/api/recording/state.hpp"
@@ -70,39 +73,6 @@ bool is_of_nobody(std::string_view text, const Language& language) {
   return is_an_aside(text, language) || is_a_heading(text, language);
 }
 
-bool calls_a_lesion(std::string_view text, const Language& language) {
-  const std::vector<Token> tokens = tokens_of(text);
-  for (std::size_t at = 0; at < tokens.size(); ++at) {
-    const Phrase* phrase = language.longest_match(tokens, at).phrase;
-    if (phrase != nullptr && phrase->kind == TermKind::lesion) return true;
-  }
-  return false;
-}
-
-/// What was said in one line may be said again in several: those said since, the last of them
-/// joined, fewest first.
-std::vector<std::string> said_since(const RefusedLine& refused,
-                                    const std::vector<std::string>& words) {
-  constexpr std::size_t most_lines = 4;
-  std::vector<std::string> joined;
-  std::string all;
-  for (std::size_t at = words.size(); at > refused.said_before; --at) {
-    all = all.empty() ? words[at - 1] : words[at - 1] + "; " + all;
-    if (at < words.size()) joined.push_back(all);
-    if (words.size() - at + 1 == most_lines) break;
-  }
-  return joined;
-}
-
-/// What was to be done behind "nothing found" is said again of the foot it was meant for.
-FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Language& language) {
-  const bool is_fine = std::any_of(turn.feet.begin(), turn.feet.end(), [&](const FootCall& call) {
-    return refused.spoken_of.has(call.foot) && call.state == FootState::nothing_found;
-  });
-  const bool is_an_act = is_utf8(refused.text) && !calls_a_lesion(refused.text, language);
-  return is_fine && is_an_act ? FootSet{} : refused.spoken_of;
-}
-
 /// A file given again: this very line named her when she was not called yet.
 bool named_her_before(const RecordedBefore& before, const CowSaid& cow, std::string_view text) {
   if (before.was_unread(plain_number(cow.number), std::string(trimmed(text)))) return false;
@@ -128,11 +98,6 @@ bool is_of_somebody(std::string_view text, const Language& language) {
 }
 
 }  // namespace
-
-void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
-  cow.refused.emplace_back(text, cow.draft.feet_named, language);
-  cow.refused.back().said_before = cow.draft.words.size();
-}
 
 /// "102 wrap off, nothing found" lacks the foot, and it is on record where her wrap is.
 Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
@@ -162,7 +127,7 @@ Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
 Outcome RecordingState::refused_line(std::string_view text, const Faults& faults) {
   refuse(book_, crush_, text, faults);
   if (is_of_nobody(text, book_.language)) return Done{};
-  if (is_of_a_batch(text, book_.language)) return refused_batch(text);
+  if (is_of_a_batch(text, book_.language)) return counted_.refused(text);
   std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), book_.language);
   if (mended) mended = who_was_read(book_, *mended);
   const bool is_mended = mended && !goes_on(*mended) &&
@@ -180,7 +145,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
         "This was not understood. Which feet are lifted today?");
   }
   if (refused.likely == CowLikely::none && names_several_cows(text, book_.language)) {
-    hold_back_after(text);
+    hold_back_after(book_, crush_, text);
     return keep_unread(book_, text);
   }
   const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
@@ -195,7 +160,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
                                !may_be_of_another_cow(text, book_.language);
     const Outcome stands = is_of_whoever ? stand_for_whoever() : Outcome(Done{});
     if (!stands) return stands;
-    hold_back_after(text);
+    hold_back_after(book_, crush_, text);
   }
   if (!crush_.cow && is_of_somebody(text, book_.language)) {
     CowSaid nobody;
@@ -220,7 +185,7 @@ Outcome RecordingState::keep_with_each(const std::vector<PartOfLine>& parts,
     keep_refused(*crush_.cow, further->before, book_.language);
     crush_.held_back_by = trimmed(text);
   } else {
-    hold_back_after(text);
+    hold_back_after(book_, crush_, text);
   }
   for (const PartOfLine& part : parts) {
     const Outcome kept =
@@ -299,24 +264,6 @@ Outcome RecordingState::settle_misread(const Line& line, std::string_view text) 
     break;
   }
   return Done{};
-}
-
-void RecordingState::given_again(std::string_view text) {
-  const std::string_view now = trimmed(text);
-  const FootSet named_last = crush_.cow->draft.feet_named;
-  const Turn& turn = crush_.cow->draft.turn;
-  std::erase_if(crush_.cow->refused, [&](const RefusedLine& refused) {
-    const FootSet feet = meant_to_go_to(refused, turn, book_.language);
-    const auto is_settled_by = [&](std::string_view said) {
-      const bool is_said = is_said_again(refused.text, said, book_.language) ||
-                           is_said_in_other_words(refused.text, said, book_.language) ||
-                           is_named_again(refused.text, said, book_.language);
-      return is_said &&
-             may_be_of_the_same_feet(refused.text, feet, said, named_last, book_.language);
-    };
-    const std::vector<std::string> since = said_since(refused, crush_.cow->draft.words);
-    return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);
-  });
 }
 
 }  // namespace evenclaw

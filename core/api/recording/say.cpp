@@ -7,10 +7,17 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/behind_news.hpp"
+#include "core/api/recording/call_of_her.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/held_back.hpp"
 #include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/lifted_before.hpp"
+#include "core/api/recording/near_cows.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/reader.hpp"
+#include "core/api/recording/refused_of_her.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -92,6 +99,47 @@ Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Lan
   return fault;
 }
 
+/// "412 LH wrap off", of a wrap put on at this visit, once "412 wrap off" was asked about: the foot
+/// was missing, and she does not come back into the crush for it.
+bool answers_which_is_off(const VisitBook& book, const Crush& crush, const Line& line) {
+  if (line.clauses.size() != 3) return false;
+  const auto* named = std::get_if<CowNamed>(&line.clauses[0]);
+  const auto* where = std::get_if<TurnClause>(&line.clauses[1]);
+  const auto* what = std::get_if<TurnClause>(&line.clauses[2]);
+  if (named == nullptr || where == nullptr || what == nullptr ||
+      stands_there(book, crush, named->cow))
+    return false;
+  const auto* feet = std::get_if<FeetNamed>(where);
+  const auto* act = std::get_if<ActionSaid>(what);
+  if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
+  const std::optional<FixtureSaid> off = fixture_said(act->action.kind);
+  const std::optional<CowId> cow = book.finder.carrier(named->cow.number);
+  if (!off || !is_off_after(off->step) || !cow || !book.before.was_asked_about(*cow)) return false;
+  const RecordedTurn* last = book.before.last_of(*cow);
+  return last != nullptr && std::any_of(last->body.turn.feet.begin(), last->body.turn.feet.end(),
+                                        [&](const FootCall& call) {
+                                          return feet->feet.has(call.foot) &&
+                                                 speaks_of(call, off->fixture);
+                                        });
+}
+
+/// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
+bool corrects_last_turn(const VisitBook& book, const LastTurn& last, std::string_view text) {
+  if (!last.turn) return false;
+  const auto line = read_in_herd(book, text, after_let_out(book));
+  if (!line) return false;
+  const bool knows_her_feet = last.out && last.out->turn == *last.turn;
+  return corrects_the_number(*line) || answers_only(*line) ||
+         (knows_her_feet && corrects_her_feet(*line));
+}
+
+/// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
+bool ends_nothing(const VisitBook& book, std::string_view text) {
+  const auto line = read_in_herd(book, text, after_let_out(book));
+  return line && line->clauses.size() == 1 &&
+         std::holds_alternative<TurnEnded>(line->clauses.front());
+}
+
 }  // namespace
 
 Outcome RecordingState::take_line(std::string_view text) {
@@ -117,11 +165,11 @@ Outcome RecordingState::take_said(std::string_view text) {
   const auto in_between = said_in_between(line, text, before);
   if (!in_between) return in_between.faults();
   if (*in_between) return Done{};
-  if (!line && corrects_last_turn(text)) {
+  if (!line && !crush_.cow && corrects_last_turn(book_, turns_.last(), text)) {
     if (!before.let_out) return refused_line(text, {whose_is_not_clear(book_.answers.line())});
     line = read_in_herd(book_, text, after_let_out(book_));
   }
-  if (!line && ends_nothing(text)) {
+  if (!line && !crush_.cow && ends_nothing(book_, text)) {
     book_.last_line.let_out = before.let_out;
     book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
@@ -139,15 +187,15 @@ Result<bool> RecordingState::said_in_between(const Result<Line>& line, std::stri
     book_.last_line.keep_but_refused(before);
     return true;
   }
-  taken = news_mended(text, before.told_of);
+  taken = news_.is_mended_by(text, before.told_of);
   if (taken && !*taken) taken = line && line->clauses.empty();
-  if (taken && !*taken) taken = count_mended(text, before.counted);
+  if (taken && !*taken) taken = counted_.is_mended_by(text, before.counted);
   if (taken && *taken) book_.last_line.keep_called(before);
   return taken;
 }
 
 Outcome RecordingState::take_understood(Line line, std::string_view text) {
-  if (answers_which_is_off(line)) {
+  if (answers_which_is_off(book_, crush_, line)) {
     const std::string lead(book_.language.say(TermKind::news_lead));
     auto news = read_in_herd(book_, lead + ' ' + std::string(text), context());
     if (news) line = *std::move(news);
@@ -155,9 +203,9 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   auto plain = beside_her_past(std::move(line));
   if (!plain) return refuse_for(text, plain.faults());
   line = std::move(plain->line);
-  const FootSet lifted = lifted_at_this_visit(line);
+  const FootSet lifted = lifted_at_this_visit(book_, crush_, line);
   line = with_lifted_kept(std::move(line), text, lifted, book_.language);
-  if (!tells_news(line)) mistaken_number_.reset();
+  if (!tells_news(line)) news_.forget_mistaken_number();
   const auto counted = counted_together(line, text);
   if (!counted) return counted.faults();
   if (*counted) return Done{};
@@ -167,49 +215,27 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   const auto asked = asked_who_walks(line, text);
   if (!asked) return asked.faults();
   if (*asked) return Done{};
-  let_go_held_back(line, text);
+  let_go_held_back(book_, crush_, line, text);
   if (crush_.cow) {
     answer_which_of_two(*crush_.cow, line, text, book_.language);
-    if (may_be_of_her_told_of(*crush_.cow, line)) return ask_of_which_of_two(text);
+    if (may_be_of_her_told_of(*crush_.cow, line)) return ask_of_which_of_two(book_, crush_, text);
     crush_.cow->told_of.clear();
   }
   this_line_.unnamed = plain->unnamed;
   this_line_.learned.insert(this_line_.learned.end(), plain->learned.begin(), plain->learned.end());
-  return holds_back(line, text) ? take_held_back(line, text) : take_read(line, text);
+  return holds_back(crush_, line, text) ? take_held_back(line, text) : take_read(line, text);
 }
 
 /// A line before it that nobody could read may have named another cow.
 Outcome RecordingState::take_held_back(const Line& line, std::string_view text) {
   const bool corrects = corrects_her_feet(line) || corrects_the_number(line);
-  if (corrects) return refuse_held_back(text);
+  if (corrects) return refuse_held_back(book_, crush_, text);
   const Outcome stands = stand_for_whoever();
   if (!stands) return stands;
-  if (book_.typed) return refuse_held_back(text);
+  if (book_.typed) return refuse_held_back(book_, crush_, text);
   book_.answers.add(ReplyKind::question, "Whose is this? A line before it was not understood.")
       .token = shortened(text, 60);
   return take_read(line, text);
-}
-
-/// "412 LH wrap off", of a wrap put on at this visit, once "412 wrap off" was asked about: the foot
-/// was missing, and she does not come back into the crush for it.
-bool RecordingState::answers_which_is_off(const Line& line) const {
-  if (line.clauses.size() != 3) return false;
-  const auto* named = std::get_if<CowNamed>(&line.clauses[0]);
-  const auto* where = std::get_if<TurnClause>(&line.clauses[1]);
-  const auto* what = std::get_if<TurnClause>(&line.clauses[2]);
-  if (named == nullptr || where == nullptr || what == nullptr || goes_on(named->cow)) return false;
-  const auto* feet = std::get_if<FeetNamed>(where);
-  const auto* act = std::get_if<ActionSaid>(what);
-  if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
-  const std::optional<FixtureSaid> off = fixture_said(act->action.kind);
-  const std::optional<CowId> cow = book_.finder.carrier(named->cow.number);
-  if (!off || !is_off_after(off->step) || !cow || !book_.before.was_asked_about(*cow)) return false;
-  const RecordedTurn* last = book_.before.last_of(*cow);
-  return last != nullptr && std::any_of(last->body.turn.feet.begin(), last->body.turn.feet.end(),
-                                        [&](const FootCall& call) {
-                                          return feet->feet.has(call.foot) &&
-                                                 speaks_of(call, off->fixture);
-                                        });
 }
 
 /// A line that could be read and belongs to the cow it seems to belong to.
@@ -224,7 +250,7 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   const bool is_clear = crush_.cow && crush_.cow->refused.empty() && !names_a_cow(line);
   const std::optional<Turn> before =
       is_clear ? std::optional(crush_.cow->draft.turn) : std::nullopt;
-  const Outcome dropped = settle_news_said_again(book_, who_is_meant(), text);
+  const Outcome dropped = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
   if (!settled) return settled;
@@ -238,24 +264,6 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (before && crush_.cow) checks_.tell_found_where_fine(*before);
   if (!line.clauses.empty()) after_line(text);
   return Done{};
-}
-
-/// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
-bool RecordingState::corrects_last_turn(std::string_view text) const {
-  if (crush_.cow || !turns_.last().turn) return false;
-  const auto line = read_in_herd(book_, text, after_let_out(book_));
-  if (!line) return false;
-  const bool knows_her_feet = turns_.last().out && turns_.last().out->turn == *turns_.last().turn;
-  return corrects_the_number(*line) || answers_only(*line) ||
-         (knows_her_feet && corrects_her_feet(*line));
-}
-
-/// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
-bool RecordingState::ends_nothing(std::string_view text) const {
-  if (crush_.cow) return false;
-  const auto line = read_in_herd(book_, text, after_let_out(book_));
-  return line && line->clauses.size() == 1 &&
-         std::holds_alternative<TurnEnded>(line->clauses.front());
 }
 
 /// Tries the line on a copy of the draft, so that it is taken whole or not at all.
@@ -300,7 +308,7 @@ Outcome RecordingState::apply(const Clause& clause, std::string_view text) {
                      [&](const CallerSaid& said) { return people_.caller(said.name); },
                      [&](const WriterSaid& said) { return people_.writer(said.name); },
                      [&](const GoAheadSaid&) { return go_ahead(text); },
-                     [&](const NewsSaid& news) { return tell(news, text); },
+                     [&](const NewsSaid& news) { return news_.tell(news, text); },
                      [&](const BatchSaid& said) { return record_batch(said, text); },
                  },
                  clause);
@@ -327,12 +335,9 @@ bool RecordingState::is_called_anew(const Line& line) const {
   return !gone_on(as_settled(book_, *crush_.cow), settled(again.turn, {}));
 }
 
-/// The cow in the crush is named once more. Without a number the same words said again after
-/// everything was called of her are the next cow, unless they are the number in her ear.
+/// The cow in the crush, unless this line begins a second call of her.
 bool RecordingState::goes_on(const CowSaid& cow) const {
-  if (!crush_.cow || this_line_.calls_her_anew || !same_said(crush_.cow->draft.turn.cow, cow))
-    return false;
-  return cow.known == CowKnown::numbered || read_in(cow) || !looks_finished(book_, *crush_.cow);
+  return !this_line_.calls_her_anew && stands_there(book_, crush_, cow);
 }
 
 Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
@@ -347,7 +352,7 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
     if (!out) return out;
   }
   const Outcome opened = open_cow(cow);
-  if (opened) tell_who_was_read(text);
+  if (opened) checks_.tell_who_was_read(text);
   return opened;
 }
 
@@ -466,7 +471,7 @@ void RecordingState::add_words(std::string_view text) {
 void RecordingState::after_line(std::string_view text) {
   if (!crush_.cow) return this_line_.learned.clear();
   crush_.cow->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
-  given_again(text);
+  given_again(*crush_.cow, text, book_.language);
   checks_.show_learned(this_line_);
   checks_.show_marks();
   if (crush_.cow->done_said) return;

@@ -7,6 +7,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/long_in_crush.hpp"
 #include "core/api/products.hpp"
+#include "core/api/recording/draft_in_crush.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -30,7 +31,7 @@ std::string first_said(std::span<const std::string> lines) {
 }  // namespace
 
 RecordingState::RecordingState(VisitBook book, RecordedBatches batches)
-    : book_(std::move(book)), batches_(std::move(batches)) {}
+    : book_(std::move(book)), counted_(book_, crush_, std::move(batches)) {}
 
 Result<std::unique_ptr<RecordingState>> RecordingState::open(const Ports& ports, const Visit& visit,
                                                              const Language& language) {
@@ -93,12 +94,6 @@ Outcome RecordingState::record_in_other_visit(const KeptDraft& kept) {
   if (!reply) return reply.faults();
   opening_.items = std::move(reply->items);
   return Done{};
-}
-
-WhoIsMeant RecordingState::who_is_meant() const {
-  const std::optional<LastOut>& out = turns_.last().out;
-  return {crush_.cow ? &crush_.cow->draft.turn.cow : nullptr,
-          out ? &out->cow.draft.turn.cow : nullptr};
 }
 
 LineContext RecordingState::context() const {

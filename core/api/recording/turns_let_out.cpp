@@ -161,4 +161,10 @@ Result<bool> TurnsLetOut::drop_of_let_out(const RecordedTurn& turn, std::string_
   return true;
 }
 
+WhoIsMeant who_is_meant(const Crush& crush, const TurnsLetOut& turns) {
+  const std::optional<LastOut>& out = turns.last().out;
+  return {crush.cow ? &crush.cow->draft.turn.cow : nullptr,
+          out ? &out->cow.draft.turn.cow : nullptr};
+}
+
 }  // namespace evenclaw

@@ -8,7 +8,9 @@
 #include <string_view>
 #include <utility>
 
+#include "core/api/recording/crush.hpp"
 #include "core/api/recording/in_crush.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/recorded_before.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/base/id.hpp"
@@ -62,5 +64,8 @@ class TurnsLetOut {
   std::map<CowId, EntryId> registered_;  // by this recording
   LastTurn last_;
 };
+
+/// Of whom a line without a number is.
+WhoIsMeant who_is_meant(const Crush& crush, const TurnsLetOut& turns);
 
 }  // namespace evenclaw

@@ -4,8 +4,12 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/turn_body.hpp"
+#include "core/trade/call_line/offered.hpp"
 
 namespace evenclaw {
 
@@ -51,6 +55,20 @@ Outcome RecordingState::fill_what_waited() {
   crush_.cow = std::move(stands_there);
   return crush_.cow && crush_.cow->earlier ? look_again_at_past(book_, *crush_.cow)
                                            : Outcome(Done{});
+}
+
+Outcome RecordingState::todays_feet(const FootSet& feet) {
+  if (feet == book_.visit.todays_feet) return Done{};
+  VisitCorrected body;
+  body.visit = book_.visit.visit;
+  body.todays_feet = feet;
+  const Outcome added =
+      book_.journal.add(body, {book_.journal.fresh_id(), {book_.visit.visit.value}, book_.by, {}});
+  if (!added) return added;
+  const bool are_first_said = book_.visit.todays_feet.empty();
+  book_.visit.todays_feet = feet;
+  book_.answers.add(ReplyKind::told, "today's feet: " + offered_feet(feet, book_.language));
+  return are_first_said ? fill_what_waited() : Outcome(Done{});
 }
 
 }  // namespace evenclaw

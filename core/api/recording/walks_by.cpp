@@ -8,6 +8,8 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/open_questions.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/handling.hpp"
@@ -98,6 +100,13 @@ bool says_nothing_of_her_feet(const Turn& turn) {
   return turn == only && (turn.walks_sound || !turn.actions.empty());
 }
 
+bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why) {
+  const CowSaid& said = cow.draft.turn.cow;
+  return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
+         cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
+         book.finder.carrier(said.number);
+}
+
 /// While the turn of another cow is under way it could be either, and what is said of feet next
 /// could be of either cow. It is asked, and the feet are nobody's until a cow is named.
 Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view text) {
@@ -117,18 +126,9 @@ Result<bool> RecordingState::asked_who_walks(const Line& line, std::string_view 
                         std::string(book_.language.say(TermKind::news_lead)) + " " + said +
                         "; of the next one her number alone first."};
   crush_.held_back_by = said;
-  const Outcome asked = refuse_mending(number, std::move(fault), text);
+  const Outcome asked = refuse_mending(book_, crush_, number, std::move(fault), text);
   if (!asked) return asked.faults();
   return true;
-}
-
-/// Her number and one such thing is all that was said before the next cow came.
-bool RecordingState::walked_by(LetOutBy why) const {
-  const InCrush& cow = *crush_.cow;
-  const CowSaid& said = cow.draft.turn.cow;
-  return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
-         cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
-         book_.finder.carrier(said.number);
 }
 
 Outcome RecordingState::tell_that_she_walked_by() {
@@ -137,7 +137,7 @@ Outcome RecordingState::tell_that_she_walked_by() {
   crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
   const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
-  const Outcome told = tell(news, cow.draft.words.front());
+  const Outcome told = news_.tell(news, cow.draft.words.front());
   book_.by = now;
   if (told && !news.feet.empty()) {
     book_.answers

@@ -3,6 +3,8 @@
 
 #include <optional>
 
+#include "core/api/recording/in_crush.hpp"
+#include "core/api/recording/visit_book.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/rows.hpp"
 #include "core/trade/task.hpp"
@@ -23,5 +25,8 @@ std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);
+
+/// Her number and one such thing is all that was said before the next cow came.
+bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why);
 
 }  // namespace evenclaw

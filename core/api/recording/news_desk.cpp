@@ -1,25 +1,14 @@
-// What is told besides the cow in the crush: news since last time, today's feet, who calls and who
-// types.
+#include "core/api/recording/news_desk.hpp"
+
 #include <algorithm>
 #include <utility>
-#include <variant>
 
 #include "core/api/cow_news.hpp"
 #include "core/api/news_words.hpp"
-#include "core/api/people.hpp"
 #include "core/api/recording/behind_news.hpp"
-#include "core/api/recording/refused_cow.hpp"
-#include "core/api/recording/said_again.hpp"
-#include "core/api/recording/said_otherwise.hpp"
-#include "core/api/recording/state.hpp"
-#include "core/api/recording/unread_line.hpp"
-#include "core/base/ascii.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/open_questions.hpp"
 #include "core/base/text.hpp"
-#include "core/trade/call_line/lexer.hpp"
-#include "core/trade/call_line/number_range.hpp"
-#include "core/trade/call_line/offered.hpp"
-#include "core/trade/call_line/spoken_tokens.hpp"
-#include "core/trade/call_line/trap.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
@@ -38,7 +27,7 @@ std::string line_of_the_doubtful(const std::string& number, std::string_view tex
 }  // namespace
 
 /// Kept as it was said: the farmer meant some cow.
-Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text) {
+Outcome NewsDesk::unknown_cow(const NewsSaid& news, std::string_view text) {
   const std::string nobody = "No cow of this herd carries the number " + news.number + ".";
   ReplyItem& item = book_.answers.add(ReplyKind::refused, nobody);
   item.slug = "cow-not-found";
@@ -55,7 +44,7 @@ Outcome RecordingState::unknown_cow(const NewsSaid& news, std::string_view text)
 }
 
 /// "66 wrap off" was refused, and 68, which was proposed, is told of next.
-Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_view text) {
+Outcome NewsDesk::settle_number_slip(const NewsSaid& news, std::string_view text) {
   const std::optional<MistakenNumber> before = std::exchange(mistaken_number_, std::nullopt);
   if (!before || !book_.typed) return Done{};
   const bool same = before->said.news == news.news && before->said.feet == news.feet;
@@ -66,7 +55,7 @@ Outcome RecordingState::settle_number_slip(const NewsSaid& news, std::string_vie
   return settle_unread(book_, {before->said.number, before->words}, text);
 }
 
-Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
+Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
   const std::string number = plain_number(news.number);
   if (book_.last_line.told_of.empty() || book_.last_line.told_of.back() != number)
     book_.last_line.told_of.push_back(number);
@@ -91,7 +80,7 @@ Outcome RecordingState::tell(const NewsSaid& news, std::string_view text) {
   return tell_of(*cow, news, text);
 }
 
-Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
+Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
   auto past = past_told(book_, cow);
   if (!past) return past.faults();
   const EntryId entry = book_.journal.fresh_id();
@@ -123,7 +112,7 @@ Outcome RecordingState::tell_of(CowId cow, const NewsSaid& news, std::string_vie
 
 /// That the vet came to a cow who waits for none, while another does, may be a slip of the number.
 /// Asked once, the same words are asked about again, also when the other was seen to meanwhile.
-Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const CowNews& told) {
+Result<std::optional<std::string>> NewsDesk::ask_for_whom_the_vet(const CowNews& told) {
   if (told.said.news != News::vet_came) return std::optional<std::string>();
   HerdLog log(book_.ports.store, book_.visit.herd);
   log.also(book_.journal.unwritten());
@@ -138,27 +127,13 @@ Result<std::optional<std::string>> RecordingState::ask_for_whom_the_vet(const Co
 
 /// What was said is kept as it was said, closes nothing, and is asked about again when the visit
 /// closes unless it was told more plainly by then. A wrap that nobody knew of stays to be seen to.
-Outcome RecordingState::ask_about_news(const CowNews& told, const std::string& question) {
+Outcome NewsDesk::ask_about_news(const CowNews& told, const std::string& question) {
   book_.answers.add(ReplyKind::question, question).cow = plain_number(told.said.number);
   if (!book_.before.asks_now(told.cow, told.words)) return Done{};
   CowNews asked = told;
   asked.effect.closes.clear();
   asked.effect.unclear = question;
   return add_news(book_.journal, asked, {book_.journal.fresh_id(), {}, book_.by, {}});
-}
-
-Outcome RecordingState::todays_feet(const FootSet& feet) {
-  if (feet == book_.visit.todays_feet) return Done{};
-  VisitCorrected body;
-  body.visit = book_.visit.visit;
-  body.todays_feet = feet;
-  const Outcome added =
-      book_.journal.add(body, {book_.journal.fresh_id(), {book_.visit.visit.value}, book_.by, {}});
-  if (!added) return added;
-  const bool are_first_said = book_.visit.todays_feet.empty();
-  book_.visit.todays_feet = feet;
-  book_.answers.add(ReplyKind::told, "today's feet: " + offered_feet(feet, book_.language));
-  return are_first_said ? fill_what_waited() : Outcome(Done{});
 }
 
 }  // namespace evenclaw
