@@ -12,7 +12,7 @@
 
 namespace evenclaw {
 
-/// Nothing is held back while nobody stands there.
+/// What is held back means nothing while nobody stands there.
 struct Crush {
   std::optional<InCrush> cow;
   // A refused line that may have named another cow, as said; "" once anybody is named.

@@ -26,6 +26,8 @@ struct LastTurn {
   std::optional<LastOut> out;  // as she stood there; its turn is the one that counts now
 };
 
+/// The last turn is always the one that counts: when it is put right, the entry that does so takes
+/// its place here too. A number is registered once a cow.
 class TurnsLetOut {
  public:
   explicit TurnsLetOut(VisitBook& book) : book_(book) {}
