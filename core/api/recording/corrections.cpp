@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/api/answered_by_news.hpp"
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/call_of_her.hpp"
 #include "core/api/recording/earlier_turn.hpp"
@@ -13,8 +12,6 @@
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/turn_body.hpp"
 #include "core/base/text.hpp"
-#include "core/trade/follow_up.hpp"
-#include "core/trade/foot_rows.hpp"
 
 namespace evenclaw {
 

@@ -10,7 +10,6 @@
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/turn_body.hpp"
 #include "core/api/recording/walks_by.hpp"
-#include "core/trade/follow_up.hpp"
 
 namespace evenclaw {
 
