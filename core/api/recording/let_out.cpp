@@ -41,9 +41,10 @@ void end_turn(VisitBook& book, InCrush& cow, LetOutBy why) {
   const std::string unread = not_understood(cow.refused);
   if (!unread.empty()) {
     add_end_reason(turn, unread);
-    if (book.typed)
+    if (book.typed) {
       book.answers.add(ReplyKind::mark, unread + ", nor said again").cow =
           said_as(cow.draft.turn.cow, book.language);
+    }
   } else if (nothing_said && !(was_ended && cow.earlier)) {
     add_end_reason(turn, nothing_was_said);
   } else if (why != LetOutBy::done && says_nothing_of_her_feet(turn)) {

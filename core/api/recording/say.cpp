@@ -107,8 +107,9 @@ bool answers_which_is_off(const VisitBook& book, const Crush& crush, const Line&
   const auto* where = std::get_if<TurnClause>(&line.clauses[1]);
   const auto* what = std::get_if<TurnClause>(&line.clauses[2]);
   if (named == nullptr || where == nullptr || what == nullptr ||
-      stands_there(book, crush, named->cow))
+      stands_there(book, crush, named->cow)) {
     return false;
+  }
   const auto* feet = std::get_if<FeetNamed>(where);
   const auto* act = std::get_if<ActionSaid>(what);
   if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
