@@ -135,7 +135,8 @@ Outcome RecordingState::let_out(LetOutBy why) {
   if (const RecordedTurn* same = there_already()) return answer_there_already(*same);
   end_turn(book_, *crush_.cow, why);
   checks_.check_her(true, {});
-  if (book_.typed && why == LetOutBy::next_cow) {
+  // "Done" has told of them again already.
+  if (book_.typed && why == LetOutBy::next_cow && !crush_.cow->done_said) {
     std::vector<Warning> stops = stops_of(ledger_of(book_, *crush_.cow).unanswered());
     std::erase_if(stops, [&](const Warning& stop) {
       return book_.answers.shows(stop, cow_in_crush(book_, crush_));
