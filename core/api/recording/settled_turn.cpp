@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/recalled.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
