@@ -39,6 +39,7 @@ void read_again(const VisitBook& book, InCrush& cow, const std::string& text) {
     if (is_other) cow.draft.turn.cow = named->cow;
     if (right != nullptr) cow.draft.turn.cow = right->cow;
     if (right != nullptr || named != nullptr) cow.named_in_refused = false;
+    // The draft began with the number she has now.
     if (said == nullptr || right != nullptr) continue;
     const Outcome added = add_to(book, cow, *said);
     if (!added) cow.refused.push_back(unread);
@@ -60,10 +61,12 @@ std::string draft_text(const VisitBook& book, const Crush& crush) {
   for (const RefusedLine& line : crush.cow->refused) {
     kept.refused.push_back(line.text);
     kept.spoken_of.push_back(line.spoken_of);
+    kept.said_before.push_back(static_cast<std::int32_t>(line.said_before));
   }
   kept.warnings =
       (whole_turn(book, *crush.cow) ? crush.cow->earlier->warnings : crush.cow->warnings).shown();
   kept.done_said = crush.cow->done_said;
+  kept.called_first = crush.cow->called_first;
   if (!crush.held_back_by.empty()) kept.held_back_by = crush.held_back_by;
   if (!crush.cow->told_of.empty()) kept.told_of = crush.cow->told_of;
   if (!book.last_line.refused.empty()) kept.just_refused = book.last_line.refused;
@@ -94,10 +97,13 @@ Result<InCrush> taken_up(const VisitBook& book, const KeptDraft& kept) {
     const bool is_known = at < kept.spoken_of.size();
     cow.refused.emplace_back(kept.refused[at], is_known ? kept.spoken_of[at] : cow.draft.feet_named,
                              book.language);
-    cow.refused.back().said_before = cow.draft.words.size();
+    const bool is_counted = at < kept.said_before.size();
+    cow.refused.back().said_before =
+        is_counted ? static_cast<std::size_t>(kept.said_before[at]) : cow.draft.words.size();
   }
   cow.taken_up = cow.draft.words.size();
   cow.taken_anew.clear();  // shown before the recording broke off
+  cow.called_first = kept.called_first;
   cow.told_of = kept.told_of.value_or("");
   cow.broke_off = true;
   cow.by = {kept.called_by.value_or(kept.caller), kept.writer};

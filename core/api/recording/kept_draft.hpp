@@ -1,6 +1,7 @@
 // The half-entered turn as the store keeps it, so that a dead battery loses nothing.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -22,8 +23,10 @@ struct KeptDraft {
   PersonId caller;
   PersonId writer;
   std::vector<std::string> words;
-  std::vector<std::string> refused;  // lines about her that were not understood
-  std::vector<FootSet> spoken_of;    // the feet each of them came behind
+  std::vector<std::string> refused;       // lines about her that were not understood
+  std::vector<FootSet> spoken_of;         // the feet each of them came behind
+  std::vector<std::int32_t> said_before;  // how many lines of hers were taken before each of them
+  std::vector<std::string> called_first;  // what she was called before her number was put right
   std::vector<WarningShown> warnings;
   bool done_said = false;
   std::optional<std::string> held_back_by;
@@ -42,6 +45,8 @@ struct KeptDraft {
     visit("words", &KeptDraft::words, "the lines as said");
     visit("refused", &KeptDraft::refused, "lines that were not understood");
     visit("spoken_of", &KeptDraft::spoken_of, "the feet each of them came behind");
+    visit("said_before", &KeptDraft::said_before, "lines of hers taken before each of them");
+    visit("called_first", &KeptDraft::called_first, "what she was called until it was put right");
     visit("warnings", &KeptDraft::warnings, "warnings shown so far");
     visit("done_said", &KeptDraft::done_said, "she was to be let out");
     visit("held_back_by", &KeptDraft::held_back_by,

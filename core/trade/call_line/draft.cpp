@@ -433,10 +433,12 @@ Claw* claw_in(TurnClause& clause) {
   return claw == nullptr || *claw == Claw::none ? nullptr : claw;
 }
 
-// Says again what was said since the feet were named, on these feet.
+// Says again what was said since the feet were named, on these feet. Who she is stays: her number
+// may have been put right since.
 Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>& clauses) {
   TurnDraft trial = draft;
   trial.turn = ready_for(draft.before_naming, feet, clauses);
+  trial.turn.cow = draft.turn.cow;
   std::visit(Addition(trial), TurnClause{FeetNamed{feet}});
   for (const TurnClause& clause : clauses) {
     if (std::holds_alternative<BothFeetNamed>(clause)) continue;

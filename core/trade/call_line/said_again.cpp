@@ -116,7 +116,9 @@ void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause) {
   const bool is_taken_back = std::holds_alternative<FindingTakenBack>(clause) ||
                              std::holds_alternative<MeasureTakenBack>(clause) ||
                              std::holds_alternative<ActTakenBack>(clause);
-  if (std::holds_alternative<FeetNamed>(clause) || (is_taken_back && was_said_since)) return;
+  const bool tells_whose =
+      std::holds_alternative<FeetNamed>(clause) || std::holds_alternative<CowCorrected>(clause);
+  if (tells_whose || (is_taken_back && was_said_since)) return;
   since_naming.push_back(clause);
 }
 

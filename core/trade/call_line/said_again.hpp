@@ -30,7 +30,7 @@ bool takes_back(const MeasureTakenBack& said, const Measure& measured);
 bool is_taken_back_by(const TurnClause& clause, const TurnClause& said);
 
 /// Adds what a correction says again. What was taken back is not said again, or it would take away
-/// the like of it on the foot that was meant.
+/// the like of it on the foot that was meant; nor is whose it was.
 void remember(std::vector<TurnClause>& since_naming, const TurnClause& clause);
 
 }  // namespace evenclaw

@@ -47,6 +47,11 @@ TEST_CASE("what is said goes to the feet named last, until others are named") {
   });
 }
 
+TEST_CASE("a foot that is put right takes nothing back of who she is") {
+  CHECK(printed({"410 LH DD raw", "no, 401", "no, right hind"}) == "401 // RH DD raw");
+  CHECK(printed({"410 LH DD raw", "no, 401", "no, no DD", "no, 402"}) == "402 // LH");
+}
+
 TEST_CASE("acts before any foot concern the whole cow when they can") {
   CHECK(printed({"412 vet; see again 28d; told the farmer"}) ==
         "412 vet; see again 28d; told the farmer");
