@@ -268,7 +268,8 @@ bool is_said_again(std::string_view refused, std::string_view now, const Languag
   const FootSet feet_after = feet_in_refused(now, language).named;
   if (!feet_before.empty() && feet_before != feet_after) return false;
   if (is_said_in_full(kinds_before)) return true;
-  return differ_by_a_slip(before.rest, after.rest) || is_said_within(before.words, after.words);
+  if (is_said_within(before.words, after.words)) return true;
+  return differ_by_a_slip(before.rest, after.rest) && holds_what_was_known(refused, now, language);
 }
 
 bool is_named_again(std::string_view refused, std::string_view now, const Language& language) {

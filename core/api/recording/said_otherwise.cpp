@@ -15,6 +15,7 @@
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/term.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -24,7 +25,8 @@ namespace {
 struct Heard {
   TermKind kind = TermKind::unknown_word;
   int value = 0;
-  std::string words;
+  std::string words;                // the first of them
+  std::vector<std::string> phrase;  // all of them
   bool is_pointed_at = false;
   bool is_followed_closely = false;    // by another word, without a separator
   const Phrase* looks_like = nullptr;  // an unknown word: the known one it is a slip of
@@ -76,6 +78,10 @@ class Pointed {
   Faults faults_;
 };
 
+std::string word_at(std::string_view line, const Token& token) {
+  return fold_case(line.substr(token.offset, token.length));
+}
+
 HeardLine heard(std::string_view line, const Language& language) {
   HeardLine all;
   const std::vector<Token> tokens = spoken_tokens(line, language);
@@ -91,7 +97,7 @@ HeardLine heard(std::string_view line, const Language& language) {
     const Language::Match match = language.longest_match(tokens, at);
     Heard part;
     part.is_pointed_at = pointed.at(column_at(line, token.offset));
-    part.words = fold_case(line.substr(token.offset, token.length));
+    part.words = word_at(line, token);
     if (match.phrase != nullptr) {
       part.kind = match.phrase->kind;
       part.value = match.phrase->value;
@@ -103,7 +109,9 @@ HeardLine heard(std::string_view line, const Language& language) {
     }
     const bool is_word = token.kind == TokenKind::word && !language.fills(token.folded);
     const bool tells = match.phrase != nullptr || is_word || part.kind == TermKind::number;
-    at += match.phrase == nullptr ? 1 : match.word_count;
+    const std::size_t count = match.phrase == nullptr ? 1 : match.word_count;
+    for (std::size_t i = at; i < at + count; ++i) part.phrase.push_back(word_at(line, tokens[i]));
+    at += count;
     part.is_followed_closely = at < tokens.size() && tokens[at].kind == TokenKind::word;
     if (tells && !is_a_foot(part.kind) && !only_joins(part.kind)) all.said.push_back(part);
   }
@@ -139,6 +147,7 @@ bool puts_on_or_takes_off(TermKind kind) {
 struct RestSaid {
   bool any = false;     // it held more than its slips, if only a foot
   bool called = false;  // what was found or done among it
+  bool named_feet = false;
 };
 
 /// A word that nobody knows and that is no slip may be left out where what was found or done is
@@ -149,29 +158,58 @@ bool may_be_left_out(const Heard& slip) {
   return slip.looks_like == nullptr || slip.words.size() <= letters_of_no_slip;
 }
 
+bool is_called_of_a_foot(TermKind kind) {
+  constexpr TermKind kinds[] = {TermKind::lesion,    TermKind::other_lesion, TermKind::block_act,
+                                TermKind::wrap_act,  TermKind::product_act,  TermKind::opened_act,
+                                TermKind::plain_act, TermKind::foot_state,   TermKind::lame};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+/// What can be put down by itself: left out, it is lost.
+bool tells_by_itself(TermKind kind) {
+  constexpr TermKind kinds[] = {
+      TermKind::see_again, TermKind::watch,        TermKind::withheld_act, TermKind::handling,
+      TermKind::block_of,  TermKind::mark_of,      TermKind::directed_by,  TermKind::mobility,
+      TermKind::reason,    TermKind::unclear_word, TermKind::walks_sound,  TermKind::news,
+      TermKind::gone,      TermKind::bar};
+  return is_called_of_a_foot(kind) ||
+         std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+/// "Pain relief" means one of two acts, "rot" one of several lesions.
+bool may_be_meant_by(const Heard& unclear, const Heard& now) {
+  const bool is_of_medicine = static_cast<UnclearWord>(unclear.value) == UnclearWord::pain_relief;
+  const bool is_pain_relief =
+      now.kind == TermKind::plain_act &&
+      (static_cast<ActionKind>(now.value) == ActionKind::pain_relief_asked ||
+       static_cast<ActionKind>(now.value) == ActionKind::pain_relief_given);
+  return is_of_medicine ? is_pain_relief : is_called_of_a_foot(now.kind);
+}
+
 /// A word that nobody knows needs that more is said, for alone it could have been anything. "Wrap
-/// on" without its foot is mended by words of a wrap, not by a finding.
+/// on" without its foot is mended by words of a wrap, not by a finding; "DD" that lacked no more
+/// than its foot by DD alone.
 bool is_mended(const Heard& slip, const std::vector<Heard>& more, const RestSaid& rest) {
   const bool says_more = rest.any;
   if (rest.called && may_be_left_out(slip)) return true;
+  const bool lacks_its_foot = is_called_of_a_foot(slip.kind) && !rest.named_feet;
+  if (lacks_its_foot && !puts_on_or_takes_off(slip.kind)) return false;
+  if (slip.kind == TermKind::unclear_word) {
+    return std::any_of(more.begin(), more.end(),
+                       [&](const Heard& each) { return may_be_meant_by(slip, each); });
+  }
   if (puts_on_or_takes_off(slip.kind)) {
     return std::any_of(more.begin(), more.end(),
                        [&](const Heard& each) { return each.kind == slip.kind; });
   }
   if (slip.looks_like == nullptr) {
     const bool is_known = slip.kind != TermKind::unknown_word;
-    return is_known ? !more.empty() || says_more : !more.empty() && says_more;
+    if (!is_known) return !more.empty() && says_more;
+    return !more.empty() || (says_more && !tells_by_itself(slip.kind));
   }
   return std::any_of(more.begin(), more.end(), [&](const Heard& each) {
     return each.kind == slip.looks_like->kind && each.value == slip.looks_like->value;
   });
-}
-
-bool is_called_of_a_foot(TermKind kind) {
-  constexpr TermKind kinds[] = {TermKind::lesion,    TermKind::other_lesion, TermKind::block_act,
-                                TermKind::wrap_act,  TermKind::product_act,  TermKind::opened_act,
-                                TermKind::plain_act, TermKind::foot_state,   TermKind::lame};
-  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
 /// "No wrap", "no DD": what is not so is left out when the line is said again.
@@ -215,6 +253,19 @@ bool is_of_the_cow(TermKind kind) {
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
 }
 
+/// It cannot be put on in two ways: one of them was wrong.
+bool is_put_on_in_another_way(const Heard& before, const std::vector<Heard>& now) {
+  const auto is_put_on = [](const Heard& each) {
+    const auto said = puts_on_or_takes_off(each.kind)
+                          ? fixture_said(static_cast<ActionKind>(each.value))
+                          : std::nullopt;
+    return said && is_on_after(said->step);
+  };
+  return is_put_on(before) && std::any_of(now.begin(), now.end(), [&](const Heard& each) {
+           return each.kind == before.kind && is_put_on(each);
+         });
+}
+
 }  // namespace
 
 bool only_joins(TermKind kind) {
@@ -236,7 +287,7 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
   }
   if (!before.feet.empty() && before.feet != after.feet) return false;
   if (before.said.empty() && (before.feet.empty() || after.said.empty())) return false;
-  RestSaid rest{!before.feet.empty(), was_denied};
+  RestSaid rest{!before.feet.empty(), was_denied, !before.feet.empty()};
   std::vector<Heard> slips;
   for (const Heard& part : before.said) {
     if (take(part, after.said)) {
@@ -250,6 +301,25 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
   }
   return std::all_of(slips.begin(), slips.end(),
                      [&](const Heard& slip) { return is_mended(slip, after.said, rest); });
+}
+
+bool holds_what_was_known(std::string_view refused, std::string_view now,
+                          const Language& language) {
+  if (!is_utf8(refused) || !is_utf8(now)) return false;
+  const std::vector<Heard> said = heard(now, language).said;
+  std::vector<Heard> after = said;
+  std::vector<std::string> words;
+  for (const Token& token : tokens_of(now)) words.push_back(word_at(now, token));
+  const std::vector<Heard> before = heard(refused, language).said;
+  return std::all_of(before.begin(), before.end(), [&](const Heard& part) {
+    const bool is_known = part.kind != TermKind::unknown_word && part.kind != TermKind::number &&
+                          !only_joins(part.kind);
+    // "Sole" of "sole ulcr" is no measure once the line is said as it was meant.
+    return !is_known || take(part, after) || is_put_on_in_another_way(part, said) ||
+           std::all_of(part.phrase.begin(), part.phrase.end(), [&](const std::string& word) {
+             return std::find(words.begin(), words.end(), word) != words.end();
+           });
+  });
 }
 
 bool may_be_of_the_same_feet(std::string_view refused, FootSet spoken_of, std::string_view now,

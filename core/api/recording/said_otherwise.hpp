@@ -15,10 +15,16 @@ bool only_joins(TermKind kind);
 /// True when `now` holds every known word of `refused` that the refusal did not point at, in
 /// whatever order, and the words it pointed at or others in their place: "LH rot" and "LH foul",
 /// "wrap LH" and "LH wrap". A word that looks like a slip stands for what it looks like: "wrp" is
-/// not said again by "spray". Feet and the number of the cow must be the same, where both lines
-/// name them. A correction is never said in other words.
+/// not said again by "spray", and "410 DD", which lacked its foot, by "LH DD" alone. Feet and the
+/// number of the cow must be the same, where both lines name them. A correction is never said in
+/// other words.
 bool is_said_in_other_words(std::string_view refused, std::string_view now,
                             const Language& language);
+
+/// True when every word of `refused` that is known, its feet aside, was said in `now` as well, in
+/// these words or in others of the same meaning.
+bool holds_what_was_known(std::string_view refused, std::string_view now,
+                          const Language& language);
 
 /// True unless `refused` told of a foot without naming it while `spoken_of` was spoken of, and
 /// `now` is of other feet; those of a line that names none are `named_last`. What is said of the

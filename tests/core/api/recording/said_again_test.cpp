@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include "core/api/recording/said_otherwise.hpp"
+
 using namespace evenclaw;
 
 namespace {
@@ -50,6 +52,32 @@ TEST_CASE("another cow, another foot or another thing leaves the line open") {
   for (const TwoLines& row : rows) {
     CAPTURE(row.refused);
     CHECK_FALSE(is_said_again(row.refused, row.now, english()));
+  }
+}
+
+TEST_CASE("what was known of the line and is left out is not said again") {
+  constexpr TwoLines rows[] = {
+      {"410 LH outside SU heell, bad; block on inside; vet",
+       "LH outside SU heel, bad; block on inside"},
+      {"410 LH outside SU heell, bad; block on inside; fever",
+       "LH outside SU heel, bad; block on inside"},
+      {"LH outside SU heell, bad; block on inside; spray",
+       "LH outside SU heel, bad; block on inside"},
+      {"LH outside SU heell, bad; block on inside; opened",
+       "LH outside SU heel, bad; block on inside"},
+      {"LH outside SU heell, bad; opened; to straw; kicks",
+       "LH outside SU heel, bad; opened; kicks"},
+      {"RH foull; injected with painfree by the vet; milk 4d; meat 10d",
+       "RH foul; injected with painfree by the vet; meat 10d"},
+      {"410 lame LH; RH DD raw behnd; spray", "410; RH DD raw behind; spray"},
+      {"RH DD raw behnd; spray", "RH DD behind; spray"},
+      {"RH SU outside, bad, behnd; spray", "RH SU outside, heel; spray"},
+      {"300 wrap off, still lame; 301 blok gone", "300 wrap off; 301 block gone"},
+      {"12 heifers, far shedd yard, all goood bar 606", "12 heifers, far shed yard, all good"}};
+  for (const TwoLines& row : rows) {
+    CAPTURE(row.refused);
+    CHECK_FALSE(is_said_again(row.refused, row.now, english()));
+    CHECK_FALSE(is_said_in_other_words(row.refused, row.now, english()));
   }
 }
 

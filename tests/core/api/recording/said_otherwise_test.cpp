@@ -47,6 +47,26 @@ TEST_CASE("another act, another foot, another cow or a correction does not settl
   }
 }
 
+TEST_CASE("what lacked only its foot is said again with it, and by nothing else") {
+  constexpr SaidTwice rows[] = {{"410 DD", "LH DD"},
+                                {"410 SU outside", "LH outside SU"},
+                                {"410 pain relief; LH SU bad", "pain relief asked for; LH SU bad"}};
+  for (const SaidTwice& row : rows) {
+    CAPTURE(row.refused);
+    CHECK(is_said_in_other_words(row.refused, row.now, english()));
+  }
+  constexpr SaidTwice open[] = {{"410 DD", "LH SU"},
+                                {"410 SU", "LH WL"},
+                                {"410 TN", "LH TU"},
+                                {"410 spray", "LH DD"},
+                                {"410 pain relief; LH SU bad", "LH SU bad"},
+                                {"410 pain relief; LH SU bad", "LH SU bad; block in"}};
+  for (const SaidTwice& row : open) {
+    CAPTURE(row.refused);
+    CHECK_FALSE(is_said_in_other_words(row.refused, row.now, english()));
+  }
+}
+
 TEST_CASE("words nobody knows, and what is not so, may be left out when the rest is said again") {
   constexpr SaidTwice rows[] = {{"110 RH growth worse, vet perhaps", "RH growth worse, vet"},
                                 {"RH DD in front, no wrap, spray", "RH DD in front, spray"},
