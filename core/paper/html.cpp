@@ -18,6 +18,9 @@ namespace {
 // A label of more characters than this is set smaller, so that it keeps to its column.
 constexpr std::size_t longest_large_label = 6;
 
+// A notice of no more lines stays on one printed page: what that leaves empty is less than half.
+constexpr std::size_t most_lines_of_short_notice = 16;
+
 bool is_long(const std::string& label) {
   return character_count(label) > longest_large_label;
 }
@@ -83,11 +86,16 @@ class HtmlBody {
   std::string operator()(const BoxedNotice& notice) {
     level_ = 2;
     std::string items;
-    for (const NoticeItem& item : notice.items) items += notice_item(item) + '\n';
+    std::size_t lines = 0;
+    for (const NoticeItem& item : notice.items) {
+      items += notice_item(item) + '\n';
+      lines += std::max<std::size_t>(item.lines.size(), 1);
+    }
     std::string content = element("h2", escaped(notice.title)) + '\n';
     if (!items.empty()) content += element("ul", '\n' + items) + '\n';
     if (!notice.foot.empty()) content += element("p", html_of(notice.foot), "foot") + '\n';
-    return element("section", '\n' + content, "notice");
+    return element("section", '\n' + content,
+                   lines <= most_lines_of_short_notice ? "notice short" : "notice");
   }
 
   /// The heading that stands over the tasks that follow.
@@ -231,12 +239,21 @@ class HtmlBody {
     return column.align == Align::end ? " class=\"end\"" : "";
   }
 
+  /// The head of a row; one of many characters, as what a cow without a number looks like, may be
+  /// parted.
+  static std::string row_head(const Table& table, const Runs& runs) {
+    std::string text;
+    for (const Run& run : runs) text += run.text;
+    const bool is_parted = table.head != RowHead::words && is_long(text);
+    const std::string_view kind = is_parted ? " class=\"long\"" : align(table.columns.front());
+    return "<th scope=\"row\"" + std::string(kind) + '>' + html_of(runs) + "</th>";
+  }
+
   static std::string table_row(const Table& table, const std::vector<Runs>& row) {
     std::string cells;
     for (std::size_t i = 0; i < row.size() && i < table.columns.size(); ++i) {
       const std::string kind(align(table.columns[i]));
-      cells += i == 0 ? "<th scope=\"row\"" + kind + '>' + html_of(row[i]) + "</th>"
-                      : "<td" + kind + '>' + html_of(row[i]) + "</td>";
+      cells += i == 0 ? row_head(table, row[i]) : "<td" + kind + '>' + html_of(row[i]) + "</td>";
     }
     return element("tr", cells);
   }

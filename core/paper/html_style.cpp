@@ -9,7 +9,7 @@ namespace {
 constexpr std::string_view style = R"css(
 *{box-sizing:border-box}
 html{background:#fff;color:#000;-webkit-text-size-adjust:100%}
-body{margin:0 auto;padding:8mm 5mm;max-width:190mm;overflow-wrap:anywhere;
+body{margin:0 auto;padding:8mm 5mm;max-width:190mm;overflow-wrap:break-word;
 font:11pt/1.35 B612,"Helvetica Neue",Helvetica,Arial,"Liberation Sans",sans-serif}
 h1,h2,h3,h4,h5,p,ul,figure{margin:0;padding:0}
 ul{list-style:none}
@@ -21,7 +21,7 @@ h1{font-size:24pt;line-height:1.15;grid-column:1}
 header figure{grid-column:2;grid-row:1/4}
 dl{display:flex;flex-wrap:wrap;gap:0 7mm;margin:2mm 0 0;grid-column:1}
 dl div{display:flex;gap:1.5mm}
-dt{color:#444}
+dt{color:#444;flex:none}
 dd{margin:0;font-weight:bold}
 h2{font-size:16pt;line-height:1.2;border-top:.8mm solid #000;padding-top:2mm;margin:7mm 0 2mm}
 header+h2,header+main>h2:first-child{border-top:0;padding-top:0;margin-top:0}
@@ -58,6 +58,8 @@ th,td{text-align:left;vertical-align:middle;padding:.9mm 4mm .9mm 0}
 thead th{font-weight:normal;color:#444;border-bottom:.5mm solid #000}
 tbody tr{border-bottom:.3mm solid #999}
 tbody th{font-size:14pt;white-space:nowrap}
+tbody th.long{font-size:11pt;white-space:normal;min-width:30mm;max-width:45mm}
+.label,tbody th.long,dd{overflow-wrap:anywhere}
 .words tbody th{font-size:11pt;white-space:normal;min-width:42mm}
 .words td,.words th{vertical-align:baseline}
 .end{text-align:right}
@@ -103,13 +105,14 @@ h1{font-size:20pt}
 .card,.card.bare{grid-template-columns:1fr 16.5mm}
 .card dl{grid-column:1/3;grid-row:2}
 .tasks li{grid-template-columns:1fr}
-tbody th,.words tbody th{font-size:12pt;white-space:normal;min-width:0}
+tbody th{font-size:12pt}
+tbody th.long,.words tbody th{font-size:12pt;white-space:normal;min-width:0}
 th,td{padding-right:2mm}
 .notice li{grid-template-columns:1fr}
 .notice .only{grid-column:1}
 }
 @media print{
-body{padding:0;max-width:none;overflow-wrap:break-word}
+body{padding:0;max-width:none}
 .page{break-before:page;margin-top:0}
 h2,h3,thead,.by{break-after:avoid}
 .note{break-before:avoid;break-inside:avoid}
@@ -117,7 +120,7 @@ thead,.by{break-inside:avoid}
 .todo{display:table;width:100%}
 .by{display:table-header-group}
 .tasks{display:table-row-group}
-.notice,.tasks li,.card,.writing article,tr,figure,.bullets li{break-inside:avoid}
+.notice.short,.notice li,.tasks li,.card,.writing article,tr,figure,.bullets li{break-inside:avoid}
 p,li{orphans:2;widows:2}
 footer{display:none}
 }

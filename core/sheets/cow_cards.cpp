@@ -6,6 +6,7 @@
 #include "core/sheets/appended.hpp"
 #include "core/sheets/callers.hpp"
 #include "core/sheets/cow_track.hpp"
+#include "core/sheets/day_sentences.hpp"
 #include "core/sheets/foot_lines.hpp"
 
 namespace evenclaw {
@@ -204,18 +205,6 @@ std::string n_of_all(std::size_t n, const VisitView& view) {
                           {{"n", std::to_string(n)}, {"of", std::to_string(view.cows.size())}});
 }
 
-/// "Reason not called: 15 of 20 cows that were called."
-std::string without_reason(const VisitView& view) {
-  const auto n = std::count_if(view.cows.begin(), view.cows.end(), [](const CowSeen& cow) {
-    return std::none_of(cow.turns.begin(), cow.turns.end(), tells_why);
-  });
-  if (n == 0) return {};
-  const std::string words =
-      view.wording.say(Saying::with_reason, {{"what", view.wording.reasons(TurnRow{})},
-                                             {"why", n_of_all(static_cast<std::size_t>(n), view)}});
-  return ' ' + as_sentence(words);
-}
-
 std::vector<Block> nothing_found(const VisitView& view) {
   const Wording& wording = view.wording;
   Table table{"",
@@ -249,7 +238,8 @@ std::vector<Block> cow_by_cow(const VisitView& view) {
   std::vector<Block> blocks = {Heading{2, wording.say(Saying::cow_by_cow)}};
   if (!cards.empty()) {
     blocks.emplace_back(track_key(wording));
-    blocks.emplace_back(Note{{plain(wording.say(Saying::how_to_read) + without_reason(view))}});
+    blocks.emplace_back(
+        Note{{plain(wording.say(Saying::how_to_read) + reason_not_called_sentence(view))}});
     blocks.emplace_back(
         Heading{3, wording.say(Saying::found_or_done), n_of_all(cards.size(), view)});
     append(blocks, std::move(cards));

@@ -3,13 +3,17 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
+
+#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
 namespace {
 
 constexpr std::size_t fewest_for_percent = 10;
-constexpr std::size_t most_lesions_named = 2;
+constexpr std::size_t fewest_lesions_named = 2;
+constexpr std::size_t most_lesions_named = 4;
 
 struct Share {
   std::size_t n = 0;
@@ -49,25 +53,48 @@ std::string looked_at_sentence(const VisitView& view) {
   return said(Saying::looked_at, share, view.wording);
 }
 
+using Counted = std::pair<Lesion, std::size_t>;
+
+/// How many of them are named: two, and whoever ties with the second; where too many do, only those
+/// found on more cows.
+std::size_t named_of(const std::vector<Counted>& counts) {
+  if (counts.size() <= fewest_lesions_named) return counts.size();
+  const std::size_t last = counts[fewest_lesions_named - 1].second;
+  const auto is_more = [last](const Counted& one) { return one.second > last; };
+  const auto is_least = [last](const Counted& one) { return one.second < last; };
+  const auto more = std::find_if_not(counts.begin(), counts.end(), is_more);
+  const auto less = std::find_if(counts.begin(), counts.end(), is_least);
+  const auto with_ties = static_cast<std::size_t>(less - counts.begin());
+  if (with_ties <= most_lesions_named) return with_ties;
+  const auto without = static_cast<std::size_t>(more - counts.begin());
+  return without == 0 ? fewest_lesions_named : without;
+}
+
 /// The lesions found on most cows, with the number of cows.
-std::vector<std::pair<Lesion, std::size_t>> most_found(const VisitView& view) {
+std::vector<Counted> most_found(const VisitView& view) {
   std::map<Lesion, std::set<CowId>> cows;
   for (const CowSeen& cow : view.cows) {
-    for (const FindingRow* row : cow.findings) cows[row->lesion].insert(cow.cow);
+    for (const FindingRow* row : cow.findings) {
+      if (counts_as_found(row->lesion)) cows[row->lesion].insert(cow.cow);
+    }
   }
-  std::vector<std::pair<Lesion, std::size_t>> counts;
+  std::vector<Counted> counts;
   counts.reserve(cows.size());
   for (const auto& [lesion, found_on] : cows) counts.emplace_back(lesion, found_on.size());
   std::stable_sort(counts.begin(), counts.end(),
                    [](const auto& a, const auto& b) { return a.second > b.second; });
-  if (counts.size() > most_lesions_named) counts.resize(most_lesions_named);
+  counts.resize(named_of(counts));
   return counts;
 }
 
 std::string found_sentence(const VisitView& view) {
   const Wording& wording = view.wording;
-  Share share{0, looked_at(view).n};
-  for (const CowSeen& cow : view.cows) share.n += cow.findings.empty() ? 0 : 1;
+  Share share;
+  for (const CowSeen& cow : view.cows) {
+    share.n += has_something(cow) ? 1 : 0;
+    share.of += is_known_what_was_found(cow) ? 1 : 0;
+  }
+  if (share.of == 0) return {};
   if (share.n == 0) return said(Saying::found_nothing, share, wording);
   const auto most = most_found(view);
   std::vector<std::string> lesions;
@@ -87,8 +114,9 @@ std::string found_sentence(const VisitView& view) {
 }
 
 bool shows_on_lame_leg(const CowSeen& cow) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(),
-                     [&](const FindingRow* row) { return cow.lame.has(row->foot); });
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+    return cow.lame.has(row->foot) && counts_as_found(row->lesion);
+  });
 }
 
 /// The parts add up to the lame cows: "came lame: 1 of 2 with ..., 1 of 2 with ...".
@@ -111,15 +139,27 @@ std::string lame_sentence(const VisitView& view) {
   add(Saying::cause_found, shown);
   add(Saying::cause_not_found, lame.n - shown - leg_not_called);
   add(Saying::leg_not_called, leg_not_called);
-  return said(Saying::came_lame, lame, view.wording) + words + '.';
+  return said(Saying::came_lame, lame, view.wording) + words + '.' +
+         reason_not_called_sentence(view);
 }
 
 }  // namespace
 
+std::string reason_not_called_sentence(const VisitView& view) {
+  const auto told = std::count_if(view.cows.begin(), view.cows.end(), is_told_why_she_came);
+  const std::size_t n = view.cows.size() - static_cast<std::size_t>(told);
+  if (n == 0) return {};
+  const Wording& wording = view.wording;
+  const std::string of_all = said(Saying::of_cows, {n, view.cows.size()}, wording);
+  return ' ' + as_sentence(wording.say(Saying::with_reason,
+                                       {{"what", wording.reasons(TurnRow{})}, {"why", of_all}}));
+}
+
 std::vector<std::string> day_sentences(const VisitView& view) {
   std::vector<std::string> sentences = {looked_at_sentence(view)};
   if (looked_at(view).n == 0) return sentences;
-  sentences.push_back(found_sentence(view));
+  std::string found = found_sentence(view);
+  if (!found.empty()) sentences.push_back(std::move(found));
   sentences.push_back(lame_sentence(view));
   return sentences;
 }

@@ -276,24 +276,21 @@ constexpr Worded<Saying> sayings[] = {
     {S::cause_not_found, "{n} of {of} with nothing found or called on a lame leg"},
     {S::leg_not_called, "{n} of {of} with the lame leg not called"},
     {S::fewer_than_then,
-     "Something was found on fewer cows than last time: {n_now} of {of_now} today, {n_then} of "
-     "{of_then} on {date} "
-     "({range} fewer of 100 cows)."},
+     "Something was found on fewer cows than on {date}, the last day to compare with: {n_now} of "
+     "{of_now} today, {n_then} of {of_then} then ({range} fewer of 100 cows)."},
     {S::more_than_then,
-     "Something was found on more cows than last time: {n_now} of {of_now} today, {n_then} of "
-     "{of_then} on {date} "
-     "({range} more of 100 cows)."},
+     "Something was found on more cows than on {date}, the last day to compare with: {n_now} of "
+     "{of_now} today, {n_then} of {of_then} then ({range} more of 100 cows)."},
     {S::no_difference_shown,
-     "Last time, {date}, something was found on {n_then} of {of_then}: no difference that {of_now} "
-     "and {of_then} cows could show ({low} fewer to {high} more of 100 cows would fit)."},
+     "On {date}, the last day to compare with, something was found on {n_then} of {of_then}: no "
+     "difference that {of_now} and {of_then} cows could show ({low} fewer to {high} more of 100 "
+     "cows would fit)."},
     {S::from_to, "{low} to {high}"},
     {S::last_time_note,
      "Compared are two visits at which the same feet were meant and at least 8 of 10 cows came for "
      "routine work (our judgement). {n_both} of the cows were lifted on both days; the range (95 "
-     "%, "
-     "Newcombe 1998) takes them for others and is on the wide side. It counts cows only: season "
-     "and "
-     "who judged can differ too."},
+     "%, Newcombe 1998) takes all of them for different cows: with the same ones it is rather too "
+     "wide. It counts cows only: season and who judged can differ too."},
     {S::work_title, "The work, to be agreed"},
     {S::work_note,
      "Counted from what was called; what was called twice counts once. No prices stand here."},
@@ -339,7 +336,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::vets_page_title, "For the vet"},
     {S::vet_signs_title, "Signs seen, and Stops that nobody answered"},
     {S::stop_not_answered, "Stop, nobody answered: {what}"},
-    {S::vet_again_title, "Does not heal, or came back"},
+    {S::vet_again_title, "Still there, or came back"},
     {S::vet_found_title, "Found today, lesion by lesion"},
     {S::of_findings, "{n} of {of} findings"},
     {S::on_feet_lifted, "on {n} of {of} feet lifted"},

@@ -65,9 +65,9 @@ DayCounted counted(const VisitView& view) {
   for (const CowSeen& cow : view.cows) {
     if (cow.lifted.empty()) continue;
     day.lifted.insert(cow.cow);
-    day.found.k += cow.findings.empty() ? 0 : 1;
+    day.found.k += has_something(cow) ? 1 : 0;
+    day.found.n += is_known_what_was_found(cow) ? 1 : 0;
   }
-  day.found.n = static_cast<std::int64_t>(day.lifted.size());
   return day;
 }
 

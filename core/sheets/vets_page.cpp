@@ -51,7 +51,8 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
                                   static_cast<std::size_t>(std::max(row->times_found, 1))));
   }
   if (row != nullptr && row->grew_worse) parts.push_back(wording.say(Saying::grew_worse));
-  if (was_blocked_again(cow, finding.foot)) {
+  // Nothing that was found for the first time today did not heal under the old block.
+  if (!parts.empty() && was_blocked_again(cow, finding.foot)) {
     ActionRow act;
     act.action = ActionKind::block_again;
     parts.push_back(wording.act(act, today));

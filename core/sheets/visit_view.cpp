@@ -4,6 +4,8 @@
 #include <map>
 #include <tuple>
 
+#include "core/trade/lesion.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -191,6 +193,24 @@ FootState state_of(const CowSeen& cow, Foot foot) {
     if (!most || rank_of(row->state) > rank_of(*most)) most = row->state;
   }
   return most.value_or(FootState::unsaid);
+}
+
+bool has_something(const CowSeen& cow) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(),
+                     [](const FindingRow* row) { return counts_as_found(row->lesion); });
+}
+
+bool is_known_what_was_found(const CowSeen& cow) {
+  if (has_something(cow)) return true;
+  return !cow.lifted.empty() && std::none_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+    return cow.lifted.has(foot) && state_of(cow, foot) == FootState::unsaid;
+  });
+}
+
+bool is_told_why_she_came(const CowSeen& cow) {
+  return std::any_of(cow.turns.begin(), cow.turns.end(), [](const TurnRow* turn) {
+    return turn->reason != Reason::not_called || turn->came_lame;
+  });
 }
 
 FootSet feet_not_judged(const CowSeen& cow) {

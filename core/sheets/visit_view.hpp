@@ -47,6 +47,16 @@ const CowSeen* find_cow(const VisitView& view, CowId cow);
 /// How one foot stands after all turns of hers: the most that was said of it.
 FootState state_of(const CowSeen& cow, Foot foot);
 
+/// Something was found on her that counts (counts_as_found).
+bool has_something(const CowSeen& cow);
+
+/// It is known whether something was found on her: something was, or of every foot that was lifted
+/// it was said that nothing was.
+bool is_known_what_was_found(const CowSeen& cow);
+
+/// Somebody said why she came, of lame also with the leg alone.
+bool is_told_why_she_came(const CowSeen& cow);
+
 /// Whether a row says anything of this foot.
 bool is_spoken_of(const CowSeen& cow, Foot foot);
 

@@ -140,6 +140,12 @@ constexpr bool is_named_by_words(Lesion lesion) {
   return lesion == Lesion::other || lesion == Lesion::unclear;
 }
 
+/// Counted where it is told on how many cows something was found. Not an overgrown claw, which is
+/// what she is trimmed for, nor blood that the knife drew (our judgement).
+constexpr bool counts_as_found(Lesion lesion) {
+  return lesion != Lesion::overgrown && lesion != Lesion::blood_drawn;
+}
+
 /// Whether a claw may be said with it.
 bool may_have_claw(Lesion lesion);
 

@@ -117,7 +117,7 @@ class Dealer {
   }
 
   void turn_page(std::size_t next) {
-    close_frame();
+    close_frame(strips_[next].frame.get() == frame_);
     pages_.emplace_back();
     at_ = {};
     if (const Strips* head = head_above(next)) {
@@ -142,11 +142,12 @@ class Dealer {
     fresh_ = false;
   }
 
-  void close_frame() {
+  void close_frame(bool goes_on = false) {
     if (frame_ == nullptr) return;
     const double bottom = margin_top + at_.y + edge_of(frame_);
-    pages_.back().pieces.emplace_back(
-        box({margin_side, frame_top_, paper_width - margin_side, bottom}, frame_->stroke));
+    const Extent extent{margin_side, frame_top_, paper_width - margin_side, bottom};
+    pages_.back().pieces.emplace_back(goes_on ? box_that_goes_on(extent, frame_->stroke)
+                                              : box(extent, frame_->stroke));
     frame_ = nullptr;
   }
 

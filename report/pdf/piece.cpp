@@ -75,4 +75,14 @@ Path box(const Extent& extent, double stroke) {
           {Ink::black, stroke, Dash::solid}};
 }
 
+Path box_that_goes_on(const Extent& extent, double stroke) {
+  const double left = extent.left + stroke / 2;
+  const double top = extent.top + stroke / 2;
+  const double right = extent.right - stroke / 2;
+  return {{move_to({left, extent.bottom}), line_to({left, top}), line_to({right, top}),
+           line_to({right, extent.bottom})},
+          Ink::none,
+          {Ink::black, stroke, Dash::solid}};
+}
+
 }  // namespace evenclaw

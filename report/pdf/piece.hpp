@@ -49,4 +49,7 @@ Piece moved(Piece piece, double x, double y);
 /// An upright box whose stroke lies inside of `extent`.
 Path box(const Extent& extent, double stroke);
 
+/// The same, open below: a reader sees that it goes on overleaf.
+Path box_that_goes_on(const Extent& extent, double stroke);
+
 }  // namespace evenclaw

@@ -3,7 +3,7 @@
 //
 //   tests/browser/pages.mjs page.html ...
 //
-// Each page is held to the rules of axe-core at the width of a phone and of a tablet, may not be
+// Each page is held to the rules of axe-core at the width of a phone, a tablet and a desk, may not be
 // wider than the screen, and its print has to be a tagged PDF with its headings and lists.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -16,7 +16,8 @@ import { new_page, started } from "./chromium.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const phone = 390;
-const tablet = 1280;
+const tablet = 820;
+const desk = 1280;
 
 async function broken_rules(page) {
   await page.told(axe);
@@ -59,7 +60,7 @@ try {
   const page = await new_page(browser);
   for (const file of files) {
     const faults = [];
-    for (const width of [phone, tablet]) {
+    for (const width of [phone, tablet, desk]) {
       await page.opened(pathToFileURL(resolve(file)).href, width);
       const here = [...await broken_rules(page), ...await wider_than_screen(page)];
       faults.push(...here.map((fault) => `${width} px: ${fault}`));

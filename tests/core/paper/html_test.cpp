@@ -81,6 +81,22 @@ TEST_CASE("tables tell which cells are heads of what") {
   CHECK(holds(html, "<th scope=\"row\">412</th><td class=\"end\">3</td>"));
 }
 
+TEST_CASE("what a cow without a number looks like may be parted where her number stands") {
+  const std::string html =
+      to_html(with({Table{"", {{"Cow"}, {"Why"}}, {{{plain("red heifer")}, {plain("lame")}}}}}));
+  CHECK(holds(html, "<th scope=\"row\" class=\"long\">red heifer</th>"));
+}
+
+TEST_CASE("a short notice stays on one printed page, a long one may be parted") {
+  const auto notice = [](int cows) {
+    BoxedNotice box{"VET TODAY", {}, {}};
+    for (int i = 0; i < cows; ++i) box.items.push_back({std::to_string(i), {{plain("lame")}}});
+    return to_html(with({std::move(box)}));
+  };
+  CHECK(holds(notice(16), "<section class=\"notice short\">"));
+  CHECK(holds(notice(17), "<section class=\"notice\">"));
+}
+
 TEST_CASE("every line of a task has its own box and its own place to write") {
   const std::string html =
       to_html(with({TaskList{"done on", {{"412", {}, {{plain("a")}, {plain("b")}}}}}}));

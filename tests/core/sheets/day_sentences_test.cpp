@@ -123,6 +123,66 @@ TEST_CASE("a finding on a cow whose lame leg nobody called is not counted as fou
         "lame leg, 1 of 2 with the lame leg not called.");
 }
 
+TEST_CASE("what she is trimmed for and what the knife did is nothing that was found") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.rest_fine();
+  day.found({Foot::lh, Claw::outside, Lesion::overgrown});
+  day.turn("413");
+  day.rest_fine();
+  day.found({Foot::lh, Claw::outside, Lesion::blood_drawn});
+  CHECK(sentences_of(day.input()).at(1) == "Nothing was found on 2 of 2 cows with feet lifted.");
+}
+
+TEST_CASE("a cow of whose foot nobody said what was found counts neither way") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.turn("413");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.foot(Foot::rh, FootState::unsaid);
+  CHECK(sentences_of(day.input()).at(1) == "Nothing was found on 1 of 1 cows with feet lifted.");
+}
+
+TEST_CASE("why the cows came is told as not called where nobody said") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::not_called);
+  day.rest_fine();
+  day.turn("413");
+  day.rest_fine();
+  CHECK(sentences_of(day.input()).at(2) ==
+        "0 of 2 cows that were in the crush came lame. Reason not called: 1 of 2 cows that were "
+        "called.");
+}
+
+TEST_CASE("what ties with the second of the most found is named too, unless too many do") {
+  struct Row {
+    std::vector<int> cows;  // with each lesion
+    const char* words;
+  };
+
+  const Row rows[] = {
+      {{3, 2, 2},
+       "most often sole ulcer (3 of 10), white line abscess (2 of 10) and growth between "
+       "the claws (2 of 10)."},
+      {{3, 1, 1, 1, 1}, "most often sole ulcer (3 of 10)."},
+      {{1, 1, 1, 1, 1}, "such as "}};
+  constexpr Lesion lesions[] = {Lesion::su, Lesion::wla, Lesion::ih, Lesion::tu, Lesion::hhe};
+  for (const Row& row : rows) {
+    InventedDay day("Hollow Meadow");
+    for (int i = 0; i < 10; ++i) {
+      day.turn(std::to_string(100 + i));
+      day.rest_fine();
+      for (std::size_t at = 0; at < row.cows.size(); ++at) {
+        if (i < row.cows[at]) day.found({Foot::lh, Claw::outside, lesions[at]});
+      }
+    }
+    const std::string sentence = sentences_of(day.input()).at(1);
+    CAPTURE(sentence);
+    CHECK(sentence.find(row.words) != std::string::npos);
+  }
+}
+
 TEST_CASE("every number of any day stands with its denominator") {
   RandomStream random(20261124, 1);
   for (int i = 0; i < 200; ++i) {

@@ -65,24 +65,22 @@ std::optional<int> chosen(const Told& now, const std::vector<Told>& earlier) {
 TEST_CASE("fewer is said where the cows can show it, with both counts and how many fewer") {
   const AgainstLastTime words = told(with_before({0, 41, 12}, {56, 44, 30}));
   CHECK(words.sentence ==
-        "Something was found on fewer cows than last time: 12 of 41 today, 30 of 44 on Tue 29 Sep "
-        "(18 to 56 fewer of "
-        "100 cows).");
+        "Something was found on fewer cows than on Tue 29 Sep, the last day to compare with: 12 of "
+        "41 today, 30 of 44 then (18 to 56 fewer of 100 cows).");
 }
 
 TEST_CASE("more is said the same way") {
   const AgainstLastTime words = told(with_before({0, 44, 30}, {56, 41, 12}));
   CHECK(words.sentence ==
-        "Something was found on more cows than last time: 30 of 44 today, 12 of 41 on Tue 29 Sep "
-        "(18 to 56 more of "
-        "100 cows).");
+        "Something was found on more cows than on Tue 29 Sep, the last day to compare with: 30 of "
+        "44 today, 12 of 41 then (18 to 56 more of 100 cows).");
 }
 
 TEST_CASE("a difference that so many cows cannot show is none") {
   const AgainstLastTime words = told(with_before({0, 41, 24}, {56, 44, 30}));
   CHECK(words.sentence ==
-        "Last time, Tue 29 Sep, something was found on 30 of 44: no difference that 41 and 44 cows "
-        "could show (29 fewer to 10 more of 100 cows would fit).");
+        "On Tue 29 Sep, the last day to compare with, something was found on 30 of 44: no "
+        "difference that 41 and 44 cows could show (29 fewer to 10 more of 100 cows would fit).");
 }
 
 TEST_CASE("how many cows are the same is told beside it") {

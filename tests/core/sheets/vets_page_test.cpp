@@ -53,7 +53,7 @@ TEST_CASE("what does not heal stands first, with since when and how often") {
   day.turn("513");
   day.found({Foot::rh, Claw::none, Lesion::dd}).step = CaseStep::relapse;
   const std::string text = vets_page_text(day.input());
-  const std::size_t first = text.find("Does not heal, or came back (2 of 3 findings)");
+  const std::size_t first = text.find("Still there, or came back (2 of 3 findings)");
   REQUIRE(first != std::string::npos);
   CHECK(text.find("Found today, lesion by lesion (on 3 of 3 feet lifted)") > first);
   CHECK(holds(text, "since Tue 29 Sep; at 3 visits; blocked again, not healed\n"));

@@ -84,10 +84,10 @@ TEST_CASE("sheets that people have read stay as they are") {
 }
 
 TEST_CASE("a day of routine work is set beside the one before it, a day of lame cows is not") {
-  const std::string same = "Something was found on fewer cows than last time: 10 of 40 today, 30";
+  const std::string same = "Something was found on fewer cows than on Tue 29 Sep";
   CHECK(times(to_plain_text(visit_sheet(day_better_than_last_time()), 1000), same) == 1);
   const std::string lame = to_plain_text(visit_sheet(day_of_lame_cows()), 1000);
-  CHECK(times(lame, "ast time") == 0);
+  CHECK(times(lame, "to compare with") == 0);
   CHECK(times(lame, "29 Sep") == 0);
 }
 

@@ -95,21 +95,22 @@ TEST_CASE("A head that fills half a page is not repeated") {
   CHECK(dealt_to_pages(strips)[1].places.size() == 2);
 }
 
-TEST_CASE("A box is closed at the end of a page and opened again on the next") {
+TEST_CASE("A box that goes on overleaf is open below, and closed on its last page") {
   const auto frame = std::make_shared<const Frame>(Frame{1.3, 3});
   Strips strips(20, strip_of(20));
   for (Strip& strip : strips) strip.frame = frame;
   const std::vector<Page> pages = dealt_to_pages(strips);
   REQUIRE(pages.size() == 2);
-  for (const Page& page : pages) {
-    const std::vector<Extent> boxes = test::boxes_on(page.pieces);
-    REQUIRE(boxes.size() == 1);
-    CHECK(boxes[0].left == doctest::Approx(margin_side));
-    CHECK(boxes[0].top == doctest::Approx(margin_top));
-    CHECK(boxes[0].right == doctest::Approx(paper_width - margin_side));
-    CHECK(boxes[0].bottom == doctest::Approx(page.places.back().bottom + 4.3));
-    CHECK(boxes[0].bottom <= paper_height - margin_bottom + 1e-6);
-  }
+  CHECK(test::boxes_on(pages[0].pieces).empty());
+  CHECK(test::open_boxes_on(pages[0].pieces) == 1);
+  CHECK(test::open_boxes_on(pages[1].pieces) == 0);
+  const std::vector<Extent> boxes = test::boxes_on(pages[1].pieces);
+  REQUIRE(boxes.size() == 1);
+  CHECK(boxes[0].left == doctest::Approx(margin_side));
+  CHECK(boxes[0].top == doctest::Approx(margin_top));
+  CHECK(boxes[0].right == doctest::Approx(paper_width - margin_side));
+  CHECK(boxes[0].bottom == doctest::Approx(pages[1].places.back().bottom + 4.3));
+  CHECK(boxes[0].bottom <= paper_height - margin_bottom + 1e-6);
 }
 
 TEST_CASE("Two boxes below each other stay two") {

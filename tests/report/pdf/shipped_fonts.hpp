@@ -1,6 +1,7 @@
 // The fonts that ship with the program, for tests that set text.
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <variant>
 #include <vector>
@@ -65,6 +66,15 @@ inline std::vector<Extent> boxes_on(const std::vector<Piece>& pieces) {
     boxes.push_back({inner.left - half, inner.top - half, inner.right + half, inner.bottom + half});
   }
   return boxes;
+}
+
+/// Boxes that go on overleaf.
+inline std::size_t open_boxes_on(const std::vector<Piece>& pieces) {
+  return static_cast<std::size_t>(
+      std::count_if(pieces.begin(), pieces.end(), [](const Piece& piece) {
+        const auto* path = std::get_if<Path>(&piece);
+        return path != nullptr && path->steps.size() == 4;
+      }));
 }
 
 }  // namespace evenclaw::test
