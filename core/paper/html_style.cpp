@@ -63,6 +63,7 @@ tbody th.long{font-size:11pt;white-space:normal;min-width:30mm;max-width:45mm}
 .words tbody th{font-size:11pt;white-space:normal;min-width:42mm}
 .words td,.words th{vertical-align:baseline}
 .end{text-align:right}
+td.end{white-space:nowrap}
 figcaption{color:#444;font-size:10pt}
 figure svg{display:block;max-width:100%;height:auto}
 figure.plain{margin:2mm 0}
