@@ -34,11 +34,11 @@ std::string element(std::string_view tag, std::string_view content, std::string_
 std::string html_of(const Run& run) {
   switch (run.emphasis) {
     case Emphasis::plain:
-      return escaped(run.text);
+      return escaped_prose(run.text);
     case Emphasis::strong:
-      return element("strong", escaped(run.text));
+      return element("strong", escaped_prose(run.text));
     case Emphasis::quiet:
-      return element("span", escaped(run.text), "quiet");
+      return element("span", escaped_prose(run.text), "quiet");
   }
   return {};
 }

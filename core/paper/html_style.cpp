@@ -59,7 +59,7 @@ thead th{font-weight:normal;color:#444;border-bottom:.5mm solid #000}
 tbody tr{border-bottom:.3mm solid #999}
 tbody th{font-size:14pt;white-space:nowrap}
 tbody th.long{font-size:11pt;white-space:normal;min-width:30mm;max-width:45mm}
-.label,tbody th.long,dd{overflow-wrap:anywhere}
+.label{overflow-wrap:anywhere}
 .words tbody th{font-size:11pt;white-space:normal;min-width:42mm}
 .words td,.words th{vertical-align:baseline}
 .end{text-align:right}

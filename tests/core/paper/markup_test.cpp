@@ -42,4 +42,11 @@ TEST_CASE("a length beyond every page stays a number") {
   CHECK(decimal(-1e300) == "-1000000000");
 }
 
+TEST_CASE("a word that no column holds may be parted, words of a usual length are left alone") {
+  CHECK(escaped_prose("digital dermatitis <DD>") == "digital dermatitis &lt;DD&gt;");
+  CHECK(escaped_prose("fünfundzwanzigjährige") == "fünfundzwa<wbr>nzigjährig<wbr>e");
+  CHECK(escaped_prose("5\u00a0of\u00a018 cows, Wilhelmina-Antoinette") ==
+        "5\u00a0of\u00a018 cows, Wilhelmina-Antoinette");
+}
+
 }  // namespace evenclaw
