@@ -42,6 +42,20 @@ struct Doubted {
   TermKind kind;
 };
 
+/// What is said at a token; "out" is the claw.
+std::optional<Phrase> phrase_at(const std::vector<Token>& tokens, std::size_t at,
+                                const Language::Match& match, const Language& language) {
+  const bool may_be_short = match.word_count < 2 && tokens[at].kind == TokenKind::word;
+  const auto claw = may_be_short ? language.claw_in_short(tokens[at].folded) : std::nullopt;
+  if (claw) {
+    Phrase in_short{};
+    in_short.kind = TermKind::claw;
+    in_short.value = static_cast<int>(*claw);
+    return in_short;
+  }
+  return match.phrase == nullptr ? std::nullopt : std::optional(*match.phrase);
+}
+
 /// "outside?" among the words beside a finding.
 std::optional<Doubted> doubted_in(const Finding& finding, const Language& language) {
   if (is_named_by_words(finding.lesion)) return std::nullopt;
@@ -49,12 +63,12 @@ std::optional<Doubted> doubted_in(const Finding& finding, const Language& langua
   for (std::size_t at = 0; at < tokens.size();) {
     const Language::Match match = language.longest_match(tokens, at);
     const std::size_t behind = at + std::max<std::size_t>(match.word_count, 1);
-    const bool is_doubtful = match.phrase != nullptr && behind < tokens.size() &&
-                             tokens[behind].kind == TokenKind::doubt;
-    if (is_doubtful && still_says(finding, *match.phrase)) {
+    const std::optional<Phrase> said = phrase_at(tokens, at, match, language);
+    const bool is_doubtful =
+        said && behind < tokens.size() && tokens[behind].kind == TokenKind::doubt;
+    if (is_doubtful && still_says(finding, *said)) {
       const std::size_t from = tokens[at].offset;
-      return Doubted{finding.words.substr(from, tokens[behind].offset + 1 - from),
-                     match.phrase->kind};
+      return Doubted{finding.words.substr(from, tokens[behind].offset + 1 - from), said->kind};
     }
     at = behind;
   }
