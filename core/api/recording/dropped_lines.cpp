@@ -121,6 +121,8 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     auto of_news = drop_news(book_, *number, text, just_refused);
     if (!of_news) return of_news;
     any = any || *of_news;
+    // It named other cows, and nobody doubts any more whose the feet are.
+    if (*of_news && crush_.held_back_by == just_refused) crush_.held_back_by.clear();
   }
   if (has_number) {
     auto of_turns = turns_.drop_of_all_let_out(*number, text);
