@@ -1,6 +1,7 @@
 #include "core/api/news_taken_back.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <variant>
 
 #include "core/api/herd_log.hpp"
@@ -10,6 +11,7 @@
 #include "core/log/news_bodies.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -21,7 +23,23 @@ enum class Heard { no, number, gone, here, other };
 struct HeardWord {
   Heard what = Heard::other;
   std::string number;
+  std::optional<News> news = {};
 };
+
+/// "Block gone", said of an act as well, is news of a block.
+std::optional<News> news_said_by(const Phrase* phrase) {
+  if (phrase == nullptr) return std::nullopt;
+  if (phrase->kind == TermKind::news) return static_cast<News>(phrase->value);
+  if (phrase->kind != TermKind::block_act && phrase->kind != TermKind::wrap_act) {
+    return std::nullopt;
+  }
+  constexpr News all[] = {News::wrap_off,  News::wrap_came_off,  News::wrap_still_on,
+                          News::block_off, News::block_came_off, News::block_still_on};
+  const auto act = fixture_said(static_cast<ActionKind>(phrase->value));
+  const auto same = std::find_if(std::begin(all), std::end(all),
+                                 [&act](News news) { return act && fixture_said(news) == act; });
+  return same == std::end(all) ? std::nullopt : std::optional(*same);
+}
 
 Heard heard_as(const Phrase* phrase) {
   if (phrase == nullptr) return Heard::other;
@@ -51,7 +69,7 @@ std::vector<HeardWord> heard_in(std::string_view text, const Language& language)
     at += std::max<std::size_t>(match.word_count, 1);
     if (token.kind == TokenKind::comma) continue;
     if (token.kind != TokenKind::number) {
-      heard.push_back({heard_as(match.phrase), {}});
+      heard.push_back({heard_as(match.phrase), {}, news_said_by(match.phrase)});
       continue;
     }
     const bool is_in_words = !token.folded.empty();
@@ -124,6 +142,24 @@ std::optional<NewsMended> news_mended_in(std::string_view text, const Language& 
       return std::nullopt;
   }
   return std::nullopt;
+}
+
+std::optional<NewsDenied> news_denied_in(std::string_view text, const Language& language) {
+  constexpr std::size_t twice = 2;  // "no block gone" alone could mend something or deny it
+  const std::vector<HeardWord> heard = heard_in(text, language);
+  if (heard.empty() || heard.front().what != Heard::number) return std::nullopt;
+  const std::size_t denied = count_of_no(heard, 1);
+  const bool is_one = denied >= twice && denied + twice == heard.size() && heard.back().news;
+  if (!is_one || heard.back().what == Heard::gone) return std::nullopt;
+  return NewsDenied{heard.front().number, *heard.back().news};
+}
+
+bool is_denied(const NewsDenied& denied, News told) {
+  if (denied.news == told) return true;
+  const auto said = fixture_said(denied.news);
+  const auto then = fixture_said(told);
+  return said && then && said->fixture == then->fixture && is_off_after(said->step) &&
+         is_off_after(then->step);
 }
 
 std::optional<std::string> number_put_right_in(std::string_view text, const Language& language) {

@@ -29,6 +29,18 @@ struct NewsMended {
 /// Nothing for any other line.
 std::optional<NewsMended> news_mended_in(std::string_view text, const Language& language);
 
+/// "300 no, no block gone": that much of what was told of her is not so.
+struct NewsDenied {
+  std::string number;
+  News news;
+};
+
+/// Nothing for any other line.
+std::optional<NewsDenied> news_denied_in(std::string_view text, const Language& language);
+
+/// The same news, or of the same wrap or block that it is off.
+bool is_denied(const NewsDenied& denied, News told);
+
 /// "No, 307" and nothing else.
 std::optional<std::string> number_put_right_in(std::string_view text, const Language& language);
 

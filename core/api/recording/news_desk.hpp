@@ -43,6 +43,7 @@ class NewsDesk {
 
   // news_mended.cpp
   Result<bool> number_of_news_mended(std::string_view text, const std::vector<std::string>& told);
+  Result<bool> deny_news(const NewsDenied& denied, std::string_view text);
   Result<bool> mend_news(const NewsMended& mended, std::string_view text);
   Result<bool> mend_news_of_nobody(const NewsMended& mended, std::string_view text);
   Outcome take_news_back(const std::vector<NewsStanding>& told, const std::string& number,

@@ -71,6 +71,7 @@ Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
 
 /// True when the line takes back what was told of a cow, or tells it of another one.
 Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std::string>& told) {
+  if (const auto denied = news_denied_in(text, book_.language)) return deny_news(*denied, text);
   const std::optional<NewsMended> mended = news_mended_in(text, book_.language);
   if (!mended) return number_of_news_mended(text, told);
   CowSaid cow;
@@ -80,6 +81,45 @@ Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std
       stands_there(book_, crush_, cow) || !book_.before.turns_called(cow).empty();
   if (mended->right && was_called) return false;
   return mend_news(*mended, text);
+}
+
+/// "300 no, no block gone" of one who was not in the crush. What else was told of her in the same
+/// words holds.
+Result<bool> NewsDesk::deny_news(const NewsDenied& denied, std::string_view text) {
+  CowSaid her;
+  her.number = denied.number;
+  const std::optional<CowId> cow = book_.finder.carrier(denied.number);
+  if (!cow || stands_there(book_, crush_, her) || !book_.before.turns_called(her).empty())
+    return false;
+  const std::string number = plain_number(denied.number);
+  if (!book_.typed && book_.before.is_taken_back_again(number, text)) {
+    book_.answers.add(ReplyKind::there_already, "told before").cow = number;
+    return true;
+  }
+  auto standing =
+      news_standing(book_.ports.store, book_.visit.herd, *cow, book_.journal.unwritten());
+  if (!standing) return standing.faults();
+  std::vector<NewsSaid> told;
+  const auto is_of_it = [&](const NewsStanding& news) {
+    told = news_told_in(news.words, denied.number, book_.visit.day, book_.language);
+    return news.visit == book_.visit.visit &&
+           std::any_of(told.begin(), told.end(),
+                       [&](const NewsSaid& each) { return is_denied(denied, each.news); });
+  };
+  const auto last = std::find_if(standing->rbegin(), standing->rend(), is_of_it);
+  if (last == standing->rend() && book_.before.was_taken_back(number, text)) {
+    book_.answers.add(ReplyKind::there_already, "told before").cow = number;
+    return true;
+  }
+  if (last == standing->rend()) return false;
+  Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
+  if (taken) taken = take_news_back({*last}, number, text);
+  const std::string both = last->words + "; " + std::string(trimmed(text));
+  for (const NewsSaid& news : told) {
+    if (taken && !is_denied(denied, news.news)) taken = tell(news, both);
+  }
+  if (!taken) return taken.faults();
+  return true;
 }
 
 Result<bool> NewsDesk::mend_news(const NewsMended& mended, std::string_view text) {

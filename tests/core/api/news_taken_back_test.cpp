@@ -43,6 +43,31 @@ void visit_two_with_blocks(Workplace& place) {
 
 }  // namespace
 
+TEST_CASE("that much of the news is denied, by two no's and in the words of news") {
+  const struct {
+    const char* text;
+    const char* number;
+    News news;
+  } rows[] = {{"300 no, no block gone", "300", News::block_came_off},
+              {"300 no, no wrap off", "300", News::wrap_off},
+              {"300 no, not still lame", "300", News::still_lame}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.text);
+    const auto denied = news_denied_in(row.text, english());
+    REQUIRE(denied);
+    CHECK(denied->number == row.number);
+    CHECK(denied->news == row.news);
+  }
+  for (const char* text : {"300 no block gone", "300 no, no block on", "300 no, no DD",
+                           "no, no block gone", "300 block gone", "300 no, not gone"}) {
+    CAPTURE(text);
+    CHECK_FALSE(news_denied_in(text, english()));
+  }
+  CHECK(is_denied({"300", News::block_off}, News::block_came_off));
+  CHECK_FALSE(is_denied({"300", News::block_off}, News::wrap_off));
+}
+
 TEST_CASE("news is mended by two numbers, and taken back by her number and that she is here") {
   constexpr Row rows[] = {
       {"306 no, 307", "306", "307"},         {"306, no, 307", "306", "307"},
