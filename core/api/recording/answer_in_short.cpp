@@ -159,7 +159,9 @@ bool is_meant_in_short(std::string_view line, const Language& language) {
   const ActionSaid* act = only_act(said);
   if (act == nullptr) return false;
   const std::optional<FixtureSaid> told = fixture_said(act->action.kind);
-  return tells_withdrawal(act->action.kind) || (told && tells_its_fate(told->step));
+  const bool tells_which_claw = is_called(act->action.claw);
+  return tells_withdrawal(act->action.kind) || tells_which_claw ||
+         (told && tells_its_fate(told->step));
 }
 
 }  // namespace evenclaw

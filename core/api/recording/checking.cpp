@@ -83,8 +83,9 @@ void ChecksOfHer::check_her(bool finished, std::string_view text) {
   if (const auto meant = known_cow_meant(turn, crush_.cow->near, book_.language))
     firing.push_back(*meant);
   if (const auto other = other_cow_read_maybe(turn)) firing.push_back(*other);
-  book_.answers.show(ledger_of(book_, *crush_.cow).update(firing, text, finished),
-                     said_as(turn.cow, book_.language));
+  const std::vector<Warning> asked = ledger_of(book_, *crush_.cow).update(firing, text, finished);
+  book_.answers.show(asked, said_as(turn.cow, book_.language));
+  book_.last_line.asked.insert(book_.last_line.asked.end(), asked.begin(), asked.end());
   if (turn.rest_fine && book_.visit.todays_feet.empty() && !asked_for_feet_) {
     asked_for_feet_ = true;
     ReplyItem& item = book_.answers.add(ReplyKind::question,

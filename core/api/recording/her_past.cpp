@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "core/api/recording/answer_in_short.hpp"
+#include "core/api/recording/claw_asked.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
@@ -107,7 +108,7 @@ bool goes_on_with_the_other_foot(const Line& line) {
 /// recorded.
 std::optional<std::string> taken_before(const RecordedBefore& before, const TurnDraft& so_far,
                                         std::string_view text, const Language& language) {
-  const std::string tail = ' ' + std::string(trimmed(text));
+  const std::string tail = ' ' + claw_in_full(text, language).value_or(std::string(trimmed(text)));
   const std::size_t said = so_far.words.size();
   for (const RecordedTurn* turn : before.turns_called(so_far.turn.cow)) {
     const std::vector<std::string>& words = turn->body.words;
@@ -147,7 +148,7 @@ class Reader {
   void take(const Clause& clause) {
     const auto* act = said_as_a<ActionSaid>(clause);
     const auto foot = act == nullptr ? std::nullopt : foot_that_carries_it(draft_, *act, past_);
-    if (foot && !more_is_said_of_a_foot() && !another_is_named(*foot))
+    if (foot && !more_is_said_of_a_foot() && !another_is_named(*act, *foot))
       return take_where_it_is(*act, *foot);
     compare(clause);
     add(clause);
@@ -173,13 +174,22 @@ class Reader {
     return false;
   }
 
-  /// "Wrap off; LH DD", where RH carries one: it may be of either.
-  [[nodiscard]] bool another_is_named(Foot foot) const {
+  /// "Wrap off; LH DD", where RH carries one: it may be of either. In "wrap off, LH block gone" the
+  /// foot is of the block.
+  [[nodiscard]] bool another_is_named(const ActionSaid& act, Foot foot) const {
     for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
       const auto* named = said_as_a<FeetNamed>(line_.clauses[next]);
-      if (named != nullptr) return !named->feet.has(foot);
+      if (named == nullptr || is_of_the_other_fixture(act, next + 1)) continue;
+      return !named->feet.has(foot);
     }
     return false;
+  }
+
+  [[nodiscard]] bool is_of_the_other_fixture(const ActionSaid& act, std::size_t at) const {
+    const auto* next =
+        at < line_.clauses.size() ? said_as_a<ActionSaid>(line_.clauses[at]) : nullptr;
+    const auto said = next == nullptr ? std::nullopt : fixture_said(next->action.kind);
+    return said && said->fixture != fixture_said(act.action.kind)->fixture;
   }
 
   void compare(const Clause& clause) {
@@ -275,8 +285,10 @@ std::optional<std::string> RecordingState::answer_with_foot(std::string_view tex
     if (!before) {
       const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
       const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
-      before =
-          answer_in_short(text, ledger_of(book_, *crush_.cow).unanswered(), book_.language, told);
+      const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
+      before = answer_in_short(text, open, book_.language, told);
+      const OpenQuestions questions{open, book_.last_line.asked};
+      if (!before) before = answer_which_claw(text, questions, so_far, book_.language);
     }
     if (!before && book_.typed) before = score_in_short(text, crush_.cow->refused, book_.language);
     if (before) return before;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/trade/foot.hpp"
+#include "core/trade/warning.hpp"
 
 namespace evenclaw {
 
@@ -25,6 +26,7 @@ struct LastLine {
   std::vector<std::string> told_of;  // the numbers of whom it told news, in order
   bool counted = false;              // animals together
   bool let_out = false;              // a cow was let out with it, or put right after that
+  std::vector<Warning> asked;        // of her in the crush
 
   /// "Never mind": nothing waits any more of what was refused, and all else is as it was.
   void keep_but_refused(const LastLine& before);

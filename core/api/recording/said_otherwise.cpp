@@ -242,6 +242,11 @@ bool is_of_both_feet(std::string_view line, const Language& language) {
   return false;
 }
 
+bool has_all(const FootSet& feet, const FootSet& these) {
+  return std::all_of(all_feet.begin(), all_feet.end(),
+                     [&](Foot foot) { return feet.has(foot) || !these.has(foot); });
+}
+
 /// Words that tell of the cow or of her turn, not of a foot of hers.
 bool is_of_the_cow(TermKind kind) {
   constexpr TermKind kinds[] = {
@@ -285,7 +290,7 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
   if (!before.number.empty() && !after.number.empty() && before.number != after.number) {
     return false;
   }
-  if (!before.feet.empty() && before.feet != after.feet) return false;
+  if (!before.feet.empty() && !has_all(after.feet, before.feet)) return false;
   if (before.said.empty() && (before.feet.empty() || after.said.empty())) return false;
   RestSaid rest{!before.feet.empty(), was_denied, !before.feet.empty()};
   std::vector<Heard> slips;
@@ -299,6 +304,9 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
       return false;
     }
   }
+  // With every word, and the foot that one of them lacked.
+  const bool adds_a_foot = !before.feet.empty() && before.feet != after.feet;
+  if (adds_a_foot && !slips.empty()) return false;
   return std::all_of(slips.begin(), slips.end(),
                      [&](const Heard& slip) { return is_mended(slip, after.said, rest); });
 }

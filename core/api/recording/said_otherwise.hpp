@@ -15,9 +15,10 @@ bool only_joins(TermKind kind);
 /// True when `now` holds every known word of `refused` that the refusal did not point at, in
 /// whatever order, and the words it pointed at or others in their place: "LH rot" and "LH foul",
 /// "wrap LH" and "LH wrap". A word that looks like a slip stands for what it looks like: "wrp" is
-/// not said again by "spray", and "410 DD", which lacked its foot, by "LH DD" alone. Feet and the
-/// number of the cow must be the same, where both lines name them. A correction is never said in
-/// other words.
+/// not said again by "spray", and "410 DD", which lacked its foot, by "LH DD" alone. The number of
+/// the cow must be the same, and so must the feet where both lines name them; but to a line with
+/// every word a foot may be added that one of them lacked. A correction is never said in other
+/// words.
 bool is_said_in_other_words(std::string_view refused, std::string_view now,
                             const Language& language);
 

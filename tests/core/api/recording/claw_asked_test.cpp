@@ -1,0 +1,69 @@
+#include "core/api/recording/claw_asked.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "tests/core/trade/call_line/saying.hpp"
+
+using namespace evenclaw;
+
+namespace {
+
+Warning which_claw(Foot foot) {
+  Warning warning;
+  warning.rule = "block-side-not-called";
+  warning.foot = foot;
+  warning.claw = Claw::not_called;
+  for (const char* claw : {"inside", "outside"}) {
+    warning.answers.push_back(std::string(word_of(foot)) + " block on " + claw);
+  }
+  warning.answers.emplace_back("go ahead");
+  return warning;
+}
+
+TurnDraft called(std::vector<std::string> lines) {
+  TurnDraft draft;
+  bool cow_open = false;
+  for (const std::string& line : lines) {
+    REQUIRE(saying::say(draft, cow_open, line).empty());
+  }
+  return draft;
+}
+
+std::string answered(const char* text, const OpenQuestions& questions, const TurnDraft& so_far) {
+  return answer_which_claw(text, questions, so_far, english()).value_or("nothing");
+}
+
+}  // namespace
+
+TEST_CASE("a claw alone answers on which claw the block is, when that was asked just before") {
+  const Warning left = which_claw(Foot::lh);
+  const TurnDraft block_last = called({"410 LH SU; block"});
+  const TurnDraft block_first = called({"410 LH block; SU"});
+  for (const TurnDraft& draft : {block_last, block_first}) {
+    CHECK(answered("inside", {{left}, {left}}, draft) == "block on inside");
+    CHECK(answered("in", {{left}, {left}}, draft) == "block on inside");
+    CHECK(answered("LH out", {{left}, {left}}, draft) == "block on outside");
+    CHECK(answered("RH inside", {{left}, {left}}, draft) == "nothing");
+    CHECK(answered("inside, bad", {{left}, {left}}, draft) == "nothing");
+  }
+  CHECK(answered("inside", {{left}, {}}, block_last) == "block on inside");
+  CHECK(answered("inside", {{left}, {}}, block_first) == "nothing");
+  CHECK(answered("inside", {{}, {}}, block_last) == "nothing");
+}
+
+TEST_CASE("where another foot is named since, the foot that was asked about is said with it") {
+  const Warning left = which_claw(Foot::lh);
+  CHECK(answered("inside", {{left}, {left}}, called({"410 LH SU; block; RH nothing found"})) ==
+        "LH block on inside");
+}
+
+TEST_CASE("of both feet that are spoken of it is one answer, of one of two feet none") {
+  const std::vector<Warning> both = {which_claw(Foot::lh), which_claw(Foot::rh)};
+  CHECK(answered("in", {both, both}, called({"410 both hinds SU; block"})) == "block on inside");
+  CHECK(answered("in", {both, both}, called({"410 LH SU; block; RH SU; block"})) == "nothing");
+  CHECK(answered("LH in", {both, both}, called({"410 LH SU; block; RH SU; block"})) ==
+        "LH block on inside");
+}
