@@ -10,6 +10,7 @@
 #include "core/api/recording/crush.hpp"
 #include "core/api/recording/last_line.hpp"
 #include "core/api/recording/visit_book.hpp"
+#include "core/trade/call_line/line.hpp"
 #include "core/trade/check.hpp"
 #include "core/trade/turn.hpp"
 #include "core/trade/warning.hpp"
@@ -39,6 +40,10 @@ class ChecksOfHer {
   /// What a line did that nobody may have seen; `before` is her turn as it stood before the line,
   /// in which nobody was named.
   void tell_found_where_fine(const Turn& before);
+
+  /// Which times the line said anew: of what she had called of her before it, `before`, or at an
+  /// earlier call of this visit.
+  void tell_times_said_anew(const Turn& before, const Line& line);
 
   /// As soon as her number is said, once a visit; not of a file, for then she is gone.
   void warn_of_her();

@@ -1,12 +1,15 @@
 // What a line did that nobody may have seen: a finding on a foot that "rest fine" spoke of a line
 // before, hers after all or of the next cow, whose number nobody said; and what was taken back of
-// several feet at once.
+// several feet at once; and a time that was said once more.
 #include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/api/recording/checking.hpp"
+#include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/late_mending.hpp"
+#include "core/api/recording/time_said_anew.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/spoken.hpp"
@@ -80,6 +83,32 @@ void ChecksOfHer::tell_found_where_fine(const Turn& before) {
       spoken(feet) +
           " was fine a line before. Not hers? \"{nothing after all}\", then the right number",
       book_.language));
+}
+
+void ChecksOfHer::tell_times_said_anew(const Turn& before, const Line& line) {
+  const bool corrects =
+      std::any_of(line.clauses.begin(), line.clauses.end(), [](const Clause& clause) {
+        const auto* said = std::get_if<TurnClause>(&clause);
+        return said != nullptr && mends_or_takes_back(*said);
+      });
+  // What a correction says is what whoever said it meant to change.
+  if (corrects) return;
+  const Turn& now = crush_.cow->draft.turn;
+  if (before.cow == now.cow) {
+    for (const std::string& told : times_said_anew(before, now, book_.visit.day, book_.language)) {
+      show_mark(told);
+    }
+    for (const std::string& told :
+         shorter_times_said(before, now, book_.visit.day, book_.language)) {
+      show_mark(told);
+    }
+  }
+  const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
+  if (!whole) return;
+  for (const std::string& told : times_said_anew(crush_.cow->earlier->turn.body.turn, *whole,
+                                                 book_.visit.day, book_.language)) {
+    if (crush_.cow->marks.insert(told).second) show_mark(told);
+  }
 }
 
 }  // namespace evenclaw

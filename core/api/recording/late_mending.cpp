@@ -53,6 +53,26 @@ bool may_be_meant(const FootCall& call, const Turn& turn, const LateMending& men
   return !turn.rest_fine && std::none_of(turn.feet.begin(), turn.feet.end(), has_something);
 }
 
+/// "LH no, right hind DD raw" names the foot anew, and mends nothing that was called before.
+bool is_name_put_right(const LateMending& mending) {
+  return std::any_of(mending.corrections.begin(), mending.corrections.end(),
+                     [](const TurnClause& clause) {
+                       const auto* foot = std::get_if<FootCorrected>(&clause);
+                       return foot != nullptr && foot->slip == FootSlip::name;
+                     });
+}
+
+/// "No, only LH" of both hinds is of LH, where something was called there.
+std::optional<Foot> only_foot_meant(const Turn& turn, const LateMending& mending) {
+  for (const TurnClause& clause : mending.corrections) {
+    const auto* right = std::get_if<FootCorrected>(&clause);
+    if (right == nullptr || !right->only) continue;
+    const FootCall* call = find_foot(turn, right->foot);
+    if (call != nullptr && !call->findings.empty()) return right->foot;
+  }
+  return std::nullopt;
+}
+
 std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
                                 const LateMending& mending) {
   TurnDraft draft = recalled(turn, foot);
@@ -62,6 +82,9 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
     if (!add_clause(draft, clause)) return std::nullopt;
   }
   if (draft.turn == turn) return std::nullopt;
+  for (const TurnClause& clause : mending.more) {
+    if (!add_clause(draft, clause)) return std::nullopt;
+  }
   return draft;
 }
 
@@ -70,9 +93,10 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
 bool mends_or_takes_back(const TurnClause& clause) {
   return mends_the_score(clause) || mends_the_walk(clause) || finds_instead(clause) ||
          is_a<FootCorrected>(clause) || is_a<ClawCorrected>(clause) ||
-         is_a<DetailCorrected>(clause) || is_a<FindingTakenBack>(clause) ||
-         is_a<ActTakenBack>(clause) || is_a<MeasureTakenBack>(clause) ||
-         is_a<ReasonTakenBack>(clause) || is_a<NothingAfterAll>(clause);
+         is_a<DetailCorrected>(clause) || is_a<TimeCorrected>(clause) ||
+         is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
+         is_a<MeasureTakenBack>(clause) || is_a<ReasonTakenBack>(clause) ||
+         is_a<NothingAfterAll>(clause);
 }
 
 std::optional<LateMending> late_mending(const Line& line) {
@@ -96,22 +120,27 @@ std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line) {
     const bool is_foot_first = feet != nullptr && at == first && feet->feet.count() == 1;
     if (is_foot_first) {
       mending.feet = feet->feet;
-    } else if (mends_or_takes_back(*said) || takes_the_place(mending, *said)) {
+    } else if (mending.more.empty() &&
+               (mends_or_takes_back(*said) || takes_the_place(mending, *said))) {
       mending.corrections.push_back(*said);
-    } else {
+    } else if (mending.corrections.empty() || is_a<CowCorrected>(*said)) {
       return std::nullopt;
+    } else {
+      mending.more.push_back(*said);
     }
   }
-  if (mending.corrections.empty()) return std::nullopt;
+  const bool is_called_anew = is_name_put_right(mending) || completes_only(mending);
+  if (mending.corrections.empty() || (!mending.more.empty() && is_called_anew)) return std::nullopt;
   return mending;
 }
 
 bool takes_back_only(const LateMending& mending) {
-  return std::all_of(mending.corrections.begin(), mending.corrections.end(),
-                     [](const TurnClause& clause) {
-                       return is_a<FindingTakenBack>(clause) || is_a<ActTakenBack>(clause) ||
-                              is_a<MeasureTakenBack>(clause);
-                     });
+  return mending.more.empty() && std::all_of(mending.corrections.begin(), mending.corrections.end(),
+                                             [](const TurnClause& clause) {
+                                               return is_a<FindingTakenBack>(clause) ||
+                                                      is_a<ActTakenBack>(clause) ||
+                                                      is_a<MeasureTakenBack>(clause);
+                                             });
 }
 
 bool completes_only(const LateMending& mending) {
@@ -126,8 +155,11 @@ bool is_a_call_of_its_own(const LateMending& mending) {
   TurnDraft fresh;
   fresh.turn.cow = mending.cow;
   if (!mending.feet.empty() && !add_clause(fresh, FeetNamed{mending.feet})) return false;
-  return std::all_of(mending.corrections.begin(), mending.corrections.end(),
-                     [&](const TurnClause& clause) { return add_clause(fresh, clause).ok(); });
+  const auto can_be_added = [&](const TurnClause& clause) {
+    return add_clause(fresh, clause).ok();
+  };
+  return std::all_of(mending.corrections.begin(), mending.corrections.end(), can_be_added) &&
+         std::all_of(mending.more.begin(), mending.more.end(), can_be_added);
 }
 
 std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending) {
@@ -139,14 +171,31 @@ std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending
                         });
     if (is_new) ways.push_back({foot, *std::move(draft)});
   };
+  const std::optional<Foot> only = only_foot_meant(turn, mending);
   for (const FootCall& call : turn.feet) {
     const bool is_named = mending.feet.empty() || mending.feet.has(call.foot);
+    if (only && *only != call.foot) continue;
     if (is_named && may_be_meant(call, turn, mending)) add(call.foot);
   }
   // The leg she is lame on is what "no, right hind" means only when nothing was called of a foot.
-  const bool lame_only = says<FootCorrected>(mending) && !ways.empty();
-  if (mending.feet.empty() && !lame_only) add(std::nullopt);
+  // A time that can be of a foot is of that foot.
+  const bool of_feet_only =
+      (says<FootCorrected>(mending) || says<TimeCorrected>(mending)) && !ways.empty();
+  if (mending.feet.empty() && !of_feet_only) add(std::nullopt);
   return ways;
+}
+
+std::optional<Fault> why_no_more(const Turn& turn, const LateMending& mending) {
+  LateMending alone = mending;
+  alone.more.clear();
+  const std::vector<WayToMend> ways = ways_to_mend(turn, alone);
+  if (ways.empty()) return std::nullopt;
+  TurnDraft draft = ways.front().draft;
+  for (const TurnClause& clause : mending.more) {
+    const Outcome added = add_clause(draft, clause);
+    if (!added) return added.faults().front();
+  }
+  return std::nullopt;
 }
 
 }  // namespace evenclaw

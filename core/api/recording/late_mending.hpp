@@ -13,16 +13,18 @@ struct LateMending {
   CowSaid cow;
   FootSet feet;                         // named behind her number; empty when none was
   std::vector<TurnClause> corrections;  // and what takes the place of what is taken back
+  std::vector<TurnClause> more = {};    // called behind them: "412 no, right hind; spray"
 };
 
 /// A correction by word of mouth, or something taken back.
 bool mends_or_takes_back(const TurnClause& clause);
 
-/// Her number, perhaps one foot, and nothing but corrections; nothing for any other line. Her
-/// number itself is not mended so: "412 no, 421" is one call.
+/// Her number, perhaps one foot, then corrections, and perhaps what else is called of her; nothing
+/// for any other line. Her number itself is not mended so: "412 no, 421" is one call.
 std::optional<LateMending> late_mending(const Line& line);
 
-/// The same of her, with her number or without; nothing when the line is more than corrections.
+/// The same of her, with her number or without; nothing when the line does not begin with
+/// corrections.
 std::optional<LateMending> mending_of(const CowSaid& cow, const Line& line);
 
 /// Nothing but findings, acts and measures that are taken back.
@@ -46,5 +48,9 @@ struct WayToMend {
 /// Nobody remembers which foot was named last, so every foot of which something was called is
 /// tried.
 std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending);
+
+/// Why what is called behind the corrections cannot be added, where they fit by themselves; nothing
+/// where they fit nothing.
+std::optional<Fault> why_no_more(const Turn& turn, const LateMending& mending);
 
 }  // namespace evenclaw

@@ -15,6 +15,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/identity.hpp"
 
 namespace evenclaw {
@@ -99,6 +100,12 @@ Fault fits_nothing(const std::string& number, const Turn& turn, const Language& 
   return {.slug = "call-impossible",
           .message = "That mends nothing that was called of " + number + ".",
           .remedy = "On record: " + with_single_quotes(on_record(turn, language)) + "."};
+}
+
+Fault in_language(Fault fault, const Language& language) {
+  fault.message = with_quoted_words(fault.message, language);
+  fault.remedy = with_quoted_words(fault.remedy, language);
+  return fault;
 }
 
 /// "412 LH no, chronic" of "412 no, chronic"; "LH no, chronic" of "no, chronic".
@@ -191,8 +198,12 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
     // She may be the next cow: she stands in the crush, as after any refused line that names one.
     taken = refused_line(text, {not_here(number)});
   } else if (choices.empty()) {
+    const Turn& called = turns.back()->body.turn;
+    const std::optional<Fault> no_more = why_no_more(called, *mending);
     taken = refuse_mending(book_, crush_, number,
-                           fits_nothing(number, turns.back()->body.turn, book_.language), text);
+                           no_more ? in_language(*no_more, book_.language)
+                                   : fits_nothing(number, called, book_.language),
+                           text);
   } else {
     taken = refuse_mending(book_, crush_, number, could_be_several(number, choices, text), text);
   }

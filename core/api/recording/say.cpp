@@ -249,8 +249,8 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (crush_.cow) crush_.cow->broke_off = false;
   // Behind a line that nobody could read, it may be that line said again.
   const bool is_clear = crush_.cow && crush_.cow->refused.empty() && !names_a_cow(line);
-  const std::optional<Turn> before =
-      is_clear ? std::optional(crush_.cow->draft.turn) : std::nullopt;
+  const auto stood = crush_.cow ? std::optional(crush_.cow->draft.turn) : std::nullopt;
+  const std::optional<Turn> before = is_clear ? stood : std::nullopt;
   const Outcome dropped = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (!dropped) return dropped;
   const Outcome settled = settle_misread(line, text);
@@ -263,6 +263,7 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
       crush_.cow ? go_on_with_the_call_that_fits(book_, *crush_.cow) : Outcome(Done{});
   if (!fits) return fits;
   if (before && crush_.cow) checks_.tell_found_where_fine(*before);
+  if (crush_.cow) checks_.tell_times_said_anew(stood.value_or(Turn{}), line);
   if (!line.clauses.empty()) after_line(text);
   return Done{};
 }

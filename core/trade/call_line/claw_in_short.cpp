@@ -13,7 +13,8 @@ bool may_stand(Spot spot, const LineBuilder& said) {
   constexpr Spot spots[] = {Spot::block,  Spot::finding, Spot::feet,      Spot::loose,
                             Spot::opened, Spot::measure, Spot::correction};
   if (std::find(std::begin(spots), std::end(spots), spot) != std::end(spots)) return true;
-  if (spot != Spot::turn || said.clauses().empty()) return false;
+  const bool is_free = spot == Spot::turn || spot == Spot::paused;
+  if (!is_free || said.clauses().empty()) return false;
   const auto* item = std::get_if<TurnClause>(&said.clauses().back().clause);
   return item != nullptr && awaits_claw(*item);
 }

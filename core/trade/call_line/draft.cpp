@@ -7,6 +7,7 @@
 #include "core/trade/call_line/denied.hpp"
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/done_where_fine.hpp"
+#include "core/trade/call_line/foot_corrected.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
@@ -16,6 +17,7 @@
 #include "core/trade/call_line/recalled.hpp"
 #include "core/trade/call_line/refitted_today.hpp"
 #include "core/trade/call_line/said_again.hpp"
+#include "core/trade/call_line/time_corrected.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/lame_score.hpp"
 
@@ -167,16 +169,18 @@ class Objection {
     return impossible("feet were done already", "say \"{unfinished}\" and why");
   }
 
+  // Of a foot that is named it is carried out elsewhere; this is the leg she is lame on.
   Why operator()(const FootCorrected& said) const {
-    const FootSet now = draft_.feet_named.empty() ? turn_.lame : draft_.feet_named;
-    if (now.empty()) return impossible("no foot was named that could be corrected");
-    if (now == FootSet{said.foot}) return foot_is_what_was_said(turn_, said.foot);
+    if (turn_.lame.empty()) return impossible("no foot was named that could be corrected");
+    if (turn_.lame == FootSet{said.foot}) return foot_is_what_was_said(turn_, said.foot);
     return std::nullopt;
   }
 
   Why operator()(const ClawCorrected&) const { return std::nullopt; }
 
   Why operator()(const DetailCorrected&) const { return std::nullopt; }
+
+  Why operator()(const TimeCorrected&) const { return std::nullopt; }
 
   Why operator()(const FindingTakenBack& said) const {
     const std::string what = told(said.finding.lesion);
@@ -348,12 +352,14 @@ class Addition {
     if (!said.reason.empty()) append(turn_.end_reason, said.reason);
   }
 
-  // Corrections of foot, claw and details are carried out elsewhere; this is what is left of them.
+  // Corrections of foot, claw, details and time are carried out elsewhere; this is what is left.
   void operator()(const FootCorrected& said) const { turn_.lame = FootSet{said.foot}; }
 
   void operator()(const ClawCorrected&) const {}
 
   void operator()(const DetailCorrected&) const {}
+
+  void operator()(const TimeCorrected&) const {}
 
   void operator()(const CowCorrected& said) const { turn_.cow = said.cow; }
 
@@ -424,69 +430,17 @@ Outcome add_plainly(TurnDraft& draft, const TurnClause& clause) {
   return Done{};
 }
 
-// The claw of the clause, where it has or awaits one.
-Claw* claw_in(TurnClause& clause) {
-  Claw* claw = nullptr;
-  if (auto* said = std::get_if<FindingSaid>(&clause)) claw = &said->finding.claw;
-  if (auto* said = std::get_if<ActionSaid>(&clause)) claw = &said->action.claw;
-  if (auto* said = std::get_if<MeasureSaid>(&clause)) claw = &said->measure.claw;
-  return claw == nullptr || *claw == Claw::none ? nullptr : claw;
-}
-
-// Says again what was said since the feet were named, on these feet. Who she is stays: her number
-// may have been put right since.
-Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>& clauses) {
-  TurnDraft trial = draft;
-  trial.turn = ready_for(draft.before_naming, feet, clauses);
-  trial.turn.cow = draft.turn.cow;
-  std::visit(Addition(trial), TurnClause{FeetNamed{feet}});
-  for (const TurnClause& clause : clauses) {
-    if (std::holds_alternative<BothFeetNamed>(clause)) continue;
-    Outcome outcome = add_clause(trial, clause);
-    if (!outcome.ok()) return outcome;
-  }
-  draft = std::move(trial);
-  return Done{};
-}
-
-Outcome correct(TurnDraft& draft, const FootCorrected& said) {
-  if (draft.feet_named.empty()) return add_plainly(draft, said);
-  if (take_off_the_others(draft, said)) return Done{};
-  if (const Why refusal = Objection(draft)(said)) return fault_of(*refusal);
-  return say_again(draft, FootSet{said.foot}, draft.since_naming);
-}
-
-Outcome correct(TurnDraft& draft, const ClawCorrected& said) {
-  std::vector<TurnClause> clauses = draft.since_naming;
-  const auto last = std::find_if(clauses.rbegin(), clauses.rend(),
-                                 [](TurnClause& clause) { return claw_in(clause) != nullptr; });
-  if (const auto before = named_again(draft)) {
-    TurnDraft again = recalled(draft.turn, before);
-    Outcome outcome = correct(again, said);
-    if (!outcome.ok()) return outcome;
-    draft.turn = again.turn;
-    draft.before_naming = std::move(again.turn);
-    return Done{};
-  }
-  if (draft.feet_named.empty() || last == clauses.rend()) {
-    return fault_of(impossible("nothing was said of a claw that could be corrected"));
-  }
-  Claw& claw = *claw_in(*last);
-  if (claw == said.claw) {
-    return fault_of(impossible(std::string(word_of(claw)) + " is what was said"));
-  }
-  claw = said.claw;
-  return say_again(draft, draft.feet_named, clauses);
-}
-
 }  // namespace
 
 Outcome add_clause(TurnDraft& draft, const TurnClause& clause) {
-  if (const auto* foot = std::get_if<FootCorrected>(&clause)) return correct(draft, *foot);
-  if (const auto* claw = std::get_if<ClawCorrected>(&clause)) return correct(draft, *claw);
+  if (const auto* foot = std::get_if<FootCorrected>(&clause)) {
+    return draft.feet_named.empty() ? add_plainly(draft, clause) : correct_foot(draft, *foot);
+  }
+  if (const auto* claw = std::get_if<ClawCorrected>(&clause)) return correct_claw(draft, *claw);
   if (const auto* detail = std::get_if<DetailCorrected>(&clause)) {
     return correct_detail(draft, *detail);
   }
+  if (const auto* time = std::get_if<TimeCorrected>(&clause)) return correct_time(draft, *time);
   if (const auto feet = feet_meant(draft, clause)) return name_feet_meant(draft, *feet, clause);
   if (const auto put = put_instead(draft, clause)) return *put;
   return add_plainly(draft, clause);

@@ -35,6 +35,7 @@ enum class Spot : unsigned char {
   only_feet,  // behind "just": the feet that were lifted
   loose,      // behind a detail whose lesion is still to come
   loose_place,
+  paused,  // behind a detail and a semicolon: the lesion may follow, or anything else
   finding,
   finding_on,  // behind "on": the feet named before
   nicked,      // the foot may follow
@@ -64,7 +65,8 @@ enum class Spot : unsigned char {
   note_text,
   turn_end,
   correction,
-  corrected,  // behind what is right
+  number_right,  // behind it the number of hers that is right, or its unit of time
+  corrected,     // behind what is right
   taking_back,
   measure_back,  // behind a measure that is taken back: its claw and length may follow
   place_back,    // a length must follow

@@ -9,8 +9,9 @@ namespace evenclaw {
 
 bool may_mend_an_earlier_turn(const TurnClause& clause, const TurnDraft& so_far) {
   const bool no_foot = so_far.feet_named.empty();
+  const auto* foot = std::get_if<FootCorrected>(&clause);
   return std::holds_alternative<ClawCorrected>(clause) ||
-         (std::holds_alternative<FootCorrected>(clause) && no_foot) ||
+         (foot != nullptr && (no_foot || foot->only)) ||
          (std::holds_alternative<NothingAfterAll>(clause) && no_foot);
 }
 
@@ -25,6 +26,7 @@ bool is_judged_later(const TurnClause& clause, const TurnDraft& so_far) {
       std::holds_alternative<ClawCorrected>(clause) && so_far.since_naming.empty();
   return awaits_time || mends_mobility || mends_claw ||
          std::holds_alternative<DetailCorrected>(clause) ||
+         std::holds_alternative<TimeCorrected>(clause) ||
          std::holds_alternative<FindingTakenBack>(clause) ||
          std::holds_alternative<MeasureTakenBack>(clause) ||
          std::holds_alternative<ReasonTakenBack>(clause) ||

@@ -31,6 +31,10 @@ TurnClause taken_back(const TurnClause& item) {
 }  // namespace
 
 void LineBuilder::add(Clause clause, const Term& from) {
+  auto* foot = last<FootCorrected>();
+  const bool names_it_right = foot != nullptr && since_open_ == Separator::none &&
+                              std::holds_alternative<TurnClause>(clause);
+  if (names_it_right) foot->slip = FootSlip::name;
   PlacedClause placed{std::move(clause), from};
   clauses_.push_back(std::move(placed));
 }
@@ -85,6 +89,7 @@ void LineBuilder::lose_thread() {
   close();
   loose_.clear();
   loose_is_glued_ = false;
+  before_paused_.reset();
   takes_back_ = false;
   finds_instead_ = false;
   says_only_ = false;
@@ -226,78 +231,6 @@ void LineBuilder::name_whole_cow(const Term& words) {
   add(TurnClause{FeetNamed{}}, words);
 }
 
-void LineBuilder::hold_detail(const Term& detail) {
-  said_of_finding_ = detail.said;
-  loose_.push_back(detail);
-}
-
-void LineBuilder::hold_claw_after_finding(const Term& claw) {
-  said_of_finding_ = claw.said;
-  const TurnClause* item = open_item();
-  loose_is_glued_ = item != nullptr && awaits_claw(*item);
-  loose_.push_back(claw);
-}
-
-void LineBuilder::take_detail(const Term& detail) {
-  said_of_finding_ = detail.said;
-  if (TurnClause* item = open_item()) {
-    refuse_if(add_detail(*item, detail), detail);
-    return;
-  }
-  const bool is_compared = detail.kind == TermKind::compared;
-  refuse(not_understood(
-             shown(detail.said) + " is said of nothing here",
-             is_compared ? "say it behind the lesion: \"{sole ulcer}, " + std::string(detail.said) +
-                               "\"; all that was found there last: \"{same as last time}\""
-                         : "name the lesion or the act it belongs to, foot first: "
-                           "\"{LH outside sole ulcer}\""),
-         detail);
-}
-
-// "LH raw", "LH outside heel": of what was found there before. False when they are no such details.
-bool LineBuilder::say_details_alone() {
-  DetailCorrected said;
-  said.completes = true;
-  for (const Term& detail : loose_) {
-    const bool is_first = (detail.kind == TermKind::claw && said.claw == Claw::not_called) ||
-                          (detail.kind == TermKind::place && said.place == Place::not_called) ||
-                          (detail.kind == TermKind::degree && said.degree == Degree::not_called) ||
-                          (detail.kind == TermKind::stage && said.stage == DdStage::not_called);
-    if (!is_first) return false;
-    if (detail.kind == TermKind::claw) said.claw = detail.as<Claw>();
-    if (detail.kind == TermKind::place) said.place = detail.as<Place>();
-    if (detail.kind == TermKind::degree) said.degree = detail.as<Degree>();
-    if (detail.kind == TermKind::stage) said.stage = detail.as<DdStage>();
-  }
-  add(TurnClause{said}, loose_.front());
-  loose_.clear();
-  loose_is_glued_ = false;
-  return true;
-}
-
-void LineBuilder::add_loose_to(TurnClause* item) {
-  if (item == nullptr && !loose_.empty() && say_details_alone()) return;
-  for (const Term& detail : loose_) {
-    if (item == nullptr) {
-      take_detail(detail);
-    } else {
-      refuse_if(add_detail(*item, detail), detail);
-    }
-  }
-  loose_.clear();
-  loose_is_glued_ = false;
-}
-
-void LineBuilder::settle_loose(const Term&) {
-  add_loose_to(open_item());
-}
-
-// "LH outside, white line abscess": where nothing stands before it the detail waits on.
-void LineBuilder::pause_loose(const Term& comma) {
-  if (open_item() != nullptr) add_loose_to(open_item());
-  mark_weak(comma);
-}
-
 // "Slurry heel on both": of the feet named in this line, when they are two.
 void LineBuilder::check_both(const Term& word) {
   constexpr std::size_t two = 2;
@@ -339,14 +272,6 @@ void LineBuilder::take_back_detail(const Term& detail) {
   if (auto* said = last<DetailCorrected>()) said->takes_back = true;
 }
 
-void LineBuilder::refuse_unclear_claw() {
-  const Term claw = loose_.front();
-  refuse(not_understood(shown(claw.said) + " could belong to what stands before or behind it",
-                        "put a comma before or behind " + shown(claw.said)),
-         claw);
-  lose_thread();
-}
-
 // "bruise white line heel": a bruise in the white line, or two findings?
 bool LineBuilder::could_be_its_place(const Term& lesion) {
   const TurnClause* item = open_item();
@@ -363,6 +288,9 @@ void LineBuilder::open_finding(const Term& lesion) {
                           "put ; between two lesions, or say \"{white line at the heel}\""),
            lesion);
   }
+  const auto paused = std::exchange(before_paused_, std::nullopt);
+  const bool is_claw = !loose_.empty() && loose_.front().kind == TermKind::claw;
+  if (is_claw && paused == Separator::weak) refuse_claw_between(lesion);
   FindingSaid finding = new_finding(lesion.as<Lesion>());
   TurnClause item = finding;
   if (loose_is_glued_ && awaits_claw(item)) refuse_unclear_claw();
@@ -444,23 +372,6 @@ void LineBuilder::mark_weak(const Term&) {
 
 void LineBuilder::mark_strong(const Term&) {
   since_open_ = Separator::strong;
-}
-
-// Acts and measures take the claw said just before them; other details go to what was before.
-void LineBuilder::open_with_claw(TurnClause item, const Term& from) {
-  std::optional<Term> claw;
-  const bool has_loose_claw = !loose_.empty() && loose_.back().kind == TermKind::claw;
-  if (has_loose_claw && awaits_claw(item)) {
-    if (loose_is_glued_ && loose_.size() == 1) {
-      refuse_unclear_claw();
-    } else {
-      claw = loose_.back();
-      loose_.pop_back();
-    }
-  }
-  add_loose_to(open_item());
-  open(std::move(item), from);
-  if (claw) take_detail(*claw);
 }
 
 }  // namespace evenclaw

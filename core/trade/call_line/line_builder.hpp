@@ -59,6 +59,7 @@ class LineBuilder {
   void take_detail(const Term& detail);
   void settle_loose(const Term& next);
   void pause_loose(const Term& comma);
+  void pause_loose_longer(const Term& separator);
   void check_both(const Term& word);
   void name_both(const Term& word);
   void done_on_both(const Term& word);
@@ -116,6 +117,13 @@ class LineBuilder {
   void correct_claw(const Term& claw);
   void correct_cow(const Term& number);
   void correct_detail(const Term& detail);
+  void correct_time(const Term& first);
+  void correct_time_of_act(const Term& act);
+  void correct_to_days(const Term& unit);
+  void correct_to_weeks(const Term& unit);
+  void correct_to_weekday(const Term& weekday);
+  void correct_to_words(const Term& days);
+  void correct_to_date(const Term& date);
   void take_back_detail(const Term& detail);
   void correct_to_nothing(const Term& state);
   void say_nothing_after_all(const Term& words);
@@ -181,12 +189,15 @@ class LineBuilder {
   void refuse_gone_foot(const Term& term);
   void open_with_claw(TurnClause item, const Term& from);
   void refuse_unclear_claw();
+  void refuse_claw_between(const Term& lesion);
+  bool pause_behind_act(Separator behind);
   void add_loose_to(TurnClause* item);
   bool say_details_alone();
   [[nodiscard]] bool could_be_its_place(const Term& lesion);
   [[nodiscard]] bool could_be_of_the_wrap(const TimeSaid& when);
   void set_time(const TimeSaid& when, const Term& at);
   void set_days(int days_each, const Term& unit);
+  void begin_time_from_number(const Term& unit);
   void set_parts_of_days(const Term& unit);
   void set_length(std::string_view unit, const Term& at);
 
@@ -198,6 +209,7 @@ class LineBuilder {
   bool finds_instead_ = false;   // "no, sole ulcer"
   bool says_only_ = false;       // "no, only": the foot that follows alone
   bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
+  std::optional<Separator> before_paused_;  // of what is loose, behind an act and before a comma
   Separator since_open_ = Separator::none;
   std::string_view said_of_finding_;  // the lesion or detail said last
   Term nick_word_;

@@ -1,4 +1,4 @@
-// The acts of LineBuilder that concern deeds, times, measures, the end of a turn and the visit.
+// The acts of LineBuilder that concern deeds, measures, the end of a turn and the visit.
 #include <algorithm>
 #include <utility>
 
@@ -47,7 +47,7 @@ std::optional<News> news_in(const Term& term) {
   return std::nullopt;
 }
 
-constexpr std::size_t most_days_digits = 5;
+constexpr std::size_t most_score_digits = 5;
 
 }  // namespace
 
@@ -81,126 +81,6 @@ void LineBuilder::open_missing_claw(const Term& gone) {
 void LineBuilder::refuse_good_claw(const Term& words) {
   refuse(not_understood("which claw is " + quoted(words.said) + '?', "say {inside} or {outside}"),
          words);
-}
-
-void LineBuilder::expect_off(const Term& word) {
-  const TurnClause* item = open_item();
-  if (item != nullptr && awaits_off(*item)) return;
-  refuse(not_understood("nothing was said just before that could come off",
-                        "say what comes off: \"{wrap on, off Thu}\", \"{wrap taken off}\""),
-         word);
-  close();
-}
-
-// Wraps are taken off by the farmer unless somebody says otherwise; blocks are not.
-void LineBuilder::expect_farmer_off(const Term& words) {
-  const TurnClause* item = open_item();
-  const auto* said = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
-  const bool is_wrap = said != nullptr && facts_of(said->action.kind).said_as == TermKind::wrap_act;
-  if (is_wrap && awaits_off(*item)) return;
-  refuse(not_understood("only a wrap that was put on is left to the farmer to take off",
-                        "say it behind the wrap: \"{wrap on, off Thu}\""),
-         words);
-  close();
-}
-
-void LineBuilder::keep_number(const Term& number) {
-  number_ = number;
-}
-
-// "Wrap, block outside, off Thu": within days it is the wrap that comes off, and nobody said so.
-bool LineBuilder::could_be_of_the_wrap(const TimeSaid& when) {
-  constexpr int soonest_of_a_block = 14;
-  const TurnClause* item = open_item();
-  const auto* block = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
-  const bool is_soon = when.weekday || (when.days && *when.days < soonest_of_a_block);
-  if (block == nullptr || !is_soon || *open_ == 0) return false;
-  const auto* before = std::get_if<TurnClause>(&clauses_[*open_ - 1].clause);
-  const auto* wrap = before == nullptr ? nullptr : std::get_if<ActionSaid>(before);
-  return wrap != nullptr && wrap->action.kind == ActionKind::wrap_on && awaits_off(*before) &&
-         facts_of(block->action.kind).said_as == TermKind::block_act && awaits_off(*item);
-}
-
-// Without an open act its refusal has been told already.
-void LineBuilder::set_time(const TimeSaid& when, const Term& at) {
-  if (could_be_of_the_wrap(when)) {
-    refuse(not_understood("it is unclear whether the wrap or the block comes off then",
-                          "say it behind the one that is meant: \"{wrap on, off Thu}\""),
-           at);
-    return;
-  }
-  if (TurnClause* item = open_item()) refuse_if(add_time(*item, when), at);
-}
-
-void LineBuilder::set_days(int days_each, const Term& unit) {
-  const std::optional<int> number = whole_number(digits_of(number_), most_days_digits);
-  if (!number) {
-    refuse(not_understood("\"" + std::string(number_.said) + "\" is not a number of days",
-                          "give whole days or weeks"),
-           number_);
-    return;
-  }
-  TimeSaid when;
-  when.days = *number * days_each;
-  Term from = number_;
-  from.token_count = unit.first_token + unit.token_count - number_.first_token;
-  set_time(when, from);
-}
-
-// Hours, 24 of them a day, and milkings, two a day: common practice, no source.
-void LineBuilder::set_parts_of_days(const Term& unit) {
-  constexpr std::size_t most_parts_digits = 4;
-  constexpr int milkings_a_day = 2;
-  const int number = whole_number(digits_of(number_), most_parts_digits).value_or(0);
-  const int days = (number + unit.value - 1) / unit.value;
-  Term from = number_;
-  from.token_count = unit.first_token + unit.token_count - number_.first_token;
-  const TurnClause* item = open_item();
-  const auto* act = item == nullptr ? nullptr : std::get_if<ActionSaid>(item);
-  const bool is_of_milk = act != nullptr && act->action.kind == ActionKind::milk_withheld;
-  if (unit.value == milkings_a_day && !is_of_milk) {
-    refuse(not_understood("milkings are counted of milk that is withheld",
-                          "say such as \"{milk withheld} 8 milkings\"; of meat say days"),
-           from);
-    return;
-  }
-  if (days == 0 || number % unit.value != 0) {
-    refuse(not_understood("a time is counted in whole days of 24 hours, or two milkings",
-                          "say whole days, never less than what is stated: \"" +
-                              std::to_string(std::max(days, 1)) + "d\""),
-           from);
-    return;
-  }
-  TimeSaid when;
-  when.days = days;
-  set_time(when, from);
-}
-
-void LineBuilder::time_in_days(const Term& unit) {
-  if (unit.value > 1) return set_parts_of_days(unit);
-  set_days(1, unit);
-}
-
-void LineBuilder::time_in_weeks(const Term& unit) {
-  set_days(7, unit);
-}
-
-void LineBuilder::time_on_weekday(const Term& weekday) {
-  TimeSaid when;
-  when.weekday = weekday.as<Weekday>();
-  set_time(when, weekday);
-}
-
-void LineBuilder::time_in_words(const Term& days) {
-  TimeSaid when;
-  when.days = days.value;
-  set_time(when, days);
-}
-
-void LineBuilder::time_on_date(const Term& date) {
-  TimeSaid when;
-  when.date = Day{date.value};
-  set_time(when, date);
 }
 
 void LineBuilder::open_measure(const Term& kind) {
@@ -289,8 +169,8 @@ void LineBuilder::refuse_scale(const Term&) {
 }
 
 void LineBuilder::say_mobility(const Term& highest) {
-  const std::optional<int> score = whole_number(digits_of(number_), most_days_digits);
-  const std::optional<int> most = whole_number(digits_of(highest), most_days_digits);
+  const std::optional<int> score = whole_number(digits_of(number_), most_score_digits);
+  const std::optional<int> most = whole_number(digits_of(highest), most_score_digits);
   const std::optional<MobilityScale> scale = most ? scale_up_to(*most) : std::nullopt;
   if (!scale) {
     refuse(not_understood("no mobility score runs up to " + std::string(digits_of(highest)),
@@ -344,7 +224,11 @@ void LineBuilder::say_go_ahead(const Term& words) {
 
 void LineBuilder::correct_foot(const Term& foot) {
   close();
-  add(TurnClause{FootCorrected{foot.as<Foot>(), std::exchange(says_only_, false)}}, foot);
+  const bool is_of_named = last<FeetNamed>() != nullptr;
+  FootCorrected right{foot.as<Foot>(), std::exchange(says_only_, false)};
+  if (is_of_named) right.slip = FootSlip::all_called;
+  add(TurnClause{right}, foot);
+  since_open_ = Separator::none;
 }
 
 void LineBuilder::correct_claw(const Term& claw) {

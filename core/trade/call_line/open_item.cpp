@@ -209,6 +209,13 @@ Taken add_to_act(Action& action, const Term& detail) {
   return has_none(detail.kind == TermKind::degree ? "degree" : "place");
 }
 
+Taken add_to_time(TimeCorrected& said, const Term& detail) {
+  if (detail.kind == TermKind::claw) return add_claw_of(said.claw, true, detail.as<Claw>());
+  if (detail.kind != TermKind::milking || !said.when.said()) return has_none("detail");
+  said.when.milking = detail.as<Milking>();
+  return std::nullopt;
+}
+
 Taken add_to_measure(Claw& claw, const Term& detail) {
   if (detail.kind != TermKind::claw) return has_none("place or degree");
   return add_claw_of(claw, true, detail.as<Claw>());
@@ -270,20 +277,25 @@ Taken add_detail(TurnClause& item, const Term& detail) {
   }
   if (auto* said = std::get_if<ActTakenBack>(&item)) return add_to_act(said->action, detail);
   if (auto* said = std::get_if<MeasureTakenBack>(&item)) return add_to_measure(said->claw, detail);
+  if (auto* said = std::get_if<TimeCorrected>(&item)) return add_to_time(*said, detail);
   return has_none("detail");
 }
 
 Taken add_time(TurnClause& item, const TimeSaid& when) {
   auto* said = std::get_if<ActionSaid>(&item);
-  if (said == nullptr) return has_none("time");
-  if (said->action.when.said()) return said_already("time");
+  auto* right = std::get_if<TimeCorrected>(&item);
+  if (said == nullptr && right == nullptr) return has_none("time");
+  TimeSaid& kept = said != nullptr ? said->action.when : right->when;
+  if (kept.said()) return said_already("time");
   if (when.days && (*when.days < 1 || *when.days > longest_wait_days)) {
     return impossible("a time lies between 1 and " + std::to_string(longest_wait_days) +
                       " days ahead");
   }
-  const bool withholds = facts_of(said->action.kind).said_as == TermKind::withheld_act;
+  const std::optional<ActionKind> act =
+      said != nullptr ? std::optional(said->action.kind) : right->act;
+  const bool withholds = act && facts_of(*act).said_as == TermKind::withheld_act;
   if (withholds && when.days && *when.days > longest_withheld_days) return too_long(*when.days);
-  said->action.when = when;
+  kept = when;
   return std::nullopt;
 }
 
@@ -308,6 +320,8 @@ bool awaits_claw(const TurnClause& item) {
 }
 
 bool awaits_off(const TurnClause& item) {
+  const auto* right = std::get_if<TimeCorrected>(&item);
+  if (right != nullptr) return !right->when.said();
   const auto* said = std::get_if<ActionSaid>(&item);
   return said != nullptr && facts_of(said->action.kind).time == ActTime::comes_off &&
          !said->action.when.said();

@@ -81,17 +81,21 @@ Refusal unclear_feet(const BothFeetNamed& said) {
 
 namespace {
 
-/// Takes what was found on that foot as well off all others; a foot with nothing left on it was not
-/// spoken of.
+/// Takes what was found and done on that foot as well off all others; a foot with nothing left on
+/// it was not spoken of.
 bool take_off_others(Turn& turn, const FootCall& only) {
   bool any = false;
   const auto is_there_too = [&only](const Finding& finding) {
     return std::any_of(only.findings.begin(), only.findings.end(),
                        [&](const Finding& each) { return are_one(each, finding); });
   };
+  const auto is_done_too = [&only](const Action& act) {
+    return std::find(only.actions.begin(), only.actions.end(), act) != only.actions.end();
+  };
   for (FootCall& call : turn.feet) {
     if (call.foot == only.foot || std::erase_if(call.findings, is_there_too) == 0) continue;
     any = true;
+    std::erase_if(call.actions, is_done_too);
     if (call.findings.empty()) call.state = FootState::unsaid;
   }
   std::erase_if(turn.feet, [&](const FootCall& call) {

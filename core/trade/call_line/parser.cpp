@@ -17,6 +17,7 @@
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/said_date.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
+#include "core/trade/call_line/time_right.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/call_line/two_scores.hpp"
 #include "core/trade/call_line/unknown_word.hpp"
@@ -179,6 +180,8 @@ class Parser {
     const Step* step = step_from(spot_, term.kind);
     if (step == nullptr) return nullptr;
     if (term.kind == TermKind::text && text_is_unclear(term)) return nullptr;
+    const bool is_time_right = spot_ != Spot::correction || has_its_time(term, tokens_, language_);
+    if (!is_time_right) return nullptr;
     const bool is_slip = term.kind == TermKind::unknown_word &&
                          looks_like_a_slip(tokens_[term.first_token], language_);
     return is_slip ? nullptr : step;
@@ -419,7 +422,11 @@ class Parser {
       const bool mends_before = only_named && may_mend_an_earlier_turn(*clause, draft);
       only_named &= mends_before || std::holds_alternative<FeetNamed>(*clause);
       const Outcome outcome = add_clause(draft, *clause);
-      if (outcome.ok() || is_judged_later(*clause, draft) || mends_before) continue;
+      if (outcome.ok()) continue;
+      const bool is_left = mends_before || is_judged_later(*clause, draft);
+      // What stands behind it is of feet that only the earlier call knows.
+      if (is_left && draft.feet_named.empty()) is_known = false;
+      if (is_left) continue;
       if (may_be_where_it_is_known(std::span(builder_.clauses()).first(count), i)) {
         awaits_past_ = true;
         continue;

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -45,13 +46,29 @@ void complete(Finding& kept, const Finding& more) {
   kept.dd_infected = kept.dd_infected || more.dd_infected;
 }
 
-bool are_one(const Action& a, const Action& b) {
+namespace {
+
+bool are_one_but_for_the_time(const Action& a, const Action& b) {
   return a.kind == b.kind && agree(a.claw, b.claw, Claw::not_called) &&
          agree(a.product, b.product, std::string()) &&
          agree(a.material, b.material, Material::not_called) &&
          agree(a.by_whom, b.by_whom, ByWhom::not_called) &&
-         agree(a.directed_by, b.directed_by, ByWhom::not_called) &&
-         agree(a.when, b.when, TimeSaid());
+         agree(a.directed_by, b.directed_by, ByWhom::not_called);
+}
+
+/// The time said later takes the place of the first. What holds milk or meat back is never made
+/// shorter so, for it could be of another medicine.
+bool takes_its_place(const TimeSaid& later, const TimeSaid& first, ActionKind kind) {
+  if (facts_of(kind).said_as != TermKind::withheld_act) return true;
+  return later.days && first.days && *later.days > *first.days;
+}
+
+}  // namespace
+
+bool are_one(const Action& first, const Action& later) {
+  const bool is_one_time = agree(first.when, later.when, TimeSaid()) ||
+                           takes_its_place(later.when, first.when, first.kind);
+  return are_one_but_for_the_time(first, later) && is_one_time;
 }
 
 void complete(Action& kept, const Action& more) {
@@ -60,7 +77,7 @@ void complete(Action& kept, const Action& more) {
   fill(kept.material, more.material, Material::not_called);
   fill(kept.by_whom, more.by_whom, ByWhom::not_called);
   fill(kept.directed_by, more.directed_by, ByWhom::not_called);
-  fill(kept.when, more.when, TimeSaid());
+  if (more.when.said()) kept.when = more.when;
   if (!kept.medicine) kept.medicine = more.medicine;
 }
 
@@ -83,7 +100,7 @@ bool takes_back(const Action& said, const Action& done) {
   const std::optional<FixtureSaid> put = fixture_said(done.kind);
   const bool is_any_way = taken && taken->step == FixtureStep::put_on;
   if (is_any_way && put && puts_on(*put) && taken->fixture == put->fixture) meant.kind = done.kind;
-  return are_one(meant, done);
+  return are_one_but_for_the_time(meant, done) && agree(meant.when, done.when, TimeSaid());
 }
 
 bool takes_back(const MeasureTakenBack& said, const Measure& measured) {

@@ -10,10 +10,12 @@ namespace evenclaw {
 
 /// Said twice they are one: alike wherever both were called.
 bool are_one(const Finding& a, const Finding& b);
-bool are_one(const Action& a, const Action& b);
+/// Of an act another time may be said later: it is the time that holds. Of what holds milk or meat
+/// back only a longer one is, for a shorter one could be of another medicine.
+bool are_one(const Action& first, const Action& later);
 bool are_one(const Measure& a, const Measure& b);
 
-/// Adds to `kept` what only `more` tells.
+/// Adds to `kept` what only `more` tells; of an act the time that `more` tells holds.
 void complete(Finding& kept, const Finding& more);
 void complete(Action& kept, const Action& more);
 void complete(Measure& kept, const Measure& more);

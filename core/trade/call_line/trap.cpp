@@ -197,16 +197,26 @@ std::optional<PlacedFault> number_behind_lame(const NextStep& next, const Langua
                      next.term};
 }
 
+constexpr std::size_t most_digits_of_a_time = 2;
+
+// Behind "no" a number with its unit is a time, "no, 5d"; "no, 413d" has a letter too many.
+bool names_cow(const NextStep& next, const Language& language) {
+  if (next.step.to == Spot::cow || next.step.to == Spot::news_number) return true;
+  if (next.step.to != Spot::number_right) return false;
+  const std::size_t at = next.term.first_token;
+  const bool may_be_a_time = digits_of(next.term).size() <= most_digits_of_a_time ||
+                             !is_part_of_a_word(next.tokens, at, language);
+  return !may_be_a_time || !has_its_unit(next.tokens, at, language);
+}
+
 std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Language& language) {
-  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
-  const bool is_cow = names_cow && next.term.kind == TermKind::number;
+  const bool is_cow = names_cow(next, language) && next.term.kind == TermKind::number;
   if (!is_cow || !is_part_of_a_word(next.tokens, next.term.first_token, language)) {
     return std::nullopt;
   }
   Term whole = next.term;
   whole.token_count = 2;
   // "28d" alone is a time; "413d" has a letter too many.
-  constexpr std::size_t most_digits_of_a_time = 2;
   const bool is_short = digits_of(next.term).size() <= most_digits_of_a_time;
   if (is_short && has_its_unit(next.tokens, next.term.first_token, language)) {
     return PlacedFault{
@@ -220,21 +230,19 @@ std::optional<PlacedFault> letters_in_a_number(const NextStep& next, const Langu
 }
 
 // "301-303 wraps off".
-std::optional<PlacedFault> range_of_cows(const NextStep& next, const Language&) {
-  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number ||
-                         next.step.from == Spot::batch_bar;
-  if (!names_cow) return std::nullopt;
+std::optional<PlacedFault> range_of_cows(const NextStep& next, const Language& language) {
+  if (!names_cow(next, language) && next.step.from != Spot::batch_bar) return std::nullopt;
   std::optional<Refusal> refusal = why_no_range(next.tokens, next.term.first_token, next.text);
   if (!refusal) return std::nullopt;
   return PlacedFault{*std::move(refusal), next.term};
 }
 
 // "826 00000060001": the cow 826, and then?
-std::optional<PlacedFault> tag_in_two_parts(const NextStep& next, const Language&) {
+std::optional<PlacedFault> tag_in_two_parts(const NextStep& next, const Language& language) {
   constexpr std::size_t two_parts = 2;
-  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
   const std::size_t at = next.term.first_token;
-  if (!names_cow || misread_tag_tokens(next.tokens, at) != two_parts) return std::nullopt;
+  if (!names_cow(next, language) || misread_tag_tokens(next.tokens, at) != two_parts)
+    return std::nullopt;
   Term both = next.term;
   both.token_count = two_parts;
   const std::string_view said = said_in(next, at, at + two_parts);
@@ -359,9 +367,8 @@ std::optional<PlacedFault> recheck_behind_a_finding(const NextStep& next,
 
 // "Two hundred and": the rest of the number was swallowed, and two hundred is another cow.
 std::optional<PlacedFault> number_not_ended(const NextStep& next, const Language& language) {
-  const bool names_cow = next.step.to == Spot::cow || next.step.to == Spot::news_number;
   const std::size_t at = next.term.first_token;
-  if (!names_cow || next.term.kind != TermKind::number) return std::nullopt;
+  if (!names_cow(next, language) || next.term.kind != TermKind::number) return std::nullopt;
   if (!number_breaks_off(next.tokens, at, next.text, language)) return std::nullopt;
   Term both = next.term;
   ++both.token_count;

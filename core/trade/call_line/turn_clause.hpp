@@ -88,10 +88,16 @@ struct EndSaid {
   friend bool operator==(const EndSaid&, const EndSaid&) = default;
 };
 
+/// "LH no, right hind", of a foot on which something had been called: the name was the slip when
+/// something is called right behind it, "LH no, right hind DD", else all that was called there.
+/// Parted over two lines it could be either.
+enum class FootSlip { unclear, name, all_called };
+
 /// "no, right hind": what was last said of a foot belongs to another foot.
 struct FootCorrected {
   Foot foot;
   bool only = false;  // "no, only right hind"
+  FootSlip slip = FootSlip::unclear;
   friend bool operator==(const FootCorrected&, const FootCorrected&) = default;
 };
 
@@ -113,6 +119,15 @@ struct DetailCorrected {
   bool completes = false;
   bool takes_back = false;
   friend bool operator==(const DetailCorrected&, const DetailCorrected&) = default;
+};
+
+/// "no, 5d", "no, wrap off 5d": the time of what was said last was wrong. With its act and claw of
+/// that one; a wrap or block that comes off is meant by any word for it.
+struct TimeCorrected {
+  TimeSaid when;
+  std::optional<ActionKind> act = {};
+  Claw claw = Claw::not_called;
+  friend bool operator==(const TimeCorrected&, const TimeCorrected&) = default;
 };
 
 /// "no, 421": the number of the cow was wrong.
@@ -188,9 +203,9 @@ struct NothingAfterAll {
 using TurnClause =
     std::variant<ReasonSaid, FeetNamed, FootStateSaid, TrimmedSaid, FindingSaid, ActionSaid,
                  MeasureSaid, RestFineSaid, WalksSoundSaid, MobilityTold, NoteSaid, EndSaid,
-                 FootCorrected, ClawCorrected, DetailCorrected, CowCorrected, FindingTakenBack,
-                 ActTakenBack, MeasureTakenBack, ReasonTakenBack, NothingAfterAll, KnownSaid,
-                 OtherFootNamed, BothFeetNamed>;
+                 FootCorrected, ClawCorrected, DetailCorrected, TimeCorrected, CowCorrected,
+                 FindingTakenBack, ActTakenBack, MeasureTakenBack, ReasonTakenBack, NothingAfterAll,
+                 KnownSaid, OtherFootNamed, BothFeetNamed>;
 
 /// A half-entered turn: the turn so far and what "it" refers to.
 struct TurnDraft {
@@ -208,7 +223,7 @@ struct TurnDraft {
 /// Adds one clause. Faults (slug "call-impossible") when it cannot apply: a correction with
 /// nothing to correct, a finding with no foot named; the draft is then as it was before.
 /// The same finding or act said again with more detail completes the first, said again alike it
-/// is kept once.
+/// is kept once; of an act with another time that one holds.
 Outcome add_clause(TurnDraft& draft, const TurnClause& clause);
 
 }  // namespace evenclaw

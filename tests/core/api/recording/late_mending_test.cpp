@@ -37,13 +37,14 @@ TEST_CASE("her number and a correction mend an earlier turn, anything else calls
   for (const char* text :
        {"412 no, right hind", "412 no, no sole ulcer", "412 no, chronic", "412 LH no, inside",
         "412 nothing after all", "412 no, not lame", "412 no, no 78 mm",
-        "412 no, no DD; no, no wrap", "412 no, slight", "412? no, chronic"}) {
+        "412 no, no DD; no, no wrap", "412 no, slight", "412? no, chronic", "412 no, wrap off 5d",
+        "412 LH no, RH; spray", "412 no, chronic; LF nothing found", "412 no, no DD; LH SU"}) {
     CAPTURE(text);
     CHECK(read(text).has_value());
   }
   for (const char* text : {"412", "412 no, 421", "412 LH DD; no, chronic", "412 lame LH; no, RH",
                            "412 or 421 no, chronic", "412 LH", "412 nothing found", "412 wrap off",
-                           "412 no, no DD; LH SU"}) {
+                           "412 LH no, RH DD raw", "412 LH raw; spray"}) {
     CAPTURE(text);
     CHECK_FALSE(read(text).has_value());
   }
@@ -55,6 +56,20 @@ TEST_CASE("the foot that is meant is the one the correction fits") {
     const char* said;
     const char* ways;
   } rows[] = {
+      {{"412 LH DD raw", "rest fine"},
+       "412 LH no, RH; spray",
+       "LH: 412 rest fine // RH DD raw; spray"},
+      {{"412 LH SU; RF nothing found"},
+       "412 no, RH; block inside",
+       "LH: 412 // RF nothing found // RH sole ulcer; block on inside"},
+      {{"412 both hinds DD raw; both wrapped, off 3d"},
+       "412 no, only LH",
+       "LH: 412 // LH DD raw; wrap on, off 3d"},
+      {{"412 LH DD; wrap 3d; RH DD; wrap 4d"},
+       "412 no, wrap 5d",
+       "LH: 412 // LH DD; wrap on, off 5d // RH DD; wrap on, off 4d | RH: 412 // LH DD; wrap on, "
+       "off "
+       "3d // RH DD; wrap on, off 5d"},
       {{"412 LH outside SU; block on inside", "rest fine"},
        "412 no, right hind",
        "LH: 412 rest fine // RH outside sole ulcer; block on inside"},

@@ -54,6 +54,33 @@ TEST_CASE("an act said again gets its time and product, a second product is anot
   CHECK_FALSE(are_one(kept, other));
 }
 
+TEST_CASE("an act said again with another time is one, and the later time holds") {
+  Action kept = act(ActionKind::wrap_on);
+  kept.when.days = 3;
+  Action later = act(ActionKind::wrap_on);
+  later.when.weekday = Weekday::friday;
+  REQUIRE(are_one(kept, later));
+  complete(kept, later);
+  CHECK(kept.when == later.when);
+}
+
+TEST_CASE("milk or meat is never held back for less than was said before") {
+  Action shorter = act(ActionKind::milk_withheld);
+  shorter.when.days = 2;
+  Action longer = act(ActionKind::milk_withheld);
+  longer.when.days = 4;
+  CHECK(are_one(shorter, longer));
+  CHECK_FALSE(are_one(longer, shorter));
+}
+
+TEST_CASE("a wrap of another day is not taken back") {
+  Action said = act(ActionKind::wrap_on);
+  said.when.days = 3;
+  Action done = act(ActionKind::wrap_on);
+  done.when.days = 5;
+  CHECK_FALSE(takes_back(said, done));
+}
+
 TEST_CASE("a general lesion taken back means the kind of it that was called") {
   CHECK(takes_back(found(Lesion::wl), found(Lesion::wla)));
   CHECK_FALSE(takes_back(found(Lesion::wla), found(Lesion::wl)));

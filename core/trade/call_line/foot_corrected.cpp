@@ -1,0 +1,100 @@
+#include "core/trade/call_line/foot_corrected.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/trade/call_line/nothing_found.hpp"
+#include "core/trade/call_line/open_item.hpp"
+#include "core/trade/call_line/other_foot.hpp"
+#include "core/trade/call_line/recalled.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+// The claw of the clause, where it has or awaits one.
+Claw* claw_in(TurnClause& clause) {
+  Claw* claw = nullptr;
+  if (auto* said = std::get_if<FindingSaid>(&clause)) claw = &said->finding.claw;
+  if (auto* said = std::get_if<ActionSaid>(&clause)) claw = &said->action.claw;
+  if (auto* said = std::get_if<MeasureSaid>(&clause)) claw = &said->measure.claw;
+  return claw == nullptr || *claw == Claw::none ? nullptr : claw;
+}
+
+// Says again what was said since the feet were named, on these feet. Who she is stays: her number
+// may have been put right since.
+Outcome say_again(TurnDraft& draft, FootSet feet, const std::vector<TurnClause>& clauses) {
+  TurnDraft trial = draft;
+  trial.turn = ready_for(draft.before_naming, feet, clauses);
+  trial.turn.cow = draft.turn.cow;
+  Outcome named = add_clause(trial, FeetNamed{feet});
+  if (!named.ok()) return named;
+  for (const TurnClause& clause : clauses) {
+    if (std::holds_alternative<BothFeetNamed>(clause)) continue;
+    Outcome outcome = add_clause(trial, clause);
+    if (!outcome.ok()) return outcome;
+  }
+  draft = std::move(trial);
+  return Done{};
+}
+
+// "LH" on one line and "no, right hind" on the next.
+Refusal name_or_all_called(Foot named, Foot right) {
+  const std::string wrong(word_of(named));
+  const std::string meant(word_of(right));
+  return not_understood("it is unclear whether all that was called of {" + wrong + "} is of {" +
+                            meant + "}, or {" + wrong + "} was a slip just now",
+                        "all of it: \"{" + wrong + "} {no, " + meant +
+                            "}\" in one line; a slip: {" + meant + "} alone, and go on");
+}
+
+// "LH no, right hind", where something was called of LH before.
+Outcome correct_foot_named_anew(TurnDraft& draft, Foot named, const FootCorrected& said) {
+  if (said.slip == FootSlip::unclear) return fault_of(name_or_all_called(named, said.foot));
+  TurnDraft again = recalled(draft.turn, named);
+  Outcome moved = correct_foot(again, said);
+  if (!moved.ok()) return moved;
+  again.words = std::move(draft.words);
+  draft = std::move(again);
+  return Done{};
+}
+
+}  // namespace
+
+Outcome correct_foot(TurnDraft& draft, const FootCorrected& said) {
+  if (take_off_the_others(draft, said)) return Done{};
+  if (draft.feet_named == FootSet{said.foot}) {
+    return fault_of(foot_is_what_was_said(draft.turn, said.foot));
+  }
+  const std::optional<Foot> named = named_again(draft);
+  if (named && said.slip != FootSlip::name) return correct_foot_named_anew(draft, *named, said);
+  return say_again(draft, FootSet{said.foot}, draft.since_naming);
+}
+
+Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {
+  std::vector<TurnClause> clauses = draft.since_naming;
+  const auto last = std::find_if(clauses.rbegin(), clauses.rend(),
+                                 [](TurnClause& clause) { return claw_in(clause) != nullptr; });
+  if (const auto before = named_again(draft)) {
+    TurnDraft again = recalled(draft.turn, before);
+    Outcome outcome = correct_claw(again, said);
+    if (!outcome.ok()) return outcome;
+    draft.turn = again.turn;
+    draft.before_naming = std::move(again.turn);
+    return Done{};
+  }
+  if (draft.feet_named.empty() || last == clauses.rend()) {
+    return fault_of(impossible("nothing was said of a claw that could be corrected"));
+  }
+  Claw& claw = *claw_in(*last);
+  if (claw == said.claw) {
+    return fault_of(impossible(std::string(word_of(claw)) + " is what was said"));
+  }
+  claw = said.claw;
+  return say_again(draft, draft.feet_named, clauses);
+}
+
+}  // namespace evenclaw
