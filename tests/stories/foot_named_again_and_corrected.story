@@ -16,6 +16,11 @@ LH no, RH DD raw
 LH
 no, RH
 LH no, RH
+414 LH SU outside; RF fine
+LH
+no, RH
+never mind
+RH DD raw
 done
 
 ## answered
@@ -30,12 +35,18 @@ mark 412: place, degree not called (left hind sole ulcer)
 mark 412: place not called (right hind digital dermatitis)
 saved 412
 mark 413: place, degree not called (left hind sole ulcer)
-refused line 10: it is unclear whether all that was called of LH is of RH, or LH was a slip just now; all of it: "LH no, RH" in one line; a slip: RH alone, and go on
+refused line 10: it is unclear whether all that was called of LH is of RH, or LH was a slip just now; all of it: "LH no, RH" in one line; a slip: "never mind", then RH
 mark 413: place, degree not called (right hind sole ulcer)
 saved 413
+mark 414: place, degree not called (left hind sole ulcer)
+refused line 14: it is unclear whether all that was called of LH is of RH, or LH was a slip just now; all of it: "LH no, RH" in one line; a slip: "never mind", then RH
+mark 414: "no, RH" is dropped
+mark 414: place not called (right hind digital dermatitis)
+saved 414
 
 ## recorded
 410 | RH outside SU; block_on inside | fine RF
 411 | RH outside SU; block_on inside; spray | fine RF
 412 | LH outside SU | RH DD raw | fine RF
 413 | RH outside SU | fine RF
+414 | LH outside SU | RH DD raw | fine RF

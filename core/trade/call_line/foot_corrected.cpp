@@ -48,7 +48,7 @@ Refusal name_or_all_called(Foot named, Foot right) {
   return not_understood("it is unclear whether all that was called of {" + wrong + "} is of {" +
                             meant + "}, or {" + wrong + "} was a slip just now",
                         "all of it: \"{" + wrong + "} {no, " + meant +
-                            "}\" in one line; a slip: {" + meant + "} alone, and go on");
+                            "}\" in one line; a slip: \"{never mind}\", then {" + meant + "}");
 }
 
 // "LH no, right hind", where something was called of LH before.
