@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "core/api/recording/kept_draft.hpp"
 #include "core/api/settings.hpp"
 #include "core/base/text.hpp"
 
@@ -48,7 +49,8 @@ Result<EntryId> set_call_language(const Ports& ports, std::string_view language)
   }
   const auto draft = ports.store.draft();
   if (!draft) return draft.faults();
-  if (!draft->empty()) {
+  const auto kept = kept_draft(*draft);
+  if (!draft->empty() && !(kept && kept->nobody)) {
     return Fault{.slug = "call-impossible",
                  .message = "A cow is in the crush, called in the language of now.",
                  .remedy = "Let her out first: say \"done\" in evenclaw record, in that language."};

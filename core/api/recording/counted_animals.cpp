@@ -180,6 +180,10 @@ Result<bool> CountedAnimals::is_mended_by(std::string_view text, bool is_behind_
            .line = book_.answers.line(),
            .remedy = remedy}});
   book_.last_line.counted = true;
+  const Outcome kept =
+      keep_as_unread(book_, {name_of(last->body.batch, book_.language), std::string(trimmed(text))},
+                     what + " What holds?");
+  if (!kept) return kept.faults();
   return true;
 }
 

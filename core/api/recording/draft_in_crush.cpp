@@ -9,6 +9,7 @@
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/her_past.hpp"
 #include "core/api/recording/near_cows.hpp"
+#include "core/api/recording/settled_turn.hpp"
 
 namespace evenclaw {
 
@@ -46,17 +47,33 @@ void read_again(const VisitBook& book, InCrush& cow, const std::string& text) {
   }
 }
 
+/// True when anything the next line could be meant for was done before it.
+bool keep_last_line(KeptDraft& kept, const VisitBook& book, const TurnsLetOut& turns) {
+  kept.caller = book.by.caller;
+  kept.writer = book.by.writer;
+  const LastLine& last = book.last_line;
+  if (!last.refused.empty()) kept.just_refused = last.refused;
+  if (!last.lacks_foot.empty()) kept.lacks_foot = last.lacks_foot;
+  kept.let_out = last.let_out;
+  kept.counted = last.counted;
+  kept.news_of = last.told_of;
+  kept.last_turn = turns.last().turn;
+  if (kept.last_turn) kept.registered = turns.number_given_with(*kept.last_turn);
+  return kept.last_turn || kept.just_refused || kept.counted || !kept.news_of.empty();
+}
+
 }  // namespace
 
-std::string draft_text(const VisitBook& book, const Crush& crush) {
-  if (!crush.cow) return {};
+std::string draft_text(const VisitBook& book, const Crush& crush, const TurnsLetOut& turns) {
   KeptDraft kept;
   kept.herd = book.visit.herd;
   kept.visit = book.visit.visit;
+  const bool leaves_something = keep_last_line(kept, book, turns);
+  kept.nobody = !crush.cow;
+  if (kept.nobody && !leaves_something) return {};
+  if (kept.nobody) return kept_text(kept);
   kept.cow = crush.cow->cow;
   kept.said = crush.cow->draft.turn.cow;
-  kept.caller = book.by.caller;
-  kept.writer = book.by.writer;
   kept.words = crush.cow->draft.words;
   for (const RefusedLine& line : crush.cow->refused) {
     kept.refused.push_back(line.text);
@@ -69,7 +86,6 @@ std::string draft_text(const VisitBook& book, const Crush& crush) {
   kept.called_first = crush.cow->called_first;
   if (!crush.held_back_by.empty()) kept.held_back_by = crush.held_back_by;
   if (!crush.cow->told_of.empty()) kept.told_of = crush.cow->told_of;
-  if (!book.last_line.refused.empty()) kept.just_refused = book.last_line.refused;
   if (crush.cow->by.caller != book.by.caller) kept.called_by = crush.cow->by.caller;
   return kept_text(kept);
 }
@@ -108,6 +124,32 @@ Result<InCrush> taken_up(const VisitBook& book, const KeptDraft& kept) {
   cow.broke_off = true;
   cow.by = {kept.called_by.value_or(kept.caller), kept.writer};
   return cow;
+}
+
+Result<std::optional<InCrush>> stood_there(const VisitBook& book, const RecordedTurn& turn) {
+  auto past = past_of(book, turn.body.cow, &turn);
+  if (!past) return past.faults();
+  auto near = near_cows(book, turn.body.turn.cow, *past);
+  if (!near) return near.faults();
+  InCrush cow;
+  cow.cow = turn.body.cow;
+  cow.past = *std::move(past);
+  cow.near = *std::move(near);
+  cow.draft.turn.cow = turn.body.turn.cow;
+  for (const std::string& line : turn.body.words) read_again(book, cow, line);
+  cow.refused.clear();
+  cow.taken_anew.clear();
+  cow.draft.turn.cow = turn.body.turn.cow;
+  cow.called_first = turn.body.called_first;
+  cow.warnings = WarningLedger(turn.body.warnings, turn.body.words);
+  cow.by = turn.by;
+  Turn now = as_settled(book, cow);
+  now.end = turn.body.turn.end;
+  now.end_reason = turn.body.turn.end_reason;
+  if (now != turn.body.turn) return std::optional<InCrush>();
+  cow.draft.turn.end = turn.body.turn.end;
+  cow.draft.turn.end_reason = turn.body.turn.end_reason;
+  return std::optional(std::move(cow));
 }
 
 }  // namespace evenclaw

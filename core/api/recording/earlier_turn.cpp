@@ -106,8 +106,15 @@ std::optional<Turn> whole_turn(const VisitBook& book, const InCrush& cow) {
   if (whole) tell_reasons_once(*whole);
   // What the list did not have at the first call it may have now.
   if (whole) whole = with_medicines(*std::move(whole), book.medicine, book.visit.day);
-  // Only who says that she is done says that nothing more is to be said again.
-  if (!whole || cow.called_to_the_end) return whole;
+  if (!whole) return whole;
+  // Only who says that she is done says that nothing more is to be said again; what was called in
+  // such a line and not since is asked about all the same.
+  if (cow.called_to_the_end) {
+    const std::string left_out =
+        left_out_of_what_was_not_understood(before, cow.draft.words, book.language);
+    if (!left_out.empty()) add_end_reason(*whole, left_out);
+    return whole;
+  }
   for (const std::string& reason : still_not_understood(before, cow.draft.words, book.language)) {
     add_end_reason(*whole, reason);
   }

@@ -199,6 +199,17 @@ std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::
   return reasons;
 }
 
+std::string left_out_of_what_was_not_understood(Turn turn, const std::vector<std::string>& said,
+                                                const Language& language) {
+  std::string all;
+  for (const std::string& line : said) all += (all.empty() ? "" : "; ") + line;
+  for (const std::string& line : said) drop_said_again(turn, line, language);
+  std::vector<std::string> lines = lines_not_understood(turn);
+  std::erase_if(
+      lines, [&](const std::string& line) { return holds_what_was_called(line, all, language); });
+  return not_understood_lines(lines);
+}
+
 bool is_named_as_a_reason(const Turn& turn, std::string_view line) {
   const std::vector<std::string> reasons = reasons_in(turn.end_reason);
   return std::any_of(reasons.begin(), reasons.end(), [&](const std::string& reason) {

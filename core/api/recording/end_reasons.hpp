@@ -50,4 +50,9 @@ std::vector<std::string> lines_not_understood(const Turn& turn);
 std::vector<std::string> still_not_understood(Turn turn, const std::vector<std::string>& since,
                                               const Language& language);
 
+/// The same of the lines that called something, a finding or an act, that nothing in `said` calls;
+/// "" when there is none.
+std::string left_out_of_what_was_not_understood(Turn turn, const std::vector<std::string>& said,
+                                                const Language& language);
+
 }  // namespace evenclaw

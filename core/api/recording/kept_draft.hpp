@@ -14,7 +14,8 @@
 
 namespace evenclaw {
 
-/// Her lines are kept as said and read again: what was said is what is recorded.
+/// Her lines are kept as said and read again: what was said is what is recorded. What the last line
+/// leaves to the next one is kept with them, and by itself while nobody stands there.
 struct KeptDraft {
   HerdId herd;
   VisitId visit;
@@ -33,6 +34,13 @@ struct KeptDraft {
   std::optional<PersonId> called_by;        // when somebody else calls since she was called
   std::optional<std::string> just_refused;  // with the last line
   std::optional<std::string> told_of;       // the number of another cow of whom news came last
+  bool nobody = false;                      // stands there
+  std::optional<EntryId> last_turn;         // of her who was let out last
+  std::optional<EntryId> registered;        // her number, by this recording
+  bool let_out = false;                     // with the last line
+  bool counted = false;
+  std::vector<std::string> news_of;       // the numbers of whom the last line told news
+  std::optional<std::string> lacks_foot;  // the last line, when nothing else was missing
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -54,6 +62,13 @@ struct KeptDraft {
     visit("called_by", &KeptDraft::called_by, "who called her, when another one calls now");
     visit("just_refused", &KeptDraft::just_refused, "the last line, when it was not understood");
     visit("told_of", &KeptDraft::told_of, "another cow of whom news came last");
+    visit("nobody", &KeptDraft::nobody, "nobody stands in the crush");
+    visit("last_turn", &KeptDraft::last_turn, "the turn of her who was let out last");
+    visit("registered", &KeptDraft::registered, "the entry that gave her her number");
+    visit("let_out", &KeptDraft::let_out, "she was let out with the last line");
+    visit("counted", &KeptDraft::counted, "the last line counted animals");
+    visit("news_of", &KeptDraft::news_of, "the numbers of whom the last line told news");
+    visit("lacks_foot", &KeptDraft::lacks_foot, "the last line, when only its foot was missing");
   }
 };
 

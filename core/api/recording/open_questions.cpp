@@ -109,6 +109,23 @@ bool names_the_cow(std::string_view text, std::string_view number, const Languag
          std::any_of(anywhere.begin(), anywhere.end(), is_hers);
 }
 
+/// "300 wrap off; 302 sld": each cow of whom something is told. A number anywhere else may be
+/// anything, unless a cow of this herd carries it.
+std::vector<std::string> numbers_told(const VisitBook& book, std::string_view text) {
+  std::vector<std::string> numbers = numbers_at_start(text, book.language);
+  const auto add = [&numbers](const std::string& number) {
+    const auto is_it = [&](const std::string& each) {
+      return plain_number(each) == plain_number(number);
+    };
+    if (std::none_of(numbers.begin(), numbers.end(), is_it)) numbers.push_back(number);
+  };
+  for (const PartOfLine& part : parts_of_cows(text, book.language)) add(part.number);
+  for (const std::string& number : numbers_anywhere(text, book.language)) {
+    if (book.finder.carrier(number)) add(number);
+  }
+  return numbers;
+}
+
 /// What was told of 998 and not understood is said again with her number, or while she stands
 /// there; "412 no, chronik" also without it, right after she was let out.
 bool may_mend_again(const VisitBook& book, const WhoIsMeant& meant, const UnreadNews& news,
@@ -120,15 +137,23 @@ bool may_mend_again(const VisitBook& book, const WhoIsMeant& meant, const Unread
   };
   if (meant.in_crush != nullptr) return is_hers(*meant.in_crush);
   const bool mends =
+      corrects_without_number(news.words, book.language) ||
       cow_mended_in_refused(news.words, after_let_out(book), book.language).has_value();
   return mends && meant.let_out != nullptr && is_hers(*meant.let_out);
 }
 
+/// Of a line that tells of several cows, each behind her number, what it tells of that one.
+std::optional<std::string> part_of_one(std::string_view text, const std::string& number,
+                                       const Language& language) {
+  for (PartOfLine& part : parts_of_cows(text, language)) {
+    if (part.number == plain_number(number)) return std::move(part.words);
+  }
+  return std::nullopt;
+}
+
 /// "883 and 884 LH DD" as it was said of 884 alone.
 std::string told_of_one(const VisitBook& book, const UnreadNews& news) {
-  for (const PartOfLine& part : parts_of_cows(news.words, book.language)) {
-    if (part.number == plain_number(news.number)) return part.words;
-  }
+  if (auto part = part_of_one(news.words, news.number, book.language)) return *std::move(part);
   if (!names_several_cows(news.words, book.language)) return news.words;
   const std::vector<Token> tokens = spoken_tokens(news.words, book.language);
   std::size_t at = 0;
@@ -159,12 +184,7 @@ Outcome keep_as_unread(VisitBook& book, const UnreadNews& news, const std::strin
 }
 
 Outcome keep_unread(VisitBook& book, std::string_view text) {
-  std::vector<std::string> numbers = numbers_at_start(text, book.language);
-  for (std::string& number : numbers_anywhere(text, book.language)) {
-    // A number further on may be anything, unless a cow of this herd carries it.
-    const bool is_named = std::find(numbers.begin(), numbers.end(), number) != numbers.end();
-    if (!is_named && book.finder.carrier(number)) numbers.push_back(std::move(number));
-  }
+  const std::vector<std::string> numbers = numbers_told(book, text);
   for (const std::string& number : numbers) {
     const Outcome kept = keep_as_unread(book, {number, std::string(trimmed(text))},
                                         "This was not understood. What was told?");
@@ -176,6 +196,28 @@ Outcome keep_unread(VisitBook& book, std::string_view text) {
   const std::string whom = whom_it_may_be_of(text, book.language);
   return keep_as_unread(book, {whom, std::string(trimmed(text))},
                         "This was not understood. Of whom was it, and what was told?");
+}
+
+bool corrects_without_number(std::string_view text, const Language& language) {
+  if (!is_utf8(text)) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const TermKind kind = match.phrase == nullptr ? TermKind::unknown_word : match.phrase->kind;
+    if (kind == TermKind::correction) return at + match.word_count < tokens.size();
+    const bool is_a_foot = kind == TermKind::foot || kind == TermKind::feet;
+    if (!is_a_foot && tokens[at].kind != TokenKind::comma) return false;
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+  return false;
+}
+
+Outcome keep_correction(VisitBook& book, const WhoIsMeant& meant, std::string_view text) {
+  if (!numbers_told(book, text).empty()) return keep_unread(book, text);
+  const std::string said(trimmed(text));
+  const std::string number = meant.let_out == nullptr ? "" : only_number(*meant.let_out);
+  return keep_as_unread(book, {number.empty() ? said : number, said},
+                        "It was not understood, so nothing was mended. What holds?");
 }
 
 Outcome settle_unread(VisitBook& book, const UnreadNews& news, std::string_view text) {
@@ -190,15 +232,18 @@ Outcome settle_unread(VisitBook& book, const UnreadNews& news, std::string_view 
   return book.journal.add(body, {book.journal.fresh_id(), {}, book.by, {}});
 }
 
-/// In the same words it is no clearer than it was.
+/// In the same words it is no clearer than it was, unless it mends and is taken now.
 Outcome settle_news_said_again(VisitBook& book, const WhoIsMeant& meant, std::string_view text) {
   const std::vector<UnreadNews> unread = book.before.unread();
   for (const UnreadNews& news : unread) {
     // A correction without a number is of the cow that stands there, not of any that waits for one.
     if (!may_mend_again(book, meant, news, text)) continue;
-    const bool is_clearer = news.words != trimmed(text);
+    const bool is_clearer =
+        news.words != trimmed(text) || corrects_without_number(text, book.language);
+    const std::string now =
+        part_of_one(text, news.number, book.language).value_or(std::string(trimmed(text)));
     const bool is_said =
-        is_said_again(told_of_one(book, news), trimmed(text), book.language) ||
+        is_said_again(told_of_one(book, news), now, book.language) ||
         are_told_one_by_one(news.words, text, book.language) ||
         (is_of_a_batch(news.words, book.language) && is_of_a_batch(text, book.language) &&
          is_said_in_other_words(news.words, trimmed(text), book.language));

@@ -36,6 +36,13 @@ Outcome keep_unread(VisitBook& book, std::string_view text);
 Outcome refuse_mending(VisitBook& book, Crush& crush, const std::string& number, Fault fault,
                        std::string_view text);
 
+/// "No, rigt hind", without a number.
+bool corrects_without_number(std::string_view text, const Language& language);
+
+/// Such a line, said while nobody stands in the crush, is kept for the cow it names; else for her
+/// who was let out last.
+Outcome keep_correction(VisitBook& book, const WhoIsMeant& meant, std::string_view text);
+
 /// What was kept is not asked about any more: `text` said what holds.
 Outcome settle_unread(VisitBook& book, const UnreadNews& news, std::string_view text);
 

@@ -162,6 +162,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     if (!stands) return stands;
     hold_back_after(book_, crush_, text);
   }
+  const bool corrects = corrects_without_number(text, book_.language);
+  if (!crush_.cow && corrects) return keep_correction(book_, who_is_meant(crush_, turns_), text);
   if (!crush_.cow && is_of_somebody(text, book_.language)) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;

@@ -271,6 +271,25 @@ bool is_put_on_in_another_way(const Heard& before, const std::vector<Heard>& now
          });
 }
 
+/// True when `now` holds every word of `refused` of a kind that counts, or its like.
+template <class Counts>
+bool holds_all(std::string_view refused, std::string_view now, const Language& language,
+               Counts counts) {
+  if (!is_utf8(refused) || !is_utf8(now)) return false;
+  const std::vector<Heard> said = heard(now, language).said;
+  std::vector<Heard> after = said;
+  std::vector<std::string> words;
+  for (const Token& token : tokens_of(now)) words.push_back(word_at(now, token));
+  const std::vector<Heard> before = heard(refused, language).said;
+  return std::all_of(before.begin(), before.end(), [&](const Heard& part) {
+    // "Sole" of "sole ulcr" is no measure once the line is said as it was meant.
+    return !counts(part.kind) || take(part, after) || is_put_on_in_another_way(part, said) ||
+           std::all_of(part.phrase.begin(), part.phrase.end(), [&](const std::string& word) {
+             return std::find(words.begin(), words.end(), word) != words.end();
+           });
+  });
+}
+
 }  // namespace
 
 bool only_joins(TermKind kind) {
@@ -313,21 +332,14 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
 
 bool holds_what_was_known(std::string_view refused, std::string_view now,
                           const Language& language) {
-  if (!is_utf8(refused) || !is_utf8(now)) return false;
-  const std::vector<Heard> said = heard(now, language).said;
-  std::vector<Heard> after = said;
-  std::vector<std::string> words;
-  for (const Token& token : tokens_of(now)) words.push_back(word_at(now, token));
-  const std::vector<Heard> before = heard(refused, language).said;
-  return std::all_of(before.begin(), before.end(), [&](const Heard& part) {
-    const bool is_known = part.kind != TermKind::unknown_word && part.kind != TermKind::number &&
-                          !only_joins(part.kind);
-    // "Sole" of "sole ulcr" is no measure once the line is said as it was meant.
-    return !is_known || take(part, after) || is_put_on_in_another_way(part, said) ||
-           std::all_of(part.phrase.begin(), part.phrase.end(), [&](const std::string& word) {
-             return std::find(words.begin(), words.end(), word) != words.end();
-           });
+  return holds_all(refused, now, language, [](TermKind kind) {
+    return kind != TermKind::unknown_word && kind != TermKind::number && !only_joins(kind);
   });
+}
+
+bool holds_what_was_called(std::string_view refused, std::string_view now,
+                           const Language& language) {
+  return holds_all(refused, now, language, tells_by_itself);
 }
 
 bool may_be_of_the_same_feet(std::string_view refused, FootSet spoken_of, std::string_view now,

@@ -24,8 +24,11 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
 
 /// True when every word of `refused` that is known, its feet aside, was said in `now` as well, in
 /// these words or in others of the same meaning.
-bool holds_what_was_known(std::string_view refused, std::string_view now,
-                          const Language& language);
+bool holds_what_was_known(std::string_view refused, std::string_view now, const Language& language);
+
+/// The same of what can be put down by itself, a finding or something done, and not of its details.
+bool holds_what_was_called(std::string_view refused, std::string_view now,
+                           const Language& language);
 
 /// True unless `refused` told of a foot without naming it while `spoken_of` was spoken of, and
 /// `now` is of other feet; those of a line that names none are `named_last`. What is said of the

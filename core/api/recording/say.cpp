@@ -16,6 +16,7 @@
 #include "core/api/recording/near_cows.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/reader.hpp"
+#include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
@@ -44,13 +45,12 @@ Fault no_cow_in_crush(int line_number) {
           .remedy = "Say her number first."};
 }
 
-Fault whose_is_not_clear(int line_number) {
+/// `called` was let out last.
+Fault whose_is_not_clear(const std::string& called) {
   return {.slug = "call-impossible",
-          .message =
-              "Something else was said since she was let out, so it is not clear what was "
-              "wrong.",
-          .line = line_number,
-          .remedy = "Say the number and what holds."};
+          .message = "Something else was said since " + called +
+                     " was let out, so it is not clear what was wrong.",
+          .remedy = "Of " + called + ": say it again now. Else the number and what holds."};
 }
 
 bool is_correction(const Clause& clause) {
@@ -167,8 +167,8 @@ Outcome RecordingState::take_said(std::string_view text) {
   if (!in_between) return in_between.faults();
   if (*in_between) return Done{};
   if (!line && !crush_.cow && corrects_last_turn(book_, turns_.last(), text)) {
-    if (!before.let_out) return refused_line(text, {whose_is_not_clear(book_.answers.line())});
     line = read_in_herd(book_, text, after_let_out(book_));
+    if (!before.let_out) return ask_whose_was_wrong(*line, text);
   }
   if (!line && !crush_.cow && ends_nothing(book_, text)) {
     book_.last_line.let_out = before.let_out;
@@ -177,6 +177,21 @@ Outcome RecordingState::take_said(std::string_view text) {
   }
   if (!line) return refuse_for(text, line.faults());
   return take_understood(*std::move(line), text);
+}
+
+/// Said again at once it is of her who was let out last; else it is asked when the visit closes.
+Outcome RecordingState::ask_whose_was_wrong(const Line& line, std::string_view text) {
+  const CowSaid& cow = book_.before.find(*turns_.last().turn)->body.turn.cow;
+  const std::string called = said_as(cow, book_.language);
+  Fault fault = whose_is_not_clear(called);
+  fault.line = book_.answers.line();
+  book_.last_line.let_out = true;
+  if (answers_only(line)) {
+    refuse(book_, crush_, text, {std::move(fault)});
+    return Done{};
+  }
+  const std::string number = only_number(cow);
+  return refuse_mending(book_, crush_, number.empty() ? called : number, std::move(fault), text);
 }
 
 /// True when nothing is called by the line: it drops or puts right what was said, or says nothing.

@@ -51,9 +51,13 @@ Outcome RecordingState::take_up_draft() {
   if (text->empty()) return Done{};
   const auto kept = kept_draft(*text);
   if (!kept) return kept.faults();
-  if (kept->visit != book_.visit.visit) return record_in_other_visit(*kept);
-  const Outcome taken_up = take_up(*kept);
+  if (kept->visit != book_.visit.visit) {
+    return kept->nobody ? Outcome(Done{}) : record_in_other_visit(*kept);
+  }
+  const Outcome taken_up = kept->nobody ? Outcome(Done{}) : take_up(*kept);
   if (!taken_up) return taken_up;
+  const Outcome went_on = take_up_last_line(*kept);
+  if (!went_on || kept->nobody) return went_on;
   const bool only_refused = crush_.cow->draft.words.empty();
   const std::string lines = joined(only_refused ? kept->refused : crush_.cow->draft.words);
   book_.answers.add(ReplyKind::mark, "still in the crush: " + lines).cow =
@@ -68,9 +72,22 @@ Outcome RecordingState::take_up(const KeptDraft& kept) {
   if (!cow) return cow.faults();
   crush_.cow = *std::move(cow);
   crush_.held_back_by = kept.held_back_by.value_or("");
+  return Done{};
+}
+
+Outcome RecordingState::take_up_last_line(const KeptDraft& kept) {
   book_.last_line.refused = kept.just_refused.value_or("");
+  book_.last_line.lacks_foot = kept.lacks_foot.value_or("");
+  book_.last_line.told_of = kept.news_of;
+  book_.last_line.counted = kept.counted;
+  book_.last_line.let_out = kept.let_out;
   book_.by = {kept.caller, kept.writer};
   draft_kept_ = true;
+  const RecordedTurn* last = kept.last_turn ? book_.before.find(*kept.last_turn) : nullptr;
+  if (last == nullptr) return Done{};
+  auto cow = stood_there(book_, *last);
+  if (!cow) return cow.faults();
+  turns_.take_up(last->entry, *std::move(cow), kept.registered);
   return Done{};
 }
 
@@ -119,7 +136,7 @@ Result<Reply> RecordingState::say(std::string_view line) {
   book_.typed = true;
   const Outcome taken = take_line(line);
   if (!taken) return taken.faults();
-  return written(draft_text(book_, crush_));
+  return written(draft_text(book_, crush_, turns_));
 }
 
 Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
@@ -130,7 +147,7 @@ Result<Reply> RecordingState::say_all(std::span<const std::string> lines) {
     if (!taken) return taken.faults();
   }
   next_line_.clear();
-  return written(draft_text(book_, crush_));
+  return written(draft_text(book_, crush_, turns_));
 }
 
 Result<Reply> RecordingState::end(LetOutBy why) {

@@ -60,12 +60,14 @@ class RecordingState {
   Outcome take_up_draft();
   bool is_given_again(std::string_view text);
   Outcome take_up(const KeptDraft& kept);
+  Outcome take_up_last_line(const KeptDraft& kept);
   Outcome record_in_other_visit(const KeptDraft& kept);
   Result<Reply> written(std::optional<std::string> draft);
 
   // say.cpp
   Outcome take_line(std::string_view text);
   Outcome take_said(std::string_view text);
+  Outcome ask_whose_was_wrong(const Line& line, std::string_view text);
   Result<bool> said_in_between(const Result<Line>& line, std::string_view text,
                                const LastLine& before);
   Outcome take_understood(Line line, std::string_view text);
@@ -145,7 +147,7 @@ class RecordingState {
   ChecksOfHer checks_{book_, crush_};
   PeopleAtCrush people_{book_, crush_};
   std::string next_line_;    // of a file, when it is there already
-  bool draft_kept_ = false;  // the store holds a half-entered turn
+  bool draft_kept_ = false;  // the store holds a draft
   Reply opening_;
 };
 

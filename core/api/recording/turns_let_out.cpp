@@ -39,6 +39,20 @@ void TurnsLetOut::keep(InCrush cow, EntryId entry) {
   book_.last_line.let_out = true;
 }
 
+std::optional<EntryId> TurnsLetOut::number_given_with(EntryId turn) const {
+  const RecordedTurn* recorded = book_.before.find(turn);
+  if (recorded == nullptr) return std::nullopt;
+  const auto given = registered_.find(recorded->body.cow);
+  return given == registered_.end() ? std::nullopt : std::optional(given->second);
+}
+
+void TurnsLetOut::take_up(EntryId turn, std::optional<InCrush> cow,
+                          std::optional<EntryId> registered) {
+  last_.turn = turn;
+  if (cow && registered) registered_[cow->cow] = *registered;
+  if (cow) last_.out = LastOut{*std::move(cow), turn};
+}
+
 Outcome TurnsLetOut::record(EntryId entry, TurnRecorded body, SaidBy by,
                             const RecordedTurn* superseded) {
   EntryFacts facts{entry, {}, by, {}};

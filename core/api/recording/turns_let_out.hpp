@@ -47,6 +47,13 @@ class TurnsLetOut {
   /// She that is let out with `entry` may be put right by the next line.
   void keep(InCrush cow, EntryId entry);
 
+  /// The entry by which this recording gave the cow of that turn her number; nothing when it did
+  /// not.
+  [[nodiscard]] std::optional<EntryId> number_given_with(EntryId turn) const;
+
+  /// As it was when the recording broke off.
+  void take_up(EntryId turn, std::optional<InCrush> cow, std::optional<EntryId> registered);
+
   /// "go ahead" said when she is out already.
   Outcome answer_last_turn(std::string_view text);
 

@@ -1,0 +1,69 @@
+# What is said right behind a line means the same when the battery died between
+
+## said
+visit 2026-10-27
+today hinds
+410 LH DD raw
+rest fine
+done
+
+## the battery dies
+
+## said
+no, RH
+
+## the battery dies
+
+## said
+no, 401
+411 DD
+
+## the battery dies
+
+## said
+LH
+rest fine
+done
+12 heifers, all good
+
+## the battery dies
+
+## said
+no, 11
+306 wrap off
+
+## the battery dies
+
+## said
+no, 401
+## answered
+told: today's feet: LH RH
+mark 410: place not called (left hind digital dermatitis)
+saved 410
+saved 410
+saved 401
+refused line 2: no foot is named for digital dermatitis; say the foot first: LF, RF, LH, RH
+mark 411: still in the crush: 411 DD
+mark 411: taken as: 411 LH DD
+mark 411: place, stage not called (left hind digital dermatitis)
+saved 411
+saved 12 heifers
+told 12 heifers: LH RH lifted, 12 with nothing found
+saved 11 heifers
+told 11 heifers: LH RH lifted, 11 with nothing found
+refused line 2: No cow of this herd carries the number 306.
+refused line 1: Something else was said since 411 was let out, so it is not clear what was wrong. Of 411: say it again now. Else the number and what holds.
+
+## recorded
+401 | RH DD raw | fine LH
+411 | LH DD | fine RH
+
+## counted
+11 heifers: both hind feet lifted, nothing found on 11
+
+## ended
+place_not_called 401: Right hind, digital dermatitis: where?
+place_not_called 411: Left hind, digital dermatitis: where?
+stage_not_called 411: Left hind, digital dermatitis: at which stage?
+news_unclear 306: "306 wrap off": No cow of this herd carries the number 306. Which cow was it?
+news_unclear 411: "no, 401": Something else was said since 411 was let out, so it is not clear what was wrong. What holds?
