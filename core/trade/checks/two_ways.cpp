@@ -97,15 +97,30 @@ bool off_and_on(const Action& off, const Action& on) {
          second->step == FixtureStep::left_on && claws_agree(off.claw, on.claw);
 }
 
-/// "Wrap on", and behind it "wrap off", of a foot that carried none: not one for another.
-bool on_and_off_again(const Action& off, const Action& on, const Situation& situation, Foot foot) {
+/// It carried one from before that is meant by "off": the claws agree, and nothing said before that
+/// was the end of it.
+bool is_of_an_older_one(const Action& off, const FootCall& call, const Rows& past) {
+  const std::optional<FixtureSaid> said = fixture_said(off.kind);
+  const std::vector<OnFootRow> left = fixtures_left(past, call.foot, said->fixture);
+  return std::any_of(left.begin(), left.end(), [&](const OnFootRow& older) {
+    const auto ends_it = [&](const Action& act) {
+      const std::optional<FixtureSaid> told = fixture_said(act.kind);
+      return told && told->fixture == said->fixture && is_off_after(told->step) &&
+             claws_agree(act.claw, older.claw);
+    };
+    return claws_agree(off.claw, older.claw) && std::none_of(call.actions.data(), &off, ends_it);
+  });
+}
+
+/// "Wrap on", and behind it "wrap off", where none from before is meant: not one for another.
+bool on_and_off_again(const Action& off, const Action& on, const Situation& situation,
+                      const FootCall& call) {
   const std::optional<FixtureSaid> first = fixture_said(on.kind);
   const std::optional<FixtureSaid> second = fixture_said(off.kind);
   const bool is_said_later = &on < &off;
   return first && second && first->fixture == second->fixture && is_said_later &&
          first->step == FixtureStep::put_on && is_off_after(second->step) &&
-         claws_agree(off.claw, on.claw) &&
-         fixtures_left(situation.past.rows, foot, first->fixture).empty();
+         claws_agree(off.claw, on.claw) && !is_of_an_older_one(off, call, situation.past.rows);
 }
 
 void add_off_and_on(std::vector<Firing>& firings, const FootCall& call,
@@ -114,7 +129,7 @@ void add_off_and_on(std::vector<Firing>& firings, const FootCall& call,
   for (const Action& off : call.actions) {
     const auto on =
         std::find_if(call.actions.begin(), call.actions.end(), [&](const Action& action) {
-          return off_and_on(off, action) || on_and_off_again(off, action, situation, call.foot);
+          return off_and_on(off, action) || on_and_off_again(off, action, situation, call);
         });
     if (on == call.actions.end()) continue;
     const Fixture fixture = fixture_said(off.kind)->fixture;
