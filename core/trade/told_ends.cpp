@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/spoken.hpp"
@@ -48,6 +49,18 @@ struct LatestEnds {
   std::optional<Day> meat;
 };
 
+bool denies_withdrawal(const Action& action) {
+  return action.kind == ActionKind::no_withdrawal;
+}
+
+std::string none_told(const WithdrawalEnds& listed) {
+  std::string words = "no withdrawal told, the list states ";
+  if (listed.milk) words += "milk till " + spoken_end(*listed.milk);
+  if (listed.milk && listed.meat) words += " and ";
+  if (listed.meat) words += "meat till " + spoken(*listed.meat);
+  return words + ": the list holds";
+}
+
 }  // namespace
 
 std::vector<std::string> told_shorter_than_listed(const Turn& turn, Day visit_day) {
@@ -63,6 +76,8 @@ std::vector<std::string> told_shorter_than_listed(const Turn& turn, Day visit_da
   if (ends.told.meat && ends.listed.meat && *ends.told.meat < *ends.listed.meat) {
     told.push_back(shorter("meat", spoken(*ends.told.meat), spoken(*ends.listed.meat)));
   }
+  const bool is_denied = std::any_of(turn.actions.begin(), turn.actions.end(), denies_withdrawal);
+  if (is_denied && (ends.listed.milk || ends.listed.meat)) told.push_back(none_told(ends.listed));
   return told;
 }
 
@@ -81,14 +96,21 @@ void move_to_the_latest(ActionRow& row, const LatestEnds& latest) {
 
 void let_later_ends_hold(std::vector<ActionRow>& rows) {
   std::map<EntryId, LatestEnds> latest;
+  std::set<EntryId> is_listed;
   for (const ActionRow& row : rows) {
     LatestEnds& ends = latest[row.turn];
     put_later(ends.milk, milk_end(row));
     put_later(ends.meat, row.meat_till);
+    const bool has_end = row.milk_till || row.meat_till;
+    if (has_end && !tells_withdrawal(row.action)) is_listed.insert(row.turn);
   }
   for (ActionRow& row : rows) {
     if (tells_withdrawal(row.action)) move_to_the_latest(row, latest[row.turn]);
   }
+  // A page that says "no withdrawal" beside an end would say both.
+  std::erase_if(rows, [&](const ActionRow& row) {
+    return row.action == ActionKind::no_withdrawal && is_listed.count(row.turn) > 0;
+  });
 }
 
 }  // namespace evenclaw

@@ -11,10 +11,11 @@
 namespace evenclaw {
 
 /// "milk told till Mon 30 Nov, the list states Wed 2 Dec: the later holds": what was told of milk
-/// and of meat and ends before what the list states.
+/// and of meat and ends before what the list states; or that none was told at all.
 std::vector<std::string> told_shorter_than_listed(const Turn& turn, Day visit_day);
 
-/// What was told by mouth ends no sooner than what else holds her milk or meat back by its turn.
+/// What was told by mouth ends no sooner than what else holds her milk or meat back by its turn,
+/// and "no withdrawal" is no row beside what the list holds back.
 void let_later_ends_hold(std::vector<ActionRow>& rows);
 
 }  // namespace evenclaw

@@ -47,6 +47,12 @@ bool tells_its_fate(FixtureStep step) {
   return is_off_after(step) || step == FixtureStep::left_on || step == FixtureStep::not_known;
 }
 
+std::ptrdiff_t withdrawals_asked(const std::vector<Warning>& open) {
+  return std::count_if(open.begin(), open.end(), [](const Warning& warning) {
+    return warning.rule == withdrawal_missing_rule;
+  });
+}
+
 class Answers {
  public:
   Answers(std::string_view text, const Language& language) : text_(text), language_(language) {
@@ -104,12 +110,25 @@ std::optional<std::string> answer_in_short(std::string_view text, const std::vec
   if (open.empty() || said.empty() || said.size() > longest_answer) return std::nullopt;
   Answers answers(said, language);
   if (answers.read(std::string(said))) return std::nullopt;
+  const bool is_of_one = withdrawals_asked(open) == 1;
   for (const Warning& warning : open) {
     if (const std::optional<Fixture> fixture = fixture_asked_about(warning)) {
       answers.of_fixture(warning, *fixture);
     }
-    if (warning.rule == withdrawal_missing_rule) answers.of_withdrawal(told);
+    if (is_of_one && warning.rule == withdrawal_missing_rule) answers.of_withdrawal(told);
   }
+  return answers.only_one();
+}
+
+std::optional<std::string> withdrawal_of_all(std::string_view text,
+                                             const std::vector<Warning>& open,
+                                             const Language& language, MilkAndMeat told) {
+  const std::string_view said = trimmed(text);
+  if (said.empty() || said.size() > longest_answer || withdrawals_asked(open) < 2) {
+    return std::nullopt;
+  }
+  Answers answers(said, language);
+  answers.of_withdrawal(told);
   return answers.only_one();
 }
 

@@ -17,9 +17,16 @@ namespace evenclaw {
 
 /// The whole line that is meant, when the words are no line by themselves and answer just one of
 /// the open questions: whether a wrap or block is still on, or how long milk and meat are held
-/// back, of which `told` was called already. Nothing otherwise.
+/// back, of which `told` was called already. Nothing otherwise; of two medicines a time is no
+/// answer.
 std::optional<std::string> answer_in_short(std::string_view text, const std::vector<Warning>& open,
                                            const Language& language, MilkAndMeat told = {});
+
+/// "Withdrawal 2d" for "2d" while it is asked of more than one medicine, so that it is not clear of
+/// which one that is. Nothing otherwise.
+std::optional<std::string> withdrawal_of_all(std::string_view text,
+                                             const std::vector<Warning>& open,
+                                             const Language& language, MilkAndMeat told);
 
 /// "Mobility 3 of 5" for "3 of 5", when a score was refused for its scale and the words are no line
 /// by themselves. Nothing otherwise.

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
@@ -20,6 +21,19 @@ Faults with_answers_offered(Faults faults, const Language& language) {
                           std::string(language.say(TermKind::go_ahead)) + "\"; not so: \"" +
                           std::string(language.say(TermKind::correction)) +
                           ", ...\" with what holds.";
+  return faults;
+}
+
+/// "2d" while more than one medicine waits for its withdrawal.
+Faults with_longest_asked_for(Faults faults, InCrush& cow, const VisitBook& book,
+                              std::string_view text) {
+  const auto line =
+      withdrawal_of_all(text, ledger_of(book, cow).unanswered(), book.language,
+                        withdrawal_told(whole_turn(book, cow).value_or(cow.draft.turn)));
+  if (!line || faults.empty()) return faults;
+  faults.resize(1);
+  faults.front().message = "It is asked of more than one medicine, and not clear of which that is.";
+  faults.front().remedy = "The longest of all, for milk and meat: \"" + *line + "\".";
   return faults;
 }
 
@@ -57,6 +71,7 @@ void refuse(VisitBook& book, Crush& crush, std::string_view text, const Faults& 
   const bool is_asked = crush.cow && !ledger_of(book, *crush.cow).unanswered().empty();
   const bool may_answer = is_asked && is_an_aside(text, book.language);
   Faults faults = may_answer ? with_answers_offered(refused, book.language) : refused;
+  if (is_asked) faults = with_longest_asked_for(std::move(faults), *crush.cow, book, text);
   if (is_a_heading(text, book.language)) faults = with_heading_offered(std::move(faults), text);
   for (const Fault& fault : faults) {
     ReplyItem& item = book.answers.add(ReplyKind::refused, fault.message);

@@ -64,3 +64,24 @@ TEST_CASE("another turn moves no end") {
   let_later_ends_hold(rows);
   CHECK(rows[1].milk_till == first_of_november + 3);
 }
+
+TEST_CASE("no withdrawal told beside what the list states is said not to hold") {
+  CHECK(shorter_ends_in("412\nLH DD raw; spray with slowmix; no withdrawal") ==
+        Names{"no withdrawal told, the list states milk till 3 Nov evening and meat till 6 Nov: "
+              "the list holds"});
+  CHECK(shorter_ends_in("412\nLH DD raw; spray with greenmix; no withdrawal").empty());
+}
+
+TEST_CASE("no page says no withdrawal beside what the list holds back") {
+  std::vector<ActionRow> rows = {act_until(ActionKind::spray, 5), ActionRow{}};
+  rows[1].action = ActionKind::no_withdrawal;
+  let_later_ends_hold(rows);
+  CHECK(rows.size() == 1);
+}
+
+TEST_CASE("no withdrawal stays where nothing is held back, or only by mouth") {
+  std::vector<ActionRow> rows = {act_until(ActionKind::milk_withheld, 5), ActionRow{}};
+  rows[1].action = ActionKind::no_withdrawal;
+  let_later_ends_hold(rows);
+  CHECK(rows.size() == 2);
+}

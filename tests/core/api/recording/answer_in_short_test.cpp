@@ -81,6 +81,14 @@ TEST_CASE("a time alone is of what was not told of yet") {
   CHECK(answer_in_short("4d", {withdrawal()}, english(), {false, true}) == "milk withheld 4d");
 }
 
+TEST_CASE("a time alone answers no question where the withdrawal of two medicines is asked for") {
+  const std::vector<Warning> two = {withdrawal(), withdrawal()};
+  CHECK(meant("2d", two) == "nothing");
+  CHECK(withdrawal_of_all("2d", two, english(), {}) == "withdrawal 2d");
+  CHECK(withdrawal_of_all("2d", {withdrawal()}, english(), {}) == std::nullopt);
+  CHECK(withdrawal_of_all("LH nothing found", two, english(), {}) == std::nullopt);
+}
+
 TEST_CASE("a line that says something by itself, or that nobody asked for, is no answer") {
   CHECK(meant("LH nothing found", {still_on("LH")}) == "nothing");
   CHECK(meant("taken off", {}) == "nothing");
