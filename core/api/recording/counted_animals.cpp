@@ -112,7 +112,7 @@ Outcome CountedAnimals::record(const BatchSaid& said, std::string_view text) {
 
 Outcome CountedAnimals::mend(const BatchSaid& said, std::string_view text) {
   const RecordedBatch* wrong =
-      said.counted_twice ? batches_.counted_twice(said.batch) : batches_.last();
+      said.counted_twice ? batches_.counted_twice(said.batch) : batches_.meant_by(said.batch);
   const RecordedBatch* given = wrong;
   if (said.counted_twice) given = book_.typed ? nullptr : batches_.taken_back_in(text);
   const bool is_given_again = !book_.typed && given != nullptr && holds(given->body.words, text);

@@ -110,6 +110,18 @@ const RecordedBatch* RecordedBatches::last() const {
   return last == batches_.rend() ? nullptr : &*last;
 }
 
+const RecordedBatch* RecordedBatches::meant_by(const Batch& right) const {
+  const RecordedBatch* told_last = last();
+  const auto is_such = [&](const RecordedBatch& told) {
+    const Batch& batch = told.body.batch;
+    const bool is_there = right.place.empty() || fold_case(batch.place) == fold_case(right.place);
+    return told.counts() && batch.animals == right.animals && is_there;
+  };
+  if (told_last == nullptr || is_such(*told_last)) return told_last;
+  const auto such = std::find_if(batches_.rbegin(), batches_.rend(), is_such);
+  return such == batches_.rend() ? told_last : &*such;
+}
+
 const RecordedBatch* RecordedBatches::counted_twice(const Batch& said) const {
   std::vector<const RecordedBatch*> same;
   for (const RecordedBatch& told : batches_) {

@@ -53,6 +53,10 @@ class RecordedBatches {
   /// when there is none.
   [[nodiscard]] const RecordedBatch* last() const;
 
+  /// The one that "no, 9 heifers" mends: of such animals (at that place, where one is said) the one
+  /// told last, else the one told last of any; null when there is none.
+  [[nodiscard]] const RecordedBatch* meant_by(const Batch& right) const;
+
   /// The later one of two that count the same animals at the same place, as many as is said; null
   /// when there are no two, or they stand at several places and none is said.
   [[nodiscard]] const RecordedBatch* counted_twice(const Batch& said) const;
