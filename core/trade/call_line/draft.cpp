@@ -8,6 +8,7 @@
 #include "core/trade/call_line/detail_corrected.hpp"
 #include "core/trade/call_line/done_where_fine.hpp"
 #include "core/trade/call_line/foot_corrected.hpp"
+#include "core/trade/call_line/not_done.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
@@ -424,6 +425,7 @@ class Addition {
 };
 
 Outcome add_plainly(TurnDraft& draft, const TurnClause& clause) {
+  if (const Why refusal = why_not_behind_not_done(draft.turn, clause)) return fault_of(*refusal);
   if (const Why refusal = std::visit(Objection(draft), clause)) return fault_of(*refusal);
   std::visit(Addition(draft), clause);
   remember(draft.since_naming, clause);

@@ -123,6 +123,10 @@ std::string remedy_for(const Misplacement& here) {
   if (here.spot == Spot::finding && tells_it_is_gone(term)) {
     return std::string(meant_by(UnclearWord::healed));
   }
+  if (here.spot == Spot::finding_on && term.kind == TermKind::place) {
+    const std::string place(term.said);
+    return "on the inside claw: \"{inside} " + place + "\"; the place alone: \"" + place + "\"";
+  }
   if (here.spot == Spot::batch_only) {
     return "it stands before the feet that were lifted: \"{just the backs}\"";
   }

@@ -34,6 +34,13 @@ TEST_CASE("a time behind anything else follows what takes one") {
   CHECK(remedy_of("LH opened Thu").find("follows \"see again\"") != std::string::npos);
 }
 
+TEST_CASE("a place behind in is of the inside claw, or is said without in") {
+  CHECK(remedy_of("LH WL in heel") ==
+        "on the inside claw: \"inside heel\"; the place alone: \"heel\"");
+  CHECK(saying::faults_of("LH WL inside heel").empty());
+  CHECK(saying::faults_of("LH WL heel").empty());
+}
+
 TEST_CASE("what was not done is not said, and what was is taken back") {
   CHECK(remedy_of("no block") ==
         "what was not done is not said; if it was said and is wrong: \"no, no block\"");
