@@ -79,6 +79,11 @@ void ChecksOfHer::check_her(bool finished, std::string_view text) {
                                        open.has(*warning.foot);
                               }),
                firing.end());
+  std::erase_if(firing, [&](const Warning& warning) {
+    const std::optional<Fixture> fixture = fixture_asked_about(warning);
+    return fixture && warning.foot &&
+           book_.before.was_told_on(crush_.cow->cow, *warning.foot, *fixture);
+  });
   hold_for_a_plan(firing);
   if (const auto meant = known_cow_meant(turn, crush_.cow->near, book_.language))
     firing.push_back(*meant);

@@ -8,6 +8,7 @@
 #include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/open_questions.hpp"
+#include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
@@ -74,10 +75,22 @@ Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
   // What was told before answers what was asked since.
   const bool answers = book_.typed && fixture_said(news.news) && book_.before.was_asked_about(*cow);
   if (!answers && book_.before.was_told(*cow, news.news, news.feet, book_.typed)) {
-    book_.answers.add(ReplyKind::there_already, "told before").cow = plain_number(news.number);
+    book_.answers
+        .add(ReplyKind::there_already,
+             "told before: " + quoted(book_.before.told_as(*cow, news.news)))
+        .cow = plain_number(news.number);
     return Done{};
   }
   return tell_of(*cow, news, text);
+}
+
+/// "Still lame" of one who was told to walk sound at this visit. Said once more it holds.
+std::string NewsDesk::told_otherwise(CowId cow, News news) const {
+  const std::optional<News> opposite = opposite_of(news);
+  const std::string before = opposite ? book_.before.told_as(cow, *opposite) : std::string();
+  if (before.empty()) return {};
+  return "Told before at this visit: " + quoted(before) +
+         ". Which holds? Say this again if it does.";
 }
 
 Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
@@ -93,6 +106,8 @@ Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text
                      book_.visit.visit,
                      words};
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
+  if (const std::string other = told_otherwise(cow, news.news); !is_sure && !other.empty())
+    return ask_about_news(told, other);
   auto other = ask_for_whom_the_vet(told);
   if (!other) return other.faults();
   if (*other) return ask_about_news(told, **other);

@@ -35,6 +35,7 @@ class NewsDesk {
   void forget_mistaken_number() { mistaken_number_.reset(); }
 
  private:
+  [[nodiscard]] std::string told_otherwise(CowId cow, News news) const;
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
   Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
   Outcome ask_about_news(const CowNews& told, const std::string& question);

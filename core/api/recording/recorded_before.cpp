@@ -22,6 +22,12 @@ bool begins_with(const std::vector<std::string>& words, const std::vector<std::s
 
 }  // namespace
 
+std::optional<News> opposite_of(News news) {
+  if (news == News::still_lame) return News::walks_sound;
+  if (news == News::walks_sound) return News::still_lame;
+  return std::nullopt;
+}
+
 Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
   const auto identity = store.identity();
   if (!identity) return identity.faults();
@@ -80,8 +86,17 @@ void RecordedBefore::read(const Entry& entry) {
   if (told->asked) {
     asked_.insert({told->cow, told->words});
   } else {
-    told_.push_back({told->cow, told->news, told->feet, false, false, told->words});
+    keep_told({told->cow, told->news, told->feet, false, false, told->words});
   }
+}
+
+/// That she walks sound holds until she is told to be lame still, and the other way round.
+void RecordedBefore::keep_told(NewsTold told) {
+  const std::optional<News> opposite = opposite_of(told.news);
+  for (NewsTold& before : told_) {
+    if (opposite && before.cow == told.cow && before.news == *opposite) before.overtaken = true;
+  }
+  told_.push_back(std::move(told));
 }
 
 const RecordedTurn* RecordedBefore::add(RecordedTurn turn) {
@@ -127,7 +142,9 @@ const RecordedTurn* RecordedBefore::same(const Again& said) {
   for (const RecordedTurn& turn : turns_) {
     if (!same_said(turn.body.turn.cow, said.cow) || turn.body.words != said.words) continue;
     const CowSaid& now = as_it_counts(turn).body.turn.cow;
-    const bool is_put_right_again = said.put_right_to && same_said(now, *said.put_right_to);
+    const bool is_put_right_again = (said.put_right_to && same_said(now, *said.put_right_to)) ||
+                                    (said.cow.known == CowKnown::doubtful &&
+                                     begins_with(as_it_counts(turn).body.words, said.words));
     if (!same_said(now, said.cow) && !is_put_right_again) continue;
     if (is_repeated_by_its_correction(turn)) continue;
     if (said.cow.known == CowKnown::numbered && !said.once) return &turn;
@@ -294,12 +311,26 @@ bool RecordedBefore::was_told(CowId cow, News news, const FootSet& feet, bool ty
   return true;
 }
 
+std::string RecordedBefore::told_as(CowId cow, News news) const {
+  const auto told = std::find_if(told_.rbegin(), told_.rend(), [&](const NewsTold& each) {
+    return each.cow == cow && each.news == news && !each.overtaken;
+  });
+  return told == told_.rend() ? std::string() : told->words;
+}
+
+bool RecordedBefore::was_told_on(CowId cow, Foot foot, Fixture fixture) const {
+  return std::any_of(told_.begin(), told_.end(), [&](const NewsTold& told) {
+    return told.cow == cow && !told.overtaken && (told.feet.empty() || told.feet.has(foot)) &&
+           fixture_said(told.news) == FixtureSaid{fixture, FixtureStep::left_on};
+  });
+}
+
 bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
   return asked_.insert({cow, words}).second;
 }
 
 void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet, const std::string& words) {
-  told_.push_back({cow, news, feet, false, true, words});
+  keep_told({cow, news, feet, false, true, words});
 }
 
 void RecordedBefore::overtake_told(const QuestionSettled& back) {

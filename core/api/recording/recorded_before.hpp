@@ -42,6 +42,9 @@ struct NewsTold {
   std::string words = {};
 };
 
+/// "Still lame" of "walks sound", and the other way round; nothing of other news.
+std::optional<News> opposite_of(News news);
+
 struct UnreadNews {
   std::string number;
   std::string words;
@@ -61,8 +64,9 @@ class RecordedBefore {
 
   /// A turn of the same cow in the same words, also one that was corrected since; null when there
   /// is none. A turn that counts as another cow now matches only when it is put right to that cow
-  /// once more. A cow without a sure number matches each recorded turn once only, for the next one
-  /// said in the same words may be another cow; so does every cow of a file.
+  /// once more, or was called under a doubtful number and is part of a longer one now. A cow
+  /// without a sure number matches each recorded turn once only, for the next one said in the same
+  /// words may be another cow; so does every cow of a file.
   const RecordedTurn* same(const Again& said);
 
   /// A turn of the same cow with fewer words that these begin with: recorded when the input broke
@@ -117,6 +121,10 @@ class RecordedBefore {
   /// The same news of the same cow was recorded for this visit and holds still: no such wrap or
   /// block was put on since. In a file given again each time it was told counts once.
   bool was_told(CowId cow, News news, const FootSet& feet, bool typed);
+  /// In which words that was told of her at this visit, as far as it holds; "" when it was not.
+  [[nodiscard]] std::string told_as(CowId cow, News news) const;
+  /// Told at this visit to be on that foot still, or on her, and nothing was put on since.
+  [[nodiscard]] bool was_told_on(CowId cow, Foot foot, Fixture fixture) const;
   void add_told(CowId cow, News news, const FootSet& feet, const std::string& words);
   /// What was told of her in these words is not so; `how` said that, of that number.
   void take_back(CowId cow, const std::string& words, const std::string& number,
@@ -162,6 +170,7 @@ class RecordedBefore {
   void read_said_by(const Envelope& envelope);
   void overtake_by(const TurnRecorded& turn);
   void overtake(CowId cow, Foot foot, Fixture fixture);
+  void keep_told(NewsTold told);
   void overtake_told(const QuestionSettled& back);
 
   std::deque<RecordedTurn> turns_;  // pointers into it stay good

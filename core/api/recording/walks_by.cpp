@@ -43,6 +43,12 @@ const Action* only_act_of(const FootCall& call) {
   return is_called(act.claw) || act.when.said() ? nullptr : &act;
 }
 
+/// Kept by itself, the line says of whom it is: her number may have stood in one that was refused.
+std::string naming_her(const VisitBook& book, const std::string& number, std::string words) {
+  const auto line = read_in_herd(book, words, {book.visit.day, false, 0});
+  return line ? std::move(words) : plain_number(number) + ' ' + words;
+}
+
 /// What is told of her as news, when all of it can be that.
 std::optional<NewsSaid> only_news_of(const InCrush& cow) {
   const Turn& turn = cow.draft.turn;
@@ -137,7 +143,7 @@ Outcome RecordingState::tell_that_she_walked_by() {
   crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
   const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
-  const Outcome told = news_.tell(news, cow.draft.words.front());
+  const Outcome told = news_.tell(news, naming_her(book_, news.number, cow.draft.words.front()));
   book_.by = now;
   if (told && !news.feet.empty()) {
     book_.answers
