@@ -139,6 +139,12 @@ std::string doubts_of(const CowShown& shown, Day today) {
                                     maybe.called + "\"") +
            "\n";
   }
+  for (const MayBeHer& other : shown.called_alike) {
+    out +=
+        wrapped_behind("  ", "another one was called so, seen " + said_day(other.last_seen, today) +
+                                 ": evenclaw show cow " + to_text(other.cow)) +
+        "\n";
+  }
   return out;
 }
 

@@ -198,6 +198,11 @@ Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::op
     if (better) best = &row;
   }
   if (best != nullptr) return best->cow;
+  if (const auto id = uuid_from_text(words)) {
+    const auto hers = select_as<CowRow>(store, herd, {{"cow", Compare::equal, Cell(words)}});
+    if (!hers) return hers.faults();
+    if (!hers->empty()) return hers->front().cow;
+  }
   const auto otherwise = known_otherwise(store, herd, words);
   if (!otherwise) return otherwise.faults();
   if (*otherwise) return **otherwise;

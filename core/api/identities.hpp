@@ -19,7 +19,8 @@ namespace evenclaw {
 
 /// A cow by any number valid on `day`, else by any number she had, else by her ear tag, electronic
 /// number or another name of hers, else by the words an unnumbered or doubtful one is called by,
-/// else by any words she was called by in a turn, also before she got a number; the one seen last
+/// else by any words she was called by in a turn, also before she got a number, else by her own id;
+/// the one seen last
 /// when several fit, or the one seen on a day that is said behind the words (dated()). Fault
 /// "cow-not-found" with the nearest numbers as remedy, and with the cows in doubt that may be her.
 /// `said` in the form of records: recorded_as() of core/api/cow_names.hpp, here and below.

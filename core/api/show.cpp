@@ -10,6 +10,7 @@
 #include "core/api/herd_log.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/identities.hpp"
+#include "core/base/text.hpp"
 #include "core/log/selection.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/words.hpp"
@@ -107,6 +108,20 @@ Result<std::vector<RemovedRecord>> removed_of(Store& store, HerdId herd,
   return removed_records(store, herd, group);
 }
 
+/// One of several is shown; the others are told of.
+Outcome add_those_called_alike(Store& store, HerdId herd, CowId cow, CowShown& shown) {
+  const auto rows = select_as<CowRow>(store, herd);
+  if (!rows) return rows.faults();
+  for (const CowRow& row : *rows) {
+    const bool is_alike = row.cow != cow && row.number.empty() &&
+                          fold_case(recorded_as(row)) == fold_case(shown.cow_said);
+    if (is_alike) shown.called_alike.push_back({row.cow, recorded_as(row), row.last_seen});
+  }
+  std::stable_sort(shown.called_alike.begin(), shown.called_alike.end(),
+                   [](const MayBeHer& a, const MayBeHer& b) { return b.last_seen < a.last_seen; });
+  return Done{};
+}
+
 Outcome add_what_is_in_doubt(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   // Of a damaged log the rows can still be looked at; `check` says what is damaged.
   const auto group = group_of(store, herd, cow);
@@ -117,7 +132,7 @@ Outcome add_what_is_in_doubt(Store& store, HerdId herd, CowId cow, CowShown& sho
   }
   auto news = group ? news_of_cow(store, herd, *group) : group.faults();
   if (news) shown.news = *std::move(news);
-  if (shown.cow.number.empty()) return Done{};
+  if (shown.cow.number.empty()) return add_those_called_alike(store, herd, cow, shown);
   const auto maybe = cows_that_may_be(store, herd, shown.cow.number);
   if (!maybe) return maybe.faults();
   for (const CowRow& row : *maybe) {

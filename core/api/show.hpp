@@ -112,6 +112,7 @@ struct CowShown {
   std::vector<NewsSeen> news;          // told of her, newest first
   std::vector<RemovedRecord> removed;  // turns of hers that lost their contents, newest first
   std::vector<MayBeHer> may_be_her;    // in doubt, and one of the numbers they may have is hers
+  std::vector<MayBeHer> called_alike;  // others without a number who were called by the same words
   std::vector<CowTagRow> tags;
   std::vector<CowAliasRow> aliases;
   std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
@@ -133,6 +134,8 @@ struct CowShown {
     visit("news", &CowShown::news, "what was told of her, newest first");
     visit("removed", &CowShown::removed, "turns of hers that lost their contents");
     visit("may_be_her", &CowShown::may_be_her, "cows in doubt that may be her");
+    visit("called_alike", &CowShown::called_alike,
+          "other cows without a number who were called by the same words");
     visit("tags", &CowShown::tags, "ear tags and electronic numbers she has or had");
     visit("aliases", &CowShown::aliases, "other names she goes by");
     visit("facts", &CowShown::facts, "what was registered of her, if anything was");
@@ -141,7 +144,7 @@ struct CowShown {
 };
 
 /// A cow by any number she has or had (the newest holder of a number first), by the words an
-/// unnumbered one was called by, or by what she was called until it was put right. Fault
+/// unnumbered one was called by, by what she was called until it was put right, or by her id. Fault
 /// "cow-not-found" with the nearest numbers as remedy, or with the cows in doubt that may be her.
 Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day today);
 

@@ -84,6 +84,27 @@ TEST_CASE("a known cow names the one in doubt that may be her until that one has
   CHECK(shown(place, "159").value().may_be_her.empty());
 }
 
+TEST_CASE("news that stood behind a refused line names the cow it is of") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"563 RH outside SU; block on inside", "done"});
+  (void)place.visited("2026-10-27",
+                      {"563 block on", "RH block still on", "411 nothing found", "done"});
+  const CowShown cow = shown(place, "563").value();
+  REQUIRE(cow.news.size() == 1);
+  CHECK(cow.news[0].words == "563 RH block still on");
+}
+
+TEST_CASE("of two cows who were called by the same words one is shown and the other named") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"no number, black with one horn", "LH SU", "done",
+                                     "no number, black with one horn", "LH DD", "done"});
+  const CowShown one = shown(place, "black with one horn").value();
+  REQUIRE(one.called_alike.size() == 1);
+  const CowShown other = shown(place, to_text(one.called_alike[0].cow)).value();
+  CHECK(other.cow.cow != one.cow.cow);
+  CHECK(other.cow_said == "black with one horn");
+}
+
 TEST_CASE("a visit that was ended lists what is still asked of it, until it is answered") {
   Workplace place;
   const VisitEnded ended =
