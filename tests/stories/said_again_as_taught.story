@@ -31,7 +31,7 @@ done
 ## answered
 told: today's feet: LH RH
 refused line 2: "perhaps" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree
-mark 110: RH: none of that was found when it was lifted last
+mark 110: RH: nothing is known of it from an earlier visit
 refused line 5: "wrap" cannot stand here; expected a foot, a claw, a number, a stage, a degree or a place; what was not done is not said; if it was said and is wrong: "no, no wrap"
 saved 110
 refused line 8: "outsid" is not understood; expected a place, a stage, a degree, words in quotes, a claw or a foot; did you mean "outside"?

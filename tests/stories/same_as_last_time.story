@@ -54,7 +54,7 @@ saved 502
 mark 503: LH nothing found (1 Oct)
 refused line 11: nothing is known of her from an earlier visit; say the foot and what is found: "LH sole ulcer"
 saved 503
-mark 504: LH: none of that was found when it was lifted last
+mark 504: LH: nothing is known of it from an earlier visit
 mark 504: place, degree not called (left hind sole ulcer)
 saved 504
 

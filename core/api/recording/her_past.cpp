@@ -11,6 +11,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -223,6 +224,27 @@ class Reader {
   PlainLine out_;
 };
 
+struct PastByName {
+  Rows rows;
+  std::string of;  // of whom else, and from when; "" when it is her own
+};
+
+Result<PastByName> past_by_name(const VisitBook& book, const CowSaid& cow, const CowPast& own) {
+  PastByName past{own.rows, {}};
+  const bool is_described = cow.known == CowKnown::unnumbered && !cow.looks.empty();
+  const auto so_called = is_described && own.rows.turns.empty() ? book.finder.called(cow.looks)
+                                                                : std::optional<CowId>();
+  if (!so_called) return past;
+  auto other = past_of(book, *so_called);
+  if (!other) return other.faults();
+  if (other->rows.turns.empty()) return past;
+  past.of = "as found on the one called so on " + spoken(other->rows.turns.back().day);
+  past.rows = std::move(other->rows);
+  past.rows.on_feet = own.rows.on_feet;
+  past.rows.tasks = own.rows.tasks;
+  return past;
+}
+
 }  // namespace
 
 bool leans_on_her_past(const Line& line) {
@@ -237,23 +259,30 @@ Result<PlainLine> plain_line(const Line& line, TurnDraft so_far, const KnownPast
   return Reader(line, std::move(so_far), past, language).read();
 }
 
+Result<PlainLine> plain_line_of(const VisitBook& book, const Line& line, TurnDraft so_far,
+                                const CowPast& own) {
+  const CowSaid cow = so_far.turn.cow;
+  const auto past = past_by_name(book, cow, own);
+  if (!past) return past.faults();
+  auto plain = plain_line(line, std::move(so_far), {past->rows, book.visit.visit, book.visit.day},
+                          book.language);
+  if (plain && !past->of.empty() && !plain->learned.empty()) plain->learned.push_back(past->of);
+  return plain;
+}
+
 /// Beside the past of the cow it names, else of her who stands in the crush.
 Result<PlainLine> RecordingState::beside_her_past(Line line) {
   if (!leans_on_her_past(line)) return PlainLine{std::move(line), {}, {}};
   const auto* named = std::get_if<CowNamed>(&line.clauses.front());
   const bool is_another = named != nullptr && !goes_on(named->cow);
   if (!is_another && !crush_.cow) return PlainLine{std::move(line), {}, {}};
-  if (!is_another) {
-    return plain_line(line, crush_.cow->draft,
-                      {crush_.cow->past.rows, book_.visit.visit, book_.visit.day}, book_.language);
-  }
+  if (!is_another) return plain_line_of(book_, line, crush_.cow->draft, crush_.cow->past);
   const auto past = past_of(book_, book_.finder.find(named->cow).cow);
   if (!past) return past.faults();
   TurnDraft so_far;
   if (is_certain_now(named->cow)) so_far = crush_.cow->draft;
   so_far.turn.cow = named->cow;
-  return plain_line(line, std::move(so_far), {past->rows, book_.visit.visit, book_.visit.day},
-                    book_.language);
+  return plain_line_of(book_, line, std::move(so_far), *past);
 }
 
 /// What lacks only its foot is asked about once, and the foot alone is the answer.

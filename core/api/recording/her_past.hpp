@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/recording/visit_book.hpp"
 #include "core/base/result.hpp"
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/line.hpp"
@@ -24,5 +25,12 @@ bool leans_on_her_past(const Line& line);
 /// of no foot again. Faults of put_plainly().
 Result<PlainLine> plain_line(const Line& line, TurnDraft so_far, const KnownPast& past,
                              const Language& language);
+
+/// The same of a cow in this recording, `own` being her past. Of one without a number who is known
+/// by her words alone, it is the past of the one cow who was called so at an earlier visit, and
+/// that is told; whether they are one is asked when the visit closes. Wraps and blocks are those of
+/// her own.
+Result<PlainLine> plain_line_of(const VisitBook& book, const Line& line, TurnDraft so_far,
+                                const CowPast& own);
 
 }  // namespace evenclaw

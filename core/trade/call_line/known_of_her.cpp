@@ -371,7 +371,8 @@ std::string told_of_last(const KnownPast& past, Foot foot, const Finding& findin
               all.end());
   }
   if (last && !last->call.findings.empty()) return in_call_words(*last, language);
-  return code_of(foot, language) + ": none of that was found when it was lifted last";
+  return code_of(foot, language) + (last ? ": none of that was found when it was lifted last"
+                                         : ": nothing is known of it from an earlier visit");
 }
 
 bool holds_phrase(std::string_view words, TermKind kind, int value, const Language& language) {
