@@ -25,8 +25,7 @@ void read_again(const VisitBook& book, InCrush& cow, const std::string& text) {
     cow.refused.push_back(unread);
     return;
   }
-  const auto plain = plain_line(*line, cow.draft, {cow.past.rows, book.visit.visit, book.visit.day},
-                                book.language);
+  const auto plain = plain_line_of(book, *line, cow.draft, cow.past);
   if (!plain) {
     cow.refused.push_back(unread);
     return;
@@ -86,6 +85,8 @@ std::string draft_text(const VisitBook& book, const Crush& crush, const TurnsLet
   kept.called_first = crush.cow->called_first;
   if (!crush.held_back_by.empty()) kept.held_back_by = crush.held_back_by;
   if (!crush.cow->told_of.empty()) kept.told_of = crush.cow->told_of;
+  const std::optional<EarlierTurn>& earlier = crush.cow->earlier;
+  if (earlier && earlier->turn.body.cow != crush.cow->cow) kept.in_doubt = earlier->turn.entry;
   if (crush.cow->by.caller != book.by.caller) kept.called_by = crush.cow->by.caller;
   return kept_text(kept);
 }
@@ -99,6 +100,11 @@ Result<InCrush> taken_up(const VisitBook& book, const KeptDraft& kept) {
   if (!earlier) return earlier.faults();
   cow.past = *std::move(past);
   cow.earlier = *std::move(earlier);
+  const RecordedTurn* in_doubt = kept.in_doubt ? book.before.find(*kept.in_doubt) : nullptr;
+  if (in_doubt != nullptr) {
+    const Outcome first = go_on_with(book, cow, *in_doubt);
+    if (!first) return first.faults();
+  }
   auto near = near_cows(book, kept.said, cow.past);
   if (!near) return near.faults();
   cow.near = *std::move(near);

@@ -30,15 +30,28 @@ bool repeats(const InCrush& cow) {
   return !then.empty() && (is_beginning(now, then) || is_beginning(then, now));
 }
 
+/// That turn as one of this cow.
+Result<EarlierTurn> held_against(const VisitBook& book, const RecordedTurn& turn, CowId cow) {
+  auto past = past_of(book, cow, &turn);
+  if (!past) return past.faults();
+  return EarlierTurn{turn, *std::move(past), WarningLedger(turn.body.warnings, turn.body.words)};
+}
+
 /// An earlier turn and what was known of her before it.
 Result<std::optional<EarlierTurn>> as_it_was(const VisitBook& book, const RecordedTurn& turn) {
-  auto past = past_of(book, turn.body.cow, &turn);
-  if (!past) return past.faults();
-  EarlierTurn earlier{turn, *std::move(past), WarningLedger(turn.body.warnings, turn.body.words)};
-  return std::optional(std::move(earlier));
+  auto earlier = held_against(book, turn, turn.body.cow);
+  if (!earlier) return earlier.faults();
+  return std::optional(*std::move(earlier));
 }
 
 }  // namespace
+
+Outcome go_on_with(const VisitBook& book, InCrush& cow, const RecordedTurn& first) {
+  auto earlier = held_against(book, first, cow.cow);
+  if (!earlier) return earlier.faults();
+  cow.earlier = *std::move(earlier);
+  return Done{};
+}
 
 Result<std::optional<EarlierTurn>> left_open_earlier(const VisitBook& book, const CowPast& past) {
   const RecordedTurn* open = nullptr;

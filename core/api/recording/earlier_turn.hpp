@@ -14,6 +14,9 @@
 
 namespace evenclaw {
 
+/// That turn is her first call, whoever it is on record of.
+Outcome go_on_with(const VisitBook& book, InCrush& cow, const RecordedTurn& first);
+
 /// Her last turn of this visit in which something stayed open; nothing when there is none.
 Result<std::optional<EarlierTurn>> left_open_earlier(const VisitBook& book, const CowPast& past);
 

@@ -41,6 +41,7 @@ struct KeptDraft {
   bool counted = false;
   std::vector<std::string> news_of;       // the numbers of whom the last line told news
   std::optional<std::string> lacks_foot;  // the last line, when nothing else was missing
+  std::optional<EntryId> in_doubt;        // her first call, when it is on record of another cow
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -69,6 +70,7 @@ struct KeptDraft {
     visit("counted", &KeptDraft::counted, "the last line counted animals");
     visit("news_of", &KeptDraft::news_of, "the numbers of whom the last line told news");
     visit("lacks_foot", &KeptDraft::lacks_foot, "the last line, when only its foot was missing");
+    visit("in_doubt", &KeptDraft::in_doubt, "her first call, under a number that was put right");
   }
 };
 

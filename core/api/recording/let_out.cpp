@@ -87,6 +87,13 @@ std::optional<CowSaid> put_right_in(const VisitBook& book, std::string_view text
   return right == nullptr ? std::nullopt : std::optional(right->cow);
 }
 
+/// The first call was of another number until it was put right, and that cow is not her.
+bool was_held_against_her(const InCrush& cow, const RecordedTurn& turn) {
+  const std::string called = recorded_as(turn.body.turn.cow);
+  const std::vector<std::string>& first = cow.called_first;
+  return cow.earlier && std::find(first.begin(), first.end(), called) != first.end();
+}
+
 /// She stood there once more only to have mended what was called of her before, and that is on
 /// record.
 bool was_only_mended(const InCrush& cow, LetOutBy why) {
@@ -144,7 +151,8 @@ Outcome RecordingState::let_out(LetOutBy why) {
     book_.answers.show(stops, cow_in_crush(book_, crush_));
   }
   const RecordedTurn* superseded = gone_on_with();
-  if (superseded != nullptr) crush_.cow->cow = superseded->body.cow;
+  if (superseded != nullptr && !was_held_against_her(*crush_.cow, *superseded))
+    crush_.cow->cow = superseded->body.cow;
   // Of a turn that is gone on with, the past holds the first call: by it is known of which feet
   // "rest fine" does not speak.
   if (superseded != nullptr && !crush_.cow->earlier) {

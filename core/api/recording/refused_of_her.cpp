@@ -50,6 +50,17 @@ FootSet meant_to_go_to(const RefusedLine& refused, const Turn& turn, const Langu
   return is_fine && is_an_act ? FootSet{} : refused.spoken_of;
 }
 
+/// "402 LH DD" of one who was called 420 until that was put right: it says again what was refused
+/// of 420.
+std::string_view without_right_number(std::string_view said, const InCrush& cow) {
+  const std::string& number = cow.draft.turn.cow.number;
+  const bool is_first = !number.empty() && said.substr(0, number.size()) == number;
+  if (cow.called_first.empty() || !is_first) return said;
+  const std::string_view rest = said.substr(number.size());
+  const bool is_longer = !rest.empty() && rest.front() >= '0' && rest.front() <= '9';
+  return is_longer ? said : trimmed(rest);
+}
+
 }  // namespace
 
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
@@ -63,7 +74,8 @@ void given_again(InCrush& cow, std::string_view text, const Language& language) 
   const Turn& turn = cow.draft.turn;
   std::erase_if(cow.refused, [&](const RefusedLine& refused) {
     const FootSet feet = meant_to_go_to(refused, turn, language);
-    const auto is_settled_by = [&](std::string_view said) {
+    const auto is_settled_by = [&](std::string_view line) {
+      const std::string_view said = without_right_number(line, cow);
       const bool is_said = is_said_again(refused.text, said, language) ||
                            is_said_in_other_words(refused.text, said, language) ||
                            is_named_again(refused.text, said, language);

@@ -8,6 +8,7 @@
 #include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/call_of_her.hpp"
+#include "core/api/recording/called_before.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/held_back.hpp"
 #include "core/api/recording/last_time_anew.hpp"
@@ -256,8 +257,12 @@ Outcome RecordingState::take_held_back(const Line& line, std::string_view text) 
 
 /// A line that could be read and belongs to the cow it seems to belong to.
 Outcome RecordingState::take_read(const Line& line, std::string_view text) {
-  this_line_.calls_her_anew = is_called_anew(line);
-  const Faults faults = not_applicable(line);
+  this_line_.calls_her_anew =
+      is_called_anew(line) || names_the_next_without_name(book_, crush_, line, text);
+  Faults faults = not_applicable(line);
+  if (const auto other = scored_otherwise_before(book_, crush_, line, text);
+      other && faults.empty())
+    faults.push_back(*other);
   if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
   if (!crush_.cow && corrects_her_feet(line)) return correct_last_feet(line, text);
@@ -362,13 +367,16 @@ Outcome RecordingState::name_cow(const CowSaid& cow, std::string_view text) {
     crush_.cow->done_said = false;
     return Done{};
   }
-  this_line_.calls_her_anew = false;
+  const bool is_next_nameless =
+      std::exchange(this_line_.calls_her_anew, false) && cow.known == CowKnown::unnumbered;
   if (is_certain_now(cow)) return hold_against(cow);
   if (crush_.cow) {
     const Outcome out = let_out(LetOutBy::next_cow);
     if (!out) return out;
   }
   const Outcome opened = open_cow(cow);
+  if (opened && is_next_nameless)
+    checks_.show_mark("taken as the next one; the cow before her has no number either");
   if (opened) checks_.tell_who_was_read(text);
   return opened;
 }
@@ -426,6 +434,9 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   const CowSaid& called = before.draft.turn.cow;
   // "No, 231" keeps by itself what she was called first.
   const bool is_another = called.known == CowKnown::numbered && !same_said(called, cow);
+  const bool was_in_doubt_twice = before.earlier &&
+                                  before.earlier->turn.body.turn.cow.known == CowKnown::doubtful &&
+                                  whole_turn(book_, before).has_value();
   if (is_another) before.called_first.push_back(recorded_as(called));
   const Outcome opened = open_cow(cow);
   if (!opened) return opened;
@@ -441,7 +452,9 @@ Outcome RecordingState::hold_against(const CowSaid& cow) {
   crush_.cow->marks = std::move(before.marks);
   crush_.cow->fine_before_named = before.fine_before_named;
   crush_.cow->refused = std::move(before.refused);
-  return Done{};
+  if (!was_in_doubt_twice) return Done{};
+  // What was called of her under the doubtful number goes to the right one with the rest.
+  return go_on_with(book_, *crush_.cow, before.earlier->turn);
 }
 
 Outcome RecordingState::go_ahead(std::string_view text) {

@@ -13,7 +13,11 @@ namespace evenclaw {
 
 namespace {
 
-bool was_spoken_of_before(const CowPast& past, Foot foot) {
+/// Her call before may be on record of another cow still, whose number is put right now.
+bool was_spoken_of_before(const InCrush& cow, Foot foot) {
+  const FootCall* first = cow.earlier ? find_foot(cow.earlier->turn.body.turn, foot) : nullptr;
+  if (first != nullptr && first->state != FootState::not_lifted) return true;
+  const CowPast& past = cow.past;
   return std::any_of(past.rows.feet.begin(), past.rows.feet.end(), [&](const FootRow& row) {
     const bool same_visit = std::any_of(past.same_visit.begin(), past.same_visit.end(),
                                         [&](const TurnRow& turn) { return turn.turn == row.turn; });
@@ -51,7 +55,7 @@ Turn as_settled(const VisitBook& book, const InCrush& cow) {
   const FootSet open = left_open(book, cow);
   FootSet feet = cow.filled_then.value_or(book.visit.todays_feet);
   for (const Foot foot : all_feet) {
-    if (open.has(foot) || was_spoken_of_before(cow.past, foot)) feet.remove(foot);
+    if (open.has(foot) || was_spoken_of_before(cow, foot)) feet.remove(foot);
   }
   Turn turn = settled(cow.draft.turn, feet);
   for (FootCall& call : turn.feet) {
@@ -63,7 +67,7 @@ Turn as_settled(const VisitBook& book, const InCrush& cow) {
   }
   for (const Foot foot : all_feet) {
     const bool is_there = find_foot(turn, foot) != nullptr;
-    if (!open.has(foot) || is_there || was_spoken_of_before(cow.past, foot)) continue;
+    if (!open.has(foot) || is_there || was_spoken_of_before(cow, foot)) continue;
     FootCall call;
     call.foot = foot;
     turn.feet.push_back(std::move(call));
