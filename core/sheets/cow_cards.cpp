@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/sheets/also_said.hpp"
 #include "core/sheets/appended.hpp"
 #include "core/sheets/callers.hpp"
 #include "core/sheets/cow_track.hpp"
@@ -73,15 +74,6 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     add(called_by(*turn, view), Emphasis::plain);
   }
   return head;
-}
-
-std::string warning_words(const WarningShown& shown, const Wording& wording) {
-  const std::string& what = shown.warning.words;
-  if (shown.warning.rank == Rank::note) return what;
-  if (shown.decision.empty()) return wording.say(Saying::not_answered, {{"what", what}});
-  const std::string decision =
-      shown.decision == went_ahead ? wording.say(Saying::go_ahead) : shown.decision;
-  return wording.say(Saying::decided, {{"what", what}, {"decision", decision}});
 }
 
 Saying rank_saying(Rank rank) {
@@ -223,7 +215,7 @@ std::vector<Block> nothing_found(const VisitView& view) {
                           {strong(wording.list(row.cows))}});
   }
   if (table.rows.empty()) return {};
-  return {Heading{3, wording.say(Saying::nothing_found_title), n_of_all(all, view)},
+  return {Heading{3, capitalised(wording.state(FootState::nothing_found)), n_of_all(all, view)},
           std::move(table)};
 }
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/sheets/advice.hpp"
+#include "core/sheets/also_said.hpp"
 #include "core/sheets/appended.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/day_sentences.hpp"
@@ -111,7 +112,9 @@ std::vector<std::string> left_undone(const CowSeen& cow, const VisitView& view) 
   for (const Foot foot : all_feet) {
     const bool not_lifted_said =
         is_spoken_of(cow, foot) && state_of(cow, foot) == FootState::not_lifted;
-    if (not_lifted_said) not_lifted.add(foot);
+    // The fronts on a day of hinds were not meant, unless she is lame there.
+    const bool was_meant = view.input.visit.todays_feet.has(foot) || cow.lame.has(foot);
+    if (not_lifted_said && was_meant) not_lifted.add(foot);
   }
   if (!not_lifted.empty()) {
     parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
@@ -131,20 +134,24 @@ bool is_raw(const FindingRow& row) {
   return row.stage == DdStage::raw || row.stage == DdStage::m1 || row.stage == DdStage::m2;
 }
 
-/// A product or a wrap came on that foot, or somebody looks at her again: then it is in hand.
+/// Somebody looks at that foot again, or at her: a check of a block or of how she walks does not
+/// look at the skin.
+bool is_look_at(const TaskRow& task, const CowSeen& cow, Foot foot) {
+  const bool is_vets = task.kind == TaskKind::vet && !is_for_pain_relief(task);
+  const bool is_look = task.kind == TaskKind::look_at_foot || is_vets;
+  return is_look && task.cow == cow.cow && (!task.foot || task.foot == foot);
+}
+
+/// A product or a wrap came on that foot, or somebody looks at it again: then it is in hand.
 bool is_in_hand(const CowSeen& cow, Foot foot, const VisitView& view) {
   const bool is_treated =
       std::any_of(cow.actions.begin(), cow.actions.end(), [foot](const ActionRow* row) {
         const bool is_put_on = takes_product(row->action) || row->action == ActionKind::wrap_on;
         return row->foot == foot && is_put_on;
       });
-  const bool is_seen_again =
-      std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
-        const bool is_look =
-            task->kind != TaskKind::withdrawal_end && task->kind != TaskKind::routine_trim;
-        return task->cow == cow.cow && is_look && (!task->foot || task->foot == foot);
-      });
-  return is_treated || is_seen_again;
+  return is_treated || std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
+           return is_look_at(*task, cow, foot);
+         });
 }
 
 /// Nobody called why: that may be meant, so it is only kept before the farmer's eyes.
@@ -157,15 +164,10 @@ std::vector<std::string> raw_and_left(const CowSeen& cow, const VisitView& view)
   return {view.wording.say(Saying::raw_left, {{"feet", view.wording.feet(feet)}})};
 }
 
-std::vector<std::string> who_she_is(const CowSeen& cow, const Wording& wording) {
-  std::vector<std::string> parts;
-  for (const DoubtRow* doubt : cow.doubts) {
-    if (doubt->kind == DoubtKind::doubtful_number) {
-      parts.push_back(wording.say(Saying::number_in_doubt));
-    }
-    if (doubt->kind == DoubtKind::unnumbered) parts.push_back(wording.say(Saying::has_no_number));
-  }
-  return parts;
+bool is_to_be_identified(const CowSeen& cow) {
+  return std::any_of(cow.doubts.begin(), cow.doubts.end(), [](const DoubtRow* doubt) {
+    return doubt->kind == DoubtKind::doubtful_number || doubt->kind == DoubtKind::unnumbered;
+  });
 }
 
 Runs cow_bullet(const std::string& cow, const std::vector<std::string>& parts) {
@@ -183,19 +185,36 @@ Runs removed_bullet(const RemovedFromSheet& removed, const VisitView& view) {
   return cow_bullet(name, {wording.say(Saying::record_removed, {{"date", date}})});
 }
 
+/// How she is called everywhere; by what was said where nobody knows her.
+std::string name_not_seen(const NotSeenCow& cow, const VisitView& view) {
+  const bool is_known = !view.names.number(cow.cow).empty() || !view.names.looks(cow.cow).empty();
+  return is_known || cow.number.empty() ? view.names.in_text(cow.cow) : cow.number;
+}
+
+std::vector<Block> which_number(const VisitView& view) {
+  const Wording& wording = view.wording;
+  Bullets bullets;
+  for (const CowSeen& cow : view.cows) {
+    if (is_to_be_identified(cow)) {
+      bullets.items.push_back({strong(view.names.in_text(cow.cow))});
+    }
+  }
+  if (bullets.items.empty()) return {};
+  return {Heading{2, wording.say(Saying::which_number_title)}, std::move(bullets),
+          Paragraph{{plain(wording.say(Saying::which_number_note))}}};
+}
+
 std::vector<Block> not_done(const VisitView& view) {
   const Wording& wording = view.wording;
   Bullets bullets;
   for (const CowSeen& cow : view.cows) {
     std::vector<std::string> parts = left_undone(cow, view);
     for (std::string& part : raw_and_left(cow, view)) parts.push_back(std::move(part));
-    for (std::string& part : who_she_is(cow, wording)) parts.push_back(std::move(part));
     if (!parts.empty()) bullets.items.push_back(cow_bullet(view.names.in_text(cow.cow), parts));
   }
   for (const NotSeenCow* cow : view.not_seen) {
-    const std::string name = cow->number.empty() ? view.names.in_text(cow->cow) : cow->number;
-    bullets.items.push_back(
-        cow_bullet(name, {with_reason(Saying::was_not_seen, cow->why, wording)}));
+    bullets.items.push_back(cow_bullet(name_not_seen(*cow, view),
+                                       {with_reason(Saying::was_not_seen, cow->why, wording)}));
   }
   for (const RemovedFromSheet& removed : view.input.removed) {
     bullets.items.push_back(removed_bullet(removed, view));
@@ -243,15 +262,35 @@ std::vector<Block> the_day(const VisitView& view) {
   return blocks;
 }
 
+/// Said only where all that was done is known: nobody was left unfinished and no record was
+/// removed.
+std::vector<Block> nothing_held_back(const VisitView& view) {
+  const bool is_whole = std::all_of(view.cows.begin(), view.cows.end(), [](const CowSeen& cow) {
+    return std::none_of(cow.turns.begin(), cow.turns.end(),
+                        [](const TurnRow* turn) { return turn->end == TurnEnd::unfinished; });
+  });
+  const bool is_open = std::any_of(view.tasks.begin(), view.tasks.end(), [](const TaskRow* task) {
+    return task->kind == TaskKind::withdrawal_end;
+  });
+  const bool is_known = is_whole && !is_open && view.input.removed.empty() &&
+                        view.input.asked.empty() && view.input.visit.closed;
+  if (view.cows.empty() || !is_known) return {};
+  return {Paragraph{{plain(view.wording.say(Saying::nothing_held_back))}}};
+}
+
 }  // namespace
 
 std::vector<Block> farmers_page(const VisitView& view) {
   std::vector<Block> blocks = withdrawal_box(view);
+  const bool is_none_held = blocks.empty();
   append(blocks, vet_box(view));
+  if (is_none_held) append(blocks, nothing_held_back(view));
   append(blocks, to_do(view));
+  append(blocks, also_said_for_farmer(view));
   append(blocks, settled_since(view));
   append(blocks, stay_near(view));
   append(blocks, not_done(view));
+  append(blocks, which_number(view));
   append(blocks, told_at_visit(view));
   append(blocks, still_asked(view));
   append(blocks, the_day(view));

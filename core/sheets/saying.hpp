@@ -64,6 +64,7 @@ enum class Saying {
   no_wrap_on_foul,
   no_block_both_hurt,
   nothing_leaves,
+  nothing_held_back,
   withdrawal_title,
   withdrawal_ask_title,
   withdrawal_ask,
@@ -82,12 +83,15 @@ enum class Saying {
   stay_near_note,
   vet_is_asked_for,
   stop_is_open,
-  came_lame_on,  // {feet}
-  cow_count,     // {n}
-  wears_block,   // {where}
-  wears_wrap,    // {where}
+  came_lame_on,     // {feet}
+  not_lifted_then,  // {what} {date}
+  cow_count,        // {n}
+  wears_block,      // {where}
+  wears_wrap,       // {where}
   is_held_back,
   column_why,
+  also_said_title,
+  pain_not_talked_of,
   to_do,
   task_count,  // {n}
   on_cows,     // {tasks} {n}
@@ -118,8 +122,8 @@ enum class Saying {
   told_title,
   settled_title,
   settled_on,  // {tasks} {date}
-  number_in_doubt,
-  has_no_number,
+  which_number_title,
+  which_number_note,
   the_day,
   looked_at,  // {n} {of}
   looked_at_nobody,
@@ -140,7 +144,6 @@ enum class Saying {
   no_difference_shown,
   from_to,         // {low} {high}
   last_time_note,  // {n_both}
-  // the work
   work_title,
   work_note,
   column_work,
@@ -176,7 +179,6 @@ enum class Saying {
   status_lame,
   status_law,
   // the vet's page
-  vets_page_title,
   vet_signs_title,
   stop_not_answered,  // {what}
   vet_again_title,
@@ -201,6 +203,7 @@ enum class Saying {
   column_withdrawal,
   withdrawal_not_said,
   withdrawal_by_mouth,  // {what}
+  withdrawal_of_which,  // {what}
   withdrawal_none,
   milk_till,  // {date}
   meat_till,  // {date}
@@ -213,7 +216,6 @@ enum class Saying {
   cow_by_cow,
   how_to_read,
   found_or_done,
-  nothing_found_title,
   of_cows,  // {n} {of}
   column_cow,
   column_reason,
@@ -256,7 +258,6 @@ enum class Saying {
   track_nothing,
   key_label,
   key_found,
-  key_claw_open,
   key_skin,
   key_wrap,
   key_block,
@@ -272,7 +273,6 @@ enum class Saying {
   batch_not_trimmed,    // {n}
   batch_apart,          // {who}
   only_counted,         // {n}
-  // what is due
   careful_title,
   careful,  // {what}
   due_held_back,

@@ -8,7 +8,9 @@
 
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/lame_score.hpp"
+#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
@@ -36,13 +38,26 @@ void add_told(Whys& whys, const VisitView& view) {
   }
 }
 
-std::string worn_words(const OnFootRow& row, const Wording& wording) {
+constexpr std::string_view still_on_rule = "still-on-not-mentioned";
+
+/// Whether it still is on her was asked, and nobody answered.
+bool is_asked_about(const OnFootRow& row, const VisitView& view) {
+  const CowSeen* cow = find_cow(view, row.cow);
+  if (cow == nullptr || row.since == view.input.visit.day) return false;
+  return std::any_of(cow->warnings.begin(), cow->warnings.end(), [&](const WarningShown* shown) {
+    const Warning& warning = shown->warning;
+    return warning.rule == still_on_rule && shown->decision.empty() && warning.foot == row.foot;
+  });
+}
+
+std::string worn_words(const OnFootRow& row, const VisitView& view) {
+  const Wording& wording = view.wording;
   std::string where = wording.foot(row.foot);
   const bool is_block = row.fixture == Fixture::block;
   if (is_block && row.claw != Claw::none) where += ", " + wording.claw(row.claw);
   std::string words =
       wording.say(is_block ? Saying::wears_block : Saying::wears_wrap, {{"where", where}});
-  const bool unknown = row.ended == FixtureEnd::unknown;
+  const bool unknown = row.ended == FixtureEnd::unknown || is_asked_about(row, view);
   return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }
 
@@ -54,12 +69,17 @@ void add_worn(Whys& whys, const VisitView& view) {
   std::sort(worn.begin(), worn.end(), [](const OnFootRow* a, const OnFootRow* b) {
     return std::tie(a->fixture, a->foot, a->claw) < std::tie(b->fixture, b->foot, b->claw);
   });
-  for (const OnFootRow* row : worn) add(whys, row->cow, worn_words(*row, view.wording));
+  for (const OnFootRow* row : worn) add(whys, row->cow, worn_words(*row, view));
 }
 
-/// A swelling, dead horn or bone, foul: what is deep, whoever looks after it.
-bool is_deep(Lesion lesion) {
-  return lesion == Lesion::sw || lesion == Lesion::tn || lesion == Lesion::ip;
+/// A swelling, dead horn or bone, foul: what is deep, whoever looks after it. And horn that hurts
+/// under load.
+bool keeps_her(const FindingRow& row) {
+  const bool is_deep =
+      row.lesion == Lesion::sw || row.lesion == Lesion::tn || row.lesion == Lesion::ip;
+  const Hurts hurts = facts_of(row.lesion).hurts;
+  const bool is_bad = hurts == Hurts::when_bad && row.degree == Degree::bad;
+  return is_deep || hurts == Hurts::yes || is_bad;
 }
 
 void add_signs(Whys& whys, const VisitView& view, const CowSeen& cow) {
@@ -73,7 +93,7 @@ void add_signs(Whys& whys, const VisitView& view, const CowSeen& cow) {
     }
   }
   for (const FindingRow* row : cow.findings) {
-    if (!is_deep(row->lesion)) continue;
+    if (!keeps_her(*row)) continue;
     add(whys, cow.cow, wording.lesion(row->lesion) + ", " + wording.foot(row->foot));
   }
 }
@@ -96,15 +116,26 @@ bool scored_lame(const TurnRow& turn) {
          is_lame_score({*turn.mobility_scale, *turn.mobility_score});
 }
 
+std::string lame_words(const FootSet& feet, const Wording& wording) {
+  return feet.empty() ? wording.say(Saying::vet_came_lame)
+                      : wording.say(Saying::came_lame_on, {{"feet", wording.feet(feet)}});
+}
+
+void add_lame_before(Whys& whys, const VisitView& view) {
+  const Wording& wording = view.wording;
+  for (const StillLame& lame : view.input.still_lame) {
+    const std::string date = wording.date(lame.on, view.input.visit.day);
+    add(whys, lame.cow,
+        wording.say(Saying::not_lifted_then,
+                    {{"what", lame_words(lame.feet, wording)}, {"date", date}}));
+  }
+}
+
 /// Whatever was found and done: that she walks well again nobody has seen yet.
 void add_lame(Whys& whys, const VisitView& view) {
   const Wording& wording = view.wording;
   for (const CowSeen& cow : view.cows) {
-    if (cow.came_lame) {
-      add(whys, cow.cow,
-          cow.lame.empty() ? wording.say(Saying::vet_came_lame)
-                           : wording.say(Saying::came_lame_on, {{"feet", wording.feet(cow.lame)}}));
-    }
+    if (cow.came_lame) add(whys, cow.cow, lame_words(cow.lame, wording));
     for (const TurnRow* turn : cow.turns) {
       if (scored_lame(*turn)) add(whys, cow.cow, wording.mobility(*turn));
     }
@@ -117,6 +148,13 @@ void add_held_back(Whys& whys, const VisitView& view) {
         task->kind == TaskKind::withdrawal_end && view.input.printed < task->overdue;
     if (is_open) add(whys, task->cow, view.wording.say(Saying::is_held_back));
   }
+  for (const CowSeen& cow : view.cows) {
+    const std::vector<SaidOf> said = withdrawals_said(cow.actions);
+    for (const ActionRow* row : cow.actions) {
+      const bool is_open = is_withdrawal_open(cow.actions, said, *row);
+      if (is_open) add(whys, cow.cow, view.wording.say(Saying::withdrawal_ask_line));
+    }
+  }
 }
 
 }  // namespace
@@ -127,6 +165,7 @@ std::vector<Block> stay_near(const VisitView& view) {
   add_told(whys, view);
   add_for_vet(whys, view);
   add_lame(whys, view);
+  add_lame_before(whys, view);
   add_worn(whys, view);
   add_held_back(whys, view);
   for (const CowRow& cow : view.input.rows.cows) {

@@ -6,6 +6,8 @@
 #include <set>
 #include <utility>
 
+#include "core/trade/follow_up_rules.hpp"
+
 namespace evenclaw {
 
 namespace {
@@ -170,6 +172,10 @@ void add_list(std::vector<Block>& blocks, const CowsOfOwner& of, const DaySheet&
 
 bool is_for_vet(const TaskRow& task) {
   return task.kind == TaskKind::vet || task.owner == Owner::vet;
+}
+
+bool is_for_pain_relief(const TaskRow& task) {
+  return task.rule == pain_relief_rule.slug;
 }
 
 std::string task_count_words(const Tasks& tasks, const Wording& wording) {

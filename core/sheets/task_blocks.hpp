@@ -14,6 +14,9 @@ namespace evenclaw {
 /// Asked of the vet: such a task stands in the box, not in the list.
 bool is_for_vet(const TaskRow& task);
 
+/// The vet is asked for pain relief, not to see her.
+bool is_for_pain_relief(const TaskRow& task);
+
 /// For each due day and owner a heading of `level` and a list. A cow with tasks of several owners
 /// on one day stands once, in the list of the first of them (farm, trimmer, vet), with the other
 /// owner named on the line. What is late is called so first, and from when on a thing may be

@@ -223,7 +223,7 @@ std::vector<KeyItem> key_items() {
     return items.back().mark;
   };
   item(Saying::key_found).outside.found = true;
-  FootMark& open = item(Saying::key_claw_open);
+  FootMark& open = item(Saying::claw_not_called);
   open.outside.may_be_here = true;
   open.inside.may_be_here = true;
   item(Saying::key_skin).skin_behind = true;

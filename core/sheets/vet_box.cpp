@@ -81,15 +81,39 @@ std::string why_vet_today(const VisitView& view, const CowSeen& cow, std::option
   return seen.empty() ? without_finding(cow, foot, view.wording) : view.wording.list(seen);
 }
 
+/// "pain relief asked for": as it was called, where that is known.
+std::string pain_relief_words(const TaskRow& task, const CowSeen& cow, const VisitView& view) {
+  const auto called = std::find_if(
+      cow.actions.begin(), cow.actions.end(),
+      [&](const ActionRow* row) { return row->action == ActionKind::pain_relief_asked; });
+  return called == cow.actions.end() ? task.words
+                                     : view.wording.act(**called, view.input.visit.day);
+}
+
+/// Another call of today tells what was found on her.
+bool is_called_beside(const VisitView& view, const TaskRow& task,
+                      const std::vector<const Warning*>& stops) {
+  return !stops.empty() ||
+         std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* other) {
+           return other != &task && other->cow == task.cow && is_for_vet(*other) &&
+                  other->visit == task.visit && !is_for_pain_relief(*other);
+         });
+}
+
 /// What was found where the vet is to look, or else what she came with.
-std::string why_vet(const VisitView& view, const TaskRow& task) {
+std::string why_vet(const VisitView& view, const TaskRow& task,
+                    const std::vector<const Warning*>& stops) {
   const Wording& wording = view.wording;
   const CowSeen* cow = find_cow(view, task.cow);
   if (task.visit == view.input.visit.visit && cow != nullptr) {
-    return why_vet_today(view, *cow, task.foot);
+    if (!is_for_pain_relief(task)) return why_vet_today(view, *cow, task.foot);
+    const std::string what = pain_relief_words(task, *cow, view);
+    const bool is_found_told = is_called_beside(view, task, stops);
+    return is_found_told ? what : what + "; " + why_vet_today(view, *cow, task.foot);
   }
-  const std::string asked =
+  std::string asked =
       wording.say(Saying::vet_asked_on, {{"date", wording.date(task.made_on, view.input.printed)}});
+  if (is_for_pain_relief(task)) asked += ", " + task.words;
   const std::string known = known_there(view, task);
   return known.empty() ? asked : asked + ", " + known;
 }
@@ -147,8 +171,8 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
   for (const TaskRow* task : view.tasks) {
     if (task->cow != cow || !is_for_vet(*task)) continue;
     const bool is_of_today = task->visit == view.input.visit.visit && seen != nullptr;
-    VetCall call{task->foot, why_vet(view, *task), when_vet(*task, view.input.printed, wording),
-                 is_of_today};
+    VetCall call{task->foot, why_vet(view, *task, stops),
+                 when_vet(*task, view.input.printed, wording), is_of_today};
     add_call(calls, std::move(call));
   }
   for (const Warning* stop : stops) {
@@ -240,18 +264,43 @@ CowsForVet cows_for_vet(const VisitView& view) {
   return cows;
 }
 
+Saying title_of(const CowsForVet& cows) {
+  return cows.now.empty() ? Saying::vet_title : Saying::vet_today_title;
+}
+
 }  // namespace
 
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const CowsForVet cows = cows_for_vet(view);
-  const Saying title = cows.now.empty() ? Saying::vet_title : Saying::vet_today_title;
-  BoxedNotice box{wording.say(title), {}, {}};
+  BoxedNotice box{wording.say(title_of(cows)), {}, {}};
   for (const CowId cow : cows.now) box.items.push_back(vet_item(view, cow));
   for (const CowId cow : cows.later) box.items.push_back(vet_item(view, cow));
   if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
   box.foot = {plain(wording.say(Saying::vet_decides))};
   return {std::move(box)};
+}
+
+std::vector<Block> called_to(const VisitView& view) {
+  const Wording& wording = view.wording;
+  CowsForVet cows = cows_for_vet(view);
+  const Saying title = title_of(cows);
+  cows.now.insert(cows.now.end(), cows.later.begin(), cows.later.end());
+  Bullets bullets;
+  for (const CowId cow : cows.now) {
+    const CowSeen* seen = find_cow(view, cow);
+    const auto stops =
+        seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
+    std::vector<std::string> parts;
+    for (const VetCall& call : calls_for(view, cow, seen, stops)) {
+      const std::string where = call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
+      parts.push_back(where + ", " + call.why);
+    }
+    bullets.items.push_back(
+        {strong(view.names.in_text(cow)), plain(": " + as_sentence(clauses(parts)))});
+  }
+  if (bullets.items.empty()) return {};
+  return {Heading{3, wording.say(title)}, std::move(bullets)};
 }
 
 }  // namespace evenclaw

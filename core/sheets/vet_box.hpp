@@ -12,4 +12,8 @@ namespace evenclaw {
 /// instead of a box when no vet is asked for.
 std::vector<Block> vet_box(const VisitView& view);
 
+/// The cows of the box, the leg and why, a line for each, below a heading of level 3: for a page
+/// that is handed on without it. Empty when the box holds nobody.
+std::vector<Block> called_to(const VisitView& view);
+
 }  // namespace evenclaw

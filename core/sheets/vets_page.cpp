@@ -6,9 +6,13 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/also_said.hpp"
 #include "core/sheets/appended.hpp"
 #include "core/sheets/found_by_kind.hpp"
+#include "core/sheets/vet_box.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/withdrawal_said.hpp"
+#include "core/trade/lame_score.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/mobility.hpp"
@@ -200,18 +204,33 @@ std::vector<Block> cut_too_far(const VisitView& view) {
   return {Heading{3, view.wording.say(Saying::vet_cut_title)}, std::move(bullets)};
 }
 
-/// What was said of her milk and meat, which no list tells of this product: as the box on the
-/// farmer's page takes it, of all that she got at this visit.
-std::string told_by_mouth(const CowSeen& cow, const VisitView& view) {
+/// As it was told: where the list holds it longer, its row was moved on.
+std::string telling_words(const ActionRow& row, const VisitView& view) {
+  ActionRow told = row;
+  const auto till = row.milk_till ? row.milk_till : row.meat_till;
+  if (row.said_for && till && *row.said_for != *till) {
+    (row.milk_till ? told.milk_till : told.meat_till) = row.said_for;
+    told.milk_milking = std::nullopt;
+  }
+  return view.wording.act(told, view.input.visit.day);
+}
+
+/// What was said of her milk and meat because of this, which no list tells of it; "not recorded"
+/// where nothing was said.
+std::string told_by_mouth(const CowSeen& cow, const ActionRow& product, const VisitView& view) {
   std::vector<std::string> told;
-  for (const ActionRow* row : cow.actions) {
-    if (!tells_withdrawal(row->action)) continue;
-    std::string words = view.wording.act(*row, view.input.visit.day);
+  bool is_certain = true;
+  for (const SaidOf& one : withdrawals_said(cow.actions)) {
+    const auto& of = one.may_be_of;
+    if (std::find(of.begin(), of.end(), &product) == of.end()) continue;
+    is_certain = is_certain && one.is_of_one;
+    std::string words = telling_words(*one.telling, view);
     const bool is_new = std::find(told.begin(), told.end(), words) == told.end();
     if (is_new) told.push_back(std::move(words));
   }
   if (told.empty()) return view.wording.say(Saying::withdrawal_not_said);
-  return view.wording.say(Saying::withdrawal_by_mouth, {{"what", view.wording.list(told)}});
+  const Saying saying = is_certain ? Saying::withdrawal_by_mouth : Saying::withdrawal_of_which;
+  return view.wording.say(saying, {{"what", view.wording.list(told)}});
 }
 
 std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
@@ -219,7 +238,7 @@ std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const Vis
   switch (row.withdrawal) {
     case WithdrawalKnown::no_medicine:
     case WithdrawalKnown::not_known:
-      return told_by_mouth(cow, view);
+      return told_by_mouth(cow, row, view);
     case WithdrawalKnown::none:
       return wording.say(Saying::withdrawal_none);
     case WithdrawalKnown::held_back:
@@ -230,7 +249,15 @@ std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const Vis
     if (!till) return;
     ends.push_back(wording.say(saying, {{"date", wording.date(*till, view.input.visit.day)}}));
   };
-  add(Saying::milk_till, row.milk_till);
+  if (row.milk_till && row.milk_milking) {
+    ActionRow milk;
+    milk.action = ActionKind::milk_withheld;
+    milk.milk_till = row.milk_till;
+    milk.milk_milking = row.milk_milking;
+    ends.push_back(wording.act(milk, view.input.visit.day));
+  } else {
+    add(Saying::milk_till, row.milk_till);
+  }
   add(Saying::meat_till, row.meat_till);
   return wording.list(ends);
 }
@@ -242,9 +269,19 @@ struct GivenAlike {
   std::vector<std::pair<CowId, std::vector<std::string>>> where;  // no feet: all of her
 };
 
+/// "Spray (slowmix), by direction of Dr Moor": the list names who directs it.
+std::string what_given(const ActionRow& row, const VisitView& view) {
+  std::string what = view.wording.act(row, view.input.visit.day);
+  const ProductStated* stated = stated_of(view, row);
+  if (stated != nullptr && !stated->vet.empty()) {
+    what += ", " + view.wording.say(Saying::directed_by_name, {{"name", stated->vet}});
+  }
+  return what;
+}
+
 void add_given(std::vector<GivenAlike>& all, const CowSeen& cow, const ActionRow& row,
                const VisitView& view) {
-  const std::string what = view.wording.act(row, view.input.visit.day);
+  const std::string what = what_given(row, view);
   const std::string withdrawal = withdrawal_words(cow, row, view);
   auto alike = std::find_if(all.begin(), all.end(), [&](const GivenAlike& one) {
     return one.what == what && one.withdrawal == withdrawal;
@@ -322,10 +359,19 @@ std::vector<Block> dd_stages(const VisitView& view) {
                                                   {"where", wording.list(stages)}}))}}};
 }
 
+/// Those that walk badly are named.
+std::string scored_words(MobilityScale scale, std::int32_t score,
+                         const std::vector<std::string>& cows, const Wording& wording) {
+  const std::string words =
+      wording.say(Saying::score_on_cows,
+                  {{"score", std::to_string(score)}, {"n", std::to_string(cows.size())}});
+  return is_lame_score({scale, score}) ? words + " (" + wording.list(cows) + ')' : words;
+}
+
 /// The last score of a cow counts when she was scored twice.
 std::vector<Block> mobility(const VisitView& view) {
   const Wording& wording = view.wording;
-  std::map<MobilityScale, std::map<std::int32_t, std::size_t>> counts;
+  std::map<MobilityScale, std::map<std::int32_t, std::vector<std::string>>> counts;
   std::map<MobilityScale, std::size_t> scored;
   std::size_t in_crush = 0;
   for (const CowSeen& cow : view.cows) {
@@ -334,16 +380,16 @@ std::vector<Block> mobility(const VisitView& view) {
       return turn->mobility_scale && turn->mobility_score;
     });
     if (last == cow.turns.rend()) continue;
-    ++counts[*(*last)->mobility_scale][*(*last)->mobility_score];
+    counts[*(*last)->mobility_scale][*(*last)->mobility_score].push_back(
+        view.names.in_text(cow.cow));
     ++scored[*(*last)->mobility_scale];
   }
   if (counts.empty()) return {};
   Bullets bullets;
   for (const auto& [scale, of_scale] : counts) {
     std::vector<std::string> parts;
-    for (const auto& [score, n] : of_scale) {
-      parts.push_back(wording.say(Saying::score_on_cows,
-                                  {{"score", std::to_string(score)}, {"n", std::to_string(n)}}));
+    for (const auto& [score, cows] : of_scale) {
+      parts.push_back(scored_words(scale, score, cows, wording));
     }
     bullets.items.push_back(
         {plain(wording.say(Saying::scored_on_scale, {{"scale", std::string(word_of(scale))},
@@ -357,7 +403,9 @@ std::vector<Block> mobility(const VisitView& view) {
 }  // namespace
 
 std::vector<Block> vets_page(const VisitView& view) {
-  std::vector<Block> parts = signs(view);
+  std::vector<Block> parts = called_to(view);  // it may be handed on alone
+  append(parts, signs(view));
+  append(parts, also_said_for_vet(view));
   append(parts, found_again(view));
   append(parts, found_by_kind(view));
   append(parts, unexplained(view));
@@ -366,7 +414,8 @@ std::vector<Block> vets_page(const VisitView& view) {
   append(parts, dd_stages(view));
   append(parts, mobility(view));
   if (parts.empty()) return {};
-  std::vector<Block> blocks = {PageBreak{}, Heading{2, view.wording.say(Saying::vets_page_title)},
+  std::vector<Block> blocks = {PageBreak{},
+                               Heading{2, capitalised(view.wording.say(Saying::for_vet))},
                                Note{{plain(view.wording.say(Saying::how_to_read))}}};
   append(blocks, std::move(parts));
   return blocks;

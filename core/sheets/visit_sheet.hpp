@@ -60,6 +60,13 @@ struct VisitBefore {
   Rows rows;
 };
 
+/// She came lame that day, was not lifted there, and was in the crush no more.
+struct StillLame {
+  CowId cow;
+  Day on;
+  FootSet feet;  // those not lifted; empty when no leg was called
+};
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
@@ -78,6 +85,7 @@ struct VisitSheetInput {
   Rows rows;
   std::vector<ProductStated> stated = {};  // of the turns of these actions
   std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
+  std::vector<StillLame> still_lame = {};  // of earlier visits, not seen at this one
   std::vector<TurnWarning> warnings;       // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;

@@ -181,6 +181,13 @@ const CowSeen* find_cow(const VisitView& view, CowId cow) {
   return nullptr;
 }
 
+const ProductStated* stated_of(const VisitView& view, const ActionRow& row) {
+  for (const ProductStated& stated : view.input.stated) {
+    if (stated.turn == row.turn && stated.product == row.listed) return &stated;
+  }
+  return nullptr;
+}
+
 bool is_spoken_of(const CowSeen& cow, Foot foot) {
   return std::any_of(cow.feet.begin(), cow.feet.end(),
                      [&](const FootRow* row) { return row->foot == foot; });

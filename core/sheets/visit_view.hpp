@@ -44,6 +44,10 @@ bool is_on(const OnFootRow& row, Day day);
 /// Nothing when she was not there.
 const CowSeen* find_cow(const VisitView& view, CowId cow);
 
+/// What the herd's list said then of a product that was put on or given; nothing when it is not on
+/// it.
+const ProductStated* stated_of(const VisitView& view, const ActionRow& row);
+
 /// How one foot stands after all turns of hers: the most that was said of it.
 FootState state_of(const CowSeen& cow, Foot foot);
 

@@ -9,6 +9,7 @@
 #include <tuple>
 #include <utility>
 
+#include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
@@ -19,23 +20,18 @@ bool holds_back(const ActionRow& row) {
   return row.withdrawal == WithdrawalKnown::held_back && !tells_withdrawal(row.action);
 }
 
-bool was_told_by_mouth(const std::vector<const ActionRow*>& acts, EntryId turn) {
-  return std::any_of(acts.begin(), acts.end(), [&](const ActionRow* row) {
-    return row->turn == turn && tells_withdrawal(row->action);
+/// Somebody told till when, and it may have been meant of this.
+bool may_be_told_to_hold_back(const std::vector<SaidOf>& said, const ActionRow& row) {
+  return std::any_of(said.begin(), said.end(), [&](const SaidOf& one) {
+    const auto& of = one.may_be_of;
+    return one.telling->action != ActionKind::no_withdrawal &&
+           std::find(of.begin(), of.end(), &row) != of.end();
   });
 }
 
 bool is_by_plan(const std::vector<const ActionRow*>& acts, EntryId turn) {
   return std::any_of(acts.begin(), acts.end(), [&](const ActionRow* row) {
     return row->turn == turn && row->action == ActionKind::vet_plan;
-  });
-}
-
-/// The medicine behind it was called by name, and is told of under that.
-bool is_named_beside(const CowSeen& cow, ActionKind unnamed) {
-  return std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
-    const bool is_inside = row->action == ActionKind::given || row->action == ActionKind::injected;
-    return is_inside || (unnamed == ActionKind::vet_plan && is_medicine_act(row->action));
   });
 }
 
@@ -53,13 +49,6 @@ std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow) {
     return std::tie(a->day, a->turn, a->position) < std::tie(b->day, b->turn, b->position);
   });
   return acts;
-}
-
-const ProductStated* stated_of(const VisitView& view, const ActionRow& row) {
-  for (const ProductStated& stated : view.input.stated) {
-    if (stated.turn == row.turn && stated.product == row.listed) return &stated;
-  }
-  return nullptr;
 }
 
 /// "time as the vet states it (vet: Dr Moor)"; "" when the list says neither.
@@ -86,16 +75,15 @@ std::string stated_words(const ProductStated* stated, const Wording& wording) {
 std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
                                    const VisitView& view) {
   const Wording& wording = view.wording;
+  const std::vector<SaidOf> said = withdrawals_said(acts);
   std::vector<std::string> causes;
   const auto add = [&](std::string words) {
     const bool is_new = std::find(causes.begin(), causes.end(), words) == causes.end();
     if (is_new) causes.push_back(std::move(words));
   };
   for (const ActionRow* row : acts) {
-    const bool by_mouth = was_told_by_mouth(acts, row->turn);
-    const bool may_hold = is_medicine_act(row->action) || is_given_unnamed(row->action);
     const bool is_plan = row->action == ActionKind::vet_plan;
-    const bool is_cause = is_plan || holds_back(*row) || (by_mouth && may_hold);
+    const bool is_cause = is_plan || holds_back(*row) || may_be_told_to_hold_back(said, *row);
     if (!is_cause) continue;
     ActionRow act = *row;
     act.claw = Claw::none;
@@ -138,21 +126,25 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
-/// Somebody held back her meat, and neither somebody nor a list spoke of her milk; or the other way
-/// round.
+/// Somebody told of her milk what one medicine holds back, and nobody spoke of her meat; or the
+/// other way round.
 std::optional<Saying> not_spoken_of(const std::vector<const ActionRow*>& acts) {
-  const auto told = [&](ActionKind kind) {
-    return std::any_of(acts.begin(), acts.end(),
-                       [kind](const ActionRow* row) { return row->action == kind; });
-  };
-  const bool by_list = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
-    return is_medicine_act(row->action) && row->withdrawal != WithdrawalKnown::not_known;
-  });
-  const bool of_both = told(ActionKind::withheld) || told(ActionKind::no_withdrawal);
-  const bool of_milk = told(ActionKind::milk_withheld);
-  const bool of_meat = told(ActionKind::meat_withheld);
-  if (by_list || of_both || of_milk == of_meat) return std::nullopt;
-  return of_meat ? Saying::milk_not_spoken_of : Saying::meat_not_spoken_of;
+  const std::vector<SaidOf> said = withdrawals_said(acts);
+  std::vector<const ActionRow*> of_none;
+  for (const SaidOf& one : said) {
+    if (one.may_be_of.empty()) of_none.push_back(one.telling);
+  }
+  std::vector<std::vector<const ActionRow*>> told = {std::move(of_none)};
+  for (const ActionRow* row : acts) {
+    const bool is_listed = row->withdrawal == WithdrawalKnown::none || holds_back(*row);
+    if (!is_listed) told.push_back(said_of(said, *row));
+  }
+  for (const std::vector<const ActionRow*>& tellings : told) {
+    const MilkAndMeat of = milk_and_meat_of(tellings);
+    if (of.milk != of.meat)
+      return of.meat ? Saying::milk_not_spoken_of : Saying::meat_not_spoken_of;
+  }
+  return std::nullopt;
 }
 
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
@@ -203,21 +195,14 @@ EndsNamed ends_named(const VisitView& view) {
   return ends;
 }
 
-bool is_not_known(const CowSeen& cow, const ActionRow& row) {
-  const bool is_unnamed = is_given_unnamed(row.action) && !is_named_beside(cow, row.action);
-  const bool is_open = row.withdrawal == WithdrawalKnown::not_known || is_unnamed;
-  return is_open && std::none_of(cow.actions.begin(), cow.actions.end(), [](const ActionRow* act) {
-           return tells_withdrawal(act->action);
-         });
-}
-
 /// Products of which nobody stated a withdrawal, and the cows that got them.
 std::vector<NoticeItem> not_known(const VisitView& view) {
   const Wording& wording = view.wording;
   std::map<std::string, std::vector<std::string>> cows_by_product;
   for (const CowSeen& cow : view.cows) {
+    const std::vector<SaidOf> said = withdrawals_said(cow.actions);
     for (const ActionRow* row : cow.actions) {
-      if (!is_not_known(cow, *row)) continue;
+      if (!is_withdrawal_open(cow.actions, said, *row)) continue;
       ActionRow product = *row;
       product.claw = Claw::none;
       product.said_for = std::nullopt;
@@ -255,7 +240,7 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
       wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
   add_under(box, "", std::move(ends.held_back));
   add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
-  add_under(box, wording.say(Saying::withdrawal_ask_line), std::move(asked));
+  add_under(box, capitalised(wording.say(Saying::withdrawal_ask_line)), std::move(asked));
   if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
   if (some_told && some_asked) box.foot.push_back(plain(" "));
   if (some_asked) {

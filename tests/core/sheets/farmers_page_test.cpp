@@ -48,14 +48,79 @@ TEST_CASE("nothing else is left to do when all there is stands in a box") {
 TEST_CASE("what was not done is told with its reason") {
   const std::string text = farmers_page_text(day_with_doubts());
   CHECK(holds(text, "- 77 not finished: went down in the crush.\n"));
-  CHECK(holds(text,
-              "- 513 or 531? nobody said whether lifted: right hind; her number is in "
-              "doubt.\n"));
+  CHECK(holds(text, "- 513 or 531? nobody said whether lifted: right hind.\n"));
   CHECK(holds(text, "- 620 not done: not to be found in the yard.\n"));
-  CHECK(holds(text,
-              "- no number (brown heifer, white star) right hind not lifted; she has no "
-              "number yet.\n"));
+  CHECK(holds(text, "- no number (brown heifer, white star) right hind not lifted.\n"));
   CHECK(holds(text, "- 88 not seen: wrap off left hind is due.\n"));
+}
+
+TEST_CASE("cows to be identified stand under a heading of their own") {
+  const std::string text = farmers_page_text(day_with_doubts());
+  const std::size_t at = text.find("Which number?\n");
+  REQUIRE(at != std::string::npos);
+  const std::string part = text.substr(at);
+  CHECK(holds(part, "- no number (brown heifer, white star)\n"));
+  CHECK(holds(part, "- 513 or 531?\n"));
+  CHECK(holds(part, "Look at her ear tag"));
+  CHECK_FALSE(holds(farmers_page_text(day_with_nothing_found()), "Which number?"));
+}
+
+TEST_CASE("a cow without a number that was not seen is called as everywhere else") {
+  InventedDay day("Hollow Meadow");
+  CowRow& cow = day.known("white face");
+  cow.number = cow.number_said = "";
+  cow.looks = "white face";
+  day.input().not_seen.push_back({cow.cow, "white face", "block check left hind is due"});
+  CHECK(holds(farmers_page_text(day.input()),
+              "- no number (white face) not seen: block check left hind is due.\n"));
+}
+
+TEST_CASE("fronts that were not lifted on a day of hinds are not told as not done") {
+  for (const bool is_lame_there : {false, true}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("709", Reason::routine, is_lame_there ? FootSet{Foot::lf} : FootSet{});
+    day.rest_fine();
+    day.foot(Foot::lf, FootState::not_lifted);
+    CHECK(holds(farmers_page_text(day.input()), "709 left front not lifted") == is_lame_there);
+  }
+}
+
+TEST_CASE("that nothing holds milk or meat back is said only where that is known") {
+  struct Case {
+    const char* name;
+    void (*call)(InventedDay&);
+    bool told;
+  };
+
+  const Case rows[] = {
+      {"nothing given", [](InventedDay&) {}, true},
+      {"a spray without withdrawal",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh}).withdrawal = WithdrawalKnown::none;
+       },
+       true},
+      {"a spray of which nobody knows",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh});
+       },
+       false},
+      {"an end of an earlier visit",
+       [](InventedDay& day) { day.task("88", TaskKind::withdrawal_end, Owner::farmer, 3); }, false},
+      {"not finished", [](InventedDay& day) { day.last_turn().end = TurnEnd::unfinished; }, false},
+      {"a record removed",
+       [](InventedDay& day) {
+         day.input().removed.push_back({"9", {}});
+       },
+       false},
+      {"the visit is open", [](InventedDay& day) { day.input().visit.closed = false; }, false}};
+  for (const Case& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.rest_fine();
+    row.call(day);
+    CHECK_MESSAGE(holds(farmers_page_text(day.input()), "Nothing was given or put on") == row.told,
+                  row.name);
+  }
 }
 
 TEST_CASE("a cow that was done in the end is not told of as not done") {
@@ -69,6 +134,20 @@ TEST_CASE("a cow that was done in the end is not told of as not done") {
 
 TEST_CASE("when everything was done that is said") {
   CHECK(holds(farmers_page_text(day_with_nothing_found()), "Every cow that came was done"));
+}
+
+TEST_CASE("raw digital dermatitis is not in hand by what does not look at it") {
+  for (const TaskKind kind :
+       {TaskKind::block_check, TaskKind::block_off, TaskKind::watch_her_walk}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("506");
+    day.rest_fine();
+    day.found({Foot::lh, Claw::none, Lesion::dd}).stage = DdStage::raw;
+    day.task_on(Foot::lh, Claw::inside, kind, Owner::trimmer, 28);
+    day.task("506", kind, Owner::farmer, 14);
+    day.task("506", TaskKind::vet, Owner::vet, 0).rule = "pain-relief";
+    CHECK(holds(farmers_page_text(day.input()), "506 raw on left hind"));
+  }
 }
 
 TEST_CASE("raw digital dermatitis on which nothing was put is told of, unless it is in hand") {

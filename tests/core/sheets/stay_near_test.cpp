@@ -99,6 +99,26 @@ TEST_CASE("each of these keeps a cow near, and nothing else does") {
          day.found({Foot::lh, Claw::inside, Lesion::sh});
        },
        false},
+      {"sole ulcer",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::su});
+       },
+       true},
+      {"bad bruise",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::inside, Lesion::sh, Place::not_called, Degree::bad});
+       },
+       true},
+      {"withdrawal nobody knows",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+       },
+       true},
+      {"spray without withdrawal",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh}).withdrawal = WithdrawalKnown::none;
+       },
+       false},
       {"lame, leg not called", [](InventedDay& day) { day.last_turn().came_lame = true; }, true},
       {"lame by her score",
        [](InventedDay& day) {
@@ -149,6 +169,20 @@ TEST_CASE("a cow that was not seen stays near for her block as well") {
   row.cow = day.known("9").cow;
   day.rows().on_feet = {row};
   CHECK(holds(stay_near_text(day.input()), "9    block on, right hind, outside claw\n"));
+}
+
+TEST_CASE("a wrap is not told as on where that was asked and nobody answered") {
+  for (const char* decision : {"", "still on"}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9);
+    day.warned(Rank::ask, "Wrap on left hind since 15 Nov (9 d): still on?", decision);
+    day.input().warnings.back().shown.warning.rule = "still-on-not-mentioned";
+    day.input().warnings.back().shown.warning.foot = Foot::lh;
+    const std::string text = stay_near_text(day.input());
+    CHECK(holds(text, "wrap on, left hind: nobody knows whether it still is") ==
+          std::string(decision).empty());
+  }
 }
 
 }  // namespace evenclaw

@@ -104,4 +104,30 @@ TEST_CASE("the vet called for one foot is told of what is beyond trimming on ano
   CHECK(!holds(text, "Left front"));
 }
 
+TEST_CASE("pain relief that was asked for is told of in the vet's box") {
+  InventedDay day("Hollow Meadow");
+  day.turn("710", Reason::lame, {Foot::lh});
+  day.found({Foot::lh, Claw::outside, Lesion::sh, Place::not_called, Degree::slight});
+  day.did({ActionKind::pain_relief_asked});
+  day.task("710", TaskKind::vet, Owner::vet, 0).rule = "pain-relief";
+  CHECK(holds(vet_box_text(day.input()),
+              "# 710  The cow, pain relief asked for; left hind, outside claw: sole haemorrhage, "
+              "slight (SH)\n"));
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  const std::string both = vet_box_text(day.input());
+  CHECK(holds(both, "The cow, pain relief asked for\n"));
+  CHECK(holds(both, "Left hind, outside claw: sole haemorrhage, slight (SH)\n"));
+}
+
+TEST_CASE("pain relief asked for at an earlier visit is told of as what is still due") {
+  InventedDay day("Hollow Meadow");
+  TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, -7);
+  task.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
+  task.made_on = day.input().visit.day - 7;
+  task.words = "pain relief for her, farmer asks vet";
+  task.rule = "pain-relief";
+  CHECK(holds(vet_box_text(day.input()),
+              "The cow, asked for on Tue 17 Nov, pain relief for her, farmer asks vet\n"));
+}
+
 }  // namespace evenclaw

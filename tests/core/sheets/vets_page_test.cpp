@@ -119,7 +119,6 @@ TEST_CASE("an end told by mouth is the withdrawal of what no list knows, of that
   InventedDay day("Hollow Meadow");
   for (const char* number : {"412", "513"}) {
     day.turn(number);
-    day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
     day.did({ActionKind::pain_relief_given});
     if (std::string(number) == "513") continue;
     day.did({ActionKind::meat_withheld}).meat_till = day.input().visit.day + 2;
@@ -127,10 +126,25 @@ TEST_CASE("an end told by mouth is the withdrawal of what no list knows, of that
   const std::string text = vets_page_text(day.input());
   const std::string rows = single_spaced(text);
   const std::string end = " told by mouth: meat held back up to and with Thu 26 Nov 412";
-  CHECK(holds(rows, "Paste (tar)" + end + " left hind\n"));
   CHECK(holds(rows, "Pain relief given" + end + "\n"));
-  CHECK(holds(rows, "Paste (tar) not recorded 513 left hind\n"));
   CHECK(holds(rows, "Pain relief given not recorded 513\n"));
+}
+
+TEST_CASE("an end told of one product is not told of another, and as it was told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("43");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+  ActionRow& told = day.did({ActionKind::milk_withheld, std::nullopt, Claw::none, "", 2});
+  told.milk_till = day.input().visit.day + 7;  // the list holds back something else so long
+  day.did({ActionKind::injected, std::nullopt, Claw::none, "antibio"});
+  day.turn("44");
+  day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
+  day.did({ActionKind::pain_relief_given});
+  day.did({ActionKind::no_withdrawal});
+  const std::string rows = single_spaced(vets_page_text(day.input()));
+  CHECK(holds(rows, "Spray (x) told by mouth: milk held back up to and with Thu 26 Nov 43"));
+  CHECK(holds(rows, "Injected (antibio) not recorded 43\n"));
+  CHECK(holds(rows, "Paste (tar) told by mouth, not known of which: no withdrawal 44"));
 }
 
 TEST_CASE("stages of digital dermatitis are counted by foot, those not called beside them") {
@@ -165,8 +179,42 @@ TEST_CASE("mobility is told by its scale, one never turned into the other") {
   const std::string text = vets_page_text(day.input());
   CHECK(holds(text,
               "- Scale 0-3, 3 of 5 cows in the crush scored: score 0 on 1 cow and score 2 on 2 "
-              "cows.\n"));
+              "cows (1 and 3).\n"));
   CHECK(holds(text, "- Scale 1-5, 1 of 5 cows in the crush scored: score 2 on 1 cow.\n"));
+}
+
+TEST_CASE("the cows the vet is called to are the first lines of his page") {
+  const std::string text = vets_page_text(three_cow_day());
+  const std::string line = "- 412: Left hind, outside claw: white line abscess, heel, bad (WLA).\n";
+  CHECK(holds(text, "VET TODAY\n"));
+  CHECK(holds(text, line));
+  CHECK(text.find(line) < text.find("Found today"));
+}
+
+TEST_CASE("cows that walk badly are named beside their score, others counted") {
+  InventedDay day("Hollow Meadow");
+  int score = 0;
+  for (const char* number : {"12", "15"}) {
+    TurnRow& turn = day.turn(number);
+    turn.mobility_scale = MobilityScale::zero_to_three;
+    turn.mobility_score = score;
+    score += 3;
+  }
+  CHECK(holds(vets_page_text(day.input()), "score 0 on 1 cow and score 3 on 1 cow (15)."));
+}
+
+TEST_CASE("the vet of the list is named as who directs, and the milking of an end is told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  ActionRow& spray = day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"});
+  spray.withdrawal = WithdrawalKnown::held_back;
+  spray.milk_till = day.input().visit.day + 3;
+  spray.milk_milking = Milking::morning;
+  spray.listed = ProductId{uuid_derived("slowmix")};
+  day.input().stated.push_back({spray.turn, *spray.listed, StatedBy::vet, "Dr Moor"});
+  CHECK(holds(single_spaced(vets_page_text(day.input())),
+              "Spray (slowmix), by direction of Dr Moor milk held back up to and with the morning "
+              "milking of Fri 27 Nov 412"));
 }
 
 }  // namespace evenclaw

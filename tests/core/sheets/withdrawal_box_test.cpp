@@ -2,6 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <string>
+#include <vector>
+
 #include "tests/core/sheets/invented_day.hpp"
 #include "tests/core/sheets/sheet_text.hpp"
 
@@ -115,7 +118,7 @@ TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke o
          day.did({ActionKind::spray, Foot::lh, Claw::none, "slowmix"}).withdrawal =
              WithdrawalKnown::none;
        },
-       false}};
+       true}};
 
   for (const Case& row : rows) {
     InventedDay day("Hollow Meadow");
@@ -231,6 +234,107 @@ TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is
   day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
   day.did({ActionKind::no_withdrawal});
   CHECK_FALSE(holds(withdrawal_box_text(day.input()), "MILK AND MEAT"));
+}
+
+TEST_CASE("what was said of one product clears no other of that cow") {
+  struct Case {
+    const char* name;
+    void (*call)(InventedDay&);
+    std::vector<std::string> asked;
+    std::vector<std::string> not_asked;
+  };
+
+  const Case rows[] = {
+      {"the vet injects when it was said of a paste that there is none",
+       [](InventedDay& day) {
+         day.did({ActionKind::paste, Foot::lh, Claw::none, "honey"});
+         day.did({ActionKind::no_withdrawal});
+         day.did({ActionKind::injected, std::nullopt, Claw::none, "antibio"});
+       },
+       {"Injected (antibio): 33"},
+       {"honey"}},
+      {"two days of milk told of a spray",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+         day.did({ActionKind::milk_withheld, std::nullopt, Claw::none, "", 2});
+         day.did({ActionKind::meat_withheld, std::nullopt, Claw::none, "", 2});
+         day.did({ActionKind::injected, std::nullopt, Claw::none, "antibio"});
+       },
+       {"Injected (antibio): 33"},
+       {"Spray (x): 33"}},
+      {"pain relief after something given with its times",
+       [](InventedDay& day) {
+         day.did({ActionKind::given, std::nullopt, Claw::none, "painaway"});
+         day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 5});
+         day.did({ActionKind::pain_relief_given});
+       },
+       {"Pain relief given: 33"},
+       {"given (painaway): 33"}},
+      {"the order of a spray and of what was given is not known",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+         day.did({ActionKind::given, std::nullopt, Claw::none, "pen"});
+         day.did({ActionKind::no_withdrawal});
+       },
+       {"Spray (x): 33", "Medicine given (pen): 33"},
+       {}},
+      {"sprays of two kinds, and none of them certain",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+         day.did({ActionKind::paste, Foot::rh, Claw::none, "y"});
+         day.did({ActionKind::no_withdrawal});
+       },
+       {"Spray (x): 33", "Paste (y): 33"},
+       {}},
+      {"one spray on both hinds",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+         day.did({ActionKind::spray, Foot::rh, Claw::none, "x"});
+         day.did({ActionKind::no_withdrawal});
+       },
+       {},
+       {"Spray (x)"}},
+      {"a time beside a spray whose own the list states",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal =
+             WithdrawalKnown::none;
+         day.did({ActionKind::given, std::nullopt, Claw::none, "pen"});
+         day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 5});
+       },
+       {},
+       {"(pen): 33"}},
+      {"told in a turn of its own",
+       [](InventedDay& day) {
+         day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+         day.turn("33");
+         day.did({ActionKind::no_withdrawal});
+       },
+       {},
+       {"Spray (x)"}}};
+  for (const Case& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("33");
+    row.call(day);
+    const std::string text = withdrawal_box_text(day.input());
+    for (const std::string& asked : row.asked) {
+      CHECK_MESSAGE(holds(text, asked), row.name, ": ", asked, "\n", text);
+    }
+    for (const std::string& told : row.not_asked) {
+      CHECK_MESSAGE(!holds(text, told), row.name, ": ", told, "\n", text);
+    }
+  }
+}
+
+TEST_CASE("what holds nothing back is no cause that she is held back") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
+  day.did({ActionKind::given, std::nullopt, Claw::none, "pen"});
+  day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 4});
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK(holds(text, "#      Medicine given (pen), nobody said"));
+  CHECK_FALSE(holds(text, "plainmix"));
 }
 
 }  // namespace evenclaw

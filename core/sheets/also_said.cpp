@@ -1,0 +1,139 @@
+#include "core/sheets/also_said.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "core/sheets/vet_stops.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+struct RuleForOthers {
+  std::string_view rule;
+  bool is_for_vet;
+};
+
+constexpr std::string_view pain_relief_rule_slug = "no-pain-relief-said";
+
+/// What only the trimmer can mend or know is not among them, nor what the boxes ask already.
+constexpr RuleForOthers rules_told[] = {
+    {"blocked-again", true},        {pain_relief_rule_slug, true},
+    {"blocked-again-twice", true},  {"third-visit-same-lesion", true},
+    {"both-claws-painful", true},   {"it-stinks", true},
+    {"lame-cause-not-found", true}, {"foul-wrapped", true},
+    {"toe-short", false},           {"leaving-with-block-or-wrap", true},
+    {"worst-walk-nursing", false},  {"near-calving", false},
+    {"thin-sole", false},           {"wrap-or-block-not-known", false}};
+
+const RuleForOthers* rule_told(std::string_view rule) {
+  const auto found = std::find_if(std::begin(rules_told), std::end(rules_told),
+                                  [rule](const RuleForOthers& each) { return each.rule == rule; });
+  return found == std::end(rules_told) ? nullptr : found;
+}
+
+bool is_stop_for_vet(std::string_view rule) {
+  const std::span<const std::string_view> stops = vet_stop_rules();
+  return std::find(stops.begin(), stops.end(), rule) != stops.end();
+}
+
+enum class Reader { farmer, vet };
+
+/// Stops that nobody answered stand in the vet's box.
+bool is_told_to(Reader reader, const WarningShown& shown) {
+  const std::string& rule = shown.warning.rule;
+  if (shown.warning.rank == Rank::stop) {
+    const bool is_his = reader == Reader::farmer || is_stop_for_vet(rule);
+    return is_his && shown.decision == went_ahead;
+  }
+  const RuleForOthers* known = rule_told(rule);
+  const bool is_open = shown.warning.rank == Rank::note || shown.decision.empty();
+  return known != nullptr && is_open && (reader == Reader::farmer || known->is_for_vet);
+}
+
+/// The foot stands on her card; without it cows of whom this is told stand together.
+std::string words_here(const WarningShown& shown, const Wording& wording) {
+  return shown.warning.rule == pain_relief_rule_slug ? wording.say(Saying::pain_not_talked_of)
+                                                     : warning_words(shown, wording);
+}
+
+bool is_told_of(ActionKind kind) {
+  return kind == ActionKind::near_calving || kind == ActionKind::cull_advised;
+}
+
+void add_new_words(std::vector<std::string>& parts, std::string words) {
+  if (std::find(parts.begin(), parts.end(), words) == parts.end()) {
+    parts.push_back(std::move(words));
+  }
+}
+
+std::vector<std::string> parts_of_cow(const CowSeen& cow, Reader reader, const VisitView& view) {
+  std::vector<std::string> parts;
+  for (const ActionRow* row : cow.actions) {
+    const bool is_told = reader == Reader::farmer && is_told_of(row->action);
+    if (is_told) add_new_words(parts, view.wording.act(*row, view.input.visit.day));
+  }
+  for (const WarningShown* shown : cow.warnings) {
+    if (is_told_to(reader, *shown)) add_new_words(parts, words_here(*shown, view.wording));
+  }
+  return parts;
+}
+
+bool left_the_herd(const VisitView& view, CowId cow) {
+  const auto& cows = view.input.rows.cows;
+  return std::any_of(cows.begin(), cows.end(),
+                     [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
+}
+
+/// Cows of whom the same is told.
+struct ToldAlike {
+  std::string words;
+  std::vector<std::string> cows;
+};
+
+std::vector<Block> also_said(const VisitView& view, Reader reader, Heading heading) {
+  std::vector<ToldAlike> all;
+  for (const CowSeen& cow : view.cows) {
+    const std::vector<std::string> parts = parts_of_cow(cow, reader, view);
+    if (parts.empty() || left_the_herd(view, cow.cow)) continue;
+    std::string words = as_sentence(clauses(parts));
+    auto alike = std::find_if(all.begin(), all.end(),
+                              [&](const ToldAlike& one) { return one.words == words; });
+    if (alike == all.end()) alike = all.insert(all.end(), {std::move(words), {}});
+    alike->cows.push_back(view.names.in_text(cow.cow));
+  }
+  if (all.empty()) return {};
+  Bullets bullets;
+  for (const ToldAlike& one : all) {
+    bullets.items.push_back({strong(view.wording.list(one.cows)), plain(": " + one.words)});
+  }
+  return {std::move(heading), std::move(bullets)};
+}
+
+}  // namespace
+
+std::vector<std::string_view> rules_for_others() {
+  std::vector<std::string_view> rules;
+  for (const RuleForOthers& each : rules_told) rules.push_back(each.rule);
+  return rules;
+}
+
+std::string warning_words(const WarningShown& shown, const Wording& wording) {
+  const std::string& what = shown.warning.words;
+  if (shown.warning.rank == Rank::note) return what;
+  if (shown.decision.empty()) return wording.say(Saying::not_answered, {{"what", what}});
+  const std::string decision =
+      shown.decision == went_ahead ? wording.say(Saying::go_ahead) : shown.decision;
+  return wording.say(Saying::decided, {{"what", what}, {"decision", decision}});
+}
+
+std::vector<Block> also_said_for_farmer(const VisitView& view) {
+  return also_said(view, Reader::farmer, {2, view.wording.say(Saying::also_said_title)});
+}
+
+std::vector<Block> also_said_for_vet(const VisitView& view) {
+  return also_said(view, Reader::vet, {3, view.wording.say(Saying::also_said_title)});
+}
+
+}  // namespace evenclaw

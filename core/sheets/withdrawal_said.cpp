@@ -1,0 +1,141 @@
+#include "core/sheets/withdrawal_said.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <string>
+#include <utility>
+
+namespace evenclaw {
+
+namespace {
+
+using Acts = std::vector<const ActionRow*>;
+
+bool may_hold_back(const ActionRow& row) {
+  return is_medicine_act(row.action) || is_given_unnamed(row.action);
+}
+
+/// The same product, whatever it was put on; without a name the same act.
+bool is_same_medicine(const ActionRow& a, const ActionRow& b) {
+  const bool is_named = !a.product.empty() || !b.product.empty();
+  return is_named ? a.product == b.product : a.action == b.action;
+}
+
+/// "By the vet's plan" tells how it came that something was given, where that is named.
+bool is_plan_of_another(const Acts& acts, const ActionRow& row) {
+  return row.action == ActionKind::vet_plan &&
+         std::any_of(acts.begin(), acts.end(), [&](const ActionRow* other) {
+           return other->turn == row.turn && is_medicine_act(other->action);
+         });
+}
+
+bool is_certain_of(const std::vector<SaidOf>& said, const ActionRow& row) {
+  return std::any_of(said.begin(), said.end(), [&](const SaidOf& one) {
+    return one.is_of_one && one.telling->turn == row.turn &&
+           is_same_medicine(*one.may_be_of.front(), row);
+  });
+}
+
+/// "Milk 2d, meat 5d": what follows one telling at once is said of the same.
+const SaidOf* just_said(const Acts& acts, const std::vector<SaidOf>& said, std::size_t at) {
+  const bool follows = !said.empty() && at > 0 && acts[at - 1] == said.back().telling &&
+                       acts[at - 1]->turn == acts[at]->turn;
+  return follows ? &said.back() : nullptr;
+}
+
+/// The last that was given to the cow in that turn before the telling, and all that was put on her
+/// feet in it: of these the order is not known.
+Acts called_before(const Acts& acts, const std::vector<SaidOf>& said, std::size_t at) {
+  const ActionRow& telling = *acts[at];
+  Acts before;
+  const ActionRow* last_given = nullptr;
+  for (std::size_t i = 0; i < at; ++i) {
+    const ActionRow& row = *acts[i];
+    const bool is_meant =
+        row.turn == telling.turn && may_hold_back(row) && !is_plan_of_another(acts, row);
+    if (!is_meant) continue;
+    if (!row.foot) {
+      last_given = &row;
+    } else if (!is_certain_of(said, row)) {
+      before.push_back(&row);
+    }
+  }
+  if (last_given != nullptr) before.push_back(last_given);
+  return before;
+}
+
+/// Said in a turn of its own, it is of what was given in those before it.
+Acts called_earlier(const Acts& acts, const std::vector<SaidOf>& said, std::size_t at) {
+  Acts earlier;
+  for (std::size_t i = 0; i < at; ++i) {
+    const bool is_meant = acts[i]->visit == acts[at]->visit && may_hold_back(*acts[i]) &&
+                          !is_plan_of_another(acts, *acts[i]) && !is_certain_of(said, *acts[i]);
+    if (is_meant) earlier.push_back(acts[i]);
+  }
+  return earlier;
+}
+
+/// A time is not said again of what the list states already; that there is none may be.
+void leave_out_listed(Acts& rows, const ActionRow& telling) {
+  if (telling.action == ActionKind::no_withdrawal) return;
+  Acts open;
+  std::copy_if(rows.begin(), rows.end(), std::back_inserter(open), [](const ActionRow* row) {
+    return row->withdrawal == WithdrawalKnown::not_known ||
+           row->withdrawal == WithdrawalKnown::no_medicine;
+  });
+  if (!open.empty()) rows = std::move(open);
+}
+
+bool is_one_medicine(const Acts& rows) {
+  return !rows.empty() && std::all_of(rows.begin(), rows.end(), [&](const ActionRow* row) {
+    return is_same_medicine(*rows.front(), *row);
+  });
+}
+
+}  // namespace
+
+std::vector<SaidOf> withdrawals_said(const Acts& acts) {
+  std::vector<SaidOf> said;
+  for (std::size_t at = 0; at < acts.size(); ++at) {
+    if (!tells_withdrawal(acts[at]->action)) continue;
+    SaidOf one;
+    if (const SaidOf* before = just_said(acts, said, at)) {
+      one = *before;
+    } else {
+      one.may_be_of = called_before(acts, said, at);
+      if (one.may_be_of.empty()) one.may_be_of = called_earlier(acts, said, at);
+      leave_out_listed(one.may_be_of, *acts[at]);
+      one.is_of_one = is_one_medicine(one.may_be_of);
+    }
+    one.telling = acts[at];
+    said.push_back(std::move(one));
+  }
+  return said;
+}
+
+Acts said_of(const std::vector<SaidOf>& all, const ActionRow& row) {
+  Acts tellings;
+  for (const SaidOf& one : all) {
+    const bool is_of_it = one.is_of_one && std::find(one.may_be_of.begin(), one.may_be_of.end(),
+                                                     &row) != one.may_be_of.end();
+    if (is_of_it) tellings.push_back(one.telling);
+  }
+  return tellings;
+}
+
+MilkAndMeat milk_and_meat_of(const Acts& tellings) {
+  MilkAndMeat of;
+  for (const ActionRow* row : tellings) {
+    of.milk = of.milk || row->action != ActionKind::meat_withheld;
+    of.meat = of.meat || row->action != ActionKind::milk_withheld;
+  }
+  return of;
+}
+
+bool is_withdrawal_open(const Acts& acts, const std::vector<SaidOf>& said, const ActionRow& row) {
+  const bool is_open = row.withdrawal == WithdrawalKnown::not_known ||
+                       (is_given_unnamed(row.action) && !is_plan_of_another(acts, row));
+  return is_open && said_of(said, row).empty();
+}
+
+}  // namespace evenclaw
