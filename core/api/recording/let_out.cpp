@@ -168,6 +168,27 @@ Outcome RecordingState::let_out(LetOutBy why) {
   return turns_.record(entry, std::move(body), by, superseded);
 }
 
+/// With a warning open she stays in: the one moment at which it can still be put right.
+Outcome RecordingState::done_said(std::string_view text) {
+  if (!crush_.cow) {
+    book_.answers.add(ReplyKind::mark, "no cow is in the crush");
+    return Done{};
+  }
+  if (crush_.cow->done_said) return let_out(LetOutBy::done);
+  const std::vector<Warning> before = ledger_of(book_, *crush_.cow).unanswered();
+  checks_.check_her(true, text);
+  const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
+  if (open.empty()) return let_out(LetOutBy::done);
+  std::vector<Warning> again;
+  std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
+    return std::find(before.begin(), before.end(), warning) != before.end() &&
+           !book_.answers.shows(warning, cow_in_crush(book_, crush_));
+  });
+  book_.answers.show(again, cow_in_crush(book_, crush_));
+  crush_.cow->done_said = true;
+  return Done{};
+}
+
 void RecordingState::keep_last_out(EntryId entry) {
   turns_.keep(*std::move(crush_.cow), entry);
   crush_.clear();

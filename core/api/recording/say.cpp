@@ -467,27 +467,6 @@ Outcome RecordingState::go_ahead(std::string_view text) {
   return Done{};
 }
 
-/// With a warning open she stays in: the one moment at which it can still be put right.
-Outcome RecordingState::done_said(std::string_view text) {
-  if (!crush_.cow) {
-    book_.answers.add(ReplyKind::mark, "no cow is in the crush");
-    return Done{};
-  }
-  if (crush_.cow->done_said) return let_out(LetOutBy::done);
-  const std::vector<Warning> before = ledger_of(book_, *crush_.cow).unanswered();
-  checks_.check_her(true, text);
-  const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
-  if (open.empty()) return let_out(LetOutBy::done);
-  std::vector<Warning> again;
-  std::copy_if(open.begin(), open.end(), std::back_inserter(again), [&](const Warning& warning) {
-    return std::find(before.begin(), before.end(), warning) != before.end() &&
-           !book_.answers.shows(warning, cow_in_crush(book_, crush_));
-  });
-  book_.answers.show(again, cow_in_crush(book_, crush_));
-  crush_.cow->done_said = true;
-  return Done{};
-}
-
 void RecordingState::add_words(std::string_view text) {
   if (!crush_.cow) return;
   std::vector<std::string>& words = crush_.cow->draft.words;

@@ -83,7 +83,6 @@ class RecordingState {
   Outcome hold_against(const CowSaid& cow);
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
-  Outcome done_said(std::string_view text);
   void add_words(std::string_view text);
   void after_line(std::string_view text);
 
@@ -117,6 +116,7 @@ class RecordingState {
 
   // let_out.cpp
   Outcome let_out(LetOutBy why);
+  Outcome done_said(std::string_view text);
   void keep_last_out(EntryId entry);
   [[nodiscard]] const RecordedTurn* there_already();
   Outcome answer_there_already(const RecordedTurn& same);
