@@ -197,8 +197,11 @@ bool act_ends_task(const Action& action, const TaskRow& task, Day visit_day) {
       return true;
     case FixtureStep::left_on:
       return is_check ? visit_day >= task.earliest : moves_day_off(action);
-    case FixtureStep::stacked:
-      return !is_check && moves_day_off(action);
+    case FixtureStep::stacked: {
+      // It is still on; that the claw under it was looked at is the trimmer's to say.
+      const bool asks_if_on = is_check && task.owner == Owner::farmer;
+      return asks_if_on ? visit_day >= task.earliest : !is_check && moves_day_off(action);
+    }
     case FixtureStep::not_known:
       return false;
   }

@@ -325,6 +325,13 @@ TEST_CASE("a block seen on is the check, when the check was due, and never the r
   CHECK(how_closed(turn, blocked(Claw::inside, 3)).empty());
 }
 
+TEST_CASE("a block on which a second was stacked was seen on") {
+  const Turn turn = with_act(act(ActionKind::block_stacked, Claw::inside));
+  CHECK(how_closed(turn, blocked(Claw::inside, 14)) ==
+        Names{"block still on? left hind, inside claw: block stacked"});
+  CHECK(how_closed(turn, blocked(Claw::inside, 3)).empty());
+}
+
 TEST_CASE("still on with a day said moves the day it comes off") {
   Past past = wrapped(5);
   const Turn wrap = with_act(act(ActionKind::wrap_still_on, Claw::none, in_days(2)));

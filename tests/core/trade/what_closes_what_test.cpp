@@ -95,8 +95,8 @@ Kinds expected_of(ActionKind kind) {
     case ActFollowUp::block_off:
       return of_a_block;
     case ActFollowUp::block_kept:
-      // A second block on top was no look at the first.
-      if (kind == ActionKind::block_stacked) return {};
+      // A second block on top tells that the first is on, and nothing of the claw.
+      if (kind == ActionKind::block_stacked) return {"first look at a block"};
       return {"first look at a block", "block check"};
     case ActFollowUp::wrap_kept:
     case ActFollowUp::look:
