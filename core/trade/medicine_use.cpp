@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <span>
 
 namespace evenclaw {
 
@@ -18,6 +19,16 @@ void for_each_medicine(AnyTurn& turn, F&& act) {
   };
   for (auto& call : turn.feet) of(call.actions);
   of(turn.actions);
+}
+
+MilkAndMeat told_in(std::span<const Action> actions) {
+  MilkAndMeat told;
+  for (const Action& action : actions) {
+    if (!tells_withdrawal(action.kind)) continue;
+    told.milk = told.milk || action.kind != ActionKind::meat_withheld;
+    told.meat = told.meat || action.kind != ActionKind::milk_withheld;
+  }
+  return told;
 }
 
 }  // namespace
@@ -39,13 +50,14 @@ bool tells_withdrawal(ActionKind kind) {
 }
 
 MilkAndMeat withdrawal_told(const Turn& turn) {
-  MilkAndMeat told;
-  for (const Action& action : turn.actions) {
-    if (!tells_withdrawal(action.kind)) continue;
-    told.milk = told.milk || action.kind != ActionKind::meat_withheld;
-    told.meat = told.meat || action.kind != ActionKind::milk_withheld;
-  }
-  return told;
+  return told_in(turn.actions);
+}
+
+MilkAndMeat withdrawal_told_of(const Turn& turn, const Action& action) {
+  const std::span<const Action> all = turn.actions;
+  const auto is_it = [&](const Action& other) { return &other == &action; };
+  const auto at = std::find_if(all.begin(), all.end(), is_it);
+  return told_in(at == all.end() ? all : std::span<const Action>(at, all.end()));
 }
 
 Turn with_medicines(Turn turn, const MedicineRules& rules, Day visit_day) {

@@ -28,6 +28,11 @@ struct MilkAndMeat {
 /// What is told by mouth in the whole turn; "no withdrawal" is of both.
 MilkAndMeat withdrawal_told(const Turn& turn);
 
+/// What is told by mouth in that turn and may be meant of that act of it: of something given to the
+/// cow only what was told after it. What was put on a foot stands apart in a turn, and nobody can
+/// tell what came first.
+MilkAndMeat withdrawal_told_of(const Turn& turn, const Action& action);
+
 /// The turn with what the list says of every product it names. What is known of one already stays
 /// as it is, and a name that is not on the list stays as it was said.
 Turn with_medicines(Turn turn, const MedicineRules& rules, Day visit_day);

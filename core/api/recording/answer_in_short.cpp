@@ -74,12 +74,12 @@ class Answers {
   }
 
   /// A time alone is of both, as "withdrawal 2d" is; milkings are of the milk. Where one of the two
-  /// was told it is of the other.
+  /// alone was told it is of the other.
   void of_withdrawal(MilkAndMeat told) {
     using A = ActionKind;
     std::vector<A> kinds = {A::withheld, A::milk_withheld};
-    if (told.milk) kinds = {A::meat_withheld};
-    if (told.meat) kinds = {A::milk_withheld};
+    if (told.milk && !told.meat) kinds = {A::meat_withheld};
+    if (told.meat && !told.milk) kinds = {A::milk_withheld};
     for (const A kind : kinds) {
       const std::string line =
           std::string(language_.say(TermKind::withheld_act, kind)) + ' ' + text_;

@@ -18,6 +18,7 @@
 #include "core/trade/call_line/recalled.hpp"
 #include "core/trade/call_line/refitted_today.hpp"
 #include "core/trade/call_line/said_again.hpp"
+#include "core/trade/call_line/said_of_her.hpp"
 #include "core/trade/call_line/time_corrected.hpp"
 #include "core/trade/call_line/turn_clause.hpp"
 #include "core/trade/lame_score.hpp"
@@ -128,7 +129,7 @@ class Objection {
     }
     const bool of_cow = said.whole_cow || draft_.feet_named.empty();
     if (of_cow && !facts.on_whole_cow) return no_foot("what was done");
-    if (of_cow) return unclear_which(count_of_same(turn_.actions, said.action), std::nullopt);
+    if (of_cow) return unclear_which(count_of_same_of_her(turn_.actions, said.action), {});
     return on_each_foot([&](const FootCall& call) -> Why {
       if (facts.needs_lifting && call.state == FootState::not_lifted) return stayed_down(call.foot);
       if (Why refusal = why_not_done(draft_, call, said.action)) return refusal;
@@ -315,7 +316,7 @@ class Addition {
 
   void operator()(const ActionSaid& said) const {
     if (said.whole_cow || draft_.feet_named.empty()) {
-      add_or_complete(turn_.actions, said.action);
+      add_or_complete_of_her(turn_.actions, said.action);
       return;
     }
     on_each_foot([&said](FootCall& call) { add_or_complete(call.actions, said.action); });

@@ -79,7 +79,7 @@ std::string near_name(const Situation& situation, const Action& action) {
 
 /// What neither the list states nor somebody told.
 MilkAndMeat not_known(const Situation& situation, const Action& action) {
-  MilkAndMeat known = withdrawal_told(situation.turn);
+  MilkAndMeat known = withdrawal_told_of(situation.turn, action);
   if (action.medicine) {
     known.milk = known.milk || action.medicine->as_listed.milk.has_value();
     known.meat = known.meat || action.medicine->as_listed.meat_days.has_value();
@@ -180,15 +180,14 @@ std::vector<Firing> medicine_name_near(const Situation& situation) {
 }
 
 std::vector<Firing> withdrawal_missing(const Situation& situation) {
-  // That there is none would speak of both.
-  const MilkAndMeat told = withdrawal_told(situation.turn);
-  const bool none_was_told = !told.milk && !told.meat;
   return for_each_product(situation, [&](const ActDone& done) -> std::optional<Firing> {
     if (!near_name(situation, *done.action).empty()) return std::nullopt;
     std::string words = missing_words(situation, *done.action);
     if (words.empty()) return std::nullopt;
     Firing firing = firing_of(done, std::move(words));
-    if (none_was_told) {
+    // That there is none would speak of both.
+    const MilkAndMeat told = withdrawal_told_of(situation.turn, *done.action);
+    if (!told.milk && !told.meat) {
       firing.warning.answers = {
           offered_act(std::nullopt, ActionKind::no_withdrawal, Claw::none, situation.language)};
     }

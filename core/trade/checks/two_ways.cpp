@@ -9,6 +9,7 @@
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/handling.hpp"
 #include "core/trade/lame_score.hpp"
+#include "core/trade/medicine_use.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -207,12 +208,26 @@ bool tells_an_end(const Action& action) {
          action.kind == ActionKind::meat_withheld;
 }
 
+/// The end that was told of what it was also said of that it has none; nothing when there is none.
+/// What is given to her between the two has a withdrawal of its own.
+const Action* withheld_and_not(const Turn& turn) {
+  const Action* withheld = nullptr;
+  bool is_denied = false;
+  for (const Action& action : turn.actions) {
+    if (is_medicine_act(action.kind) || is_given_unnamed(action.kind)) {
+      withheld = nullptr;
+      is_denied = false;
+    }
+    if (tells_an_end(action) && withheld == nullptr) withheld = &action;
+    is_denied = is_denied || action.kind == ActionKind::no_withdrawal;
+    if (withheld != nullptr && is_denied) return withheld;
+  }
+  return nullptr;
+}
+
 void add_withheld_or_not(std::vector<Firing>& firings, const Turn& turn, const Language& language) {
-  const auto withheld = std::find_if(turn.actions.begin(), turn.actions.end(), tells_an_end);
-  const bool is_denied =
-      std::any_of(turn.actions.begin(), turn.actions.end(),
-                  [](const Action& action) { return action.kind == ActionKind::no_withdrawal; });
-  if (withheld == turn.actions.end() || !is_denied) return;
+  const Action* withheld = withheld_and_not(turn);
+  if (withheld == nullptr) return;
   Firing firing;
   firing.warning.words = "A withdrawal, and no withdrawal. Which holds?";
   firing.warning.answers = {offered_taking_back(withheld->kind, language),

@@ -146,3 +146,11 @@ TEST_CASE("who gave it is offered as the answer to who gave it") {
   REQUIRE(warnings.size() == 1);
   CHECK(warnings[0].answers == Names{"injected by the vet", "go ahead"});
 }
+
+TEST_CASE("what was told of a paste does not answer for what is injected after it") {
+  const std::string paste = "412\nLH DD raw behind; paste with greenmix, no withdrawal\n";
+  CHECK(medicine_warnings(paste + "injected with antibio by the vet") ==
+        Names{"ask withdrawal-missing"});
+  CHECK(is_quiet(paste + "injected with slowmix by the vet"));
+  CHECK(is_quiet(paste + "injected with antibio by the vet, no withdrawal"));
+}

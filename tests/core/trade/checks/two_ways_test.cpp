@@ -57,6 +57,13 @@ TEST_CASE("a cow that came lame and walks sound is asked about, and without eith
   CHECK(fired_on("512\nLH sole ulcer outside middle bad; block inside\nwalks sound").empty());
 }
 
+TEST_CASE("no withdrawal of one product and a withdrawal of what was given later are no two ways") {
+  CHECK(
+      fired_on(
+          "512\nLH DD raw behind; paste with tar, no withdrawal\ngiven whitemix; withdrawal 4d") !=
+      Names{"ask called-in-two-ways"});
+}
+
 TEST_CASE("a withdrawal and none are asked about, in either order") {
   CHECK(fired_on("512 withdrawal 4d; no withdrawal") == Names{"ask called-in-two-ways"});
   CHECK(fired_on("512 no withdrawal\nmilk withheld 3d") == Names{"ask called-in-two-ways"});
