@@ -11,6 +11,7 @@
 #include "core/api/removed_records.hpp"
 #include "core/log/body.hpp"
 #include "core/sheets/last_time.hpp"
+#include "core/sheets/still_lame.hpp"
 #include "core/trade/told_ends.hpp"
 
 namespace evenclaw {
@@ -224,8 +225,9 @@ Result<std::vector<ProductStated>> stated_in(const Ports& ports, HerdId herd,
   return stated;
 }
 
-/// The visit it can be set beside, with what was found then.
-Result<std::optional<VisitBefore>> visit_before(Store& store, const VisitRow& visit) {
+/// The visit it can be set beside, with what was found then; and who was left lame before.
+Outcome add_earlier(VisitSheetInput& input, Store& store) {
+  const VisitRow& visit = input.visit;
   std::vector<VisitRow> visits;
   std::vector<TurnRow> turns;
   Faults faults;
@@ -235,8 +237,9 @@ Result<std::optional<VisitBefore>> visit_before(Store& store, const VisitRow& vi
   fill(visits, faults, store, visit.herd, not_long_ago);
   fill(turns, faults, store, visit.herd, not_long_ago);
   if (!faults.empty()) return faults;
+  input.still_lame = lame_and_not_lifted(visit, turns);
   const std::optional<VisitId> last = last_comparable(visit, visits, turns);
-  if (!last) return std::optional<VisitBefore>{};
+  if (!last) return Done{};
   VisitBefore before;
   for (const VisitRow& row : visits) {
     if (row.visit == *last) before.visit = row;
@@ -245,7 +248,8 @@ Result<std::optional<VisitBefore>> visit_before(Store& store, const VisitRow& vi
   fill(before.rows.feet, faults, store, visit.herd, of_visit(*last));
   fill(before.rows.findings, faults, store, visit.herd, of_visit(*last));
   if (!faults.empty()) return faults;
-  return std::optional<VisitBefore>(std::move(before));
+  input.before = std::move(before);
+  return Done{};
 }
 
 /// What is told beside the rows: warnings, who was not seen, news, what was taken away.
@@ -286,9 +290,8 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   auto stated = stated_in(ports, visit.herd, input.rows.actions);
   if (!stated) return stated.faults();
   input.stated = *std::move(stated);
-  auto before = visit_before(ports.store, input.visit);
-  if (!before) return before.faults();
-  input.before = *std::move(before);
+  const Outcome earlier = add_earlier(input, ports.store);
+  if (!earlier) return earlier.faults();
   const Outcome told = add_told(input, ports, visit);
   if (!told) return told.faults();
   return input;
