@@ -7,8 +7,10 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/call_of_her.hpp"
 #include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/her_past.hpp"
 #include "core/api/recording/near_cows.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/settled_turn.hpp"
 
 namespace evenclaw {
@@ -144,6 +146,9 @@ Result<std::optional<InCrush>> stood_there(const VisitBook& book, const Recorded
   cow.draft.turn.cow = turn.body.turn.cow;
   for (const std::string& line : turn.body.words) read_again(book, cow, line);
   cow.refused.clear();
+  for (const std::string& line : lines_not_understood(turn.body.turn)) {
+    keep_refused(cow, line, book.language);
+  }
   cow.taken_anew.clear();
   cow.draft.turn.cow = turn.body.turn.cow;
   cow.called_first = turn.body.called_first;

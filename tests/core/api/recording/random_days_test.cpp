@@ -100,6 +100,30 @@ constexpr const char* of_her[] = {"lame",
 constexpr const char* corrections[] = {
     "no, right hind", "no, inside",   "no, other left", "no, no SU",   "no, 513",
     "no, no wrap",    "no, not lame", "never mind",     "no, chronic", "no"};
+/// What may stand right behind a line, of a foot, a number or a count.
+constexpr const char* right_behind[] = {"no, RH",
+                                        "no, LF",
+                                        "no, only LH",
+                                        "no, 412",
+                                        "no, 441",
+                                        "no, inside",
+                                        "no, bad",
+                                        "no, other left, LF I meant",
+                                        "no, 11",
+                                        "LH",
+                                        "go ahead",
+                                        "never mind",
+                                        "done",
+                                        "rest fine",
+                                        "LH outside SU",
+                                        "410 DD",
+                                        "caller Ben",
+                                        "300 wrap off",
+                                        "12 heifers, all good"};
+constexpr const char* called_first[] = {
+    "410 LH DD raw",        "410? LH DD raw", "412 or 421",
+    "no number, brown",     "410 DD",         "412 LH outside SU; vet",
+    "12 heifers, all good", "412 wrap off",   "410 both hinds DD raw"};
 constexpr const char* whole_lines[] = {"412, 513 wraps off; 77 gone; 620 still lame",
                                        "12 heifers, all good",
                                        "12 heifers, all good bar 412",
@@ -141,6 +165,17 @@ std::vector<std::string> day_of(std::uint64_t seed) {
   return lines;
 }
 
+/// Somebody is called, and all that follows may be meant for what stands right before it.
+std::vector<std::string> corrected_day_of(std::uint64_t seed) {
+  RandomStream random(seed, 9);
+  std::vector<std::string> lines(3 + random.below(4));
+  for (std::string& line : lines) line = any(random, right_behind);
+  lines.front() = any(random, called_first);
+  // Of whom nothing is said after it, the recording broke off.
+  lines.emplace_back("done");
+  return lines;
+}
+
 std::string text_of(std::span<const std::string> lines) {
   std::string text;
   for (const std::string& line : lines) text += "\n  " + line;
@@ -177,6 +212,9 @@ class Crush {
                   if (const auto turn = body_as<TurnRecorded>(entry)) {
                     for (std::string& line : print_turn(turn->turn, english())) {
                       lines.push_back(std::move(line));
+                    }
+                    for (const std::string& called : turn->called_first) {
+                      lines.push_back("called first: " + called);
                     }
                   }
                   if (const auto news = body_as<TaskClosedBody>(entry))
@@ -237,6 +275,20 @@ TEST_CASE("a file that was understood adds nothing when it is given once more") 
 TEST_CASE("a battery that dies behind any line changes nothing of the day") {
   for (const std::uint64_t seed : seeds_to_try()) {
     const std::vector<std::string> lines = day_of(seed);
+    const std::size_t behind =
+        1 + RandomStream(seed, 8).below(static_cast<std::uint32_t>(lines.size() - 1));
+    CAPTURE(seed);
+    CAPTURE(text_of(lines));
+    CAPTURE(behind);
+    Crush whole;
+    Crush broken;
+    REQUIRE(text_of(broken.typed(lines, behind)) == text_of(whole.typed(lines)));
+  }
+}
+
+TEST_CASE("a battery that dies among corrections changes nothing of the day") {
+  for (const std::uint64_t seed : seeds_to_try()) {
+    const std::vector<std::string> lines = corrected_day_of(seed);
     const std::size_t behind =
         1 + RandomStream(seed, 8).below(static_cast<std::uint32_t>(lines.size() - 1));
     CAPTURE(seed);
