@@ -183,51 +183,74 @@ Result<bool> is_united(Store& store, HerdId herd, CowId first, CowId second) {
   return groups->representative(first) == groups->representative(second);
 }
 
-}  // namespace
-
-Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day) {
-  const std::string words(trimmed(said));
-  const std::string plain = plain_number(words);
-  const auto numbers = select_as<CowNumberRow>(store, herd);
-  if (!numbers) return numbers.faults();
+/// The one who carries or last carried the number; null when nobody did.
+const CowNumberRow* best_of(const std::vector<CowNumberRow>& numbers, const std::string& plain,
+                            std::optional<Day> day) {
   const CowNumberRow* best = nullptr;
-  for (const CowNumberRow& row : *numbers) {
+  for (const CowNumberRow& row : numbers) {
     if (row.number != plain) continue;
     const bool better = best == nullptr || std::pair(is_valid(row, day), row.valid_from) >
                                                std::pair(is_valid(*best, day), best->valid_from);
     if (better) best = &row;
   }
-  if (best != nullptr) return best->cow;
-  if (const auto id = uuid_from_text(words)) {
-    const auto hers = select_as<CowRow>(store, herd, {{"cow", Compare::equal, Cell(words)}});
-    if (!hers) return hers.faults();
-    if (!hers->empty()) return hers->front().cow;
-  }
-  const auto otherwise = known_otherwise(store, herd, words);
-  if (!otherwise) return otherwise.faults();
-  if (*otherwise) return **otherwise;
-  const auto cows = select_as<CowRow>(store, herd);
-  if (!cows) return cows.faults();
+  return best;
+}
+
+/// The one who is called so and was seen last; null when nobody is.
+const CowRow* last_called(const std::vector<CowRow>& cows, const std::string& words) {
   const CowRow* named = nullptr;
-  for (const CowRow& row : *cows) {
+  for (const CowRow& row : cows) {
     if (fold_case(recorded_as(row)) != fold_case(words)) continue;
     if (named == nullptr || row.last_seen > named->last_seen) named = &row;
   }
-  if (named != nullptr) return named->cow;
-  const auto in_a_turn = called_in_a_turn(store, herd, words);
-  if (!in_a_turn) return in_a_turn.faults();
-  if (*in_a_turn) return **in_a_turn;
-  Fault fault = no_such_cow(*numbers, words);
+  return named;
+}
+
+/// By the id that pages and answers show.
+Result<std::optional<CowId>> of_that_id(Store& store, HerdId herd, const std::string& words) {
+  if (!uuid_from_text(words)) return std::optional<CowId>();
+  const auto hers = select_as<CowRow>(store, herd, {{"cow", Compare::equal, Cell(words)}});
+  if (!hers) return hers.faults();
+  return hers->empty() ? std::optional<CowId>() : std::optional(hers->front().cow);
+}
+
+/// Nobody is known by these words: who may be meant, or was called so until it was put right.
+Result<CowId> nobody_called(Store& store, HerdId herd, const std::string& words,
+                            const std::vector<CowNumberRow>& numbers,
+                            const std::vector<CowRow>& cows) {
+  Fault fault = no_such_cow(numbers, words);
   const auto called = find_cow_called(store, herd, words);
   if (!called) return called.faults();
   const auto maybe = cows_that_may_be(store, herd, words);
   if (!maybe) return maybe.faults();
   name_those_in_doubt(fault, *maybe);
-  for (const CowRow& row : *cows) {
+  for (const CowRow& row : cows) {
     if (*called != row.cow) continue;
     fault.remedy = "A cow was called that until it was put right: she is " + recorded_as(row) + ".";
   }
   return fault;
+}
+
+}  // namespace
+
+Result<CowId> find_cow(Store& store, HerdId herd, std::string_view said, std::optional<Day> day) {
+  const std::string words(trimmed(said));
+  const auto numbers = select_as<CowNumberRow>(store, herd);
+  if (!numbers) return numbers.faults();
+  if (const CowNumberRow* best = best_of(*numbers, plain_number(words), day)) return best->cow;
+  const auto by_id = of_that_id(store, herd, words);
+  if (!by_id) return by_id.faults();
+  if (*by_id) return **by_id;
+  const auto otherwise = known_otherwise(store, herd, words);
+  if (!otherwise) return otherwise.faults();
+  if (*otherwise) return **otherwise;
+  const auto cows = select_as<CowRow>(store, herd);
+  if (!cows) return cows.faults();
+  if (const CowRow* named = last_called(*cows, words)) return named->cow;
+  const auto in_a_turn = called_in_a_turn(store, herd, words);
+  if (!in_a_turn) return in_a_turn.faults();
+  if (*in_a_turn) return **in_a_turn;
+  return nobody_called(store, herd, words, *numbers, *cows);
 }
 
 std::string dated(const std::string& called, Day day) {
