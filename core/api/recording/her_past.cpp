@@ -303,24 +303,35 @@ Faults RecordingState::await_foot(std::string_view text, Faults faults) {
   return faults;
 }
 
+namespace {
+
+/// What answers a question about her who stands there in short, as the line it stands for.
+std::optional<std::string> answered_of_her(const VisitBook& book, InCrush& cow,
+                                           std::string_view text) {
+  const TurnDraft& so_far = cow.draft;
+  if (!book.typed) {
+    const auto before = taken_before(book.before, so_far, text, book.language);
+    if (before) return before;
+  }
+  const std::optional<Turn> whole = whole_turn(book, cow);
+  const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
+  const std::vector<Warning> open = ledger_of(book, cow).unanswered();
+  auto answer = answer_in_short(text, open, book.language, told);
+  const OpenQuestions questions{open, book.last_line.asked};
+  if (!answer) answer = answer_which_claw(text, questions, so_far, book.language);
+  if (!answer && book.typed) answer = score_in_short(text, cow.refused, book.language);
+  return answer;
+}
+
+}  // namespace
+
 /// "LH", right after a line that lacked the foot: that line with it. Or what answers a question
 /// about her in short, as the line it stands for. Nothing for any other line.
 std::optional<std::string> RecordingState::answer_with_foot(std::string_view text) {
   const std::string asked = std::exchange(book_.last_line.lacks_foot, {});
   if (crush_.cow) {
-    const TurnDraft& so_far = crush_.cow->draft;
-    auto before =
-        book_.typed ? std::nullopt : taken_before(book_.before, so_far, text, book_.language);
-    if (!before) {
-      const std::optional<Turn> whole = whole_turn(book_, *crush_.cow);
-      const MilkAndMeat told = withdrawal_told(whole ? *whole : so_far.turn);
-      const std::vector<Warning> open = ledger_of(book_, *crush_.cow).unanswered();
-      before = answer_in_short(text, open, book_.language, told);
-      const OpenQuestions questions{open, book_.last_line.asked};
-      if (!before) before = answer_which_claw(text, questions, so_far, book_.language);
-    }
-    if (!before && book_.typed) before = score_in_short(text, crush_.cow->refused, book_.language);
-    if (before) return before;
+    const auto answer = answered_of_her(book_, *crush_.cow, text);
+    if (answer) return answer;
   }
   const std::string number = number_in_front(text);
   const auto cow = number.empty() ? std::nullopt : book_.finder.carrier(number);
