@@ -97,6 +97,25 @@ bool is_of_somebody(std::string_view text, const Language& language) {
   return tells_of_a_foot(text, language) || has_letters_in_number(text, language);
 }
 
+/// A cow who was called before and whom the line would mend, had it been understood.
+std::optional<CowSaid> would_be_mended(const VisitBook& book, const LineContext& context,
+                                       std::string_view text) {
+  const auto named = cow_mended_in_refused(text, context, book.language);
+  if (!named) return std::nullopt;
+  const CowSaid cow = who_was_read(book, *named);
+  const bool is_of_before =
+      !book.before.turns_called(cow).empty() && !named_her_before(book.before, cow, text);
+  return is_of_before ? std::optional(cow) : std::nullopt;
+}
+
+/// Said twice it is kept once.
+void keep_refused_once(InCrush& cow, std::string_view text, const Language& language) {
+  const bool is_known =
+      std::any_of(cow.refused.begin(), cow.refused.end(),
+                  [&](const RefusedLine& before) { return before.text == trimmed(text); });
+  if (!is_known) keep_refused(cow, text, language);
+}
+
 }  // namespace
 
 /// "102 wrap off, nothing found" lacks the foot, and it is on record where her wrap is.
@@ -128,12 +147,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   refuse(book_, crush_, text, faults);
   if (is_of_nobody(text, book_.language)) return Done{};
   if (is_of_a_batch(text, book_.language)) return counted_.refused(text);
-  std::optional<CowSaid> mended = cow_mended_in_refused(text, context(), book_.language);
-  if (mended) mended = who_was_read(book_, *mended);
-  const bool is_mended = mended && !goes_on(*mended) &&
-                         !book_.before.turns_called(*mended).empty() &&
-                         !named_her_before(book_.before, *mended, text);
-  if (is_mended) {
+  const auto mended = would_be_mended(book_, context(), text);
+  if (mended && !goes_on(*mended)) {
     // Who was let out is mended from outside: whoever stands in the crush stays.
     return keep_as_unread(book_, {plain_number(mended->number), std::string(trimmed(text))},
                           "It was not understood, so nothing of hers was mended. What holds?");
@@ -171,10 +186,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     if (!named) return named;
   }
   if (!crush_.cow) return keep_unread(book_, text);
-  const bool is_known =
-      std::any_of(crush_.cow->refused.begin(), crush_.cow->refused.end(),
-                  [&](const RefusedLine& before) { return before.text == trimmed(text); });
-  if (!is_known) keep_refused(*crush_.cow, text, book_.language);
+  keep_refused_once(*crush_.cow, text, book_.language);
   return Done{};
 }
 
