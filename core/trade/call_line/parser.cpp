@@ -427,16 +427,18 @@ class Parser {
       // What stands behind it is of feet that only the earlier call knows.
       if (is_left && draft.feet_named.empty()) is_known = false;
       if (is_left) continue;
-      if (may_be_where_it_is_known(std::span(builder_.clauses()).first(count), i)) {
-        awaits_past_ = true;
-        continue;
-      }
-      if (const auto both = both_in_one_line(builder_.clauses(), i, draft, tokens_)) {
-        add_fault(both->refusal, both->at);
-        continue;
-      }
-      const Fault& why = outcome.faults().front();
-      add_fault({why.slug, why.message, why.remedy}, placed.from);
+      tell_why(outcome.faults().front(), draft, i, count);
+    }
+  }
+
+  // Why clause `at` of `count` cannot stand behind those before it.
+  void tell_why(const Fault& why, const TurnDraft& draft, std::size_t at, std::size_t count) {
+    if (may_be_where_it_is_known(std::span(builder_.clauses()).first(count), at)) {
+      awaits_past_ = true;
+    } else if (const auto both = both_in_one_line(builder_.clauses(), at, draft, tokens_)) {
+      add_fault(both->refusal, both->at);
+    } else {
+      add_fault({why.slug, why.message, why.remedy}, builder_.clauses()[at].from);
     }
   }
 
