@@ -252,6 +252,18 @@ class Crush {
   Visit visit_;
 };
 
+/// Typed with a battery that dies behind one of the lines, the day leaves what it leaves without.
+void battery_dies_in(const std::vector<std::string>& lines, std::uint64_t seed) {
+  const std::size_t behind =
+      1 + RandomStream(seed, 8).below(static_cast<std::uint32_t>(lines.size() - 1));
+  CAPTURE(seed);
+  CAPTURE(text_of(lines));
+  CAPTURE(behind);
+  Crush whole;
+  Crush broken;
+  REQUIRE(text_of(broken.typed(lines, behind)) == text_of(whole.typed(lines)));
+}
+
 }  // namespace
 
 TEST_CASE("a file that was understood adds nothing when it is given once more") {
@@ -273,31 +285,11 @@ TEST_CASE("a file that was understood adds nothing when it is given once more") 
 }
 
 TEST_CASE("a battery that dies behind any line changes nothing of the day") {
-  for (const std::uint64_t seed : seeds_to_try()) {
-    const std::vector<std::string> lines = day_of(seed);
-    const std::size_t behind =
-        1 + RandomStream(seed, 8).below(static_cast<std::uint32_t>(lines.size() - 1));
-    CAPTURE(seed);
-    CAPTURE(text_of(lines));
-    CAPTURE(behind);
-    Crush whole;
-    Crush broken;
-    REQUIRE(text_of(broken.typed(lines, behind)) == text_of(whole.typed(lines)));
-  }
+  for (const std::uint64_t seed : seeds_to_try()) battery_dies_in(day_of(seed), seed);
 }
 
 TEST_CASE("a battery that dies among corrections changes nothing of the day") {
-  for (const std::uint64_t seed : seeds_to_try()) {
-    const std::vector<std::string> lines = corrected_day_of(seed);
-    const std::size_t behind =
-        1 + RandomStream(seed, 8).below(static_cast<std::uint32_t>(lines.size() - 1));
-    CAPTURE(seed);
-    CAPTURE(text_of(lines));
-    CAPTURE(behind);
-    Crush whole;
-    Crush broken;
-    REQUIRE(text_of(broken.typed(lines, behind)) == text_of(whole.typed(lines)));
-  }
+  for (const std::uint64_t seed : seeds_to_try()) battery_dies_in(corrected_day_of(seed), seed);
 }
 
 }  // namespace evenclaw::test
