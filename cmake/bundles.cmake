@@ -1,6 +1,6 @@
 # Compiles sources in bundles of about eight: what a template or a header costs is paid once a
 # bundle, which halves the time to build (docs/decisions/0009-sources-compiled-in-bundles.md).
-# EVENCLAW_BUNDLES is on in every preset but coverage: gcovr does not see the sources in a bundle.
+# EVENCLAW_BUNDLES is on in every preset.
 #
 # A source's bundle follows from its own path, so that a new source moves no other one. The price:
 # names in unnamed namespaces must differ within a bundle (where g++ says "redefinition" or
