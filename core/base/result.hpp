@@ -3,9 +3,9 @@
 #pragma once
 
 #include <cassert>
+#include <optional>
 #include <string>
 #include <utility>
-#include <variant>
 #include <vector>
 
 namespace evenclaw {
@@ -30,33 +30,34 @@ using Faults = std::vector<Fault>;
 template <class T>
 class [[nodiscard]] Result {
  public:
-  Result(T value) : state_(std::move(value)) {}  // NOLINT(google-explicit-constructor): reads well
+  Result(T value) : value_(std::move(value)) {}  // NOLINT(google-explicit-constructor): reads well
 
-  Result(Fault fault)  // NOLINT(google-explicit-constructor)
-      : state_(Faults{std::move(fault)}) {}
-
-  Result(Faults faults) : state_(std::move(faults)) {  // NOLINT(google-explicit-constructor)
-    assert(!std::get<Faults>(state_).empty());
+  Result(Fault fault) {  // NOLINT(google-explicit-constructor)
+    faults_.push_back(std::move(fault));
   }
 
-  [[nodiscard]] bool ok() const { return std::holds_alternative<T>(state_); }
+  Result(Faults faults) : faults_(std::move(faults)) {  // NOLINT(google-explicit-constructor)
+    assert(!faults_.empty());
+  }
+
+  [[nodiscard]] bool ok() const { return value_.has_value(); }
 
   explicit operator bool() const { return ok(); }
 
   [[nodiscard]] const T& value() const& {
     assert(ok());
-    return *std::get_if<T>(&state_);
+    return *value_;
   }
 
   [[nodiscard]] T& value() & {
     assert(ok());
-    return *std::get_if<T>(&state_);
+    return *value_;
   }
 
   /// By value, so that a loop over the value of a result nobody named stands on living ground.
   [[nodiscard]] T value() && {
     assert(ok());
-    return std::move(*std::get_if<T>(&state_));
+    return std::move(*value_);
   }
 
   const T& operator*() const& { return value(); }
@@ -71,11 +72,13 @@ class [[nodiscard]] Result {
 
   [[nodiscard]] const Faults& faults() const {
     assert(!ok());
-    return *std::get_if<Faults>(&state_);
+    return faults_;
   }
 
  private:
-  std::variant<T, Faults> state_;
+  // Not a variant: that costs the compiler far more in every source that names one.
+  std::optional<T> value_;
+  Faults faults_;
 };
 
 /// What an act returns that has nothing to tell but that it worked.

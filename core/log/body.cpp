@@ -2,6 +2,9 @@
 
 #include <array>
 #include <cstddef>
+#include <type_traits>
+
+#include "core/wire/value_json.hpp"
 
 namespace evenclaw {
 
@@ -48,7 +51,10 @@ std::optional<std::int32_t> current_version(std::string_view kind) {
   return facts->version;
 }
 
-std::optional<Json> body_detail::current_body(const Entry& entry) {
+namespace {
+
+/// The body at the version this program writes; nothing as for body_as().
+std::optional<Json> current_body(const Entry& entry) {
   const std::optional<std::int32_t> version = current_version(entry.envelope.kind);
   if (!version || !entry.body) return std::nullopt;
   auto json = json_from_text(*entry.body);
@@ -57,8 +63,19 @@ std::optional<Json> body_detail::current_body(const Entry& entry) {
   return up_cast(*std::move(json), form, *version, all_up_casters());
 }
 
+template <class Member>
+void add_subjects(const Member& member, std::vector<Uuid>& subjects) {
+  if constexpr (is_optional<Member>) {
+    if (member) add_subjects(*member, subjects);
+  } else if constexpr (std::is_same_v<Member, CowId> || std::is_same_v<Member, VisitId>) {
+    subjects.push_back(member.value);
+  }
+}
+
+}  // namespace
+
 std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member) {
-  const std::optional<Json> body = body_detail::current_body(entry);
+  const std::optional<Json> body = current_body(entry);
   const Json* json = body ? body->member(member) : nullptr;
   const std::string* text = json == nullptr ? nullptr : json->as_string();
   return text == nullptr ? std::nullopt : uuid_from_text(*text);
@@ -69,8 +86,64 @@ Readable readable(const Entry& entry) {
   const KindFacts* facts = find_kind(entry.envelope.kind);
   if (facts == nullptr) return Readable::unknown_kind;
   if (entry.envelope.version > facts->version) return Readable::newer_version;
-  const std::optional<Json> json = body_detail::current_body(entry);
+  const std::optional<Json> json = current_body(entry);
   return json && facts->understood(*json) ? Readable::yes : Readable::body_not_understood;
 }
+
+template <class Body>
+std::optional<Body> BodyForms<Body>::read(const Entry& entry) {
+  if (entry.envelope.kind != Body::kind) return std::nullopt;
+  const std::optional<Json> json = current_body(entry);
+  if (!json) return std::nullopt;
+  auto body = from_json<Body>(*json);
+  if (!body) return std::nullopt;
+  return *std::move(body);
+}
+
+template <class Body>
+std::string BodyForms<Body>::bytes(const Body& body) {
+  return canonical_json(to_json(body));
+}
+
+template <class Body>
+std::vector<Uuid> BodyForms<Body>::subjects(const Body& body) {
+  std::vector<Uuid> subjects;
+  for_each_field(body, [&](std::string_view, const auto& member, std::string_view) {
+    add_subjects(member, subjects);
+  });
+  return sorted_subjects(std::move(subjects));
+}
+
+template <class Body>
+Entry BodyForms<Body>::entry(Envelope envelope, const Body& body) {
+  envelope.kind = Body::kind;
+  envelope.version = Body::version;
+  const std::vector<Uuid> named = subjects(body);
+  envelope.subjects.insert(envelope.subjects.end(), named.begin(), named.end());
+  envelope.subjects.push_back(envelope.scope);
+  return make_entry(std::move(envelope), bytes(body));
+}
+
+template struct BodyForms<HerdRegistered>;
+template struct BodyForms<VisitOpened>;
+template struct BodyForms<VisitClosed>;
+template struct BodyForms<VisitCorrected>;
+template struct BodyForms<TurnRecorded>;
+template struct BodyForms<TaskClosedBody>;
+template struct BodyForms<TaskMoved>;
+template struct BodyForms<CowRegistered>;
+template struct BodyForms<NumberGiven>;
+template struct BodyForms<CowLeft>;
+template struct BodyForms<SameCow>;
+template struct BodyForms<SameCowTakenBack>;
+template struct BodyForms<Setting>;
+template struct BodyForms<Redact>;
+template struct BodyForms<DeviceNamed>;
+template struct BodyForms<PersonAllowed>;
+template struct BodyForms<NewsUnread>;
+template struct BodyForms<QuestionSettled>;
+template struct BodyForms<ProductListed>;
+template struct BodyForms<ProductDropped>;
+template struct BodyForms<BatchRecorded>;
 
 }  // namespace evenclaw

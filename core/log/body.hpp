@@ -6,7 +6,6 @@
 #include <string>
 #include <string_view>
 #include <tuple>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -17,7 +16,6 @@
 #include "core/log/news_bodies.hpp"
 #include "core/log/product_bodies.hpp"
 #include "core/log/upcast.hpp"
-#include "core/wire/value_json.hpp"
 
 namespace evenclaw {
 
@@ -48,10 +46,22 @@ struct EnumWords<Readable> {
 
 Readable readable(const Entry& entry);
 
+/// Written out for each of AllBodies in body.cpp and nowhere else: what JSON of a body costs to
+/// compile is paid once. A new body gets its line there.
+template <class Body>
+struct BodyForms {
+  static std::optional<Body> read(const Entry& entry);
+  static std::string bytes(const Body& body);
+  static std::vector<Uuid> subjects(const Body& body);
+  static Entry entry(Envelope envelope, const Body& body);
+};
+
 /// The body in the form this version writes; nothing when the entry is of another kind, redacted,
 /// newer, or holds what this version does not understand.
 template <class Body>
-std::optional<Body> body_as(const Entry& entry);
+std::optional<Body> body_as(const Entry& entry) {
+  return BodyForms<Body>::read(entry);
+}
 
 /// The id a body holds under that name, without reading the rest; nothing as for body_as().
 std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member);
@@ -59,63 +69,22 @@ std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member);
 /// The canonical bytes of a body.
 template <class Body>
 std::string body_bytes(const Body& body) {
-  return canonical_json(to_json(body));
+  return BodyForms<Body>::bytes(body);
 }
 
 /// The cows and visits a body names itself, sorted, each once. What an entry refers to by another
 /// entry's id (a redaction, the taking back of a union, a correction) has to be added by its maker:
 /// such an entry names every subject of the entry it refers to.
 template <class Body>
-std::vector<Uuid> subjects_named(const Body& body);
+std::vector<Uuid> subjects_named(const Body& body) {
+  return BodyForms<Body>::subjects(body);
+}
 
 /// An entry of that body: sets kind and version, and adds the scope and the subjects the body names
 /// to those of the envelope.
 template <class Body>
-Entry entry_of(Envelope envelope, const Body& body);
-
-namespace body_detail {
-
-/// The body at the version this program writes; nothing as for body_as().
-std::optional<Json> current_body(const Entry& entry);
-
-template <class Member>
-void add_subjects(const Member& member, std::vector<Uuid>& subjects) {
-  if constexpr (is_optional<Member>) {
-    if (member) add_subjects(*member, subjects);
-  } else if constexpr (std::is_same_v<Member, CowId> || std::is_same_v<Member, VisitId>) {
-    subjects.push_back(member.value);
-  }
-}
-
-}  // namespace body_detail
-
-template <class Body>
-std::optional<Body> body_as(const Entry& entry) {
-  if (entry.envelope.kind != Body::kind) return std::nullopt;
-  const std::optional<Json> json = body_detail::current_body(entry);
-  if (!json) return std::nullopt;
-  auto body = from_json<Body>(*json);
-  if (!body) return std::nullopt;
-  return *std::move(body);
-}
-
-template <class Body>
-std::vector<Uuid> subjects_named(const Body& body) {
-  std::vector<Uuid> subjects;
-  for_each_field(body, [&](std::string_view, const auto& member, std::string_view) {
-    body_detail::add_subjects(member, subjects);
-  });
-  return sorted_subjects(std::move(subjects));
-}
-
-template <class Body>
 Entry entry_of(Envelope envelope, const Body& body) {
-  envelope.kind = Body::kind;
-  envelope.version = Body::version;
-  const std::vector<Uuid> named = subjects_named(body);
-  envelope.subjects.insert(envelope.subjects.end(), named.begin(), named.end());
-  envelope.subjects.push_back(envelope.scope);
-  return make_entry(std::move(envelope), body_bytes(body));
+  return BodyForms<Body>::entry(std::move(envelope), body);
 }
 
 }  // namespace evenclaw

@@ -145,8 +145,19 @@ struct Note {
 /// What follows starts on a new sheet of paper.
 struct PageBreak {};
 
-using Block = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table, WritingForm,
-                           Figure, Card, Note, PageBreak>;
+using AnyBlock = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table,
+                              WritingForm, Figure, Card, Note, PageBreak>;
+
+/// One thing on a page. Copied, moved and dropped in document.cpp alone: a variant writes that anew
+/// in every source that holds one.
+struct Block : AnyBlock {
+  using AnyBlock::AnyBlock;
+  Block(const Block& other);
+  Block(Block&& other) noexcept;
+  Block& operator=(const Block& other);
+  Block& operator=(Block&& other) noexcept;
+  ~Block();
+};
 
 struct Fact {
   std::string term;

@@ -12,6 +12,16 @@
 
 namespace evenclaw {
 
+Clause::Clause(const Clause& other) = default;
+Clause::Clause(Clause&& other) noexcept = default;
+Clause& Clause::operator=(const Clause& other) = default;
+Clause& Clause::operator=(Clause&& other) noexcept = default;
+Clause::~Clause() = default;
+
+bool operator==(const Clause& a, const Clause& b) {
+  return static_cast<const AnyClause&>(a) == static_cast<const AnyClause&>(b);
+}
+
 namespace {
 
 constexpr std::size_t longest_line_bytes = 4096;

@@ -60,10 +60,21 @@ struct BatchSaid {
   friend bool operator==(const BatchSaid&, const BatchSaid&) = default;
 };
 
+using AnyClause = std::variant<CowNamed, TurnClause, TurnEnded, TodaysFeetSaid, CallerSaid,
+                               WriterSaid, GoAheadSaid, NewsSaid, BatchSaid>;
+
 /// One thing a line says, in the order in which it was said. TurnClause is what is said about the
 /// cow that is in the crush (turn_clause.hpp); NewsSaid is the since-last-time talk.
-using Clause = std::variant<CowNamed, TurnClause, TurnEnded, TodaysFeetSaid, CallerSaid, WriterSaid,
-                            GoAheadSaid, NewsSaid, BatchSaid>;
+/// Copied, moved, compared and dropped in line.cpp alone, as a TurnClause is in its own source.
+struct Clause : AnyClause {
+  using AnyClause::AnyClause;
+  Clause(const Clause& other);
+  Clause(Clause&& other) noexcept;
+  Clause& operator=(const Clause& other);
+  Clause& operator=(Clause&& other) noexcept;
+  ~Clause();
+  friend bool operator==(const Clause& a, const Clause& b);
+};
 
 struct Line {
   std::vector<Clause> clauses;  // empty for a blank line or a comment (#)
