@@ -5,6 +5,7 @@
 
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/recalled.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -51,6 +52,41 @@ bool may_be_meant(const FootCall& call, const Turn& turn, const LateMending& men
   if (says<NothingAfterAll>(mending)) return !call.findings.empty();
   if (!says<FootCorrected>(mending) || has_something(call)) return true;
   return !turn.rest_fine && std::none_of(turn.feet.begin(), turn.feet.end(), has_something);
+}
+
+/// One reading of "no, 5d", which names no act.
+struct TimeMeant {
+  LateMending mending;
+  std::optional<Action> act;
+};
+
+bool names_no_act(const TurnClause& clause) {
+  const auto* time = std::get_if<TimeCorrected>(&clause);
+  return time != nullptr && !time->act;
+}
+
+/// A reading for every act of that foot, or of her, that has a time; the mending as it is when it
+/// is of no time or names its act.
+std::vector<TimeMeant> times_meant(const Turn& turn, std::optional<Foot> foot,
+                                   const LateMending& mending) {
+  const bool is_of_any = std::any_of(mending.corrections.begin(), mending.corrections.end(),
+                                     [](const TurnClause& each) { return names_no_act(each); });
+  if (!is_of_any) return {{mending, std::nullopt}};
+  const FootCall* call = foot ? find_foot(turn, *foot) : nullptr;
+  const std::vector<Action>& acts = call == nullptr ? turn.actions : call->actions;
+  std::vector<TimeMeant> meant;
+  for (const Action& act : acts) {
+    if (!act.when.said()) continue;
+    TimeMeant one{mending, act};
+    for (TurnClause& clause : one.mending.corrections) {
+      auto* time = std::get_if<TimeCorrected>(&clause);
+      if (time == nullptr || time->act) continue;
+      time->act = act.kind;
+      if (is_called(act.claw)) time->claw = act.claw;
+    }
+    meant.push_back(std::move(one));
+  }
+  return meant;
 }
 
 /// "LH no, right hind DD raw" names the foot anew, and mends nothing that was called before.
@@ -165,11 +201,13 @@ bool is_a_call_of_its_own(const LateMending& mending) {
 std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending) {
   std::vector<WayToMend> ways;
   const auto add = [&](std::optional<Foot> foot) {
-    std::optional<TurnDraft> draft = mended(turn, foot, mending);
-    const bool is_new = draft && std::none_of(ways.begin(), ways.end(), [&](const WayToMend& way) {
-                          return way.draft.turn == draft->turn;
-                        });
-    if (is_new) ways.push_back({foot, *std::move(draft)});
+    for (TimeMeant& meant : times_meant(turn, foot, mending)) {
+      std::optional<TurnDraft> draft = mended(turn, foot, meant.mending);
+      const bool is_new = draft && std::none_of(ways.begin(), ways.end(), [&](const auto& way) {
+                            return way.draft.turn == draft->turn;
+                          });
+      if (is_new) ways.push_back({foot, *std::move(draft), std::move(meant.act)});
+    }
   };
   const std::optional<Foot> only = only_foot_meant(turn, mending);
   for (const FootCall& call : turn.feet) {
@@ -178,9 +216,11 @@ std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending
     if (is_named && may_be_meant(call, turn, mending)) add(call.foot);
   }
   // The leg she is lame on is what "no, right hind" means only when nothing was called of a foot.
-  // A time that can be of a foot is of that foot.
-  const bool of_feet_only =
-      (says<FootCorrected>(mending) || says<TimeCorrected>(mending)) && !ways.empty();
+  // A time of an act that is named, and that can be of a foot, is of that foot.
+  const bool is_of_an_act = says<TimeCorrected>(mending) &&
+                            std::none_of(mending.corrections.begin(), mending.corrections.end(),
+                                         [](const auto& each) { return names_no_act(each); });
+  const bool of_feet_only = (says<FootCorrected>(mending) || is_of_an_act) && !ways.empty();
   if (mending.feet.empty() && !of_feet_only) add(std::nullopt);
   return ways;
 }

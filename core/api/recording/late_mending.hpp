@@ -42,11 +42,12 @@ bool is_a_call_of_its_own(const LateMending& mending);
 struct WayToMend {
   std::optional<Foot> foot;  // none: the whole cow
   TurnDraft draft;
+  std::optional<Action> act = {};  // "no, 5d": whose time is put right
 };
 
 /// Every way that gives another turn; empty when the correction fits nothing that was called.
-/// Nobody remembers which foot was named last, so every foot of which something was called is
-/// tried.
+/// Nobody remembers which foot was named last, nor what was said last with a time, so every foot of
+/// which something was called is tried, and every time.
 std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending);
 
 /// Why what is called behind the corrections cannot be added, where they fit by themselves; nothing

@@ -1,7 +1,9 @@
 // A cow that was let out earlier in this visit is mended by her number and a correction. She does
 // not come back into the crush for it: whoever stands there stays.
 #include <algorithm>
+#include <cstddef>
 #include <utility>
+#include <vector>
 
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/earlier_turn.hpp"
@@ -14,9 +16,13 @@
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -116,8 +122,53 @@ std::string with_foot(std::string_view text, const std::string& foot) {
   return std::string(said.substr(0, end)) + " " + foot + std::string(said.substr(end));
 }
 
+/// What stands behind "no,".
+std::string_view behind_correction(std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  bool corrects = false;
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    if (match.phrase != nullptr && match.phrase->kind == TermKind::correction) {
+      corrects = true;
+    } else if (corrects && tokens[at].kind != TokenKind::comma) {
+      return text.substr(tokens[at].offset);
+    }
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+  return text;
+}
+
+std::string told_of_act(const Choice& choice) {
+  const std::string where =
+      choice.way.foot ? ", " + std::string(spoken(*choice.way.foot)) : std::string();
+  return offered_act(std::nullopt, choice.way.act->kind, choice.way.act->claw, english()) + where;
+}
+
+/// "410 no, 5d" when a wrap and a look were called with a time.
+Fault could_be_several_times(const std::string& number, const std::vector<Choice>& choices,
+                             std::string_view text, const Language& language) {
+  std::string all;
+  for (const Choice& choice : choices) all += (all.empty() ? "" : " or ") + told_of_act(choice);
+  const WayToMend& first = choices.front().way;
+  const bool comes_off = facts_of(first.act->kind).time == ActTime::comes_off;
+  std::string act = offered_act(std::nullopt, first.act->kind, first.act->claw, language);
+  if (comes_off) act += ' ' + std::string(language.say(TermKind::off));
+  act += ' ' + std::string(behind_correction(trimmed(text), language));
+  const std::string foot = first.foot ? std::string(word_of(*first.foot)) + ' ' : std::string();
+  return {.slug = "call-impossible",
+          .message = "Of " + number + " that could mean " + all + ".",
+          .remedy = "Say which: " + number + ' ' + foot + offered_correction(act, language) + "."};
+}
+
 Fault could_be_several(const std::string& number, const std::vector<Choice>& choices,
-                       std::string_view text) {
+                       std::string_view text, const Language& language) {
+  const bool is_of_times = std::all_of(choices.begin(), choices.end(), [](const Choice& choice) {
+    return choice.way.act.has_value();
+  });
+  const bool is_of_one_turn = std::all_of(choices.begin(), choices.end(), [&](const auto& choice) {
+    return choice.turn == choices.front().turn;
+  });
+  if (is_of_times && is_of_one_turn) return could_be_several_times(number, choices, text, language);
   std::vector<std::string> feet;
   for (const Choice& choice : choices) {
     const std::string foot =
@@ -205,7 +256,8 @@ Result<bool> RecordingState::mended_later(const Line& line, std::string_view tex
                                    : fits_nothing(number, called, book_.language),
                            text);
   } else {
-    taken = refuse_mending(book_, crush_, number, could_be_several(number, choices, text), text);
+    taken = refuse_mending(book_, crush_, number,
+                           could_be_several(number, choices, text, book_.language), text);
   }
   if (!taken) return taken.faults();
   return true;
@@ -269,8 +321,8 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
   if (choices.empty()) return false;
   const std::string number = plain_number(cow.number);
   if (choices.size() > 1 || was_refused_before(book_, number, text)) {
-    const Outcome refused =
-        refuse_mending(book_, crush_, number, could_be_several(number, choices, text), text);
+    const Outcome refused = refuse_mending(
+        book_, crush_, number, could_be_several(number, choices, text, book_.language), text);
     if (!refused) return refused.faults();
     return true;
   }

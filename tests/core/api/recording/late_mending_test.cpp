@@ -131,3 +131,12 @@ TEST_CASE("what is put right in another way is more than taken back") {
   REQUIRE(mending);
   CHECK_FALSE(takes_back_only(*mending));
 }
+
+TEST_CASE("a time that may be of several things is tried with each of them") {
+  const std::vector<std::string> called = {"412 LH DD raw; wrap on, off 3d; see again 14d"};
+  CHECK(ways(called, "412 no, 5d") ==
+        "LH: 412 // LH DD raw; wrap on, off 5d; see again 14d | "
+        "LH: 412 // LH DD raw; wrap on, off 3d; see again 5d");
+  CHECK(ways(called, "412 no, see again 5d") ==
+        "LH: 412 // LH DD raw; wrap on, off 3d; see again 5d");
+}
