@@ -136,7 +136,8 @@ class PointCollector {
     }
   }
 
-  /// After all turns and all that is on feet.
+  /// After all turns and all that is on feet. Of one who is gone as well: it may have been another
+  /// cow's, or her number in what was told first.
   void add_unclear_news() {
     for (const OpenNews& told : heard_.unclear) {
       const std::string words = quoted(told.words) + ": " + told.asked;
@@ -145,7 +146,7 @@ class PointCollector {
         points_.back().cow_said = plain_number(told.number);
         points_.back().person = told.person;
         if (told.person) points_.back().entry = told.entry;
-      } else if (!has_left(*told.cow) && !is_answered_by_seeing(told)) {
+      } else if (!is_answered_by_seeing(told)) {
         add(OpenPointKind::news_unclear, *told.cow, words);
       }
     }

@@ -51,7 +51,7 @@ NewsEffect effect_told(const NewsSaid& news, const CowPast& past, const ToldOn& 
 }
 
 Outcome add_news(Journal& journal, const CowNews& news, const EntryFacts& facts) {
-  if (news.said.news == News::gone) {
+  if (news.said.news == News::gone && !news.effect.unclear) {
     return journal.add(CowLeft{news.cow, news.day, news.words, news.effect.closes}, facts);
   }
   TaskClosedBody body;

@@ -38,7 +38,7 @@ NewsEffect effect_told(const NewsSaid& news, const CowPast& past, const ToldOn& 
                        const ToldLately& lately);
 
 /// Adds the entry that keeps it to the next write; that she is gone is an entry of a kind of its
-/// own.
+/// own, unless it is asked about.
 Outcome add_news(Journal& journal, const CowNews& news, const EntryFacts& facts);
 
 /// The numbers of cows who wait for the vet; none unless it was told that the vet came to this one,

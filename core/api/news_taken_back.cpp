@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/herd_log.hpp"
+#include "core/api/still_untold.hpp"
 #include "core/base/text.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
@@ -155,11 +156,7 @@ std::optional<NewsDenied> news_denied_in(std::string_view text, const Language& 
 }
 
 bool is_denied(const NewsDenied& denied, News told) {
-  if (denied.news == told) return true;
-  const auto said = fixture_said(denied.news);
-  const auto then = fixture_said(told);
-  return said && then && said->fixture == then->fixture && is_off_after(said->step) &&
-         is_off_after(then->step);
+  return tells_the_same(denied.news, told);
 }
 
 std::optional<std::string> number_put_right_in(std::string_view text, const Language& language) {

@@ -25,9 +25,10 @@ struct OpenNews {
 };
 
 /// In the order they were told. The same news told plainly of her settles hers, "off" told plainly
-/// one that was said to be still on, any plain news of
-/// her what was not understood; so do her leaving, and an answer in words. A number that nobody
-/// carried counts as hers once she carries it. What was told between visits is not asked about.
+/// one that was said to be still on. What was not understood is settled piece by piece, by news
+/// that tells it (still_untold.hpp); that she is gone settles no more than that. An answer in words
+/// settles either. A number that nobody carried counts as hers once she carries it. What was told
+/// between visits is not asked about.
 Result<std::vector<OpenNews>> open_news(Store& store, HerdId herd);
 
 }  // namespace evenclaw

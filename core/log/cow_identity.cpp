@@ -132,7 +132,7 @@ CowRow cow_row_of(const CowStory& story, const std::vector<CowNumberRow>& number
   row.last_seen = *std::max_element(days.begin(), days.end());
   if (const Told<CowLeft>* left = left_for_good(story)) {
     row.left_on = left->moment.day;
-    row.left_words = left->body.words;
+    row.left_words = story.left.back().body.words;
   }
   return row;
 }

@@ -65,5 +65,6 @@ due 306: block check left hind, inside claw (trimmer, by 2026-10-27)
 due 306: block off left hind, inside claw (trimmer, by 2026-11-03)
 
 ## ended
+news_unclear 309: "no, 307": It is unclear whether that is the number of who stands there, or of whom the news is. What holds?
 due_not_seen 306: block check left hind, inside claw is due and she was not seen
 due_not_seen 306: block off left hind, inside claw is due and she was not seen

@@ -34,5 +34,6 @@ told 12 heifers: far shed yard, LH RH lifted, 12 with nothing found
 
 ## ended
 news_unclear 12 heifers: "12 heifers, far shedd yard, all goood bar 606": This count was not understood. How many were they, and what was found?
+news_unclear 300: "300 wrap off, still lame; 301 blok gone": This was not understood. What was told?
 news_unclear 302: "305 still lame; 302 sld": This was not understood. What was told?
 due_not_seen 305: still lame, look at her feet: told today, and she was not seen

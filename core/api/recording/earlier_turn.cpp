@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/api/recording/end_reasons.hpp"
+#include "core/api/recording/new_one_off.hpp"
 #include "core/api/recording/settled_turn.hpp"
 #include "core/log/doubts.hpp"
 #include "core/trade/call_line/gone_on.hpp"
@@ -115,7 +116,9 @@ Result<std::optional<CowId>> left_in_doubt(const VisitBook& book, const CowSaid&
 std::optional<Turn> whole_turn(const VisitBook& book, const InCrush& cow) {
   if (!cow.earlier || repeats(cow)) return std::nullopt;
   const Turn& before = cow.earlier->turn.body.turn;
-  std::optional<Turn> whole = gone_on(before, as_settled(book, cow));
+  const Turn more = as_settled(book, cow);
+  if (tells_the_new_one_off(before, more)) return std::nullopt;
+  std::optional<Turn> whole = gone_on(before, more);
   if (whole) tell_reasons_once(*whole);
   // What the list did not have at the first call it may have now.
   if (whole) whole = with_medicines(*std::move(whole), book.medicine, book.visit.day);

@@ -7,6 +7,7 @@
 #include "core/api/news_words.hpp"
 #include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/how_she_left.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
@@ -44,15 +45,27 @@ Outcome NewsDesk::unknown_cow(const NewsSaid& news, std::string_view text) {
   return keep_as_unread(book_, unread, nobody + " Which cow was it?");
 }
 
+/// "66 wrap off, still lame" is told of 68 when both are.
+bool NewsDesk::tells_all_of(const MistakenNumber& before, const std::string& number,
+                            std::string_view text) const {
+  const Day day = book_.visit.day;
+  const auto now = news_told_in(text, number, day, book_.language);
+  const auto then = news_told_in(before.words, before.said.number, day, book_.language);
+  return !then.empty() && std::all_of(then.begin(), then.end(), [&](const NewsSaid& piece) {
+    return std::any_of(now.begin(), now.end(), [&](const NewsSaid& each) {
+      return piece.news == each.news && piece.feet == each.feet;
+    });
+  });
+}
+
 /// "66 wrap off" was refused, and 68, which was proposed, is told of next.
 Outcome NewsDesk::settle_number_slip(const NewsSaid& news, std::string_view text) {
   const std::optional<MistakenNumber> before = std::exchange(mistaken_number_, std::nullopt);
   if (!before || !book_.typed) return Done{};
-  const bool same = before->said.news == news.news && before->said.feet == news.feet;
   const bool proposed = std::any_of(
       before->proposed.begin(), before->proposed.end(),
       [&](const std::string& number) { return plain_number(number) == plain_number(news.number); });
-  if (!same || !proposed) return Done{};
+  if (!proposed || !tells_all_of(*before, news.number, text)) return Done{};
   return settle_unread(book_, {before->said.number, before->words}, text);
 }
 
@@ -72,9 +85,8 @@ Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
   if (crush_.cow) now_told_of(*crush_.cow, news, *cow);
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
-  // What was told before answers what was asked since.
-  const bool answers = book_.typed && fixture_said(news.news) && book_.before.was_asked_about(*cow);
-  if (!answers && book_.before.was_told(*cow, news.news, news.feet, book_.typed)) {
+  const bool is_new = is_asked_about(*cow, news) || tells_how_she_left(*cow, news, text);
+  if (!is_new && book_.before.was_told(*cow, news.news, news.feet, book_.typed)) {
     book_.answers
         .add(ReplyKind::there_already,
              "told before: " + quoted(book_.before.told_as(*cow, news.news)))
@@ -84,11 +96,35 @@ Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
   return tell_of(*cow, news, text);
 }
 
-/// "Still lame" of one who was told to walk sound at this visit. Said once more it holds.
-std::string NewsDesk::told_otherwise(CowId cow, News news) const {
-  const std::optional<News> opposite = opposite_of(news);
-  const std::string before = opposite ? book_.before.told_as(cow, *opposite) : std::string();
-  if (before.empty()) return {};
+/// What was told before answers what was asked since, or what could not be read.
+bool NewsDesk::is_asked_about(CowId cow, const NewsSaid& news) const {
+  if (!book_.typed || !fixture_said(news.news)) return false;
+  const std::vector<UnreadNews>& unread = book_.before.unread();
+  return book_.before.was_asked_about(cow) ||
+         std::any_of(unread.begin(), unread.end(), [&](const UnreadNews& slip) {
+           return plain_number(slip.number) == plain_number(news.number);
+         });
+}
+
+/// "301 died" of one who was told to be sold, or gone: that she left was told before, how was not.
+bool NewsDesk::tells_how_she_left(CowId cow, const NewsSaid& news, std::string_view text) const {
+  if (news.news != News::gone) return false;
+  const std::string before = book_.before.told_as(cow, News::gone);
+  const std::string now = how_she_left(text, news.number, book_.language);
+  return !before.empty() && !now.empty() &&
+         now != how_she_left(before, news.number, book_.language);
+}
+
+/// "Still lame" of one who was told to walk sound at this visit, "died" of one who was told to be
+/// sold: a dead cow was no sale, and only who was there knows. Said once more it holds.
+std::string NewsDesk::told_otherwise(CowId cow, const NewsSaid& news, std::string_view text) const {
+  std::string before;
+  if (const std::optional<News> opposite = opposite_of(news.news))
+    before = book_.before.told_as(cow, *opposite);
+  if (tells_how_she_left(cow, news, text)) before = book_.before.told_as(cow, News::gone);
+  const bool only_says_how =
+      news.news == News::gone && how_she_left(before, news.number, book_.language).empty();
+  if (before.empty() || only_says_how) return {};
   return "Told before at this visit: " + quoted(before) +
          ". Which holds? Say this again if it does.";
 }
@@ -106,7 +142,7 @@ Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text
                      book_.visit.visit,
                      words};
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
-  if (const std::string other = told_otherwise(cow, news.news); !is_sure && !other.empty())
+  if (const std::string other = told_otherwise(cow, news, text); !is_sure && !other.empty())
     return ask_about_news(told, other);
   auto other = ask_for_whom_the_vet(told);
   if (!other) return other.faults();
@@ -144,7 +180,7 @@ Result<std::optional<std::string>> NewsDesk::ask_for_whom_the_vet(const CowNews&
 /// closes unless it was told more plainly by then. A wrap that nobody knew of stays to be seen to.
 Outcome NewsDesk::ask_about_news(const CowNews& told, const std::string& question) {
   book_.answers.add(ReplyKind::question, question).cow = plain_number(told.said.number);
-  if (!book_.before.asks_now(told.cow, told.words)) return Done{};
+  if (!book_.before.asks_now(told.cow, told.said.news, told.words, book_.typed)) return Done{};
   CowNews asked = told;
   asked.effect.closes.clear();
   asked.effect.unclear = question;

@@ -35,11 +35,17 @@ class NewsDesk {
   void forget_mistaken_number() { mistaken_number_.reset(); }
 
  private:
-  [[nodiscard]] std::string told_otherwise(CowId cow, News news) const;
+  [[nodiscard]] bool tells_how_she_left(CowId cow, const NewsSaid& news,
+                                        std::string_view text) const;
+  [[nodiscard]] bool is_asked_about(CowId cow, const NewsSaid& news) const;
+  [[nodiscard]] std::string told_otherwise(CowId cow, const NewsSaid& news,
+                                           std::string_view text) const;
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
   Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
   Outcome ask_about_news(const CowNews& told, const std::string& question);
   Outcome unknown_cow(const NewsSaid& news, std::string_view text);
+  [[nodiscard]] bool tells_all_of(const MistakenNumber& before, const std::string& number,
+                                  std::string_view text) const;
   Outcome settle_number_slip(const NewsSaid& news, std::string_view text);
 
   // news_mended.cpp

@@ -142,36 +142,11 @@ bool may_mend_again(const VisitBook& book, const WhoIsMeant& meant, const Unread
   return mends && meant.let_out != nullptr && is_hers(*meant.let_out);
 }
 
-/// Of a line that tells of several cows, each behind her number, what it tells of that one.
-std::optional<std::string> part_of_one(std::string_view text, const std::string& number,
-                                       const Language& language) {
-  for (PartOfLine& part : parts_of_cows(text, language)) {
-    if (part.number == plain_number(number)) return std::move(part.words);
-  }
-  return std::nullopt;
-}
-
-/// "883 and 884 LH DD" as it was said of 884 alone.
-std::string told_of_one(const VisitBook& book, const UnreadNews& news) {
-  if (auto part = part_of_one(news.words, news.number, book.language)) return *std::move(part);
-  if (!names_several_cows(news.words, book.language)) return news.words;
-  const std::vector<Token> tokens = spoken_tokens(news.words, book.language);
-  std::size_t at = 0;
-  while (at < tokens.size()) {
-    const bool is_number = tokens[at].kind == TokenKind::number;
-    const std::size_t joining = is_number ? 1 : book.language.joining_tokens(tokens, at);
-    if (joining == 0) break;
-    at += joining;
-  }
-  if (at >= tokens.size()) return news.words;
-  return news.number + ' ' + news.words.substr(tokens[at].offset);
-}
-
 }  // namespace
 
 Outcome keep_as_unread(VisitBook& book, const UnreadNews& news, const std::string& question,
                        std::optional<PersonId> person) {
-  if (!book.before.is_unread_now(news.number, news.words)) return Done{};
+  if (!book.before.is_unread_now(news.number, news.words, book.typed)) return Done{};
   NewsUnread body;
   body.visit = book.visit.visit;
   body.day = book.visit.day;
@@ -243,7 +218,7 @@ Outcome settle_news_said_again(VisitBook& book, const WhoIsMeant& meant, std::st
     const std::string now =
         part_of_one(text, news.number, book.language).value_or(std::string(trimmed(text)));
     const bool is_said =
-        is_said_again(told_of_one(book, news), now, book.language) ||
+        is_said_again(told_of_one(news.words, news.number, book.language), now, book.language) ||
         are_told_one_by_one(news.words, text, book.language) ||
         (is_of_a_batch(news.words, book.language) && is_of_a_batch(text, book.language) &&
          is_said_in_other_words(news.words, trimmed(text), book.language));

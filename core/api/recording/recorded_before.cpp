@@ -4,9 +4,12 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/new_one_off.hpp"
 #include "core/api/recording/refused_cow.hpp"
+#include "core/api/still_untold.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
+#include "core/trade/handling.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
@@ -18,6 +21,32 @@ namespace {
 bool begins_with(const std::vector<std::string>& words, const std::vector<std::string>& beginning) {
   return !beginning.empty() && beginning.size() < words.size() &&
          std::equal(beginning.begin(), beginning.end(), words.begin());
+}
+
+}  // namespace
+
+namespace {
+
+bool are_of_one_foot(const FootSet& a, const FootSet& b) {
+  return a.empty() || b.empty() || std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+           return a.has(foot) && b.has(foot);
+         });
+}
+
+/// "Off" and "still on", "kicks" and "no longer kicks", "walks sound" and "still lame".
+bool speak_against(News a, News b) {
+  if (opposite_of(a) == b) return true;
+  const auto first = fixture_said(a);
+  const auto second = fixture_said(b);
+  if (first && second && first->fixture == second->fixture)
+    return is_off_after(first->step) != is_off_after(second->step);
+  const auto before = handling_said(a);
+  const auto now = handling_said(b);
+  return before && now && before->what == now->what && before->holds != now->holds;
+}
+
+bool was_there(const TurnRecorded& turn) {
+  return turn.turn.end != TurnEnd::not_done;
 }
 
 }  // namespace
@@ -48,7 +77,10 @@ Result<RecordedBefore> RecordedBefore::open(Store& store, const Visit& visit) {
       {visit.herd.value, std::nullopt, {std::string(CowLeft::kind)}}, [&](const Entry& entry) {
         const auto left = body_as<CowLeft>(entry);
         if (!left || left->day != visit.day) return true;
-        before.told_.push_back({left->cow, News::gone, {}, false, false, left->words});
+        const auto there = before.last_there_.find(left->cow);
+        const bool is_overtaken =
+            there != before.last_there_.end() && entry.envelope.order < there->second;
+        before.told_.push_back({left->cow, News::gone, {}, is_overtaken, false, left->words});
         return true;
       });
   if (!read_left) return read_left.faults();
@@ -73,9 +105,10 @@ void RecordedBefore::read(const Entry& entry) {
     recorded.by = {envelope.caller.value_or(PersonId{}), envelope.writer.value_or(PersonId{})};
     recorded.body = *std::move(turn);
     overtake_by(recorded.body);
+    if (was_there(recorded.body)) last_there_[recorded.body.cow] = envelope.order;
     keep(std::move(recorded));
   }
-  if (const auto news = body_as<NewsUnread>(entry)) is_unread_now(news->number, news->words);
+  if (const auto news = body_as<NewsUnread>(entry)) is_unread_now(news->number, news->words, true);
   if (const auto settled = body_as<QuestionSettled>(entry)) {
     if (settled->about) add_settled({settled->number, *settled->about});
     if (settled->about && settled->cow) taken_back_.push_back(*settled);
@@ -84,7 +117,7 @@ void RecordedBefore::read(const Entry& entry) {
   const auto told = body_as<TaskClosedBody>(entry);
   if (!told) return;
   if (told->asked) {
-    asked_.insert({told->cow, told->words});
+    asks_now(told->cow, told->news, told->words, true);
   } else {
     keep_told({told->cow, told->news, told->feet, false, false, told->words});
   }
@@ -92,10 +125,13 @@ void RecordedBefore::read(const Entry& entry) {
 
 /// That she walks sound holds until she is told to be lame still, and the other way round.
 void RecordedBefore::keep_told(NewsTold told) {
-  const std::optional<News> opposite = opposite_of(told.news);
   for (NewsTold& before : told_) {
-    if (opposite && before.cow == told.cow && before.news == *opposite) before.overtaken = true;
+    const bool is_of_it = before.cow == told.cow && are_of_one_foot(before.feet, told.feet);
+    if (is_of_it && speak_against(before.news, told.news)) before.overtaken = true;
   }
+  std::erase_if(asked_still_, [&](const NewsTold& asked) {
+    return asked.cow == told.cow && tells_the_same(asked.news, told.news);
+  });
   told_.push_back(std::move(told));
 }
 
@@ -138,6 +174,17 @@ bool RecordedBefore::is_repeated_by_its_correction(const RecordedTurn& turn) con
          same_said(now.body.turn.cow, turn.body.turn.cow);
 }
 
+/// "LH wrap off" once another wrap was put on there: in the same words it tells of that one.
+bool RecordedBefore::is_overtaken(const RecordedTurn& turn) const {
+  bool is_since = false;
+  for (const RecordedTurn& later : turns_) {
+    const bool is_hers = is_since && later.body.cow == turn.body.cow;
+    if (is_hers && puts_on_what_was_told_off(turn.body.turn, later.body.turn)) return true;
+    is_since = is_since || later.entry == turn.entry;
+  }
+  return false;
+}
+
 const RecordedTurn* RecordedBefore::same(const Again& said) {
   for (const RecordedTurn& turn : turns_) {
     if (!same_said(turn.body.turn.cow, said.cow) || turn.body.words != said.words) continue;
@@ -147,6 +194,7 @@ const RecordedTurn* RecordedBefore::same(const Again& said) {
                                      begins_with(as_it_counts(turn).body.words, said.words));
     if (!same_said(now, said.cow) && !is_put_right_again) continue;
     if (is_repeated_by_its_correction(turn)) continue;
+    if (!said.once && is_overtaken(turn)) continue;
     if (said.cow.known == CowKnown::numbered && !said.once) return &turn;
     if (matched_.insert(turn.entry).second) return &turn;
   }
@@ -325,8 +373,14 @@ bool RecordedBefore::was_told_on(CowId cow, Foot foot, Fixture fixture) const {
   });
 }
 
-bool RecordedBefore::asks_now(CowId cow, const std::string& words) {
-  return asked_.insert({cow, words}).second;
+bool RecordedBefore::asks_now(CowId cow, News news, const std::string& words, bool typed) {
+  const bool is_open =
+      std::any_of(asked_still_.begin(), asked_still_.end(),
+                  [&](const NewsTold& asked) { return asked.cow == cow && asked.words == words; });
+  const bool is_first = asked_.insert({cow, words}).second;
+  if (is_open || (!is_first && !typed)) return false;
+  asked_still_.push_back({cow, news, {}, false, true, words});
+  return true;
 }
 
 void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet, const std::string& words) {
@@ -337,6 +391,9 @@ void RecordedBefore::overtake_told(const QuestionSettled& back) {
   for (NewsTold& told : told_) {
     if (told.cow == back.cow && told.words == back.about) told.overtaken = true;
   }
+  std::erase_if(asked_still_, [&](const NewsTold& asked) {
+    return asked.cow == back.cow && asked.words == back.about;
+  });
 }
 
 void RecordedBefore::take_back(CowId cow, const std::string& words, const std::string& number,
@@ -367,8 +424,11 @@ bool RecordedBefore::is_taken_back_again(const std::string& number, std::string_
   return true;
 }
 
-/// Another wrap is on her now, so "wrap off" is news again.
+/// Another wrap is on her now, so "wrap off" is news again; so is "gone" of one who stood there.
 void RecordedBefore::overtake_by(const TurnRecorded& turn) {
+  for (NewsTold& told : told_) {
+    if (was_there(turn) && told.cow == turn.cow && told.news == News::gone) told.overtaken = true;
+  }
   for (const FootCall& call : turn.turn.feet) {
     for (const Action& action : call.actions) {
       const std::optional<FixtureSaid> put = fixture_said(action.kind);
@@ -388,8 +448,13 @@ void RecordedBefore::overtake(CowId cow, Foot foot, Fixture fixture) {
   }
 }
 
-bool RecordedBefore::is_unread_now(const std::string& number, const std::string& words) {
-  if (!read_in_vain_.insert({number, words}).second) return false;
+bool RecordedBefore::is_unread_now(const std::string& number, const std::string& words,
+                                   bool typed) {
+  const bool is_open = std::any_of(unread_.begin(), unread_.end(), [&](const UnreadNews& unread) {
+    return unread.number == number && unread.words == words;
+  });
+  const bool is_first = read_in_vain_.insert({number, words}).second;
+  if (is_open || (!is_first && !typed)) return false;
   unread_.push_back({number, words});
   return true;
 }

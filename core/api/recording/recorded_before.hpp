@@ -1,7 +1,9 @@
 // What was recorded of this visit before, so that a file given twice is not recorded twice.
 #pragma once
 
+#include <cstdint>
 #include <deque>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -37,7 +39,9 @@ struct NewsTold {
   CowId cow;
   News news = News::looked_at;
   FootSet feet;
-  bool overtaken = false;   // another one was put on since, or it was taken back
+  // Another one was put on since, she stood there after she was gone, it was told otherwise, or it
+  // was taken back.
+  bool overtaken = false;
   bool said_again = false;  // or said by this recording
   std::string words = {};
 };
@@ -64,7 +68,8 @@ class RecordedBefore {
 
   /// A turn of the same cow in the same words, also one that was corrected since; null when there
   /// is none. A turn that counts as another cow now matches only when it is put right to that cow
-  /// once more, or was called under a doubtful number and is part of a longer one now. A cow
+  /// once more, or was called under a doubtful number and is part of a longer one now; a turn that
+  /// told a wrap or block off does not once another was put on since. A cow
   /// without a sure number matches each recorded turn once only, for the next one said in the same
   /// words may be another cow; so does every cow of a file.
   const RecordedTurn* same(const Again& said);
@@ -133,8 +138,9 @@ class RecordedBefore {
   [[nodiscard]] bool was_taken_back(const std::string& number, std::string_view how) const;
   /// And that is not given again yet: in a file given once more each time counts once.
   bool is_taken_back_again(const std::string& number, std::string_view how);
-  /// News nobody could be sure of: true the first time these words are said of her.
-  bool asks_now(CowId cow, const std::string& words);
+  /// News nobody could be sure of: true the first time these words are said of her, and typed again
+  /// once the same was told plainly.
+  bool asks_now(CowId cow, News news, const std::string& words, bool typed);
 
   /// Any news of her that nobody could be sure of.
   [[nodiscard]] bool was_asked_about(CowId cow) const {
@@ -147,8 +153,9 @@ class RecordedBefore {
     return asked_.count({cow, words}) > 0;
   }
 
-  /// News of a number that nobody could read or that nobody carries: true the first time.
-  bool is_unread_now(const std::string& number, const std::string& words);
+  /// News of a number that nobody could read or that nobody carries: true the first time, and typed
+  /// again once it was settled.
+  bool is_unread_now(const std::string& number, const std::string& words, bool typed);
   void add_settled(const UnreadNews& news);
 
   /// It was, at this visit, whether or not it is settled by now.
@@ -166,6 +173,7 @@ class RecordedBefore {
   void read(const Entry& entry);
   [[nodiscard]] const RecordedTurn& as_it_counts(const RecordedTurn& turn) const;
   [[nodiscard]] bool is_repeated_by_its_correction(const RecordedTurn& turn) const;
+  [[nodiscard]] bool is_overtaken(const RecordedTurn& turn) const;
   const RecordedTurn* keep(RecordedTurn turn);
   void read_said_by(const Envelope& envelope);
   void overtake_by(const TurnRecorded& turn);
@@ -173,7 +181,8 @@ class RecordedBefore {
   void keep_told(NewsTold told);
   void overtake_told(const QuestionSettled& back);
 
-  std::deque<RecordedTurn> turns_;  // pointers into it stay good
+  std::deque<RecordedTurn> turns_;            // pointers into it stay good
+  std::map<CowId, std::int64_t> last_there_;  // order of the last entry that put her in the crush
   std::set<EntryId> matched_;
   std::vector<NewsTold> told_;
   std::vector<QuestionSettled> taken_back_;
@@ -181,6 +190,7 @@ class RecordedBefore {
   std::vector<UnreadNews> unread_;
   std::set<std::pair<std::string, std::string>> read_in_vain_;
   std::set<std::pair<CowId, std::string>> asked_;
+  std::vector<NewsTold> asked_still_;  // and not told plainly since
   DeviceId device_;
   SaidBy last_said_by_;
 };

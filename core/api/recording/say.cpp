@@ -15,6 +15,7 @@
 #include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/near_cows.hpp"
+#include "core/api/recording/new_one_off.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
@@ -263,6 +264,9 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (const auto other = scored_otherwise_before(book_, crush_, line, text);
       other && faults.empty())
     faults.push_back(*other);
+  if (const auto again = new_one_off_in_crush(book_, crush_, line);
+      again && faults.empty() && !this_line_.calls_her_anew)
+    faults.push_back(*again);
   if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
   if (!crush_.cow && corrects_her_feet(line)) return correct_last_feet(line, text);
@@ -354,7 +358,9 @@ bool RecordingState::is_called_anew(const Line& line) const {
     // A correction says itself that it contradicts.
     if (is_correction(clause) || !add_clause(again, *said)) return false;
   }
-  return !gone_on(as_settled(book_, *crush_.cow), settled(again.turn, {}));
+  const Turn before = as_settled(book_, *crush_.cow);
+  return !gone_on(before, settled(again.turn, {})) ||
+         tells_the_new_one_off(whole_turn(book_, *crush_.cow).value_or(before), again.turn);
 }
 
 /// The cow in the crush, unless this line begins a second call of her.

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
+#include <utility>
 
+#include "core/api/recording/refused_cow.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
@@ -77,6 +79,30 @@ std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& lan
     return part.words.find(' ') == std::string::npos;
   });
   return is_a_list ? std::vector<PartOfLine>() : parts;
+}
+
+std::optional<std::string> part_of_one(std::string_view text, const std::string& number,
+                                       const Language& language) {
+  for (PartOfLine& part : parts_of_cows(text, language)) {
+    if (part.number == plain_number(number)) return std::move(part.words);
+  }
+  return std::nullopt;
+}
+
+std::string told_of_one(std::string_view text, const std::string& number,
+                        const Language& language) {
+  if (auto part = part_of_one(text, number, language)) return *std::move(part);
+  const std::string said(trimmed(text));
+  if (!names_several_cows(said, language)) return said;
+  const std::vector<Token> tokens = spoken_tokens(said, language);
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const bool is_number = tokens[at].kind == TokenKind::number;
+    const std::size_t joining = is_number ? 1 : language.joining_tokens(tokens, at);
+    if (joining == 0) break;
+    at += joining;
+  }
+  return at < tokens.size() ? number + ' ' + said.substr(tokens[at].offset) : said;
 }
 
 }  // namespace evenclaw

@@ -19,6 +19,14 @@ struct PartOfLine {
 /// What the line says of each cow, in the order said; nothing unless it names more than one.
 std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language);
 
+/// Of a line that tells of several cows, each behind her number, what it tells of that one; nothing
+/// where it does not name her so.
+std::optional<std::string> part_of_one(std::string_view text, const std::string& number,
+                                       const Language& language);
+
+/// The same, and "883 and 884 LH DD" as it was said of 884 alone; all of any other line.
+std::string told_of_one(std::string_view text, const std::string& number, const Language& language);
+
 /// "Rest fine, 412 RH whilte line side", which starts without a number.
 struct CowFurtherOn {
   std::string before;  // of the cow in the crush

@@ -8,6 +8,7 @@
 
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 
 namespace evenclaw {
 
@@ -128,6 +129,29 @@ bool is_another_word(std::string_view said, const Nearest& near) {
   return near.token_count == 1 && typed.size() == known.size() &&
          typed.size() <= longest_short_word && typed.size() > 3 && typed.front() != known.front() &&
          typed.substr(1) == known.substr(1);
+}
+
+std::string with_slips_mended(std::string_view line, std::span<const TermKind> kinds,
+                              const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(line, language);
+  std::string mended;
+  std::size_t kept_to = 0;  // in bytes of the line
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_unknown = match.phrase == nullptr && tokens[at].kind == TokenKind::word &&
+                            !language.fills(tokens[at].folded);
+    const Nearest near = is_unknown ? nearest_phrase(tokens, at, at, kinds, language) : Nearest{};
+    if (near.words.empty() || is_another_word(tokens[at].folded, near)) {
+      at += std::max<std::size_t>(match.word_count, 1);
+      continue;
+    }
+    const Token& last = tokens[at + near.token_count - 1];
+    mended += line.substr(kept_to, tokens[at].offset - kept_to);
+    mended += near.words;
+    kept_to = last.offset + last.length;
+    at += near.token_count;
+  }
+  return mended + std::string(line.substr(kept_to));
 }
 
 std::string meant_by(const Nearest& near) {

@@ -29,6 +29,11 @@ Nearest nearest_phrase(std::span<const Token> tokens, std::size_t unknown, std::
 /// hardly ever wrong.
 bool is_another_word(std::string_view said, const Nearest& near);
 
+/// The line with each word nobody knows put as the phrase of one of these kinds that it is a slip
+/// of; a word that is a slip of none stays.
+std::string with_slips_mended(std::string_view line, std::span<const TermKind> kinds,
+                              const Language& language);
+
 /// "did you mean "lame"?"; "" when nothing is near.
 std::string meant_by(const Nearest& near);
 

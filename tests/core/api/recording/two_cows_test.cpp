@@ -28,3 +28,10 @@ TEST_CASE("a time, a length or a list of numbers is no second cow") {
   CHECK(told("203, 204 wraps off").empty());
   CHECK(told("LH SU, 204 RH SU").empty());
 }
+
+TEST_CASE("what a line tells of several is told of each by itself") {
+  CHECK(told_of_one("883 and 884 LH DD", "884", english()) == "884 LH DD");
+  CHECK(told_of_one("300 wrap off; 301 gone", "301", english()) == "301 gone");
+  CHECK(told_of_one("300 wrap off", "300", english()) == "300 wrap off");
+  CHECK_FALSE(part_of_one("300 wrap off", "300", english()));
+}

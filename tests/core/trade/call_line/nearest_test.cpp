@@ -52,3 +52,11 @@ TEST_CASE("what is near is proposed, and nothing where nothing is") {
   near.words = "lame";
   CHECK(meant_by(near) == "did you mean \"lame\"?");
 }
+
+TEST_CASE("a line is read with its slips mended, and what is a slip of nothing stays") {
+  constexpr TermKind kinds[] = {TermKind::news, TermKind::gone, TermKind::block_act};
+  CHECK(with_slips_mended("300 blok gone, stil lame", kinds, english()) ==
+        "300 block gone, still lame");
+  CHECK(with_slips_mended("300 wrap off, bluemix", kinds, english()) == "300 wrap off, bluemix");
+  CHECK(with_slips_mended("", kinds, english()).empty());
+}

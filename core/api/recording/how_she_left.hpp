@@ -1,0 +1,16 @@
+// How a cow left the herd, in the word that was said: who was sold did not die.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/trade/call_line/language.hpp"
+
+namespace evenclaw {
+
+/// What the line says of how the cow of that number left, as the table spells it: "sold". "" when
+/// it says no more than that she is gone, or nothing of it.
+std::string how_she_left(std::string_view line, const std::string& number,
+                         const Language& language);
+
+}  // namespace evenclaw
