@@ -69,9 +69,8 @@ bool names_no_act(const TurnClause& clause) {
 /// is of no time or names its act.
 std::vector<TimeMeant> times_meant(const Turn& turn, std::optional<Foot> foot,
                                    const LateMending& mending) {
-  const bool is_of_any = std::any_of(mending.corrections.begin(), mending.corrections.end(),
-                                     [](const TurnClause& each) { return names_no_act(each); });
-  if (!is_of_any) return {{mending, std::nullopt}};
+  if (std::none_of(mending.corrections.begin(), mending.corrections.end(), names_no_act))
+    return {{mending, std::nullopt}};
   const FootCall* call = foot ? find_foot(turn, *foot) : nullptr;
   const std::vector<Action>& acts = call == nullptr ? turn.actions : call->actions;
   std::vector<TimeMeant> meant;
@@ -122,6 +121,33 @@ std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
     if (!add_clause(draft, clause)) return std::nullopt;
   }
   return draft;
+}
+
+/// "No, wrap off 5d".
+bool puts_right_a_named_time(const LateMending& mending) {
+  return says<TimeCorrected>(mending) &&
+         std::none_of(mending.corrections.begin(), mending.corrections.end(), names_no_act);
+}
+
+std::vector<WayToMend> ways_on(const Turn& turn, std::optional<Foot> foot,
+                               const LateMending& mending) {
+  std::vector<WayToMend> ways;
+  for (TimeMeant& meant : times_meant(turn, foot, mending)) {
+    std::optional<TurnDraft> draft = mended(turn, foot, meant.mending);
+    if (draft) ways.push_back({foot, *std::move(draft), std::move(meant.act)});
+  }
+  return ways;
+}
+
+/// Every way gives another turn.
+std::vector<WayToMend> with_new_ones(std::vector<WayToMend> ways, std::vector<WayToMend> more) {
+  for (WayToMend& way : more) {
+    const bool is_new = std::none_of(ways.begin(), ways.end(), [&](const WayToMend& before) {
+      return before.draft.turn == way.draft.turn;
+    });
+    if (is_new) ways.push_back(std::move(way));
+  }
+  return ways;
 }
 
 }  // namespace
@@ -201,13 +227,7 @@ bool is_a_call_of_its_own(const LateMending& mending) {
 std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending) {
   std::vector<WayToMend> ways;
   const auto add = [&](std::optional<Foot> foot) {
-    for (TimeMeant& meant : times_meant(turn, foot, mending)) {
-      std::optional<TurnDraft> draft = mended(turn, foot, meant.mending);
-      const bool is_new = draft && std::none_of(ways.begin(), ways.end(), [&](const auto& way) {
-                            return way.draft.turn == draft->turn;
-                          });
-      if (is_new) ways.push_back({foot, *std::move(draft), std::move(meant.act)});
-    }
+    ways = with_new_ones(std::move(ways), ways_on(turn, foot, mending));
   };
   const std::optional<Foot> only = only_foot_meant(turn, mending);
   for (const FootCall& call : turn.feet) {
@@ -217,10 +237,8 @@ std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending
   }
   // The leg she is lame on is what "no, right hind" means only when nothing was called of a foot.
   // A time of an act that is named, and that can be of a foot, is of that foot.
-  const bool is_of_an_act = says<TimeCorrected>(mending) &&
-                            std::none_of(mending.corrections.begin(), mending.corrections.end(),
-                                         [](const auto& each) { return names_no_act(each); });
-  const bool of_feet_only = (says<FootCorrected>(mending) || is_of_an_act) && !ways.empty();
+  const bool of_feet_only =
+      (says<FootCorrected>(mending) || puts_right_a_named_time(mending)) && !ways.empty();
   if (mending.feet.empty() && !of_feet_only) add(std::nullopt);
   return ways;
 }

@@ -146,7 +146,9 @@ bool may_mend_again(const VisitBook& book, const WhoIsMeant& meant, const Unread
 
 Outcome keep_as_unread(VisitBook& book, const UnreadNews& news, const std::string& question,
                        std::optional<PersonId> person) {
-  if (!book.before.is_unread_now(news.number, news.words, book.typed)) return Done{};
+  // A count that is said once more answers what was asked of it.
+  const bool may_be_anew = book.typed && !is_of_a_batch(news.words, book.language);
+  if (!book.before.is_unread_now(news.number, news.words, may_be_anew)) return Done{};
   NewsUnread body;
   body.visit = book.visit.visit;
   body.day = book.visit.day;
