@@ -69,11 +69,13 @@ Exit onto_screen(Store& store, const Invocation& invocation) {
   return given ? told_damage(*given, invocation) : tell_faults(given.faults(), invocation);
 }
 
-/// A damaged file is refused by whatever shows rows; its log is given out as far as it can be read.
+/// A file that is damaged, or whose disk fails, is refused by whatever shows rows; its log is given
+/// out as far as it can be read.
 Result<std::unique_ptr<Records>> opened(const Invocation& invocation) {
   auto records = Records::open(invocation, Opening::look);
-  const bool is_damaged = !records && records.faults().front().slug == "file-damaged";
-  return is_damaged ? Records::open(invocation, Opening::salvage) : std::move(records);
+  const std::string slug = records ? "" : records.faults().front().slug;
+  const bool is_hurt = slug == "file-damaged" || slug == "disk-failed";
+  return is_hurt ? Records::open(invocation, Opening::salvage) : std::move(records);
 }
 
 Exit run(const Invocation& invocation) {

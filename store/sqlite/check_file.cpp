@@ -36,7 +36,7 @@ void check_pages(Connection& connection, FileReport& report) {
   while (check->step()) {
     const std::string_view said = check->text_at(0);
     if (said == "ok") continue;
-    report.damaged.push_back(file_fault(connection.file(), "file-damaged", said, put_back));
+    report.damaged.push_back(fault_of_pages(connection.file(), said));
   }
 }
 

@@ -12,8 +12,6 @@ namespace evenclaw {
 
 namespace {
 
-constexpr int busy_wait_ms = 5000;
-
 int flags_of(Access access) {
   // No mutex: a connection belongs to one thread at a time.
   const int always = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_PRIVATECACHE;

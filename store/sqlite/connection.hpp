@@ -70,6 +70,9 @@ class Statement {
 
 enum class Access { read, write, create };
 
+/// How long one who writes waits for another.
+inline constexpr int busy_wait_ms = 5000;
+
 /// One thread at a time.
 class Connection {
  public:

@@ -3,6 +3,7 @@
 #include <sqlite3.h>
 
 #include <cerrno>
+#include <charconv>
 #include <string_view>
 
 namespace evenclaw {
@@ -76,6 +77,18 @@ Telling telling_of(int code, const SystemErrors& errors) {
   }
 }
 
+// "Page 26: unable to get the page. error code=266"; a read that ends too early is a file that was
+// cut short.
+bool is_refused_read(std::string_view said) {
+  constexpr std::string_view before = "error code=";
+  const std::size_t at = said.find(before);
+  if (at == std::string_view::npos) return false;
+  int code = 0;
+  const char* digits = said.data() + at + before.size();
+  std::from_chars(digits, said.data() + said.size(), code);
+  return (code & 0xff) == SQLITE_IOERR && code != SQLITE_IOERR_SHORT_READ;
+}
+
 }  // namespace
 
 Fault file_fault(const std::string& file, std::string slug, std::string_view what,
@@ -93,6 +106,12 @@ Fault fault_of_sqlite(sqlite3* db, int code, const std::string& file) {
   const char* said = db == nullptr ? sqlite3_errstr(code) : sqlite3_errmsg(db);
   return file_fault(file, std::string(telling.slug), std::string(telling.what) + " (" + said + ")",
                     telling.remedy);
+}
+
+Fault fault_of_pages(const std::string& file, std::string_view said) {
+  const Telling telling = is_refused_read(said) ? disk_failed : damaged;
+  return file_fault(file, std::string(telling.slug),
+                    std::string(telling.what) + " (" + std::string(said) + ")", telling.remedy);
 }
 
 }  // namespace evenclaw

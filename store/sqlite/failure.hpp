@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <type_traits>
 #include <utility>
 
@@ -24,6 +25,10 @@ Fault file_fault(const std::string& file, std::string slug, std::string_view wha
 /// The fault for what SQLite answered last on this connection. `db` may be null (no memory). Set
 /// errno to 0 before asking SQLite: it says whether the disk was full or failed.
 Fault fault_of_sqlite(sqlite3* db, int code, const std::string& file);
+
+/// The fault for what a check of the pages said (PRAGMA integrity_check, quick_check): mostly
+/// "file-damaged"; "disk-failed" when the disk refused to read a page, which damages nothing.
+Fault fault_of_pages(const std::string& file, std::string_view said);
 
 /// Runs `act` and hands back its value, or the fault of the failure it threw.
 template <class Act>

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <system_error>
 
+#include "store/sqlite/bring_in.hpp"
 #include "store/sqlite/file_identity.hpp"
 #include "store/sqlite/meta.hpp"
 #include "store/sqlite/migration.hpp"
@@ -91,6 +92,7 @@ void set_up_writing(Connection& connection) {
   connection.run("PRAGMA synchronous = FULL");
   // What was redacted must not be read out of freed pages.
   connection.run("PRAGMA secure_delete = ON");
+  bring_in_from(connection.raw(), pages_brought_in_at);
 }
 
 void check_quickly(Connection& connection) {
@@ -98,11 +100,8 @@ void check_quickly(Connection& connection) {
   const auto size = fs::file_size(connection.file(), failed);
   if (failed || size > checked_at_opening_bytes) return;
   auto check = connection.prepared("PRAGMA quick_check(1)");
-  if (check->step() && check->text_at(0) != "ok") {
-    connection.refuse("file-damaged",
-                      "part of it cannot be read any more (" + std::string(check->text_at(0)) + ")",
-                      "Keep a copy of it, then restore the latest backup.");
-  }
+  if (!check->step() || check->text_at(0) == "ok") return;
+  throw SqlFailure{fault_of_pages(connection.file(), check->text_at(0))};
 }
 
 void take_possession(Connection& connection, bool new_file) {

@@ -60,7 +60,8 @@ std::int64_t entry_count(Connection& connection) {
 void verify(Connection& copy, std::int64_t expected_entries) {
   auto check = copy.prepared("PRAGMA integrity_check(1)");
   if (!check->step() || check->text_at(0) != "ok") {
-    copy.refuse("file-damaged", "the copy does not read back whole",
+    copy.refuse(fault_of_pages(copy.file(), check->text_at(0)).slug,
+                "the copy does not read back whole",
                 "Check the file that was copied and the disk of the copy.");
   }
   if (entry_count(copy) < expected_entries) {
@@ -91,7 +92,13 @@ void give_name(const std::string& made, const std::string& wanted) {
                                 "Choose another place.")};
   }
   const std::filesystem::path folder = std::filesystem::path(wanted).parent_path();
-  sync_to_disk(folder.string(), O_RDONLY | O_DIRECTORY);
+  try {
+    sync_to_disk(folder.string(), O_RDONLY | O_DIRECTORY);
+  } catch (const SqlFailure&) {
+    // Not known to be kept under its name, it is no copy.
+    ::unlink(wanted.c_str());
+    throw;
+  }
 }
 
 }  // namespace

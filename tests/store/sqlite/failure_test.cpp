@@ -61,3 +61,24 @@ TEST_CASE("what was thrown comes back as a fault, what was returned as a value")
   REQUIRE_FALSE(fault.ok());
   CHECK(fault.faults().front().slug == "disk-full");
 }
+
+TEST_CASE("a page that the disk refused to read is no damage, one that is missing or wrong is") {
+  struct Case {
+    std::string_view said;
+    std::string_view slug;
+  };
+
+  // As SQLite 3.40.1 words them; 266 is a refused read, 522 one that ended too early.
+  const Case cases[] = {
+      {"*** in database main ***\nPage 26: unable to get the page. error code=266", "disk-failed"},
+      {"*** in database main ***\nPage 26: unable to get the page. error code=522", "file-damaged"},
+      {"*** in database main ***\nPage 26: unable to get the page. error code=11", "file-damaged"},
+      {"row 3 missing from index entry_of_kind", "file-damaged"}};
+  for (const Case& test : cases) {
+    CAPTURE(test.said);
+    const Fault fault = fault_of_pages("records", test.said);
+    CHECK(fault.slug == test.slug);
+    CHECK(fault.message.find(test.said) != std::string::npos);
+    CHECK_FALSE(fault.remedy.empty());
+  }
+}
