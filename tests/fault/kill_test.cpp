@@ -13,6 +13,7 @@
 
 #include "core/base/random.hpp"
 #include "tests/cli/program.hpp"
+#include "tests/fault/called_cows.hpp"
 
 namespace evenclaw::test {
 namespace {
@@ -22,25 +23,17 @@ constexpr int default_kills = 300;
 constexpr int first_cow = 1001;
 constexpr int milliseconds_of_work = 60;
 
-using Clock = std::chrono::steady_clock;
+using SteadyClock = std::chrono::steady_clock;
 
 int wanted_kills() {
   const char* named = std::getenv("EVENCLAW_KILLS");
   return named == nullptr ? default_kills : std::max(1, std::atoi(named));
 }
 
-/// Always the same lines for a cow, for they are given again after a kill.
 std::string lines_of_cow(std::uint64_t seed, int cow) {
-  RandomStream random(seed, static_cast<std::uint64_t>(cow));
-  static const std::vector<std::string> said = {
-      "routine; nothing found\n",
-      "routine\nrest fine\n",
-      "lame LH\nLH outside white line abscess heel, bad; block on inside; see again 28d\n",
-      "routine\nRH DD M2 behind; spray; wrap on\nrest fine\n",
-      "routine\nboth hinds heel horn erosion, slight\nrest fine\n",
-      "recheck\nLH outside sole ulcer middle, plain; block on inside\nrest fine\n"};
-  const auto which = random.below(static_cast<std::uint32_t>(said.size()));
-  return std::to_string(cow) + " " + said[which] + "done\n";
+  std::string lines;
+  for (const std::string& line : called_of_cow(seed, cow)) lines += line + "\n";
+  return lines;
 }
 
 int count_of(const std::string& text, const std::string& part) {
@@ -61,9 +54,9 @@ struct Tally {
 
 /// One file of records, filled by a writer whose program is killed again and again. He goes on with
 /// the first cow that was not acknowledged, as a careful one would.
-class Day {
+class KilledDay {
  public:
-  Day(std::uint64_t seed, Tally& tally) : seed_(seed), random_(seed, 0), tally_(tally) {
+  KilledDay(std::uint64_t seed, Tally& tally) : seed_(seed), random_(seed, 0), tally_(tally) {
     const Ran started =
         workshop_.run({"start", "Home Farm", "--new-herd", "--feet", "all", "--day", "2026-10-27"});
     REQUIRE(started.exit == 0);
@@ -76,12 +69,12 @@ class Day {
     in_flight_most_ = 1 + random_.below(12);
     Conversation record(workshop_, {"record", "-"});
     REQUIRE(record.is_running());
-    const Clock::time_point begin = Clock::now();
+    const SteadyClock::time_point begin = SteadyClock::now();
     feed(record, begin + std::chrono::milliseconds(while_starting ? wait : 20'000),
          !while_starting);
     if (!while_starting) {
       starting_ms_ = std::max<std::uint32_t>(10, ms_since(begin));
-      feed(record, Clock::now() + std::chrono::milliseconds(wait), false);
+      feed(record, SteadyClock::now() + std::chrono::milliseconds(wait), false);
     }
     const Ran ran = record.killed();
     REQUIRE(ran.signal == SIGKILL);
@@ -107,15 +100,15 @@ class Day {
   }
 
  private:
-  static std::uint32_t ms_since(Clock::time_point begin) {
+  static std::uint32_t ms_since(SteadyClock::time_point begin) {
     return static_cast<std::uint32_t>(
-        std::chrono::duration_cast<std::chrono::milliseconds>(Clock::now() - begin).count());
+        std::chrono::duration_cast<std::chrono::milliseconds>(SteadyClock::now() - begin).count());
   }
 
   /// Keeps at most so many cows unanswered, until the time is over or the first answer came.
-  void feed(Conversation& record, Clock::time_point end, bool until_answered) {
+  void feed(Conversation& record, SteadyClock::time_point end, bool until_answered) {
     if (waiting_.empty()) sent_ = next_unanswered();
-    while (Clock::now() < end) {
+    while (SteadyClock::now() < end) {
       const auto answers = static_cast<std::uint32_t>(count_of(record.heard(), "\n"));
       if (until_answered && answers > 0) return;
       const auto in_flight = static_cast<std::uint32_t>(sent_ - next_unanswered()) - answers;
@@ -207,7 +200,7 @@ TEST_CASE("Killed while recording, nothing acknowledged is lost and nothing is d
   const int wanted = wanted_kills();
   for (std::uint64_t file = 0; tally.kills < wanted; ++file) {
     CAPTURE(file);
-    Day day(seed + file, tally);
+    KilledDay day(seed + file, tally);
     const int until = std::min(wanted, tally.kills + kills_per_file);
     while (tally.kills < until) day.record_and_kill();
     day.finish();
