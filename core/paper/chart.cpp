@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/paper/axis_words.hpp"
 #include "core/paper/chart_ticks.hpp"
 #include "core/paper/drawn_words.hpp"
 #include "core/paper/plot.hpp"
@@ -17,7 +18,6 @@ constexpr double method_letters = 2.6;
 constexpr double line_height = 1.3;  // times the size of the letters
 constexpr double tick_length = 1.2;
 constexpr double tick_gap = 1;
-constexpr double words_below = tick_length + tick_gap + chart_letters;  // the numbers of the x axis
 constexpr double gap_between = 8;  // of charts beside each other
 constexpr Stroke axis_stroke{Ink::black, 0.35, Dash::solid};
 constexpr Stroke grid_stroke{Ink::grey, 0.12, Dash::solid};
@@ -27,6 +27,7 @@ struct Ruler {
   std::string title;
   std::vector<Tick> ticks;
   Range range;
+  bool has_names = false;
 };
 
 std::string title_of(const Axis& axis) {
@@ -43,6 +44,7 @@ Ruler ruler_of(const Axis& axis, std::optional<Range> covered, int about) {
     ruler.range = {ruler.ticks.front().value, ruler.ticks.back().value};
     return ruler;
   }
+  ruler.has_names = true;
   for (const AxisWord& word : axis.words) {
     if (!std::isfinite(word.at)) continue;
     ruler.ticks.push_back({word.at, word.word});
@@ -82,14 +84,33 @@ double add_words(Marks& marks, const std::string& text, const Label& look, doubl
   return y;
 }
 
+AxisWordsSet words_below(const Ruler& ruler, const Area& area) {
+  return set_below(ruler.ticks, ruler.has_names, ruler.range, area.right - area.left,
+                   chart_letters);
+}
+
+/// From the axis down to below its words.
+double room_below(const Ruler& ruler, const Area& area) {
+  return tick_length + tick_gap + words_below(ruler, area).room;
+}
+
 void add_x_axis(Marks& marks, const Plot& plot, const Ruler& ruler) {
   const Area& area = plot.area;
   marks.emplace_back(line({area.left, area.bottom}, {area.right, area.bottom}, axis_stroke));
   for (const Tick& tick : ruler.ticks) {
     const double x = in_plot(plot, tick.value, plot.y.least).x;
     marks.emplace_back(line({x, area.bottom}, {x, area.bottom + tick_length}, axis_stroke));
-    marks.emplace_back(
-        words_at({x, area.bottom + words_below}, tick.text, chart_letters, Anchor::middle));
+  }
+  const AxisWordsSet words = words_below(ruler, area);
+  const double top = area.bottom + tick_length + tick_gap;
+  for (const Tick& tick : words.shown) {
+    const double x = in_plot(plot, tick.value, plot.y.least).x;
+    const Point below{x, top + chart_letters};
+    const Point turned{x + chart_letters * 0.36, top};
+    Label label = words_at(words.are_turned ? turned : below, tick.text, chart_letters,
+                           words.are_turned ? Anchor::end : Anchor::middle);
+    label.turned = words.are_turned;
+    marks.emplace_back(std::move(label));
   }
 }
 
@@ -141,7 +162,7 @@ double add_y_name(Marks& marks, const Ruler& ruler, double y, double width) {
 
 /// The name of the x axis ends where the axis does.
 double add_x_name(Marks& marks, const Ruler& ruler, const Area& area) {
-  const double y = area.bottom + words_below + chart_letters * 0.4;
+  const double y = area.bottom + room_below(ruler, area) + chart_letters * 0.4;
   if (ruler.title.empty()) return y;
   const Label look = words_at({area.right, y}, {}, chart_letters, Anchor::end);
   return add_words(marks, ruler.title, look, area.right);
@@ -191,9 +212,9 @@ Grid grid_of(const SmallMultiples& charts, const Rulers& rulers, double top) {
   const double between = std::max(labels + 1, gap_between);
   grid.step_across = std::max(between + 1, (charts.width - left) / columns);
   const double title_room = chart_letters * line_height + 1;
-  grid.step_down = title_room + charts.height + words_below + gap_between;
   grid.first = {left, top + title_room, left + grid.step_across - between,
                 top + title_room + charts.height};
+  grid.step_down = title_room + charts.height + room_below(rulers.x, grid.first) + gap_between;
   return grid;
 }
 

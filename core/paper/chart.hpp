@@ -12,7 +12,8 @@
 
 namespace evenclaw {
 
-/// A named place on an axis, in place of numbers: "LH" at 1.
+/// A named place on an axis, in place of numbers: "LH" at 1. Along x words are turned where they
+/// would lie over each other; numbers are thinned.
 struct AxisWord {
   double at = 0;
   std::string word;
@@ -55,6 +56,9 @@ struct ChartLine {
   bool strong = false;        // thick: this herd among thin others
   Course course = Course::straight;
   Dash dash = Dash::solid;
+  /// The interval of each value, in the same order, drawn as the two edges of a band; one that is
+  /// missing or not finite is a gap in them. Empty draws none.
+  std::vector<Range> within = {};
 };
 
 /// What tells groups apart; no colour does.

@@ -50,6 +50,7 @@ struct Label {
   Anchor anchor = Anchor::start;
   bool strong = false;
   Ink ink = Ink::black;
+  bool turned = false;  // about `at`, so that it reads upwards
 };
 
 using DrawingMark = std::variant<Path, Label>;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "core/paper/drawn_words.hpp"
 
@@ -60,6 +61,13 @@ std::optional<Range> along_y(const ChartPoints& points) {
   return range;
 }
 
+/// Of a value that is drawn.
+std::optional<Range> within_of(const ChartLine& line, std::size_t index) {
+  const bool is_there = index < line.within.size() && is_drawn(line.values[index]);
+  if (!is_there || !is_finite(line.within[index])) return std::nullopt;
+  return line.within[index];
+}
+
 std::optional<Range> along_x(const ChartLine& line) {
   std::optional<Range> range;
   for (const Point& value : line.values) {
@@ -73,6 +81,7 @@ std::optional<Range> along_y(const ChartLine& line) {
   for (const Point& value : line.values) {
     if (is_drawn(value)) widen(range, value.y);
   }
+  for (std::size_t i = 0; i < line.values.size(); ++i) widen(range, within_of(line, i));
   return range;
 }
 
@@ -142,26 +151,48 @@ Drawn drawn(const Plot& plot, const ChartPoints& points) {
 }
 
 /// A gap in the values is a gap in the line.
-Drawn drawn(const Plot& plot, const ChartLine& chart_line) {
+Path traced(const Plot& plot, const std::vector<Point>& values, Course course) {
   Path path;
-  path.stroke = {Ink::black, chart_line.strong ? 0.8 : thin.width, chart_line.dash};
   bool goes_on = false;
   Point last;
-  for (const Point& value : chart_line.values) {
+  for (const Point& value : values) {
     if (!is_drawn(value)) {
       goes_on = false;
       continue;
     }
     const Point at = in_plot(plot, value.x, value.y);
-    if (goes_on && chart_line.course == Course::steps) {
-      path.steps.push_back(line_to({at.x, last.y}));
-    }
+    if (goes_on && course == Course::steps) path.steps.push_back(line_to({at.x, last.y}));
     path.steps.push_back(goes_on ? line_to(at) : move_to(at));
     goes_on = true;
     last = at;
   }
-  if (path.steps.empty()) return {};
-  return {std::move(path)};
+  return path;
+}
+
+/// Dotted, so that a band is told from the lines of others, also after a bad copier.
+void add_band(Drawn& drawn, const Plot& plot, const ChartLine& line) {
+  std::vector<Point> least;
+  std::vector<Point> most;
+  for (std::size_t i = 0; i < line.values.size(); ++i) {
+    constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+    const std::optional<Range> within = within_of(line, i);
+    least.push_back({line.values[i].x, within ? within->least : gap});
+    most.push_back({line.values[i].x, within ? within->most : gap});
+  }
+  for (const std::vector<Point>& edge : {least, most}) {
+    Path path = traced(plot, edge, line.course);
+    path.stroke = {Ink::black, 0.3, Dash::dotted};
+    if (!path.steps.empty()) drawn.emplace_back(std::move(path));
+  }
+}
+
+Drawn drawn(const Plot& plot, const ChartLine& line) {
+  Drawn all;
+  if (!line.within.empty()) add_band(all, plot, line);
+  Path path = traced(plot, line.values, line.course);
+  path.stroke = {Ink::black, line.strong ? 0.8 : thin.width, line.dash};
+  if (!path.steps.empty()) all.emplace_back(std::move(path));
+  return all;
 }
 
 Drawn drawn(const Plot& plot, const ChartBars& bars) {

@@ -89,6 +89,10 @@ std::string mark_text(const Label& label) {
       attribute("font-size", decimal(label.size)) + attribute("fill", colour(label.ink));
   if (label.anchor != Anchor::start) text += attribute("text-anchor", anchor_word(label.anchor));
   if (label.strong) text += attribute("font-weight", "bold");
+  if (label.turned) {
+    text += attribute("transform",
+                      "rotate(-90 " + decimal(label.at.x) + ' ' + decimal(label.at.y) + ')');
+  }
   return text + '>' + escaped(label.text) + "</text>";
 }
 

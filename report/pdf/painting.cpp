@@ -5,6 +5,7 @@
 
 #include <array>
 #include <new>
+#include <numbers>
 
 #include "core/paper/markup.hpp"
 #include "report/pdf/grey.hpp"
@@ -117,16 +118,27 @@ void paint(cairo_t* pen, const PlacedLine& placed) {
   paint_line(pen, placed.line, placed.at);
 }
 
-double left_of(const Label& label, const SetLine& line) {
+/// How far before its place a label begins.
+double before_place(const Label& label, const SetLine& line) {
   switch (label.anchor) {
     case Anchor::start:
-      return label.at.x;
+      return 0;
     case Anchor::middle:
-      return label.at.x - line.width / 2;
+      return line.width / 2;
     case Anchor::end:
-      return label.at.x - line.width;
+      return line.width;
   }
   return 0;
+}
+
+void paint_label(cairo_t* pen, const Label& label, const SetLine& line) {
+  if (!line.layout) return;
+  dip(pen, label.ink);
+  cairo_save(pen);
+  cairo_translate(pen, label.at.x, label.at.y);
+  if (label.turned) cairo_rotate(pen, -std::numbers::pi / 2);
+  paint_line(pen, line, {-before_place(label, line), 0});
+  cairo_restore(pen);
 }
 
 void paint(cairo_t* pen, const PlacedDrawing& placed) {
@@ -140,10 +152,7 @@ void paint(cairo_t* pen, const PlacedDrawing& placed) {
     if (const auto* path = std::get_if<Path>(&mark)) {
       paint(pen, *path);
     } else if (next_label < placed.labels.size()) {
-      const auto& label = std::get<Label>(mark);
-      const SetLine& line = placed.labels[next_label++];
-      dip(pen, label.ink);
-      if (line.layout) paint_line(pen, line, {left_of(label, line), label.at.y});
+      paint_label(pen, std::get<Label>(mark), placed.labels[next_label++]);
     }
   }
   cairo_restore(pen);

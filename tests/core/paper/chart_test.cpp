@@ -42,6 +42,8 @@ TEST_CASE("Charts look as they were approved") {
         "");
   CHECK(difference_to_approved("healing.html", page_of(to_figure(test::healing_chart())),
                                "charts") == "");
+  CHECK(difference_to_approved("named_herds.html", page_of(to_figure(test::named_herds_chart())),
+                               "charts") == "");
   CHECK(difference_to_approved("groups.html", page_of(to_figure(test::groups_chart())), "charts") ==
         "");
   CHECK(difference_to_approved("multiples.html", page_of(to_figure(test::herd_multiples())),

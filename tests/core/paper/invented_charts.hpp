@@ -1,6 +1,8 @@
 // Charts of invented figures, for tests and to be looked at.
 #pragma once
 
+#include <algorithm>
+
 #include "core/paper/chart.hpp"
 
 namespace evenclaw::test {
@@ -36,10 +38,24 @@ inline Chart healing_chart() {
     }
     return values;
   };
+  ChartLine own{fall(8.5), "this herd", true, Course::steps};
+  for (std::size_t week = 0; week < own.values.size(); ++week) {
+    const double half = std::min(15.0, 5 * static_cast<double>(week));
+    const double value = own.values[week].y;
+    own.within.push_back({std::max(0.0, value - half), std::min(100.0, value + half)});
+  }
   chart.marks = {ChartLine{fall(5.5), "herd B", false, Course::steps},
                  ChartLine{fall(6), "herd C", false, Course::steps},
-                 ChartLine{fall(10), "herd D", false, Course::steps, Dash::dashed},
-                 ChartLine{fall(8.5), "this herd", true, Course::steps}};
+                 ChartLine{fall(10), "herd D", false, Course::steps, Dash::dashed}, own};
+  return chart;
+}
+
+/// Names too long to stand beside each other.
+inline Chart named_herds_chart() {
+  Chart chart = herds_chart();
+  chart.width = 80;
+  chart.x.words = {
+      {1, "Upper Yard"}, {2, "Mill Farm"}, {3, "Thornby"}, {4, "Long Reach"}, {5, "Hollow Meadow"}};
   return chart;
 }
 

@@ -58,6 +58,23 @@ TEST_CASE("A gap in the values is a gap in the line") {
   CHECK(kinds_of(line) == std::vector{StepKind::move, StepKind::move, StepKind::line});
 }
 
+TEST_CASE("A line with intervals has the two edges of its band below it, and they count along y") {
+  ChartLine line;
+  line.values = {{0, 10}, {1, 20}, {2, 30}};
+  line.within = {{5, 15}, {nan, 25}, {20, 40}};
+  const auto marks = plotted(plot, {line});
+  REQUIRE(marks.size() == 3);
+  for (const std::size_t edge : {0U, 1U}) {
+    const Path& path = std::get<Path>(marks[edge]);
+    CHECK(path.stroke.dash == Dash::dotted);
+    CHECK(path.steps.size() == 2);
+    CHECK(path.steps.back().kind == StepKind::move);
+  }
+  CHECK(std::get<Path>(marks[2]).stroke.dash == Dash::solid);
+  CHECK(range_along_y({line})->least == 5);
+  CHECK(range_along_y({line})->most == 40);
+}
+
 TEST_CASE("Labels of lines that end at one place stand below each other") {
   ChartLine a;
   a.values = {{0, 10}, {10, 50}};

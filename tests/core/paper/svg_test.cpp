@@ -45,4 +45,12 @@ TEST_CASE("texts in a drawing are escaped and anchored") {
                   "text-anchor=\"end\" font-weight=\"bold\">a&lt;b</text>") != std::string::npos);
 }
 
+TEST_CASE("A label that is turned reads upwards about its place") {
+  Drawing drawing{10, 10, {}};
+  Label label{{3, 8}, "Mill Farm", 3, Anchor::end};
+  label.turned = true;
+  drawing.marks.emplace_back(label);
+  CHECK(to_svg(drawing, "").find("transform=\"rotate(-90 3 8)\"") != std::string::npos);
+}
+
 }  // namespace evenclaw
