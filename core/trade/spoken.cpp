@@ -59,6 +59,11 @@ std::string spoken(Day day) {
          std::string(months[static_cast<std::size_t>(date.month - 1)]);
 }
 
+std::string spoken_with_weekday(Day day) {
+  constexpr std::size_t letters = 3;
+  return sentence(std::string(word_of(weekday_of(day)).substr(0, letters))) + ' ' + spoken(day);
+}
+
 std::string sentence(std::string text) {
   if (!text.empty()) text[0] = capital(text[0]);
   return text;

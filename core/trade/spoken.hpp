@@ -21,6 +21,9 @@ std::string_view spoken(Claw claw);
 /// "3 Sep", for days of the last months; the year is not said.
 std::string spoken(Day day);
 
+/// "Thu 3 Sep".
+std::string spoken_with_weekday(Day day);
+
 /// The text with its first letter as a capital, for the start of a sentence (ASCII letters).
 std::string sentence(std::string text);
 

@@ -78,12 +78,13 @@ std::vector<TaskMade> withdrawal_tasks(const Turn& turn, Day visit_day) {
   std::vector<TaskMade> tasks;
   if (ends.milk) {
     tasks.push_back(task_till(milk_withdrawal_rule, visit_day, ends.milk->day,
-                              "last milk held back: " + spoken(ends.milk->day) + ' ' +
+                              "last milk held back: " + spoken_with_weekday(ends.milk->day) + ' ' +
                                   std::string(word_of(ends.milk->milking)) + mark));
   }
   if (ends.meat) {
-    tasks.push_back(task_till(meat_withdrawal_rule, visit_day, *ends.meat,
-                              "last day meat held back: " + spoken(*ends.meat) + mark));
+    tasks.push_back(
+        task_till(meat_withdrawal_rule, visit_day, *ends.meat,
+                  "last day meat held back: " + spoken_with_weekday(*ends.meat) + mark));
   }
   return tasks;
 }

@@ -24,8 +24,8 @@ WithdrawalEnds withdrawal_ends(const Action& action, Day visit_day);
 /// states.
 WithdrawalEnds withdrawal_ends(const Turn& turn, Day visit_day);
 
-/// "last milk held back: 29 Oct evening; marked with paint": a task for the milk and one for the
-/// meat, in force from the visit on, due on their last day; without ids.
+/// "last milk held back: Thu 29 Oct evening; marked with paint": a task for the milk and one for
+/// the meat, in force from the visit on, due on their last day; without ids.
 std::vector<TaskMade> withdrawal_tasks(const Turn& turn, Day visit_day);
 
 }  // namespace evenclaw

@@ -18,8 +18,8 @@ mark 98: no withdrawal told, the list states milk till 3 Nov evening and meat ti
 saved 98
 
 ## milk and meat
-98  Last milk held back: 3 Nov evening.
-Last day meat held back: 24 Nov.
+98  Last milk held back: Tue 3 Nov evening.
+Last day meat held back: Tue 24 Nov.
 Spray (strongmix), time as its label states.
 Nobody said that she is marked.
 The farm keeps milk and meat back as the label or the vet states it, and takes

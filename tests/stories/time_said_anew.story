@@ -54,8 +54,8 @@ saved 414
 414 | LH DD raw; wrap_on for 2026-10-30 | fine RH
 
 ## due 2026-10-27
-due 430: last milk held back: 2 Nov evening (farmer, by 2026-11-02)
-due 430: last day meat held back: 6 Nov (farmer, by 2026-11-06)
+due 430: last milk held back: Mon 2 Nov evening (farmer, by 2026-11-02)
+due 430: last day meat held back: Fri 6 Nov (farmer, by 2026-11-06)
 coming 414: wrap off left hind (farmer, by 2026-10-30)
 coming 430: look at left hind, vet if no better (farmer, by 2026-10-30)
 coming 410: wrap off left hind (farmer, by 2026-11-01)

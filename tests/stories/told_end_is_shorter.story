@@ -19,8 +19,8 @@ mark 98: milk told till 30 Oct evening, the list states 1 Nov evening: the later
 saved 98
 
 ## milk and meat
-98  Last milk held back: 1 Nov evening.
-Last day meat held back: 11 Nov.
+98  Last milk held back: Sun 1 Nov evening.
+Last day meat held back: Wed 11 Nov.
 Injected (vet) (painstop), time as its label states.
 Nobody said that she is marked.
 The farm keeps milk and meat back as the label or the vet states it, and takes

@@ -35,8 +35,8 @@ saved 614
 saved 615
 
 ## milk and meat
-513  Last milk held back: 29 Oct evening; marked with paint.
-Last day meat held back: 1 Nov; marked with paint.
+513  Last milk held back: Thu 29 Oct evening; marked with paint.
+Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
 Ask first: no withdrawal was recorded
 Spray (greenmix): 614 and 615.
@@ -46,8 +46,8 @@ recorded: the label and the vet say how long; make sure before milk or meat is
 sold.
 
 ## due 2026-10-28
-due 513: last milk held back: 29 Oct evening; marked with paint (farmer, by 2026-10-29)
-due 513: last day meat held back: 1 Nov; marked with paint (farmer, by 2026-11-01)
+due 513: last milk held back: Thu 29 Oct evening; marked with paint (farmer, by 2026-10-29)
+due 513: last day meat held back: Sun 1 Nov; marked with paint (farmer, by 2026-11-01)
 coming 513: wrap off right hind (farmer, by 2026-11-01)
 coming 412: look at the sore on left hind (farmer, by 2026-11-06)
 coming 513: look at the sore on right hind (farmer, by 2026-11-06)
@@ -68,11 +68,11 @@ done
 ## ended
 
 ## milk and meat
-614  Last milk held back: 28 Oct morning.
+614  Last milk held back: Wed 28 Oct morning.
 Spray (greenmix), time as its label states.
 Nobody said that she is marked.
-513  Last milk held back: 29 Oct evening; marked with paint.
-Last day meat held back: 1 Nov; marked with paint.
+513  Last milk held back: Thu 29 Oct evening; marked with paint.
+Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
 Ask first: no withdrawal was recorded
 Spray (greenmix): 615.

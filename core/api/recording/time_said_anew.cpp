@@ -18,11 +18,6 @@ struct TimedActs {
   std::string where;  // ", left hind"; empty of the whole cow
 };
 
-std::string spoken_with_weekday(Day day) {
-  constexpr std::size_t letters = 3;
-  return sentence(std::string(word_of(weekday_of(day)).substr(0, letters))) + ' ' + spoken(day);
-}
-
 void add_told(std::vector<std::string>& told, const TimedActs& acts, Day visit_day,
               const Language& language) {
   const auto is_there = [](const std::vector<Action>& all, const Action& act) {

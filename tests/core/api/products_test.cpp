@@ -174,7 +174,7 @@ TEST_CASE("the end of a withdrawal is never made earlier by moving its task") {
   const HerdId herd = place.herd().herd;
   const auto tasks = open_tasks_of(place.store, herd, "412", day("2026-10-27")).value();
   REQUIRE(tasks.size() == 2);
-  CHECK(tasks[0].words == "last milk held back: 29 Oct evening");
+  CHECK(tasks[0].words == "last milk held back: Thu 29 Oct evening");
   CHECK_FALSE(move_task(place.ports(), herd, tasks[0].task, day("2026-10-28"), "sold").ok());
   CHECK(move_task(place.ports(), herd, tasks[0].task, day("2026-10-30"), "vet says so").ok());
 }
@@ -193,7 +193,7 @@ TEST_CASE("a visit put under its right day counts the withdrawal from that day")
   const HerdId herd = place.herd().herd;
   const auto tasks = open_tasks_of(place.store, herd, "412", day("2026-10-27")).value();
   REQUIRE(tasks.size() == 2);
-  CHECK(tasks[0].words == "last milk held back: 29 Oct evening");
+  CHECK(tasks[0].words == "last milk held back: Thu 29 Oct evening");
   CHECK(tasks[0].due == day("2026-10-29"));
   const auto rows = select_as<ActionRow>(place.store, herd).value();
   CHECK(rows.front().milk_till == day("2026-10-29"));
