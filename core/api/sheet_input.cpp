@@ -1,6 +1,7 @@
 #include "core/api/sheet_input.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <utility>
 
@@ -9,7 +10,9 @@
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
 #include "core/api/removed_records.hpp"
+#include "core/api/whom_to_ring.hpp"
 #include "core/log/body.hpp"
+#include "core/sheets/earlier_stops.hpp"
 #include "core/sheets/last_time.hpp"
 #include "core/sheets/still_lame.hpp"
 #include "core/trade/told_ends.hpp"
@@ -86,23 +89,54 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit, Day today) {
 }
 
 /// What was shown and decided stands in the bodies of the turns that count.
-Result<std::vector<TurnWarning>> warnings_of(Store& store, const Visit& visit,
-                                             const std::vector<TurnRow>& turns) {
-  std::set<EntryId> count;
-  for (const TurnRow& turn : turns) count.insert(turn.turn);
+Result<std::vector<TurnWarning>> warnings_of(Store& store, HerdId herd, VisitId visit,
+                                             const std::set<EntryId>& count) {
   std::vector<TurnWarning> warnings;
-  const Outcome read =
-      store.read_entries({visit.herd.value, visit.visit.value, {std::string(TurnRecorded::kind)}},
-                         [&](const Entry& entry) {
-                           const auto body = body_as<TurnRecorded>(entry);
-                           if (!body || count.count(entry.envelope.id) == 0) return true;
-                           for (const WarningShown& shown : body->warnings) {
-                             warnings.push_back({entry.envelope.id, shown});
-                           }
-                           return true;
-                         });
+  const Outcome read = store.read_entries(
+      {herd.value, visit.value, {std::string(TurnRecorded::kind)}}, [&](const Entry& entry) {
+        const auto body = body_as<TurnRecorded>(entry);
+        if (!body || count.count(entry.envelope.id) == 0) return true;
+        for (const WarningShown& shown : body->warnings) {
+          warnings.push_back({entry.envelope.id, shown});
+        }
+        return true;
+      });
   if (!read) return read.faults();
   return warnings;
+}
+
+std::set<EntryId> ids_of(const std::vector<TurnRow>& turns) {
+  std::set<EntryId> ids;
+  for (const TurnRow& turn : turns) ids.insert(turn.turn);
+  return ids;
+}
+
+/// Every Stop of other visits that was left unanswered, not too long ago.
+Result<std::vector<EarlierStop>> unanswered_stops(Store& store, const VisitRow& visit) {
+  std::vector<DoubtRow> doubts;
+  Faults faults;
+  fill(doubts, faults, store, visit.herd,
+       {{"kind", Compare::equal, Cell(std::string(word_of(DoubtKind::unanswered)))},
+        {"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
+        {"day", Compare::at_most, Cell(to_text(visit.day))}});
+  if (!faults.empty()) return faults;
+  std::map<VisitId, std::map<EntryId, const DoubtRow*>> asked;
+  for (const DoubtRow& row : doubts) {
+    if (row.visit != visit.visit) asked[row.visit].emplace(row.turn, &row);
+  }
+  std::vector<EarlierStop> stops;
+  for (const auto& [other, turns] : asked) {
+    std::set<EntryId> ids;
+    for (const auto& [turn, doubt] : turns) ids.insert(turn);
+    const auto warnings = warnings_of(store, visit.herd, other, ids);
+    if (!warnings) return warnings.faults();
+    for (const auto& [turn, shown] : *warnings) {
+      const bool is_open = shown.warning.rank == Rank::stop && shown.decision.empty();
+      const DoubtRow& doubt = *turns.at(turn);
+      if (is_open) stops.push_back({doubt.cow, turn, doubt.day, shown.warning});
+    }
+  }
+  return stops;
 }
 
 /// "wrap off left hind is due", "vet to see left hind, farmer rings, is due": that she was not seen
@@ -194,7 +228,8 @@ Outcome add_stated(std::vector<ProductStated>& stated, const std::vector<Person>
       if (!action.medicine) continue;
       const Product& product = action.medicine->as_listed;
       const std::string vet = product.directed_by ? name_of(people, *product.directed_by) : "";
-      stated.push_back({turn, action.medicine->product, product.stated_by, vet});
+      stated.push_back({turn, action.medicine->product, product.stated_by, vet,
+                        product.milk.has_value(), product.meat_days.has_value()});
     }
   };
   return store.read_entries({herd.value, visit.value, {std::string(TurnRecorded::kind)}},
@@ -225,6 +260,20 @@ Result<std::vector<ProductStated>> stated_in(const Ports& ports, HerdId herd,
   return stated;
 }
 
+Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vector<TurnRow>& turns) {
+  const VisitRow& visit = input.visit;
+  const auto unanswered = unanswered_stops(store, visit);
+  if (!unanswered) return unanswered.faults();
+  if (unanswered->empty()) return Done{};
+  std::vector<TaskRow> vet_tasks;
+  Faults faults;
+  fill(vet_tasks, faults, store, visit.herd,
+       {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))}});
+  if (!faults.empty()) return faults;
+  input.earlier_stops = stops_left_open(visit, *unanswered, turns, vet_tasks);
+  return Done{};
+}
+
 /// The visit it can be set beside, with what was found then; and who was left lame before.
 Outcome add_earlier(VisitSheetInput& input, Store& store) {
   const VisitRow& visit = input.visit;
@@ -238,6 +287,8 @@ Outcome add_earlier(VisitSheetInput& input, Store& store) {
   fill(turns, faults, store, visit.herd, not_long_ago);
   if (!faults.empty()) return faults;
   input.still_lame = lame_and_not_lifted(visit, turns);
+  const Outcome stops = add_earlier_stops(input, store, turns);
+  if (!stops) return stops.faults();
   const std::optional<VisitId> last = last_comparable(visit, visits, turns);
   if (!last) return Done{};
   VisitBefore before;
@@ -257,7 +308,7 @@ Outcome add_told(VisitSheetInput& input, const Ports& ports, const Visit& visit)
   auto people = people_of(ports, input.rows.turns);
   if (!people) return people.faults();
   input.people = *std::move(people);
-  auto warnings = warnings_of(ports.store, visit, input.rows.turns);
+  auto warnings = warnings_of(ports.store, visit.herd, visit.visit, ids_of(input.rows.turns));
   if (!warnings) return warnings.faults();
   input.warnings = *std::move(warnings);
   const auto state = closing_state(ports.store, visit);
@@ -287,6 +338,9 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   auto rows = rows_for_sheet(ports.store, visit, today);
   if (!rows) return rows.faults();
   input.rows = *std::move(rows);
+  auto whom = whom_to_ring(ports);
+  if (!whom) return whom.faults();
+  input.whom_to_ring = *std::move(whom);
   auto stated = stated_in(ports, visit.herd, input.rows.actions);
   if (!stated) return stated.faults();
   input.stated = *std::move(stated);

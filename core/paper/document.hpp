@@ -137,6 +137,11 @@ struct Card {
   std::optional<Figure> figure = std::nullopt;
 };
 
+/// Words with a line behind them to write on.
+struct Blank {
+  std::string words;
+};
+
 /// Small print: a source, a method, a status.
 struct Note {
   Runs runs;
@@ -146,7 +151,7 @@ struct Note {
 struct PageBreak {};
 
 using AnyBlock = std::variant<Heading, Paragraph, Bullets, BoxedNotice, TaskList, Table,
-                              WritingForm, Figure, Card, Note, PageBreak>;
+                              WritingForm, Figure, Card, Blank, Note, PageBreak>;
 
 /// One thing on a page. Copied, moved and dropped in document.cpp alone: a variant writes that anew
 /// in every source that holds one.

@@ -4,9 +4,9 @@
 #include <utility>
 #include <variant>
 
-#include "core/base/text.hpp"
 #include "core/paper/font_face.hpp"
 #include "core/paper/html_style.hpp"
+#include "core/paper/long_label.hpp"
 #include "core/paper/markup.hpp"
 #include "core/paper/page_words.hpp"
 #include "core/paper/svg.hpp"
@@ -15,15 +15,8 @@ namespace evenclaw {
 
 namespace {
 
-// A label of more characters than this is set smaller, so that it keeps to its column.
-constexpr std::size_t longest_large_label = 6;
-
 // A notice of no more lines stays on one printed page: what that leaves empty is less than half.
 constexpr std::size_t most_lines_of_short_notice = 16;
-
-bool is_long(const std::string& label) {
-  return character_count(label) > longest_large_label;
-}
 
 std::string element(std::string_view tag, std::string_view content, std::string_view kind = {}) {
   std::string html = '<' + std::string(tag);
@@ -137,7 +130,7 @@ class HtmlBody {
 
   std::string operator()(const Card& card) const {
     std::string content = element('h' + std::to_string(level_ + 1), escaped(card.label),
-                                  is_long(card.label) ? "label long" : "label") +
+                                  is_long_label(card.label) ? "label long" : "label") +
                           '\n';
     const std::string head =
         card.head.empty() ? std::string() : element("p", html_of(card.head), "head") + '\n';
@@ -149,6 +142,10 @@ class HtmlBody {
     content += lines.empty() ? head : element("dl", '\n' + lines) + '\n';
     if (card.figure) content += figure_of(*card.figure, "") + '\n';
     return element("article", '\n' + content, card.figure ? "card" : "card bare");
+  }
+
+  std::string operator()(const Blank& blank) {
+    return element("p", escaped(blank.words) + "<i></i>", "blank");
   }
 
   std::string operator()(const Note& note) { return element("p", html_of(note.runs), "note"); }
@@ -176,7 +173,7 @@ class HtmlBody {
   static std::string notice_item(const NoticeItem& item) {
     const std::string lines = paragraphs_of(item.lines);
     if (item.label.empty()) return element("li", element("div", lines, "only"));
-    const std::string_view kind = is_long(item.label) ? "label long" : "label";
+    const std::string_view kind = is_long_label(item.label) ? "label long" : "label";
     return element("li", element("span", escaped(item.label), kind) + element("div", lines));
   }
 
@@ -189,7 +186,7 @@ class HtmlBody {
       lines += element("div", "<span class=\"box\" aria-hidden=\"true\"></span>" +
                                   element("p", html_of(line)) + done);
     }
-    const std::string_view kind = is_long(item.label) ? "label long" : "label";
+    const std::string_view kind = is_long_label(item.label) ? "label long" : "label";
     return element("li", element("span", escaped(item.label), kind) + element("div", lines));
   }
 
@@ -226,9 +223,9 @@ class HtmlBody {
 
   static std::string writing_item(const WritingForm& form, const WritingItem& item) {
     const std::string label =
-        item.label.empty()
-            ? element("p", escaped(form.label_head) + "<i></i>", "label blank")
-            : element("h3", escaped(item.label), is_long(item.label) ? "label long" : "label");
+        item.label.empty() ? element("p", escaped(form.label_head) + "<i></i>", "label blank")
+                           : element("h3", escaped(item.label),
+                                     is_long_label(item.label) ? "label long" : "label");
     const std::string about =
         item.about.empty() ? std::string() : element("p", html_of(item.about), "about");
     return element("article", element("div", label + about + blanks(form.before), "top") + '\n' +
@@ -244,7 +241,7 @@ class HtmlBody {
   static std::string row_head(const Table& table, const Runs& runs) {
     std::string text;
     for (const Run& run : runs) text += run.text;
-    const bool is_parted = table.head != RowHead::words && is_long(text);
+    const bool is_parted = table.head != RowHead::words && is_long_label(text);
     const std::string_view kind = is_parted ? " class=\"long\"" : align(table.columns.front());
     return "<th scope=\"row\"" + std::string(kind) + '>' + html_of(runs) + "</th>";
   }

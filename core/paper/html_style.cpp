@@ -23,9 +23,9 @@ dl{display:flex;flex-wrap:wrap;gap:0 7mm;margin:2mm 0 0;grid-column:1}
 dl div{display:flex;gap:1.5mm}
 dt{color:#444;flex:none}
 dd{margin:0;font-weight:bold}
-h2{font-size:16pt;line-height:1.2;border-top:.8mm solid #000;padding-top:2mm;margin:7mm 0 2mm}
+h2{font-size:16pt;line-height:1.2;border-top:.8mm solid #000;padding-top:2mm;margin:5.5mm 0 1.5mm}
 header+h2,header+main>h2:first-child{border-top:0;padding-top:0;margin-top:0}
-h3{font-size:14pt;line-height:1.2;margin:5mm 0 1mm}
+h3{font-size:14pt;line-height:1.2;margin:4mm 0 1mm}
 .aside{font-size:12pt;margin-left:2mm}
 p{margin:1.5mm 0}
 .bullets li{position:relative;padding-left:6mm;margin:1.2mm 0}
@@ -67,7 +67,7 @@ td.end{white-space:nowrap}
 figcaption{color:#444;font-size:10pt}
 figure svg{display:block;max-width:100%;height:auto}
 figure.plain{margin:2mm 0}
-.card{display:grid;grid-template-columns:32mm 1fr 16.5mm;gap:0 3mm;align-items:start;
+.card{display:grid;grid-template-columns:32mm 1fr 27mm;gap:0 3mm;align-items:start;
 border-top:.3mm solid #000;padding:1mm 0 1.2mm;margin:0;line-height:1.25}
 .card.bare{grid-template-columns:32mm 1fr}
 .card .label{font-size:18pt;line-height:1.1;font-weight:bold;margin:0}
@@ -103,7 +103,7 @@ body{padding:4mm}
 h1{font-size:20pt}
 .tasks div div{grid-template-columns:6mm 1fr}
 .done{grid-column:2}
-.card,.card.bare{grid-template-columns:1fr 16.5mm}
+.card,.card.bare{grid-template-columns:1fr 27mm}
 .card dl{grid-column:1/3;grid-row:2}
 .tasks li{grid-template-columns:1fr}
 tbody th{font-size:12pt}

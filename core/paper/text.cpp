@@ -7,6 +7,7 @@
 
 #include "core/base/text.hpp"
 #include "core/paper/markup.hpp"
+#include "core/paper/text_table.hpp"
 
 namespace evenclaw {
 
@@ -166,31 +167,12 @@ std::vector<std::vector<std::string>> cells_of(const Table& table) {
   return rows;
 }
 
-std::vector<std::size_t> column_widths(const std::vector<std::vector<std::string>>& rows) {
-  std::vector<std::size_t> widths(rows[0].size(), 0);
-  for (const auto& row : rows) {
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      widths[i] = std::max(widths[i], character_count(row[i]));
-    }
-  }
-  return widths;
-}
-
-/// Every column but the last at its width; the last one wraps.
 void render(TextPage& page, const Table& table) {
   if (table.columns.empty()) return;
   page.blank();
   if (!table.caption.empty()) page.add("", printable(table.caption));
-  const auto rows = cells_of(table);
-  const auto widths = column_widths(rows);
-  for (const auto& row : rows) {
-    std::string first;
-    for (std::size_t i = 0; i + 1 < row.size(); ++i) {
-      const std::string gap = spaces(widths[i] - character_count(row[i]));
-      first += table.columns[i].align == Align::end ? gap + row[i] : row[i] + gap;
-      first += "  ";
-    }
-    page.add(first, row.back());
+  for (std::string& line : table_lines(table.columns, cells_of(table), page.width())) {
+    page.put(std::move(line));
   }
 }
 
@@ -232,6 +214,10 @@ void render(TextPage& page, const Card& card) {
   for (const TermLine& line : card.lines) {
     page.add("    ", (line.term.empty() ? "" : printable(line.term) + ": ") + joined(line.runs));
   }
+}
+
+void render(TextPage& page, const Blank& blank) {
+  page.add("", with_blank(blank.words));
 }
 
 void render(TextPage& page, const Note& note) {

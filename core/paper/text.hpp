@@ -8,7 +8,7 @@
 
 namespace evenclaw {
 
-/// Lines of at most `width` characters (a single longer word stands alone on its line), each ended
+/// Lines of at most `width` characters (outside of tables a longer word stands alone), each ended
 /// by a line feed. Of figures only the captions stand. Control characters are left out.
 std::string to_plain_text(const Document& document, std::size_t width = 80);
 

@@ -43,7 +43,10 @@ std::vector<Block> when_to_ring(const VisitView& view) {
   if (reasons.wraps) add(Saying::ring_wrap);
   if (reasons.found) add(Saying::ring_found);
   if (when.items.empty()) add(Saying::ring_anything);
-  return {Heading{2, wording.say(Saying::ring_title)}, std::move(when),
+  const std::string& whom = view.input.whom_to_ring;
+  Block by_name = Blank{wording.say(Saying::ring_whom)};
+  if (!whom.empty()) by_name = Paragraph{{strong(whom)}};
+  return {Heading{2, wording.say(Saying::ring_title)}, std::move(by_name), std::move(when),
           Paragraph{{strong(wording.say(Saying::ring_vet)),
                      quiet(' ' + wording.say(Saying::status_practice))}}};
 }

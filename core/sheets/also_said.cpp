@@ -40,12 +40,14 @@ bool is_stop_for_vet(std::string_view rule) {
 
 enum class Reader { farmer, vet };
 
-/// Stops that nobody answered stand in the vet's box.
+/// Stops for the vet that nobody answered stand in his box.
 bool is_told_to(Reader reader, const WarningShown& shown) {
   const std::string& rule = shown.warning.rule;
   if (shown.warning.rank == Rank::stop) {
-    const bool is_his = reader == Reader::farmer || is_stop_for_vet(rule);
-    return is_his && shown.decision == went_ahead;
+    const bool is_for_vet = is_stop_for_vet(rule);
+    const bool is_in_no_box = !is_for_vet && shown.decision.empty();
+    const bool is_his = reader == Reader::farmer || is_for_vet;
+    return is_his && (shown.decision == went_ahead || is_in_no_box);
   }
   const RuleForOthers* known = rule_told(rule);
   const bool is_open = shown.warning.rank == Rank::note || shown.decision.empty();
@@ -126,6 +128,14 @@ std::string warning_words(const WarningShown& shown, const Wording& wording) {
   const std::string decision =
       shown.decision == went_ahead ? wording.say(Saying::go_ahead) : shown.decision;
   return wording.say(Saying::decided, {{"what", what}, {"decision", decision}});
+}
+
+bool is_told_to_farmer(const WarningShown& shown) {
+  return is_told_to(Reader::farmer, shown);
+}
+
+bool is_told_to_vet(const WarningShown& shown) {
+  return is_told_to(Reader::vet, shown);
 }
 
 std::vector<Block> also_said_for_farmer(const VisitView& view) {

@@ -16,8 +16,13 @@ std::vector<std::string_view> rules_for_others();
 /// A note as it stands, a question with its answer or that there is none.
 std::string warning_words(const WarningShown& shown, const Wording& wording);
 
+/// Whose page tells it beside her card; what stands in the vet's box is not counted.
+bool is_told_to_farmer(const WarningShown& shown);
+bool is_told_to_vet(const WarningShown& shown);
+
 /// For the farmer: of each cow once what the checks said for him or the vet, what he was asked and
-/// nobody answered, each Stop that somebody went on against, near calving and culling advised. Cows
+/// nobody answered, each Stop that somebody went on against or that, not being for the vet, nobody
+/// answered, near calving and culling advised. Cows
 /// of whom the same is told stand together. Empty when there is nothing.
 std::vector<Block> also_said_for_farmer(const VisitView& view);
 

@@ -1,6 +1,7 @@
 #include "core/sheets/cow_track.hpp"
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/on_foot.hpp"
 #include "core/trade/place.hpp"
 
 namespace evenclaw {
@@ -54,14 +55,21 @@ void add_earlier(FootMark& mark, const CaseRow& row) {
   if (row.claw == Claw::not_called || row.claw == Claw::none) ++mark.skin_earlier;
 }
 
-void add_fixture(FootMark& mark, const OnFootRow& row) {
+/// What is known to be on hides what may be.
+void add_fitted(Fitted& shown, bool in_doubt) {
+  if (shown != Fitted::yes) shown = in_doubt ? Fitted::in_doubt : Fitted::yes;
+}
+
+void add_fixture(FootMark& mark, const OnFootRow& row, bool in_doubt) {
   switch (row.fixture) {
     case Fixture::wrap:
-      mark.wrap = true;
+      add_fitted(mark.wrap, in_doubt);
       break;
     case Fixture::block:
-      if (row.claw == Claw::outside || row.claw == Claw::both) mark.outside.block = true;
-      if (row.claw == Claw::inside || row.claw == Claw::both) mark.inside.block = true;
+      if (row.claw != Claw::inside)
+        add_fitted(mark.outside.block, in_doubt || !is_called(row.claw));
+      if (row.claw != Claw::outside)
+        add_fitted(mark.inside.block, in_doubt || !is_called(row.claw));
       break;
   }
 }
@@ -80,8 +88,7 @@ Track track_of(const CowSeen& cow, Day visit_day, const FootSet& todays_feet) {
     if (row->first_day < visit_day) add_earlier(mark_of(track, row->foot), *row);
   }
   for (const OnFootRow* row : cow.on_feet) {
-    // What nobody knows is said in words and not drawn as a fact.
-    if (row->ended != FixtureEnd::unknown) add_fixture(mark_of(track, row->foot), *row);
+    add_fixture(mark_of(track, row->foot), *row, is_on_in_doubt(*row, &cow, visit_day));
   }
   return track;
 }

@@ -1,3 +1,4 @@
+#include "core/sheets/english_track.hpp"
 #include "core/sheets/words.hpp"
 
 namespace evenclaw {
@@ -177,7 +178,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::vet_today_title, "VET TODAY"},
     {S::vet_title, "VET"},
     {S::vet_ring_today, "ring today"},
-    {S::vet_late, "late since {date}, ring today"},
     {S::vet_by, "ring by {date}"},
     {S::vet_asked_on, "asked for on {date}"},
     {S::vet_came_lame, "came lame"},
@@ -185,10 +185,10 @@ constexpr Worded<Saying> sayings[] = {
      "The farm rings the vet. Diagnosis, medicines, pain relief and surgery are the vet's."},
     {S::no_vet, "No vet was asked for at this visit, and none is still due from earlier."},
     {S::nobody_answered, "Nobody answered."},
-    {S::cut_no_further, "until the vet has seen it, cut no further"},
-    {S::cut_no_more_today, "cut no more today"},
-    {S::no_more_off_toe, "take no more off that toe"},
-    {S::stop_bleeding, "cut no further, press on it"},
+    {S::leave_foot_alone, "leave that foot alone until the vet has seen it"},
+    {S::let_her_be, "let her be: no more work on her feet today"},
+    {S::nothing_off_toe, "nothing more comes off that toe"},
+    {S::stop_bleeding, "press on it, and leave it to the vet"},
     {S::no_wrap_on_foul, "no wrap: foul lives without air"},
     {S::no_block_both_hurt, "no block: both claws hurt, so neither can carry her"},
     {S::nothing_leaves,
@@ -207,8 +207,11 @@ constexpr Worded<Saying> sayings[] = {
      "Where no end is named, no withdrawal time was recorded: the label and the vet say how long; "
      "make sure before milk or meat is sold."},
     {S::withdrawal_ask_line, "ask first: no withdrawal was recorded"},
-    {S::milk_not_spoken_of, "Of her milk nothing was said: ask before it is sold."},
-    {S::meat_not_spoken_of, "Of her meat nothing was said: ask before she goes for slaughter."},
+    {S::milk_not_spoken_of, "Her milk: withdrawal not known. Ask the vet before it is sold."},
+    {S::meat_not_spoken_of,
+     "Her meat: withdrawal not known. Ask the vet before she goes for slaughter."},
+    {S::milk_not_known, "milk withdrawal not known"},
+    {S::meat_not_known, "meat withdrawal not known"},
     {S::its_time_is_over, "its time is over"},
     {S::as_label_states, "time as its label states"},
     {S::as_vet_states, "time as the vet states"},
@@ -246,6 +249,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::done_on, "done on"},
     {S::from_day, "not before {date}"},
     {S::late, "late"},
+    {S::was_due_by, "late, was due by {date}"},
     {S::not_done_title, "Not done, and why"},
     {S::everything_done,
      "Every cow that came was done, and every foot meant for today was lifted."},
@@ -319,6 +323,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::work_animals, "Animals counted together, beside the cows"},
     {S::work_animals_feet, "Their feet lifted"},
     {S::ring_title, "Ring the trimmer when"},
+    {S::ring_whom, "Name and telephone"},
     {S::ring_block, "a cow with a block walks worse than today, or has lost it early;"},
     {S::ring_wrap, "a wrap has slipped, cuts in, or cannot be taken off on its day;"},
     {S::ring_found, "a cow with something found does not walk better within a week."},
@@ -342,6 +347,7 @@ constexpr Worded<Saying> sayings[] = {
 
     {S::vet_signs_title, "Signs seen, and Stops that nobody answered"},
     {S::stop_not_answered, "Stop, nobody answered: {what}"},
+    {S::stop_of_day, "Stop of {date}, nobody answered and nobody looked since:"},
     {S::vet_again_title, "Still there, or came back"},
     {S::vet_found_title, "Found today, lesion by lesion"},
     {S::of_findings, "{n} of {of} findings"},
@@ -410,25 +416,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::go_ahead, "go ahead anyway"},
     {S::still_asked, "Still asked"},
 
-    {S::track_of, "Feet of {cow}, seen from above, she walks away:"},
-    {S::track_found, "{where} filled, found today;"},
-    {S::track_skin, "{foot} diamond on the skin, found today;"},
-    {S::track_claw_open, "{foot} grey, claw not called;"},
-    {S::track_wrap, "{foot} ring, wrap on;"},
-    {S::track_block, "{foot} bar under the {claw}, block on;"},
-    {S::track_earlier, "{foot} {n} dot, found there before;|{foot} {n} dots, found there before;"},
-    {S::track_not_lifted, "{feet} thin, not lifted;"},
-    {S::track_unsaid, "{feet} dashed, nobody said whether lifted;"},
-    {S::track_nothing, "nothing found;"},
-    {S::key_label, "How to read the drawings of her feet"},
-    {S::key_found, "found today"},
-    {S::key_skin, "on the skin"},
-    {S::key_wrap, "wrap on"},
-    {S::key_block, "block on"},
-    {S::key_earlier, "there before"},
-    {S::key_not_lifted, "not lifted"},
-    {S::key_unsaid, "not said"},
-    {S::mark_label, "Evenclaw"},
     {S::batches_title, "Counted together"},
     {S::batch_lifted, "{feet} lifted"},
     {S::batch_feet_unsaid, "nobody said which feet were lifted"},
@@ -461,11 +448,26 @@ constexpr Worded<Saying> sayings[] = {
     {S::writing_see_again, "See again"},
     {S::writing_vet_told, "Vet, farmer told"}};
 
-constexpr WordingTables tables = {
-    "en",     feet,     claws,    lesions,  {},     places_beside_white_line,
-    degrees,  stages,   states,   reasons,  acts,   materials,
-    by_whoms, milkings, measures, weekdays, months, sayings,
-    animals};
+constexpr WordingTables tables = {"en",
+                                  feet,
+                                  claws,
+                                  lesions,
+                                  {},
+                                  places_beside_white_line,
+                                  degrees,
+                                  stages,
+                                  states,
+                                  reasons,
+                                  acts,
+                                  materials,
+                                  by_whoms,
+                                  milkings,
+                                  measures,
+                                  weekdays,
+                                  months,
+                                  sayings,
+                                  english_track_sayings,
+                                  animals};
 
 constexpr Wording wording(tables);
 

@@ -219,13 +219,8 @@ std::vector<Block> not_done(const VisitView& view) {
   for (const RemovedFromSheet& removed : view.input.removed) {
     bullets.items.push_back(removed_bullet(removed, view));
   }
-  Heading heading{2, wording.say(Saying::not_done_title)};
-  if (bullets.items.empty()) {
-    const bool is_nobody = view.cows.empty() && view.input.rows.batches.empty();
-    const Saying all_well = is_nobody ? Saying::looked_at_nobody : Saying::everything_done;
-    return {std::move(heading), Paragraph{{plain(wording.say(all_well))}}};
-  }
-  return {std::move(heading), std::move(bullets)};
+  if (bullets.items.empty()) return {};
+  return {Heading{2, wording.say(Saying::not_done_title)}, std::move(bullets)};
 }
 
 /// In the words in which it was told.
@@ -250,10 +245,15 @@ std::vector<Block> still_asked(const VisitView& view) {
   return {Heading{2, view.wording.say(Saying::still_asked)}, std::move(bullets)};
 }
 
-std::vector<Block> the_day(const VisitView& view) {
+/// That nothing was left undone is a sentence of the day and needs no heading of its own.
+std::vector<Block> the_day(const VisitView& view, bool all_is_done) {
   Bullets sentences;
   for (std::string& sentence : day_sentences(view)) {
     sentences.items.push_back({plain(std::move(sentence))});
+  }
+  if (all_is_done) {
+    const std::string done = view.wording.say(Saying::everything_done);
+    sentences.items.insert(sentences.items.begin() + 1, {plain(done)});
   }
   const AgainstLastTime last_time = against_last_time(view);
   if (!last_time.sentence.empty()) sentences.items.push_back({plain(last_time.sentence)});
@@ -289,11 +289,13 @@ std::vector<Block> farmers_page(const VisitView& view) {
   append(blocks, also_said_for_farmer(view));
   append(blocks, settled_since(view));
   append(blocks, stay_near(view));
-  append(blocks, not_done(view));
+  std::vector<Block> undone = not_done(view);
+  const bool all_is_done = undone.empty() && !view.cows.empty();
+  append(blocks, std::move(undone));
   append(blocks, which_number(view));
   append(blocks, told_at_visit(view));
   append(blocks, still_asked(view));
-  append(blocks, the_day(view));
+  append(blocks, the_day(view, all_is_done));
   append(blocks, counted_together(view.input.rows.batches, view.wording));
   append(blocks, work_tally(view));
   append(blocks, when_to_ring(view));

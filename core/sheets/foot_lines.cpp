@@ -94,7 +94,7 @@ std::string case_words(const CaseRow& row, const VisitView& view) {
                      {{"what", what}, {"date", wording.date(row.first_day, today)}});
 }
 
-std::string fixture_words(const OnFootRow& row, const VisitView& view) {
+std::string fixture_words(const OnFootRow& row, const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   const std::string since = wording.date(row.since, view.input.visit.day);
   if (row.only_seen) {
@@ -102,13 +102,15 @@ std::string fixture_words(const OnFootRow& row, const VisitView& view) {
     const std::string what =
         is_wrap ? wording.say(Saying::wears_wrap, {{"where", wording.foot(row.foot)}})
                 : wording.say(Saying::wears_block, {{"where", wording.claw(row.claw)}});
-    return wording.say(Saying::nobody_knew, {{"what", what}, {"date", since}});
+    const std::string seen = wording.say(Saying::nobody_knew, {{"what", what}, {"date", since}});
+    const bool is_told_now = !is_on_in_doubt(row, &cow, view.input.visit.day);
+    return is_told_now ? seen : wording.say(Saying::since_unknown, {{"what", seen}});
   }
   const std::string words =
       row.fixture == Fixture::wrap
           ? wording.say(Saying::wrap_since, {{"date", since}})
           : wording.say(Saying::block_since, {{"claw", wording.claw(row.claw)}, {"date", since}});
-  const bool unknown = row.ended == FixtureEnd::unknown;
+  const bool unknown = is_on_in_doubt(row, &cow, view.input.visit.day);
   return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }
 
@@ -150,7 +152,7 @@ void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitVi
   sentences.add(missing_words(cow, foot, view), Emphasis::quiet);
   for (const OnFootRow* row : cow.on_feet) {
     if (row->foot != foot || row->since >= today) continue;
-    sentences.add(fixture_words(*row, view), Emphasis::quiet);
+    sentences.add(fixture_words(*row, cow, view), Emphasis::quiet);
   }
   for (const CaseRow* row : cow.cases) {
     if (row->foot != foot || row->first_day >= today || is_found_today(*row, cow)) continue;

@@ -14,10 +14,10 @@ struct SignForVet {
   Saying words;
 };
 
-constexpr SignForVet signs_for_vet[] = {{ActionKind::bone_showing, Saying::cut_no_further},
-                                        {ActionKind::pus_above, Saying::cut_no_further},
+constexpr SignForVet signs_for_vet[] = {{ActionKind::bone_showing, Saying::leave_foot_alone},
+                                        {ActionKind::pus_above, Saying::leave_foot_alone},
                                         {ActionKind::bleeding, Saying::stop_bleeding},
-                                        {ActionKind::went_down, Saying::cut_no_more_today}};
+                                        {ActionKind::went_down, Saying::let_her_be}};
 
 /// Foul, or a swelling above both claws, which is taken for it.
 bool is_foul(const FindingRow& row) {
@@ -43,23 +43,9 @@ bool shows(const CowSeen& cow, ActionKind sign) {
                      [sign](const ActionRow* row) { return row->action == sign; });
 }
 
-/// As the check notifiable-signs counts: two signs of hers, or one beside another cow's mouth or
-/// feet.
-bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
-  int signs = 0;
-  for (const ActionKind sign : {ActionKind::sore_mouth, ActionKind::blisters, ActionKind::fever}) {
-    signs += shows(cow, sign) ? 1 : 0;
-  }
-  const bool of_others = std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& other) {
-    return other.cow != cow.cow &&
-           (shows(other, ActionKind::sore_mouth) || shows(other, ActionKind::blisters));
-  });
-  return signs >= 2 || (signs == 1 && of_others);
-}
-
 std::vector<Saying> left_for(const FindingRow& row, const CowSeen& cow) {
   std::vector<Saying> sayings;
-  if (is_beyond_trimming(row)) sayings.push_back(Saying::cut_no_further);
+  if (is_beyond_trimming(row)) sayings.push_back(Saying::leave_foot_alone);
   if (is_foul(row)) sayings.push_back(Saying::no_wrap_on_foul);
   if (hurts_on(cow, row.foot, Claw::outside) && hurts_on(cow, row.foot, Claw::inside)) {
     sayings.push_back(Saying::no_block_both_hurt);
@@ -83,6 +69,18 @@ void add_new(std::vector<Saying>& all, const std::vector<Saying>& more) {
 
 }  // namespace
 
+bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
+  int signs = 0;
+  for (const ActionKind sign : {ActionKind::sore_mouth, ActionKind::blisters, ActionKind::fever}) {
+    signs += shows(cow, sign) ? 1 : 0;
+  }
+  const bool of_others = std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& other) {
+    return other.cow != cow.cow &&
+           (shows(other, ActionKind::sore_mouth) || shows(other, ActionKind::blisters));
+  });
+  return signs >= 2 || (signs == 1 && of_others);
+}
+
 std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
                                       std::optional<Foot> foot) {
   std::vector<Saying> sayings;
@@ -94,7 +92,7 @@ std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
   for (const Foot one : all_feet) {
     const bool is_meant = !foot || one == *foot;
     const bool is_too_short = is_meant && !short_toes_on(view, cow, one).empty();
-    if (is_too_short) add_new(sayings, {Saying::no_more_off_toe});
+    if (is_too_short) add_new(sayings, {Saying::nothing_off_toe});
   }
   for (const FindingRow* row : cow.findings) {
     if (!foot || row->foot == *foot) add_new(sayings, left_for(*row, cow));

@@ -50,16 +50,15 @@ enum class Saying {
   vet_today_title,
   vet_title,
   vet_ring_today,
-  vet_late,      // {date}
   vet_by,        // {date}
   vet_asked_on,  // {date}
   vet_came_lame,
   vet_decides,
   no_vet,
   nobody_answered,
-  cut_no_further,
-  cut_no_more_today,
-  no_more_off_toe,
+  leave_foot_alone,
+  let_her_be,
+  nothing_off_toe,
   stop_bleeding,
   no_wrap_on_foul,
   no_block_both_hurt,
@@ -73,6 +72,8 @@ enum class Saying {
   withdrawal_ask_line,
   milk_not_spoken_of,
   meat_not_spoken_of,
+  milk_not_known,
+  meat_not_known,
   its_time_is_over,
   as_label_states,
   as_vet_states,
@@ -106,6 +107,7 @@ enum class Saying {
   done_on,
   from_day,  // {date}
   late,
+  was_due_by,  // {date}
   not_done_title,
   everything_done,
   was_not_done,
@@ -164,6 +166,7 @@ enum class Saying {
   work_animals,
   work_animals_feet,
   ring_title,
+  ring_whom,
   ring_block,
   ring_wrap,
   ring_found,
@@ -181,6 +184,7 @@ enum class Saying {
   // the vet's page
   vet_signs_title,
   stop_not_answered,  // {what}
+  stop_of_day,        // {date}
   vet_again_title,
   vet_found_title,
   of_findings,     // {n} {of}
@@ -246,25 +250,6 @@ enum class Saying {
   not_answered,  // {what}
   go_ahead,
   still_asked,
-  track_of,          // {cow}
-  track_found,       // {where}
-  track_skin,        // {foot}
-  track_claw_open,   // {foot}
-  track_wrap,        // {foot}
-  track_block,       // {foot} {claw}
-  track_earlier,     // {foot} {n}
-  track_not_lifted,  // {feet}
-  track_unsaid,      // {feet}
-  track_nothing,
-  key_label,
-  key_found,
-  key_skin,
-  key_wrap,
-  key_block,
-  key_earlier,
-  key_not_lifted,
-  key_unsaid,
-  mark_label,
   batches_title,
   batch_lifted,  // {feet}
   batch_feet_unsaid,

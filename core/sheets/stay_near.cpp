@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
 
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/lame_score.hpp"
 #include "core/trade/lesion.hpp"
@@ -38,18 +40,6 @@ void add_told(Whys& whys, const VisitView& view) {
   }
 }
 
-constexpr std::string_view still_on_rule = "still-on-not-mentioned";
-
-/// Whether it still is on her was asked, and nobody answered.
-bool is_asked_about(const OnFootRow& row, const VisitView& view) {
-  const CowSeen* cow = find_cow(view, row.cow);
-  if (cow == nullptr || row.since == view.input.visit.day) return false;
-  return std::any_of(cow->warnings.begin(), cow->warnings.end(), [&](const WarningShown* shown) {
-    const Warning& warning = shown->warning;
-    return warning.rule == still_on_rule && shown->decision.empty() && warning.foot == row.foot;
-  });
-}
-
 std::string worn_words(const OnFootRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   std::string where = wording.foot(row.foot);
@@ -57,7 +47,7 @@ std::string worn_words(const OnFootRow& row, const VisitView& view) {
   if (is_block && row.claw != Claw::none) where += ", " + wording.claw(row.claw);
   std::string words =
       wording.say(is_block ? Saying::wears_block : Saying::wears_wrap, {{"where", where}});
-  const bool unknown = row.ended == FixtureEnd::unknown || is_asked_about(row, view);
+  const bool unknown = is_on_in_doubt(row, find_cow(view, row.cow), view.input.visit.day);
   return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
 }
 
@@ -109,6 +99,9 @@ void add_for_vet(Whys& whys, const VisitView& view) {
     }
     add_signs(whys, view, cow);
   }
+  for (const EarlierStop& stop : view.input.earlier_stops) {
+    add(whys, stop.cow, wording.say(Saying::stop_is_open));
+  }
 }
 
 bool scored_lame(const TurnRow& turn) {
@@ -153,6 +146,8 @@ void add_held_back(Whys& whys, const VisitView& view) {
     for (const ActionRow* row : cow.actions) {
       const bool is_open = is_withdrawal_open(cow.actions, said, *row);
       if (is_open) add(whys, cow.cow, view.wording.say(Saying::withdrawal_ask_line));
+      const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
+      if (half && !is_open) add(whys, cow.cow, half_words(*half, view.wording));
     }
   }
 }

@@ -142,13 +142,13 @@ TaskItem item_of(const CowOnDay& cow, const UnderHeading& under, const DaySheet&
   return item;
 }
 
-/// "Late: by Sun 15 Nov", "By Sun 29 Nov, not before Fri 27 Nov", with today and whose tasks these
-/// are beside it.
+/// "Late, was due by Sun 15 Nov", "By Sun 29 Nov, not before Fri 27 Nov", with today and whose
+/// tasks these are beside it.
 Heading heading_of(const CowsOfOwner& of, const UnderHeading& under, const DaySheet& sheet) {
   const Wording& wording = sheet.wording;
   const Day due = of.cows.front().tasks.front()->due;
-  std::string words = wording.say(Saying::by_day, {{"date", wording.date(due, sheet.today)}});
-  if (under.late) words = wording.say(Saying::late) + ": " + words;
+  std::string words = wording.say(under.late ? Saying::was_due_by : Saying::by_day,
+                                  {{"date", wording.date(due, sheet.today)}});
   if (under.not_before) {
     const std::string from = wording.date(*under.not_before, sheet.today);
     words += ", " + wording.say(Saying::from_day, {{"date", from}});

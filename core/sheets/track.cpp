@@ -1,8 +1,11 @@
 #include "core/sheets/track.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <utility>
 #include <vector>
+
+#include "core/paper/drawn_words.hpp"
 
 namespace evenclaw {
 
@@ -24,22 +27,30 @@ constexpr Stroke thick{Ink::black, 0.45, Dash::solid};
 constexpr Stroke thin{Ink::black, 0.18, Dash::solid};
 constexpr Stroke thin_dashed{Ink::black, 0.22, Dash::dashed};
 constexpr Stroke no_stroke{Ink::none, 0, Dash::solid};
-constexpr double print_scale = 0.85;
+constexpr Stroke doubtful{Ink::black, 0.35, Dash::dashed};
 // The feet point a little outwards: 5 degrees.
 constexpr double outward_cosine = 0.99619;
 constexpr double outward_sine = 0.08716;
-// Millimetres; in the list cow by cow the drawing is about half as large.
-constexpr double small_letters = 3.8;
+// Millimetres. The list cow by cow shows the drawing at 0.7 of its size: there a figure, three
+// quarters of the letters' size in B612, is 2.5 mm high, to be read at arm's length.
+constexpr double letters = 4.8;
+constexpr double half_a_letter = letters * 0.375;
+constexpr double half_a_dot = 0.6;
+
+// Of the track of all four feet.
+constexpr double track_width = 38;
+constexpr double track_height = 31;
+constexpr double track_scale = 0.8;
 
 /// Where one print stands in the drawing.
 struct PrintAt {
   Point centre;
   bool is_left = true;
+  double scale = 0.85;
 };
 
 Placement placement_of(const PrintAt& at, bool mirrored) {
-  return {at.centre, outward_cosine, at.is_left ? -outward_sine : outward_sine, print_scale,
-          mirrored};
+  return {at.centre, outward_cosine, at.is_left ? -outward_sine : outward_sine, at.scale, mirrored};
 }
 
 Point in_drawing(const PrintAt& at, Point point) {
@@ -64,28 +75,47 @@ Ink fill_of(const ClawMark& mark) {
   return mark.may_be_here ? Ink::grey : Ink::white;
 }
 
+/// A dot that stands for what was there before, and beside it how often, on the side away from the
+/// print.
+void add_count(Drawing& drawing, Point dot, int count, bool to_left) {
+  const double beside = half_a_dot + 0.3;
+  drawing.marks.emplace_back(ellipse(dot, half_a_dot, half_a_dot, Ink::black, no_stroke));
+  drawing.marks.emplace_back(
+      Label{{to_left ? dot.x - beside : dot.x + beside, dot.y + half_a_letter},
+            std::to_string(count),
+            letters,
+            to_left ? Anchor::end : Anchor::start,
+            false,
+            Ink::black});
+}
+
+/// Nobody knows: on a white ground, for what lies below may be black.
+void add_question(Drawing& drawing, Point at) {
+  drawing.marks.emplace_back(ellipse(at, 1.9, 2.1, Ink::white, no_stroke));
+  drawing.marks.emplace_back(
+      Label{{at.x, at.y + half_a_letter}, "?", letters, Anchor::middle, true, Ink::black});
+}
+
+void add_block(Drawing& drawing, const Placement& placement, Fitted block) {
+  if (block == Fitted::no) return;
+  const bool is_known = block == Fitted::yes;
+  drawing.marks.emplace_back(Path{placed({move_to({0.4, 6.3}), line_to({4.2, 6.3}),
+                                          line_to({4.2, 7.7}), line_to({0.4, 7.7}), close_path()},
+                                         placement),
+                                  is_known ? Ink::black : Ink::white,
+                                  is_known ? no_stroke : doubtful});
+  if (!is_known) add_question(drawing, placed({2.6, 7.0}, placement));
+}
+
 void add_claw(Drawing& drawing, const PrintAt& at, bool left_of_cleft, const FootMark& foot) {
   // Seen from above the outside claw of a left foot lies to the left.
   const ClawMark& mark = left_of_cleft == at.is_left ? foot.outside : foot.inside;
   const Placement placement = placement_of(at, left_of_cleft);
   drawing.marks.emplace_back(
       Path{placed(right_claw(), placement), fill_of(mark), outline_of(foot)});
-  if (mark.block) {
-    drawing.marks.emplace_back(Path{placed({move_to({0.4, 6.3}), line_to({4.2, 6.3}),
-                                            line_to({4.2, 7.7}), line_to({0.4, 7.7}), close_path()},
-                                           placement),
-                                    Ink::black, no_stroke});
-  }
+  add_block(drawing, placement, mark.block);
   if (mark.earlier > 0) {
-    const Point dot = placed({4.3, -4.9}, placement);
-    const double outward = left_of_cleft ? -0.9 : 0.9;
-    drawing.marks.emplace_back(ellipse(dot, 0.55, 0.55, Ink::black, no_stroke));
-    drawing.marks.emplace_back(Label{{dot.x + outward, dot.y + 0.9},
-                                     std::to_string(mark.earlier),
-                                     small_letters,
-                                     left_of_cleft ? Anchor::end : Anchor::start,
-                                     false,
-                                     Ink::black});
+    add_count(drawing, placed({4.3, -4.9}, placement), mark.earlier, left_of_cleft);
   }
 }
 
@@ -98,35 +128,36 @@ void add_diamond(Drawing& drawing, Point at) {
            Stroke{Ink::white, 0.3, Dash::solid}});
 }
 
+void add_wrap(Drawing& drawing, const PrintAt& at, Fitted wrap) {
+  if (wrap == Fitted::no) return;
+  const Point middle = in_drawing(at, {0, 2.4});
+  const bool is_known = wrap == Fitted::yes;
+  const Stroke ring = is_known ? Stroke{Ink::black, 0.6, Dash::solid} : doubtful;
+  for (const Stroke& stroke : {Stroke{Ink::white, 1.3, Dash::solid}, ring}) {
+    drawing.marks.emplace_back(ellipse(middle, 4.8 * at.scale, 1.5 * at.scale, Ink::none, stroke));
+  }
+  if (!is_known) add_question(drawing, middle);
+}
+
 void add_print(Drawing& drawing, const PrintAt& at, const FootMark& mark) {
   add_claw(drawing, at, true, mark);
   add_claw(drawing, at, false, mark);
-  if (mark.wrap) {
-    drawing.marks.emplace_back(ellipse(in_drawing(at, {0, 2.4}), 4.1, 1.3, Ink::none,
-                                       Stroke{Ink::white, 1.3, Dash::solid}));
-    drawing.marks.emplace_back(ellipse(in_drawing(at, {0, 2.4}), 4.1, 1.3, Ink::none,
-                                       Stroke{Ink::black, 0.6, Dash::solid}));
-  }
+  add_wrap(drawing, at, mark.wrap);
   if (mark.skin_in_front) add_diamond(drawing, in_drawing(at, {0, -6.6}));
   if (mark.skin_between) add_diamond(drawing, in_drawing(at, {0, -1.6}));
   if (mark.skin_behind) add_diamond(drawing, in_drawing(at, {0, 6.7}));
   if (mark.skin_earlier > 0) {
-    const Point dot = in_drawing(at, {-0.9, 8.9});
-    drawing.marks.emplace_back(ellipse(dot, 0.55, 0.55, Ink::black, no_stroke));
-    drawing.marks.emplace_back(Label{{dot.x + 1.0, dot.y + 0.9},
-                                     std::to_string(mark.skin_earlier),
-                                     small_letters,
-                                     Anchor::start,
-                                     false,
-                                     Ink::black});
+    // Outside and below the letters of the foot, where no other sign comes.
+    const double outward = at.is_left ? -4.6 : 4.6;
+    add_count(drawing, {at.centre.x + outward, at.centre.y + 6}, mark.skin_earlier, at.is_left);
   }
 }
 
 void add_way(Drawing& drawing, Point front, Point hind) {
-  const double swing = front.x < 15 ? -1.4 : 1.4;
+  const double swing = front.x < track_width / 2 ? -1.4 : 1.4;
   drawing.marks.emplace_back(
       Path{{move_to({front.x, 0.6}),
-            curve_to({front.x + swing, 8}, {front.x - swing, 20}, {hind.x, 30.2})},
+            curve_to({front.x + swing, 8}, {front.x - swing, 20}, {hind.x, track_height - 0.8})},
            Ink::none,
            Stroke{Ink::grey, 0.35, Dash::dotted}});
 }
@@ -134,23 +165,23 @@ void add_way(Drawing& drawing, Point front, Point hind) {
 constexpr PrintAt print_at(Foot foot) {
   switch (foot) {
     case Foot::lf:
-      return {{9.4, 6.9}, true};
+      return {{11, 6.8}, true, track_scale};
     case Foot::rf:
-      return {{20.6, 9.1}, false};
+      return {{track_width - 11, 9}, false, track_scale};
     case Foot::lh:
-      return {{9.4, 19.9}, true};
+      return {{11, 20.6}, true, track_scale};
     case Foot::rh:
-      return {{20.6, 22.1}, false};
+      return {{track_width - 11, 22.8}, false, track_scale};
   }
   return {};
 }
 
 Label foot_letters(Foot foot) {
   const PrintAt at = print_at(foot);
-  const double x = at.is_left ? 0.2 : 29.8;
-  return {{x, at.centre.y + 4.2},
+  const double x = at.is_left ? 0.2 : track_width - 0.2;
+  return {{x, at.centre.y + 3.2},
           std::string(word_of(foot)),
-          small_letters,
+          letters,
           at.is_left ? Anchor::start : Anchor::end,
           false,
           Ink::black};
@@ -165,26 +196,26 @@ class TrackWords {
     const std::string name = wording_.foot(foot);
     add_claw(name, mark.outside, Claw::outside);
     add_claw(name, mark.inside, Claw::inside);
-    if (mark.outside.may_be_here) append(Saying::track_claw_open, name);
+    if (mark.outside.may_be_here) append(TrackSaying::claw_open, name);
     if (mark.skin_between || mark.skin_behind || mark.skin_in_front) {
-      append(Saying::track_skin, name);
+      append(TrackSaying::on_skin, name);
     }
-    if (mark.wrap) append(Saying::track_wrap, name);
+    add_wrap(name, mark.wrap);
     const int earlier = mark.outside.earlier + mark.inside.earlier + mark.skin_earlier;
     if (earlier > 0) {
-      put(wording_.say(Saying::track_earlier, {{"foot", name}, {"n", std::to_string(earlier)}}));
+      put(wording_.say(TrackSaying::earlier, {{"foot", name}, {"n", std::to_string(earlier)}}));
     }
     if (mark.state == FootState::not_lifted) not_lifted_.add(foot);
     if (mark.state == FootState::unsaid) (mark.todays ? unsaid_ : not_lifted_).add(foot);
   }
 
   std::string text() {
-    if (text_.empty()) put(wording_.say(Saying::track_nothing));
+    if (text_.empty()) put(wording_.say(TrackSaying::nothing));
     if (!not_lifted_.empty()) {
-      put(wording_.say(Saying::track_not_lifted, {{"feet", wording_.feet(not_lifted_)}}));
+      put(wording_.say(TrackSaying::not_lifted, {{"feet", wording_.feet(not_lifted_)}}));
     }
     if (!unsaid_.empty()) {
-      put(wording_.say(Saying::track_unsaid, {{"feet", wording_.feet(unsaid_)}}));
+      put(wording_.say(TrackSaying::unsaid, {{"feet", wording_.feet(unsaid_)}}));
     }
     text_.back() = '.';
     return text_;
@@ -193,14 +224,22 @@ class TrackWords {
  private:
   void put(const std::string& words) { text_ += (text_.empty() ? "" : " ") + words; }
 
-  void append(Saying saying, const std::string& foot) {
+  void append(TrackSaying saying, const std::string& foot) {
     put(wording_.say(saying, {{"foot", foot}}));
   }
 
   void add_claw(const std::string& foot, const ClawMark& mark, Claw claw) {
     const std::string name = wording_.claw(claw);
-    if (mark.found) put(wording_.say(Saying::track_found, {{"where", foot + ' ' + name}}));
-    if (mark.block) put(wording_.say(Saying::track_block, {{"foot", foot}, {"claw", name}}));
+    if (mark.found) put(wording_.say(TrackSaying::found, {{"where", foot + ' ' + name}}));
+    if (mark.block == Fitted::no) return;
+    const bool is_known = mark.block == Fitted::yes;
+    put(wording_.say(is_known ? TrackSaying::block : TrackSaying::block_open,
+                     {{"foot", foot}, {"claw", name}}));
+  }
+
+  void add_wrap(const std::string& foot, Fitted wrap) {
+    if (wrap == Fitted::no) return;
+    append(wrap == Fitted::yes ? TrackSaying::wrap : TrackSaying::wrap_open, foot);
   }
 
   const Wording& wording_;
@@ -210,7 +249,7 @@ class TrackWords {
 };
 
 struct KeyItem {
-  Saying words;
+  TrackSaying words;
   FootMark mark;
 };
 
@@ -218,27 +257,28 @@ std::vector<KeyItem> key_items() {
   FootMark lifted;
   lifted.state = FootState::finding;
   std::vector<KeyItem> items;
-  const auto item = [&](Saying words) -> FootMark& {
+  const auto item = [&](TrackSaying words) -> FootMark& {
     items.push_back({words, lifted});
     return items.back().mark;
   };
-  item(Saying::key_found).outside.found = true;
-  FootMark& open = item(Saying::claw_not_called);
+  item(TrackSaying::key_found).outside.found = true;
+  FootMark& open = item(TrackSaying::key_claw_open);
   open.outside.may_be_here = true;
   open.inside.may_be_here = true;
-  item(Saying::key_skin).skin_behind = true;
-  item(Saying::key_wrap).wrap = true;
-  item(Saying::key_block).inside.block = true;
-  item(Saying::key_earlier).outside.earlier = 2;
-  item(Saying::key_not_lifted).state = FootState::not_lifted;
-  item(Saying::key_unsaid).state = FootState::unsaid;
+  item(TrackSaying::key_skin).skin_behind = true;
+  item(TrackSaying::key_wrap).wrap = Fitted::yes;
+  item(TrackSaying::key_block).inside.block = Fitted::yes;
+  item(TrackSaying::key_in_doubt).wrap = Fitted::in_doubt;
+  item(TrackSaying::key_earlier).outside.earlier = 2;
+  item(TrackSaying::key_not_lifted).state = FootState::not_lifted;
+  item(TrackSaying::key_unsaid).state = FootState::unsaid;
   return items;
 }
 
 }  // namespace
 
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording) {
-  Drawing drawing{30, 31, {}};
+  Drawing drawing{track_width, track_height, {}};
   add_way(drawing, print_at(Foot::lf).centre, print_at(Foot::lh).centre);
   add_way(drawing, print_at(Foot::rf).centre, print_at(Foot::rh).centre);
   TrackWords words(wording);
@@ -247,22 +287,28 @@ Figure track_figure(const Track& track, const std::string& cow, const Wording& w
     drawing.marks.emplace_back(foot_letters(foot));
     words.add(foot, mark_of(track, foot));
   }
-  return {std::move(drawing), wording.say(Saying::track_of, {{"cow", cow}}) + ' ' + words.text(),
-          ""};
+  return {std::move(drawing),
+          wording.say(TrackSaying::feet_of, {{"cow", cow}}) + ' ' + words.text(), ""};
 }
 
 Figure track_key(const Wording& wording) {
-  constexpr double step = 22;  // mm
+  constexpr double step = 20.6;  // mm
+  constexpr double size = 3.1;
   const std::vector<KeyItem> items = key_items();
   Drawing drawing{step * static_cast<double>(items.size()), 18, {}};
   double middle = step / 2;
   for (const KeyItem& item : items) {
     add_print(drawing, {{middle, 6.5}, true}, item.mark);
-    drawing.marks.emplace_back(
-        Label{{middle, 16.8}, wording.say(item.words), 2.9, Anchor::middle, false, Ink::black});
+    double below = 16.8;
+    for (const std::string& line : drawn_lines(wording.say(item.words), size, step - 1)) {
+      drawing.marks.emplace_back(
+          Label{{middle, below}, line, size, Anchor::middle, false, Ink::black});
+      drawing.height = std::max(drawing.height, below + 1.2);
+      below += size * 1.2;
+    }
     middle += step;
   }
-  return {std::move(drawing), wording.say(Saying::key_label), ""};
+  return {std::move(drawing), wording.say(TrackSaying::key_label), ""};
 }
 
 Figure product_mark(const Wording& wording) {
@@ -274,7 +320,7 @@ Figure product_mark(const Wording& wording) {
   add_print(drawing, {{4.5, 19}, true}, mark);
   add_print(drawing, {{12.5, 12}, false}, mark);
   add_print(drawing, {{4.5, 5}, true}, mark);
-  return {std::move(drawing), wording.say(Saying::mark_label), ""};
+  return {std::move(drawing), wording.say(TrackSaying::mark_label), ""};
 }
 
 }  // namespace evenclaw

@@ -12,12 +12,15 @@
 
 namespace evenclaw {
 
+/// Whether a block or a wrap is on; in doubt it is hollow or dashed, with a question mark.
+enum class Fitted { no, yes, in_doubt };
+
 /// What is shown of one claw.
 struct ClawMark {
-  bool found = false;        // filled: something found today
-  bool may_be_here = false;  // grey: found today, but nobody said on which claw
-  bool block = false;        // a bar under it
-  int earlier = 0;           // a dot with this count beside it: lesions there before
+  bool found = false;         // filled: something found today
+  bool may_be_here = false;   // grey: found today, but nobody said on which claw
+  Fitted block = Fitted::no;  // a bar under it
+  int earlier = 0;            // a dot with this count beside it: lesions there before
 };
 
 /// What is shown of one foot.
@@ -29,7 +32,7 @@ struct FootMark {
   bool skin_between = false;  // a diamond: found today on the skin between the claws
   bool skin_behind = false;   // behind, above the bulbs, or on the foot as a whole
   bool skin_in_front = false;
-  bool wrap = false;  // a ring round the print
+  Fitted wrap = Fitted::no;  // a ring round the print
   int skin_earlier = 0;
 };
 
@@ -44,7 +47,8 @@ inline const FootMark& mark_of(const Track& track, Foot foot) {
   return track[static_cast<std::size_t>(foot)];
 }
 
-/// Her four feet, 30 by 31 mm; the label says the same in words. `cow` as she is named there.
+/// Her four feet, 38 by 31 mm; the label says the same in words. `cow` as she is named there. Its
+/// figures are 2.5 mm high where a page shows it 27 mm wide.
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording);
 
 /// One row that shows what each sign means, as wide as a page.

@@ -7,6 +7,7 @@
 #include "core/sheets/left_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/vet_urgency.hpp"
 
 namespace evenclaw {
 
@@ -120,7 +121,9 @@ std::string why_vet(const VisitView& view, const TaskRow& task,
 
 std::string when_vet(const TaskRow& task, Day today, const Wording& wording) {
   if (task.overdue <= today) {
-    return wording.say(Saying::vet_late, {{"date", wording.date(task.overdue, today)}});
+    const std::string late =
+        wording.say(Saying::was_due_by, {{"date", wording.date(task.due, today)}});
+    return clauses({late, wording.say(Saying::vet_ring_today)});
   }
   if (task.due <= today) return wording.say(Saying::vet_ring_today);
   return wording.say(Saying::vet_by, {{"date", wording.date(task.due, today)}});
@@ -186,6 +189,14 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
     calls.push_back({stop->foot, why, wording.say(Saying::vet_ring_today)});
   }
   if (seen != nullptr) add_other_feet(view, *seen, calls);
+  for (const EarlierStop* stop : open_earlier_stops(view, cow)) {
+    const std::string date = wording.date(stop->on, view.input.printed);
+    add_call(
+        calls,
+        {stop->warning.foot,
+         clauses({wording.say(Saying::stop_of_day, {{"date", date}}) + ' ' + stop->warning.words}),
+         wording.say(Saying::vet_ring_today), false});
+  }
   return calls;
 }
 
@@ -238,44 +249,18 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   return item;
 }
 
-/// Cows in the order of the box.
-struct CowsForVet {
-  std::vector<CowId> now;  // whose vet is due, or whose Stop nobody answered
-  std::vector<CowId> later;
-};
-
-CowsForVet cows_for_vet(const VisitView& view) {
-  CowsForVet cows;
-  const auto is_in = [](const std::vector<CowId>& some, CowId cow) {
-    return std::find(some.begin(), some.end(), cow) != some.end();
-  };
-  const auto add = [&](std::vector<CowId>& some, CowId cow) {
-    if (!is_in(some, cow)) some.push_back(cow);
-  };
-  for (const TaskRow* task : view.tasks) {
-    if (is_for_vet(*task) && task->due <= view.input.printed) add(cows.now, task->cow);
-  }
-  for (const CowSeen& cow : view.cows) {
-    if (!open_vet_stops(view, cow).empty()) add(cows.now, cow.cow);
-  }
-  for (const TaskRow* task : view.tasks) {
-    if (is_for_vet(*task) && !is_in(cows.now, task->cow)) add(cows.later, task->cow);
-  }
-  return cows;
-}
-
-Saying title_of(const CowsForVet& cows) {
-  return cows.now.empty() ? Saying::vet_title : Saying::vet_today_title;
+Saying title_of(const std::vector<CowForVet>& cows) {
+  const bool is_later = cows.empty() || cows.front().urgency == VetUrgency::later;
+  return is_later ? Saying::vet_title : Saying::vet_today_title;
 }
 
 }  // namespace
 
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
-  const CowsForVet cows = cows_for_vet(view);
+  const std::vector<CowForVet> cows = cows_for_vet(view);
   BoxedNotice box{wording.say(title_of(cows)), {}, {}};
-  for (const CowId cow : cows.now) box.items.push_back(vet_item(view, cow));
-  for (const CowId cow : cows.later) box.items.push_back(vet_item(view, cow));
+  for (const CowForVet& called : cows) box.items.push_back(vet_item(view, called.cow));
   if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
   box.foot = {plain(wording.say(Saying::vet_decides))};
   return {std::move(box)};
@@ -283,11 +268,9 @@ std::vector<Block> vet_box(const VisitView& view) {
 
 std::vector<Block> called_to(const VisitView& view) {
   const Wording& wording = view.wording;
-  CowsForVet cows = cows_for_vet(view);
-  const Saying title = title_of(cows);
-  cows.now.insert(cows.now.end(), cows.later.begin(), cows.later.end());
+  const std::vector<CowForVet> cows = cows_for_vet(view);
   Bullets bullets;
-  for (const CowId cow : cows.now) {
+  for (const auto& [cow, urgency] : cows) {
     const CowSeen* seen = find_cow(view, cow);
     const auto stops =
         seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
@@ -300,7 +283,7 @@ std::vector<Block> called_to(const VisitView& view) {
         {strong(view.names.in_text(cow)), plain(": " + as_sentence(clauses(parts)))});
   }
   if (bullets.items.empty()) return {};
-  return {Heading{3, wording.say(title)}, std::move(bullets)};
+  return {Heading{3, wording.say(title_of(cows))}, std::move(bullets)};
 }
 
 }  // namespace evenclaw

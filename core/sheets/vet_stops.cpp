@@ -19,11 +19,6 @@ constexpr std::string_view stop_rules[] = {
     "foul-without-the-vet", "lame-nothing-found", "worst-walk-needs-the-vet",
     "lame-on-two-legs",     too_short_rule,       "act-reserved-for-vet"};
 
-bool asks_for_vet(const Warning& warning) {
-  return warning.rank == Rank::stop && std::find(std::begin(stop_rules), std::end(stop_rules),
-                                                 warning.rule) != std::end(stop_rules);
-}
-
 bool has_left(const VisitView& view, CowId cow) {
   return std::any_of(view.input.rows.cows.begin(), view.input.rows.cows.end(),
                      [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
@@ -43,11 +38,25 @@ std::span<const std::string_view> vet_stop_rules() {
   return stop_rules;
 }
 
+bool calls_for_vet(const Warning& warning) {
+  return warning.rank == Rank::stop && std::find(std::begin(stop_rules), std::end(stop_rules),
+                                                 warning.rule) != std::end(stop_rules);
+}
+
 std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow) {
   std::vector<const Warning*> stops;
   if (has_left(view, cow.cow) || vet_came_since(view, cow.cow)) return stops;
   for (const WarningShown* shown : cow.warnings) {
-    if (shown->decision.empty() && asks_for_vet(shown->warning)) stops.push_back(&shown->warning);
+    if (shown->decision.empty() && calls_for_vet(shown->warning)) stops.push_back(&shown->warning);
+  }
+  return stops;
+}
+
+std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow) {
+  std::vector<const EarlierStop*> stops;
+  if (has_left(view, cow)) return stops;
+  for (const EarlierStop& stop : view.input.earlier_stops) {
+    if (stop.cow == cow) stops.push_back(&stop);
   }
   return stops;
 }

@@ -14,9 +14,15 @@ namespace evenclaw {
 /// The checks that stop for what a vet has to know, by their slugs.
 std::span<const std::string_view> vet_stop_rules();
 
+/// A Stop by one of these checks.
+bool calls_for_vet(const Warning& warning);
+
 /// Those Stops of hers that nobody answered. None once she left the herd, or
 /// once the vet came for what was found at this visit.
 std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow);
+
+/// Those of earlier visits that are still open. None once she left the herd.
+std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow);
 
 /// Seen of a foot or of her, and for a vet to know: pus, bone, blood, a fall, sores, fever.
 bool is_vet_sign(ActionKind kind);

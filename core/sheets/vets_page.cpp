@@ -11,6 +11,7 @@
 #include "core/sheets/found_by_kind.hpp"
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/lame_score.hpp"
 #include "core/trade/lesion.hpp"
@@ -233,17 +234,8 @@ std::string told_by_mouth(const CowSeen& cow, const ActionRow& product, const Vi
   return view.wording.say(saying, {{"what", view.wording.list(told)}});
 }
 
-std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
+std::string ends_listed(const ActionRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
-  switch (row.withdrawal) {
-    case WithdrawalKnown::no_medicine:
-    case WithdrawalKnown::not_known:
-      return told_by_mouth(cow, row, view);
-    case WithdrawalKnown::none:
-      return wording.say(Saying::withdrawal_none);
-    case WithdrawalKnown::held_back:
-      break;
-  }
   std::vector<std::string> ends;
   const auto add = [&](Saying saying, const std::optional<Day>& till) {
     if (!till) return;
@@ -260,6 +252,29 @@ std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const Vis
   }
   add(Saying::meat_till, row.meat_till);
   return wording.list(ends);
+}
+
+std::string withdrawal_stated(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
+  switch (row.withdrawal) {
+    case WithdrawalKnown::no_medicine:
+    case WithdrawalKnown::not_known:
+      return told_by_mouth(cow, row, view);
+    case WithdrawalKnown::none:
+      return view.wording.say(Saying::withdrawal_none);
+    case WithdrawalKnown::held_back:
+      return ends_listed(row, view);
+  }
+  return {};
+}
+
+/// With the half of it that is missing.
+std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
+  const std::string stated = withdrawal_stated(cow, row, view);
+  const auto half = half_not_known(view, withdrawals_said(cow.actions), row);
+  if (!half) return stated;
+  const std::string missing = half_words(*half, view.wording);
+  const bool is_none_told = stated == view.wording.say(Saying::withdrawal_not_said);
+  return is_none_told ? missing : clauses({stated, missing});
 }
 
 /// What was put on or given in the same way, with the same withdrawal.

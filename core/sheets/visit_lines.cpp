@@ -1,9 +1,12 @@
 #include "core/sheets/visit_lines.hpp"
 
+#include <optional>
 #include <utility>
 
+#include "core/sheets/also_said.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/callers.hpp"
+#include "core/sheets/vet_stops.hpp"
 #include "core/sheets/visit_view.hpp"
 
 namespace evenclaw {
@@ -20,7 +23,36 @@ class Lines {
     for (const FindingRow* row : cow.findings) add_finding(*row);
     for (const ActionRow* row : cow.actions) add_act(*row);
     for (const MeasureRow* row : cow.measures) add_measure(*row);
+    for (const TurnRow* row : cow.turns) add_note(row->cow, std::nullopt, row->note);
+    for (const FootRow* row : cow.feet) add_note(row->cow, row->foot, row->note);
+    for (const WarningShown* shown : cow.warnings) add_warning(cow.cow, *shown);
+    for (const DoubtRow* row : cow.doubts) add_doubt(*row);
   }
+
+  void add_earlier_stop(const EarlierStop& stop) {
+    add_warning(stop.cow, {stop.warning, {}});
+    lines_.back().by_day = stop.on;
+  }
+
+  void add_not_seen(const NotSeenCow& cow) {
+    VisitLine& line = of_cow(LineTells::not_seen, cow.cow);
+    if (line.cow.empty() && line.looks.empty()) line.cow = cow.number;
+    line.words = cow.why;
+  }
+
+  void add_removed(const RemovedFromSheet& removed) {
+    VisitLine& line = add(LineTells::removed);
+    line.cow = removed.cow;
+    line.by_day = removed.on;
+  }
+
+  void add_question(const AskedOnSheet& asked) {
+    VisitLine& line = add(LineTells::question);
+    line.cow = asked.cow;
+    line.words = asked.words;
+  }
+
+  void add_told(const std::string& words) { add(LineTells::told).words = words; }
 
   void add_batch(const BatchRow& row) {
     VisitLine& line = add(LineTells::together);
@@ -65,6 +97,50 @@ class Lines {
       if (known.person == person) return known.name;
     }
     return person.is_nil() ? view_.input.caller : std::string();
+  }
+
+  void add_note(CowId cow, std::optional<Foot> foot, const std::string& words) {
+    if (words.empty()) return;
+    VisitLine& line = of_cow(LineTells::note, cow);
+    line.words = words;
+    line.foot = foot;
+  }
+
+  void add_warning(CowId cow, const WarningShown& shown) {
+    const Warning& warning = shown.warning;
+    VisitLine& line = of_cow(tells_of(warning.rank), cow);
+    line.what = warning.rule;
+    line.words = warning.words;
+    line.foot = warning.foot;
+    if (warning.claw != Claw::none) line.claw = warning.claw;
+    line.answer = shown.decision;
+    const bool is_open_stop = calls_for_vet(warning) && shown.decision.empty();
+    if (is_open_stop || is_told_to_vet(shown)) {
+      line.told_to = ToldTo::farmer_and_vet;
+    } else if (is_told_to_farmer(shown)) {
+      line.told_to = ToldTo::farmer;
+    }
+  }
+
+  /// A warning nobody answered is a line already.
+  void add_doubt(const DoubtRow& row) {
+    if (row.kind == DoubtKind::unanswered) return;
+    VisitLine& line = of_cow(LineTells::question, row.cow);
+    line.what = word_of(row.kind);
+    line.words = row.words;
+    line.foot = row.foot;
+  }
+
+  static LineTells tells_of(Rank rank) {
+    switch (rank) {
+      case Rank::note:
+        return LineTells::note;
+      case Rank::ask:
+        return LineTells::ask;
+      case Rank::stop:
+        return LineTells::stop;
+    }
+    return LineTells::note;
   }
 
   void add_turn(const TurnRow& row) {
@@ -136,6 +212,11 @@ std::vector<VisitLine> visit_lines(const VisitSheetInput& input, const Wording& 
   const VisitView view = view_of(input, wording);
   Lines lines(view);
   for (const CowSeen& cow : view.cows) lines.add_cow(cow);
+  for (const EarlierStop& stop : input.earlier_stops) lines.add_earlier_stop(stop);
+  for (const NotSeenCow* cow : view.not_seen) lines.add_not_seen(*cow);
+  for (const RemovedFromSheet& removed : input.removed) lines.add_removed(removed);
+  for (const AskedOnSheet& asked : input.asked) lines.add_question(asked);
+  for (const std::string& words : input.told) lines.add_told(words);
   for (const BatchRow& row : input.rows.batches) lines.add_batch(row);
   for (const TaskRow* row : view.tasks) lines.add_task(*row);
   return lines.take();

@@ -15,15 +15,42 @@
 namespace evenclaw {
 
 /// What a line tells.
-enum class LineTells { cow, foot, finding, act, measure, task, together };
+enum class LineTells {
+  cow,
+  foot,
+  finding,
+  act,
+  measure,
+  note,
+  ask,
+  stop,
+  question,
+  told,
+  not_seen,
+  removed,
+  together,
+  task
+};
 
 template <>
 struct EnumWords<LineTells> {
   static constexpr EnumWord<LineTells> table[] = {
-      {LineTells::cow, "cow"},          {LineTells::foot, "foot"},
-      {LineTells::finding, "finding"},  {LineTells::act, "act"},
-      {LineTells::measure, "measure"},  {LineTells::task, "task"},
-      {LineTells::together, "together"}};
+      {LineTells::cow, "cow"},           {LineTells::foot, "foot"},
+      {LineTells::finding, "finding"},   {LineTells::act, "act"},
+      {LineTells::measure, "measure"},   {LineTells::note, "note"},
+      {LineTells::ask, "ask"},           {LineTells::stop, "stop"},
+      {LineTells::question, "question"}, {LineTells::told, "told"},
+      {LineTells::not_seen, "not_seen"}, {LineTells::removed, "removed"},
+      {LineTells::together, "together"}, {LineTells::task, "task"}};
+};
+
+/// On whose page of the sheet a note, an Ask or a Stop is told beside her card.
+enum class ToldTo { farmer, farmer_and_vet };
+
+template <>
+struct EnumWords<ToldTo> {
+  static constexpr EnumWord<ToldTo> table[] = {{ToldTo::farmer, "farmer"},
+                                               {ToldTo::farmer_and_vet, "farmer_and_vet"}};
 };
 
 /// Every line names herd, day and cow, so that lines can be sorted and filtered in any order. What
@@ -60,6 +87,8 @@ struct VisitLine {
   std::optional<std::int32_t> animals;
   std::optional<Owner> owner;
   std::optional<Day> by_day;
+  std::string answer;
+  std::optional<ToldTo> told_to;
   std::string caller;
 
   template <class Visitor>
@@ -71,8 +100,8 @@ struct VisitLine {
     visit("looks", &VisitLine::looks, "what she looks like, when she has no number");
     visit("what", &VisitLine::what,
           "of a cow why she came first of all, of a foot its state, of a finding its ICAR code or "
-          "our "
-          "word, of the others which act, measure, task or kind of animal");
+          "our word, of a note, an Ask and a Stop the check, of the others which act, measure, "
+          "question, task or kind of animal; empty of what was said in free words");
     visit("words", &VisitLine::words, "the same as it stands on the sheet");
     visit("foot", &VisitLine::foot, "on which foot");
     visit("claw", &VisitLine::claw, "on which claw");
@@ -97,14 +126,20 @@ struct VisitLine {
     visit("mobility_score", &VisitLine::mobility_score, "how she walks, on that scale");
     visit("animals", &VisitLine::animals, "how many were counted together and stand in no line");
     visit("owner", &VisitLine::owner, "who does the task");
-    visit("by_day", &VisitLine::by_day, "by when it is due, or the day said with an act");
+    visit("by_day", &VisitLine::by_day,
+          "by when it is due, the day said with an act, of an earlier Stop its day, of a record "
+          "the day it was removed");
+    visit("answer", &VisitLine::answer,
+          "what was decided on an Ask or a Stop; empty when nobody answered");
+    visit("told_to", &VisitLine::told_to, "on whose page of the sheet it is told beside her card");
     visit("caller", &VisitLine::caller, "who judged and trimmed");
   }
 };
 
 /// By cow in the order of the sheet, and of a cow what she came for, her feet, findings, acts,
-/// measures in the order they were called; then animals counted together; then the open tasks of
-/// the herd by day.
+/// measures in the order they were called, notes, Asks and Stops, what is still asked of her; then
+/// Stops of earlier visits, cows not seen, records removed, what else is asked and was told; then
+/// animals counted together; then the open tasks of the herd by day.
 std::vector<VisitLine> visit_lines(const VisitSheetInput& input,
                                    const Wording& wording = english_wording());
 

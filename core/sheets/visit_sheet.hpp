@@ -51,7 +51,9 @@ struct ProductStated {
   EntryId turn;
   ProductId product;
   StatedBy by = StatedBy::not_said;
-  std::string vet;  // on whose direction it is used, by name; "" when the list names nobody
+  std::string vet = {};     // on whose direction it is used, by name; "" when the list names nobody
+  bool states_milk = true;  // a withdrawal, be it none
+  bool states_meat = true;
 };
 
 /// An earlier visit of the herd: its row, and its turns, feet and findings.
@@ -67,6 +69,14 @@ struct StillLame {
   FootSet feet;  // those not lifted; empty when no leg was called
 };
 
+/// A Stop of an earlier turn of hers.
+struct EarlierStop {
+  CowId cow;
+  EntryId turn;
+  Day on;
+  Warning warning;
+};
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
@@ -75,6 +85,7 @@ struct VisitSheetInput {
   std::vector<NamedPerson> people;  // at least all callers and writers of the turns
   Day printed;          // the day the sheet is made; decides what counts as today and as late
   std::string version;  // of the program, "0.1.0"
+  std::string whom_to_ring = {};  // name and telephone of the trimmer; "" leaves a line for it
 
   /// turns, feet, findings, doubts: of this visit (rows of other visits are passed over). actions:
   /// of this visit and of those at which an open withdrawal was made. cases: of the cows seen and
@@ -86,7 +97,8 @@ struct VisitSheetInput {
   std::vector<ProductStated> stated = {};  // of the turns of these actions
   std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
   std::vector<StillLame> still_lame = {};  // of earlier visits, not seen at this one
-  std::vector<TurnWarning> warnings;       // of the turns of this visit, in the order shown
+  std::vector<EarlierStop> earlier_stops = {};  // what stops_left_open() chose
+  std::vector<TurnWarning> warnings;            // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;
   std::vector<AskedOnSheet> asked;

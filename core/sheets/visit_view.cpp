@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <string_view>
 #include <tuple>
 
 #include "core/trade/lesion.hpp"
@@ -9,6 +10,8 @@
 namespace evenclaw {
 
 namespace {
+
+constexpr std::string_view still_on_rule = "still-on-not-mentioned";
 
 int rank_of(FootState state) {
   switch (state) {
@@ -172,6 +175,17 @@ bool is_on(const OnFootRow& row, Day day) {
   const bool on = row.ended == FixtureEnd::still_on || row.ended == FixtureEnd::unknown ||
                   (row.ended_on && *row.ended_on > day);
   return on && row.since <= day;
+}
+
+bool is_on_in_doubt(const OnFootRow& row, const CowSeen* cow, Day day) {
+  if (row.ended == FixtureEnd::unknown) return true;
+  if (cow == nullptr || row.since == day) return false;
+  return std::any_of(cow->warnings.begin(), cow->warnings.end(), [&](const WarningShown* shown) {
+    const Warning& asked = shown->warning;
+    const bool is_told = !shown->decision.empty() && shown->decision != went_ahead;
+    return asked.rule == still_on_rule && !is_told && asked.foot == row.foot &&
+           asked.claw == row.claw;
+  });
 }
 
 const CowSeen* find_cow(const VisitView& view, CowId cow) {

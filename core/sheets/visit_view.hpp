@@ -41,6 +41,11 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording);
 /// It was on her at the end of that day, or nobody knows that it was off.
 bool is_on(const OnFootRow& row, Day day);
 
+/// Nobody knows whether it still is on her at the end of that day: so it was said, or it was asked
+/// about in her turn and nobody told (who goes ahead tells nothing). `cow` is null when she was not
+/// there.
+bool is_on_in_doubt(const OnFootRow& row, const CowSeen* cow, Day day);
+
 /// Nothing when she was not there.
 const CowSeen* find_cow(const VisitView& view, CowId cow);
 

@@ -9,6 +9,7 @@
 #include <tuple>
 #include <utility>
 
+#include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/medicine_use.hpp"
 
@@ -126,25 +127,14 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
-/// Somebody told of her milk what one medicine holds back, and nobody spoke of her meat; or the
-/// other way round.
-std::optional<Saying> not_spoken_of(const std::vector<const ActionRow*>& acts) {
-  const std::vector<SaidOf> said = withdrawals_said(acts);
-  std::vector<const ActionRow*> of_none;
-  for (const SaidOf& one : said) {
-    if (one.may_be_of.empty()) of_none.push_back(one.telling);
+Saying told_of(HalfNotKnown half) {
+  switch (half) {
+    case HalfNotKnown::milk:
+      return Saying::milk_not_spoken_of;
+    case HalfNotKnown::meat:
+      return Saying::meat_not_spoken_of;
   }
-  std::vector<std::vector<const ActionRow*>> told = {std::move(of_none)};
-  for (const ActionRow* row : acts) {
-    const bool is_listed = row->withdrawal == WithdrawalKnown::none || holds_back(*row);
-    if (!is_listed) told.push_back(said_of(said, *row));
-  }
-  for (const std::vector<const ActionRow*>& tellings : told) {
-    const MilkAndMeat of = milk_and_meat_of(tellings);
-    if (of.milk != of.meat)
-      return of.meat ? Saying::milk_not_spoken_of : Saying::meat_not_spoken_of;
-  }
-  return std::nullopt;
+  return Saying::milk_not_spoken_of;
 }
 
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
@@ -159,8 +149,8 @@ NoticeItem held_back_item(const VisitView& view, CowId cow) {
     item.lines.push_back(end_line(*task, view));
   }
   const std::vector<const ActionRow*> acts = acts_behind(view, cow);
-  if (const std::optional<Saying> asked = not_spoken_of(acts)) {
-    item.lines.push_back({strong(wording.say(*asked))});
+  for (const HalfNotKnown half : halves_not_known(view, acts)) {
+    item.lines.push_back({strong(wording.say(told_of(half)))});
   }
   for (const std::string& cause : causes_of(acts, view)) {
     item.lines.push_back({plain(as_sentence(cause))});
@@ -195,18 +185,33 @@ EndsNamed ends_named(const VisitView& view) {
   return ends;
 }
 
-/// Products of which nobody stated a withdrawal, and the cows that got them.
+bool is_told_in_item(const VisitView& view, CowId cow) {
+  return std::any_of(view.tasks.begin(), view.tasks.end(), [cow](const TaskRow* task) {
+    return task->kind == TaskKind::withdrawal_end && task->cow == cow;
+  });
+}
+
+/// "Spray (blue), meat withdrawal not known".
+std::string words_of_unknown(const VisitView& view, const ActionRow& row,
+                             const std::optional<HalfNotKnown>& half) {
+  ActionRow product = row;
+  product.claw = Claw::none;
+  product.said_for = std::nullopt;
+  std::string words = view.wording.act(product, row.day);
+  return half ? words + ", " + half_words(*half, view.wording) : words;
+}
+
+/// Products of which nobody stated a withdrawal, or one half of it, and the cows that got them.
 std::vector<NoticeItem> not_known(const VisitView& view) {
   const Wording& wording = view.wording;
   std::map<std::string, std::vector<std::string>> cows_by_product;
   for (const CowSeen& cow : view.cows) {
     const std::vector<SaidOf> said = withdrawals_said(cow.actions);
     for (const ActionRow* row : cow.actions) {
-      if (!is_withdrawal_open(cow.actions, said, *row)) continue;
-      ActionRow product = *row;
-      product.claw = Claw::none;
-      product.said_for = std::nullopt;
-      auto& cows = cows_by_product[wording.act(product, row->day)];
+      const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
+      const bool is_half = half && !is_told_in_item(view, cow.cow);
+      if (!is_half && !is_withdrawal_open(cow.actions, said, *row)) continue;
+      auto& cows = cows_by_product[words_of_unknown(view, *row, half)];
       const std::string name = view.names.in_text(cow.cow);
       if (cows.empty() || cows.back() != name) cows.push_back(name);
     }

@@ -57,6 +57,15 @@ bool is_one(std::initializer_list<Fill> fills) {
   return false;
 }
 
+/// In its form for one or for many.
+std::string said_as(std::optional<std::string_view> saying, std::initializer_list<Fill> fills) {
+  std::string_view text = saying.value_or(std::string_view{});
+  assert(!text.empty());
+  const std::size_t bar = text.find('|');
+  if (bar != text.npos) text = is_one(fills) ? text.substr(0, bar) : text.substr(bar + 1);
+  return filled(text, fills);
+}
+
 /// A heel ulcer needs no heel: its name says the only place it can be at.
 bool says_its_place(Lesion lesion, Place place) {
   const LesionFacts& facts = facts_of(lesion);
@@ -296,17 +305,21 @@ std::string Wording::full_date(Day day) const {
 
 std::string Wording::list(const std::vector<std::string>& parts) const {
   if (parts.size() < 2) return parts.empty() ? std::string() : parts[0];
+  const bool holds_commas = std::any_of(parts.begin(), parts.end(), [](const std::string& part) {
+    return part.find(between_parts) != part.npos;
+  });
+  if (holds_commas) return clauses(parts);
   std::string head;
   for (std::size_t i = 0; i + 1 < parts.size(); ++i) append(head, parts[i]);
   return say(Saying::and_joined, {{"head", head}, {"last", parts.back()}});
 }
 
 std::string Wording::say(Saying saying, std::initializer_list<Fill> fills) const {
-  std::string_view text = row_of(tables_.sayings, saying).value_or(std::string_view{});
-  assert(!text.empty());
-  const std::size_t bar = text.find('|');
-  if (bar != text.npos) text = is_one(fills) ? text.substr(0, bar) : text.substr(bar + 1);
-  return filled(text, fills);
+  return said_as(row_of(tables_.sayings, saying), fills);
+}
+
+std::string Wording::say(TrackSaying saying, std::initializer_list<Fill> fills) const {
+  return said_as(row_of(tables_.track_sayings, saying), fills);
 }
 
 std::string Wording::count(Saying saying, std::size_t n) const {

@@ -11,6 +11,7 @@
 
 #include "core/base/date.hpp"
 #include "core/sheets/saying.hpp"
+#include "core/sheets/track_saying.hpp"
 #include "core/trade/batch.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/foot_rows.hpp"
@@ -20,6 +21,7 @@
 namespace evenclaw {
 
 inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);
+inline constexpr std::size_t track_saying_count = static_cast<std::size_t>(TrackSaying::count_ends);
 
 template <class E>
 struct Worded {
@@ -48,6 +50,7 @@ struct WordingTables {
   std::span<const Worded<Weekday>> weekdays;  // short: "Thu"
   std::span<const std::string_view> months;   // twelve, short: "Nov"
   std::span<const Worded<Saying>> sayings;
+  std::span<const Worded<TrackSaying>> track_sayings;
   std::span<const Worded<AnimalKind>> animals;
 };
 
@@ -120,10 +123,12 @@ class Wording {
   /// "Thu 26 Nov 2026".
   [[nodiscard]] std::string full_date(Day day) const;
 
-  /// "412, 513 and 620"; "" of nothing.
+  /// "412, 513 and 620"; "" of nothing. Parts that hold commas themselves are told apart by
+  /// semicolons.
   [[nodiscard]] std::string list(const std::vector<std::string>& parts) const;
 
   [[nodiscard]] std::string say(Saying saying, std::initializer_list<Fill> fills = {}) const;
+  [[nodiscard]] std::string say(TrackSaying saying, std::initializer_list<Fill> fills = {}) const;
 
   /// The saying with {n} filled in, in its form for one or for many.
   [[nodiscard]] std::string count(Saying saying, std::size_t n) const;

@@ -17,6 +17,7 @@ Strips heading_strips(const Heading& heading, bool first, Typesetter& typesetter
 /// A page neither begins with the last line of a paragraph nor ends with its first one.
 Strips paragraph_strips(const Paragraph& paragraph, Typesetter& typesetter);
 Strips bullet_strips(const Bullets& bullets, Typesetter& typesetter);
+Strips blank_strips(const Blank& blank, Typesetter& typesetter);
 Strips note_strips(const Note& note, Typesetter& typesetter);
 
 /// Its title stands again where the box goes on on another page.
@@ -36,8 +37,5 @@ Strips figure_strips(const Figure& figure, const Across& across, Typesetter& typ
 
 /// What kind of document it is, its title, the facts about it and its mark.
 Strips document_head_strips(const Document& document, Typesetter& typesetter);
-
-/// A label of many characters is set smaller, so that it keeps to its column.
-bool is_long_label(const std::string& label);
 
 }  // namespace evenclaw

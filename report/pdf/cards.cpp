@@ -1,6 +1,6 @@
 #include <utility>
 
-#include "core/base/text.hpp"
+#include "core/paper/long_label.hpp"
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/page_column.hpp"
 
@@ -8,10 +8,9 @@ namespace evenclaw {
 
 namespace {
 
-constexpr std::size_t longest_large_label = 6;
 constexpr double cow_width = 32;
 constexpr double gap = 3;
-constexpr double figure_width = 16.5;
+constexpr double figure_width = 27;
 constexpr double line_height = 1.25;  // times the size: a list of many cows is to stay short
 
 TextStyle card_style() {
@@ -44,10 +43,6 @@ Strips said_strips(const Card& card, const Across& across, Typesetter& typesette
 }
 
 }  // namespace
-
-bool is_long_label(const std::string& label) {
-  return character_count(label) > longest_large_label;
-}
 
 Strips card_strips(const Card& card, Typesetter& typesetter) {
   const double left = cow_width + gap;

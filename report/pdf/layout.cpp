@@ -36,6 +36,8 @@ class BlockSetter {
 
   Strips operator()(const Card& card) { return card_strips(card, typesetter_); }
 
+  Strips operator()(const Blank& blank) { return blank_strips(blank, typesetter_); }
+
   Strips operator()(const Note& note) { return note_strips(note, typesetter_); }
 
   Strips operator()(const PageBreak&) {

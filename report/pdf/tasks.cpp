@@ -1,5 +1,6 @@
 #include <utility>
 
+#include "core/paper/long_label.hpp"
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/page_column.hpp"
 

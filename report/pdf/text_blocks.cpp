@@ -52,7 +52,7 @@ Strips heading_strips(const Heading& heading, bool first, Typesetter& typesetter
   const bool top_level = heading.level <= 2;
   if (top_level && !first) strips = ruled(std::move(strips), whole_column, 0.8, 2);
   for (Strip& strip : strips) strip.with_next = true;
-  return with_gaps(std::move(strips), top_level ? 7 : 5, top_level ? 2 : 1);
+  return with_gaps(std::move(strips), top_level ? 5.5 : 4, top_level ? 1.5 : 1);
 }
 
 Strips paragraph_strips(const Paragraph& paragraph, Typesetter& typesetter) {
@@ -71,6 +71,23 @@ Strips bullet_strips(const Bullets& bullets, Typesetter& typesetter) {
     all = below(std::move(all), with_gaps(kept_together(std::move(lines)), 1.2, 1.2));
   }
   return all;
+}
+
+Strips blank_strips(const Blank& blank, Typesetter& typesetter) {
+  constexpr double height = 9;
+  constexpr double gap = 1.5;
+  constexpr double widest = column_width * 2 / 3;
+  TextStyle style;
+  style.most_lines = 1;
+  Strip strip;
+  strip.height = height;
+  double left = 0;
+  for (SetLine& line : typesetter.lines({plain(blank.words)}, style, widest)) {
+    left = line.width + gap;
+    strip.pieces.emplace_back(PlacedLine{std::move(line), {0, height - 1}});
+  }
+  strip.pieces.emplace_back(rule({left, column_width - left}, height - 0.2, 0.4, Ink::black));
+  return with_gaps({strip}, 1.5, 1.5);
 }
 
 Strips note_strips(const Note& note, Typesetter& typesetter) {

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/paper/long_label.hpp"
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/page_column.hpp"
 

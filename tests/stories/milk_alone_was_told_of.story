@@ -29,12 +29,12 @@ mark 513: taken as: meat withheld 28d
 saved 513
 
 ## milk and meat
-412  Last milk held back: 31 Oct evening.
-Of her meat nothing was said: ask before she goes for slaughter.
+412  Last milk held back: Sat 31 Oct evening.
+Her meat: withdrawal not known. Ask the vet before she goes for slaughter.
 Medicine given (penstrep), nobody said on whose direction.
 Nobody said that she is marked.
-513  Last milk held back: 31 Oct evening.
-Last day meat held back: 24 Nov.
+513  Last milk held back: Sat 31 Oct evening.
+Last day meat held back: Tue 24 Nov.
 Medicine given (otherstrep), nobody said on whose direction.
 Nobody said that she is marked.
 The farm keeps milk and meat back as the label or the vet states it, and takes

@@ -169,4 +169,11 @@ TEST_CASE("equal documents give equal pages") {
   CHECK(to_html(document) == to_html(document));
 }
 
+TEST_CASE("words with a line to write on keep the line behind them") {
+  Document document;
+  document.blocks = {Blank{"Name & telephone"}};
+  CHECK(to_html(document).find("<p class=\"blank\">Name &amp; telephone<i></i></p>") !=
+        std::string::npos);
+}
+
 }  // namespace evenclaw

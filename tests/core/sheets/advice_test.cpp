@@ -51,4 +51,13 @@ TEST_CASE("when to ring the vet is always said, with its status") {
   CHECK(ring.find("Common practice, no source.") != std::string::npos);
 }
 
+TEST_CASE("whom to ring stands above when, and a line to write on where nobody is settled") {
+  VisitSheetInput input = three_cow_day();
+  const auto ring = [&] { return text_of(when_to_ring(view_of(input, english_wording()))); };
+  CHECK(holds(ring(), "Name and telephone ____"));
+  input.whom_to_ring = "Anna, 01234 567890";
+  CHECK(holds(ring(), "Anna, 01234 567890"));
+  CHECK_FALSE(holds(ring(), "Name and telephone"));
+}
+
 }  // namespace evenclaw

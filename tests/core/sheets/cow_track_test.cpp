@@ -75,10 +75,37 @@ TEST_CASE("blocks and wraps that are on her are drawn") {
   day.put_on(Fixture::wrap, Foot::rh, Claw::none, 5);
   day.put_on(Fixture::block, Foot::rh, Claw::inside, 30).ended = FixtureEnd::unknown;
   const Track track = track_on(day);
-  CHECK(mark_of(track, Foot::lh).inside.block);
-  CHECK_FALSE(mark_of(track, Foot::lh).outside.block);
-  CHECK(mark_of(track, Foot::rh).wrap);
-  CHECK_FALSE(mark_of(track, Foot::rh).inside.block);
+  CHECK(mark_of(track, Foot::lh).inside.block == Fitted::yes);
+  CHECK(mark_of(track, Foot::lh).outside.block == Fitted::no);
+  CHECK(mark_of(track, Foot::rh).wrap == Fitted::yes);
+  CHECK(mark_of(track, Foot::rh).inside.block == Fitted::in_doubt);
+}
+
+TEST_CASE("a block of which nobody called the claw is in doubt on both") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.put_on(Fixture::block, Foot::rh, Claw::not_called, 9);
+  const FootMark mark = mark_of(track_on(day), Foot::rh);
+  CHECK(mark.outside.block == Fitted::in_doubt);
+  CHECK(mark.inside.block == Fitted::in_doubt);
+}
+
+TEST_CASE("a wrap that was asked about and that nobody answered for is not drawn as on") {
+  const struct {
+    const char* decision;
+    Fitted drawn;
+  } rows[] = {
+      {"", Fitted::in_doubt}, {"go ahead", Fitted::in_doubt}, {"LH wrap still on", Fitted::yes}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.put_on(Fixture::wrap, Foot::lh, Claw::none, 9);
+    day.warned(Rank::ask, "Wrap on left hind since 15 Nov (9 d): still on?", row.decision);
+    day.input().warnings.back().shown.warning.rule = "still-on-not-mentioned";
+    day.input().warnings.back().shown.warning.foot = Foot::lh;
+    CHECK_MESSAGE(mark_of(track_on(day), Foot::lh).wrap == row.drawn, row.decision);
+  }
 }
 
 TEST_CASE("feet not meant for today are not asked about") {

@@ -26,7 +26,9 @@ TEST_CASE("what may not be sold stands before the vet, and both before all else"
 }
 
 TEST_CASE("the parts of the page stand in the order in which they are needed") {
-  const std::string text = farmers_page_text(three_cow_day());
+  VisitSheetInput input = three_cow_day();
+  input.not_seen = {{CowId{}, "88", "wrap off left hind is due"}};
+  const std::string text = farmers_page_text(input);
   std::size_t at = 0;
   for (const char* part :
        {"MILK AND MEAT", "VET TODAY", "To do, by date", "Stay near", "Not done, and why",
@@ -43,6 +45,14 @@ TEST_CASE("nothing else is left to do when all there is stands in a box") {
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
   CHECK(holds(farmers_page_text(day.input()), "Nothing else is left to do"));
   CHECK(holds(farmers_page_text(day_with_nothing_found()), "Nothing is left to do."));
+}
+
+TEST_CASE("that nothing was left undone is a sentence of the day and has no heading") {
+  const std::string text = farmers_page_text(day_with_nothing_found());
+  CHECK_FALSE(holds(text, "Not done, and why"));
+  CHECK(
+      holds(text, "- Every cow that came was done, and every foot meant for today was lifted.\n"));
+  CHECK_FALSE(holds(farmers_page_text(day_with_doubts()), "Every cow that came was done"));
 }
 
 TEST_CASE("what was not done is told with its reason") {

@@ -19,22 +19,22 @@ TEST_CASE("what to leave alone until the vet comes follows from what was called,
        [](InventedDay& day) {
          day.did({ActionKind::bone_showing, Foot::lh});
        },
-       "cut no further"},
+       "leave that foot alone"},
       {"pus",
        [](InventedDay& day) {
          day.did({ActionKind::pus_above, Foot::lh});
        },
-       "cut no further"},
+       "leave that foot alone"},
       {"toe necrosis",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::outside, Lesion::tn});
        },
-       "cut no further"},
+       "leave that foot alone"},
       {"swollen above one claw",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::outside, Lesion::sw});
        },
-       "cut no further"},
+       "leave that foot alone"},
       {"swollen above both",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::both, Lesion::sw});
@@ -50,7 +50,8 @@ TEST_CASE("what to leave alone until the vet comes follows from what was called,
          day.did({ActionKind::bleeding, Foot::lh});
        },
        "press on it"},
-      {"fall", [](InventedDay& day) { day.did({ActionKind::went_down}); }, "no more today"},
+      {"fall", [](InventedDay& day) { day.did({ActionKind::went_down}); },
+       "no more work on her feet today"},
       {"both hurt",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::outside, Lesion::su});

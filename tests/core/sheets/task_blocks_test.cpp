@@ -53,7 +53,7 @@ TEST_CASE("what is past its last good day is called late, what is due today toda
   day.task("412", TaskKind::wrap_off, Owner::farmer, -6);
   day.task("77", TaskKind::wrap_off, Owner::farmer, 0);
   CHECK(text_of(day) ==
-        "Late: by Wed 18 Nov (for the farm)\n"
+        "Late, was due by Wed 18 Nov (for the farm)\n"
         "412  [ ] wrap off\n"
         "\n"
         "By Tue 24 Nov (today, for the farm)\n"

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <variant>
 
 namespace evenclaw {
@@ -31,6 +32,24 @@ std::vector<Point> filled(const Figure& figure) {
     if (path.fill == Ink::black) points.push_back(path.steps.front().to);
   }
   return points;
+}
+
+std::size_t labels_of(const Figure& figure, const std::string& text) {
+  std::size_t count = 0;
+  for (const DrawingMark& mark : figure.drawing.marks) {
+    const auto* label = std::get_if<Label>(&mark);
+    count += label != nullptr && label->text == text ? 1 : 0;
+  }
+  return count;
+}
+
+/// As B612 is: figures 0.65 of the size wide, of the letters of feet R and H 0.7 at the most.
+double width_of(const Label& label) {
+  return label.size * 0.675 * static_cast<double>(label.text.size());
+}
+
+double left_of(const Label& label) {
+  return label.anchor == Anchor::end ? label.at.x - width_of(label) : label.at.x;
 }
 
 }  // namespace
@@ -100,11 +119,11 @@ TEST_CASE("the label says everything the drawing shows") {
   FootMark& left = mark_of(track, Foot::lh);
   left.state = FootState::finding;
   left.outside.found = true;
-  left.inside.block = true;
+  left.inside.block = Fitted::yes;
   left.inside.earlier = 2;
   FootMark& right = mark_of(track, Foot::rh);
   right.skin_behind = true;
-  right.wrap = true;
+  right.wrap = Fitted::yes;
   mark_of(track, Foot::lf).state = FootState::not_lifted;
   mark_of(track, Foot::rf).state = FootState::unsaid;
   CHECK(
@@ -115,12 +134,55 @@ TEST_CASE("the label says everything the drawing shows") {
       "lifted; right front dashed, nobody said whether lifted.");
 }
 
+TEST_CASE("what nobody answered for is drawn with a question mark and said not to be known") {
+  Track track = all_lifted();
+  mark_of(track, Foot::lh).wrap = Fitted::in_doubt;
+  mark_of(track, Foot::rh).inside.block = Fitted::in_doubt;
+  const Figure figure = track_figure(track, "412", words);
+  CHECK(labels_of(figure, "?") == 2);
+  CHECK(figure.label ==
+        "Feet of 412, seen from above, she walks away: left hind dashed ring, not known whether "
+        "the wrap still is on; right hind hollow bar under the inside claw, not known whether a "
+        "block is on it.");
+  CHECK(filled(figure).empty());
+  mark_of(track, Foot::lh).wrap = Fitted::yes;
+  mark_of(track, Foot::rh).inside.block = Fitted::yes;
+  CHECK(labels_of(track_figure(track, "412", words), "?") == 0);
+}
+
+TEST_CASE("figures and letters of the track are 2.5 mm high on a card, and none lie on another") {
+  Track track = all_lifted();
+  for (FootMark& mark : track) {
+    mark.outside.earlier = mark.inside.earlier = mark.skin_earlier = 8;
+  }
+  const Drawing drawing = track_figure(track, "412", words).drawing;
+  constexpr double width_on_card = 27;        // mm
+  constexpr double figure_of_letters = 0.75;  // B612: capitals and figures, of the size
+  std::vector<Label> labels;
+  for (const DrawingMark& mark : drawing.marks) {
+    if (const auto* label = std::get_if<Label>(&mark)) labels.push_back(*label);
+  }
+  REQUIRE(labels.size() == 16);
+  for (const Label& label : labels) {
+    CHECK(label.size * figure_of_letters * width_on_card / drawing.width >= 2.5);
+    CHECK(left_of(label) >= 0);
+    CHECK(left_of(label) + width_of(label) <= drawing.width);
+    for (const Label& other : labels) {
+      const bool is_apart = &label == &other || left_of(label) + width_of(label) < left_of(other) ||
+                            left_of(other) + width_of(other) < left_of(label) ||
+                            std::abs(label.at.y - other.at.y) > label.size * figure_of_letters;
+      CHECK_MESSAGE(is_apart, label.text, " and ", other.text);
+    }
+  }
+}
+
 TEST_CASE("every mark keeps within its drawing") {
   Track track = all_lifted();
   for (FootMark& mark : track) {
-    mark.outside = {true, false, true, 12};
-    mark.inside = {true, false, true, 3};
-    mark.skin_between = mark.skin_behind = mark.skin_in_front = mark.wrap = true;
+    mark.outside = {true, false, Fitted::yes, 12};
+    mark.inside = {true, false, Fitted::in_doubt, 3};
+    mark.skin_between = mark.skin_behind = mark.skin_in_front = true;
+    mark.wrap = Fitted::in_doubt;
     mark.skin_earlier = 2;
   }
   for (const Figure& figure :

@@ -47,7 +47,7 @@ TEST_CASE("a vet asked for at an earlier visit and not come is late") {
   task.made_on = day.input().visit.day - 7;
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "# 412  The cow, asked for on Tue 17 Nov"));
-  CHECK(holds(text, "Late since Wed 18 Nov, ring today."));
+  CHECK(holds(text, "Late, was due by Tue 17 Nov; ring today."));
 }
 
 TEST_CASE("of a vet asked for earlier it is told what was there, unless it is gone") {
@@ -74,7 +74,7 @@ TEST_CASE("the vet asked for again for the same foot is rung once, as late as he
   day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "Right hind, inside claw: swelling (SW); asked for on Tue 17 Nov\n"));
-  CHECK(holds(text, "Late since Wed 18 Nov, ring today."));
+  CHECK(holds(text, "Late, was due by Tue 17 Nov; ring today."));
   CHECK_FALSE(holds(text, "Right hind, asked for"));
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("what to leave alone stands in the box with its status") {
   day.found({Foot::lh, Claw::outside, Lesion::tn});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   CHECK(holds(vet_box_text(day.input()),
-              "Until the vet has seen it, cut no further. Common practice, no source."));
+              "Leave that foot alone until the vet has seen it. Common practice, no source."));
 }
 
 TEST_CASE("the vet called for one foot is told of what is beyond trimming on another") {

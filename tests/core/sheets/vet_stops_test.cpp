@@ -59,7 +59,8 @@ TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her 
   InventedDay day = day_with_fall();
   CHECK(holds(box_text(day.input()),
               "# VET TODAY\n# 412  The cow, went down in the crush\n#      " + std::string(fall) +
-                  " Nobody answered.\n#      Ring today.\n#      Cut no more today."));
+                  " Nobody answered.\n#      Ring today.\n#      Let her be: no more work on her "
+                  "feet today."));
   CHECK(holds(page_text(day.input()),
               "- 412 went down in the crush; Stop, nobody answered: " + std::string(fall) + "\n"));
 }
@@ -87,7 +88,7 @@ TEST_CASE("a toe far too short stands in the box with its length, and that no mo
               "# 412  Left hind, outside claw, toe length 68 mm\n"
               "#      Toe 68 mm: no more off. Nobody answered.\n"
               "#      Ring today.\n"
-              "#      Take no more off that toe."));
+              "#      Nothing more comes off that toe."));
 }
 
 TEST_CASE("an act the law keeps for the vet stands in the box until somebody says who did it") {

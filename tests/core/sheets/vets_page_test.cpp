@@ -125,7 +125,8 @@ TEST_CASE("an end told by mouth is the withdrawal of what no list knows, of that
   }
   const std::string text = vets_page_text(day.input());
   const std::string rows = single_spaced(text);
-  const std::string end = " told by mouth: meat held back up to and with Thu 26 Nov 412";
+  const std::string end =
+      " told by mouth: meat held back up to and with Thu 26 Nov; milk withdrawal not known 412";
   CHECK(holds(rows, "Pain relief given" + end + "\n"));
   CHECK(holds(rows, "Pain relief given not recorded 513\n"));
 }
@@ -142,7 +143,9 @@ TEST_CASE("an end told of one product is not told of another, and as it was told
   day.did({ActionKind::pain_relief_given});
   day.did({ActionKind::no_withdrawal});
   const std::string rows = single_spaced(vets_page_text(day.input()));
-  CHECK(holds(rows, "Spray (x) told by mouth: milk held back up to and with Thu 26 Nov 43"));
+  CHECK(holds(rows,
+              "Spray (x) told by mouth: milk held back up to and with Thu 26 Nov; meat withdrawal "
+              "not known 43"));
   CHECK(holds(rows, "Injected (antibio) not recorded 43\n"));
   CHECK(holds(rows, "Paste (tar) told by mouth, not known of which: no withdrawal 44"));
 }

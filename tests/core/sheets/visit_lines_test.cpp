@@ -23,7 +23,8 @@ TEST_CASE("each thing of the visit is a line, and each line names herd, day and 
   const auto lines = visit_lines(day);
   const Rows& rows = day.rows;
   CHECK(lines.size() == rows.turns.size() + rows.feet.size() + rows.findings.size() +
-                            rows.actions.size() + rows.measures.size() + rows.tasks.size());
+                            rows.actions.size() + rows.measures.size() + rows.tasks.size() +
+                            day.warnings.size() + rows.doubts.size());
   for (const VisitLine& line : lines) {
     CHECK(line.herd == "Hollow Meadow");
     CHECK(line.day == day.visit.day);
@@ -84,6 +85,66 @@ TEST_CASE("who called a cow stands on her line") {
                                    [](const VisitLine& line) { return line.cow == "412"; });
   REQUIRE(of_412 != lines.end());
   CHECK(of_412->caller == "Ben");
+}
+
+TEST_CASE("a note, an Ask and a Stop are lines with the check, the answer and who is told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412").note = "kicked the whole time";
+  const auto warned = [&](Rank rank, const std::string& rule, const std::string& decision) {
+    day.warned(rank, "Words of " + rule + '.', decision);
+    day.input().warnings.back().shown.warning.rule = rule;
+  };
+  warned(Rank::note, "near-calving", "");
+  warned(Rank::ask, "it-stinks", "412 vet");
+  warned(Rank::stop, "down-in-the-crush", "");
+  warned(Rank::stop, "both-claws-blocked", "go ahead");
+  const auto notes = lines_telling(day.input(), LineTells::note);
+  REQUIRE(notes.size() == 2);
+  CHECK(notes[0].words == "kicked the whole time");
+  CHECK(notes[0].what.empty());
+  CHECK(notes[1].what == "near-calving");
+  CHECK(notes[1].told_to == ToldTo::farmer);
+  const auto asks = lines_telling(day.input(), LineTells::ask);
+  REQUIRE(asks.size() == 1);
+  CHECK(asks[0].answer == "412 vet");
+  CHECK_FALSE(asks[0].told_to.has_value());
+  const auto stops = lines_telling(day.input(), LineTells::stop);
+  REQUIRE(stops.size() == 2);
+  CHECK(stops[0].words == "Words of down-in-the-crush.");
+  CHECK(stops[0].answer.empty());
+  CHECK(stops[0].told_to == ToldTo::farmer_and_vet);
+  CHECK(stops[1].answer == "go ahead");
+  CHECK(stops[1].told_to == ToldTo::farmer);
+}
+
+TEST_CASE("who was not seen, what was told, is still asked or was removed is a line each") {
+  InventedDay day("Hollow Meadow");
+  day.known("77");
+  VisitSheetInput& input = day.input();
+  input.not_seen = {{day.id_of("77"), "77", "wrap off left hind is due"}};
+  input.told = {"412 sold"};
+  input.asked = {{"66", "Which 66?"}};
+  input.removed = {{"12", input.visit.day + 3}};
+  EarlierStop stop;
+  stop.cow = day.id_of("77");
+  stop.on = input.visit.day - 7;
+  stop.warning.rank = Rank::stop;
+  stop.warning.rule = "swollen-on-one-side";
+  input.earlier_stops = {stop};
+  const auto lines = visit_lines(input);
+  REQUIRE(lines.size() == 5);
+  CHECK(lines[0].tells == LineTells::stop);
+  CHECK(lines[0].cow == "77");
+  CHECK(lines[0].by_day == stop.on);
+  CHECK(lines[0].told_to == ToldTo::farmer_and_vet);
+  CHECK(lines[1].tells == LineTells::not_seen);
+  CHECK(lines[1].words == "wrap off left hind is due");
+  CHECK(lines[2].tells == LineTells::removed);
+  CHECK(lines[2].by_day == input.visit.day + 3);
+  CHECK(lines[3].tells == LineTells::question);
+  CHECK(lines[3].cow == "66");
+  CHECK(lines[4].tells == LineTells::told);
+  CHECK(lines[4].words == "412 sold");
 }
 
 }  // namespace evenclaw

@@ -39,13 +39,13 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
   held.directed_by = ByWhom::vet;
   day.did({ActionKind::marked});
   TaskRow& task = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-  task.words = "last milk held back: 26 Nov evening; marked with paint";
+  task.words = "last milk held back: Thu 26 Nov evening; marked with paint";
   day.turn("77");
   day.did({ActionKind::paste, Foot::rh, Claw::none, "tar"});
   const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text,
               "# MILK AND MEAT: NOT FOR SALE\n"
-              "# 513  Last milk held back: 26 Nov evening; marked with paint.\n"
+              "# 513  Last milk held back: Thu 26 Nov evening; marked with paint.\n"
               "#      Spray (slowmix), on the vet's direction.\n"
               "# Ask first: no withdrawal was recorded\n"
               "# Paste (tar): 77.\n"));
@@ -127,7 +127,8 @@ TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke o
     row.call(day);
     day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
     CHECK_MESSAGE(
-        holds(withdrawal_box_text(day.input()), "Of her milk nothing was said") == row.asked,
+        holds(withdrawal_box_text(day.input()),
+              "Her milk: withdrawal not known. Ask the vet before it is sold.") == row.asked,
         row.name);
   }
 }
@@ -140,7 +141,8 @@ TEST_CASE("of a cow with her milk alone held back it is told that nobody spoke o
     day.did({ActionKind::milk_withheld});
     if (of_meat != ActionKind::given) day.did({of_meat});
     day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
-    return holds(withdrawal_box_text(day.input()), "Of her meat nothing was said");
+    return holds(withdrawal_box_text(day.input()),
+                 "Her meat: withdrawal not known. Ask the vet before she goes for slaughter.");
   };
   CHECK(told(ActionKind::given));
   CHECK_FALSE(told(ActionKind::meat_withheld));

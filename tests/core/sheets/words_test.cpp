@@ -67,6 +67,14 @@ TEST_CASE("English has every saying once") {
   }
 }
 
+TEST_CASE("English has every saying of the drawing of her feet once") {
+  const WordingTables& tables = in_english.tables();
+  CHECK(tables.track_sayings.size() == track_saying_count);
+  for (std::size_t i = 0; i < track_saying_count; ++i) {
+    CHECK_MESSAGE(has_row(tables.track_sayings, static_cast<TrackSaying>(i)), i);
+  }
+}
+
 TEST_CASE("feet and claws are named as the trade names them") {
   for (const Foot foot : all_feet) CHECK(in_english.foot(foot) == spoken(foot));
   CHECK(in_english.claw(Claw::outside) == "outside claw");

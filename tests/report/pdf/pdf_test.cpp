@@ -52,6 +52,12 @@ std::string closed_up(std::string text) {
 
 }  // namespace
 
+TEST_CASE("A visit of three cows with a box for the vet takes three sheets") {
+  Typesetter typesetter = test::typesetter();
+  CHECK(laid_out(three_cows(), typesetter).size() <= 3);
+  CHECK(laid_out(visit_sheet(day_with_nothing_found()), typesetter).size() <= 2);
+}
+
 TEST_CASE("The text of a page can be read back in the order in which it is laid out") {
   Typesetter typesetter = test::typesetter();
   const Document document = three_cows();

@@ -140,7 +140,7 @@ class RandomDocument {
   }
 
   Block block() {
-    switch (draw_.below(11)) {
+    switch (draw_.below(12)) {
       case 0:
         return heading();
       case 1:
@@ -160,6 +160,8 @@ class RandomDocument {
         return card();
       case 9:
         return draw_.chance(0.5) ? Block(figure()) : Block(Note{runs(30)});
+      case 10:
+        return Blank{text(6)};
       default:
         return draw_.chance(0.3) ? Block(PageBreak{}) : Block(heading());
     }

@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include "report/pdf/block_strips.hpp"
+#include "report/pdf/pages.hpp"
 #include "tests/report/pdf/shipped_fonts.hpp"
 
 namespace evenclaw {
@@ -53,6 +54,18 @@ TEST_CASE("Small print is set small") {
   const Strips note = note_strips({{plain("a source")}}, typesetter);
   const Strips text = paragraph_strips({{plain("a source")}}, typesetter);
   CHECK(height_of(note) < height_of(text));
+}
+
+TEST_CASE("Words to write behind have a line to the edge of the page, high enough for a pen") {
+  Typesetter typesetter = test::typesetter();
+  const Strips strips = blank_strips({"Name and telephone"}, typesetter);
+  REQUIRE(strips.size() == 1);
+  CHECK(strips[0].height >= 8);
+  CHECK(test::lines_of(strips)[0] == "Name and telephone");
+  const Extent line = extent_of(strips[0].pieces.back());
+  CHECK(line.left > 20);
+  CHECK(line.right == doctest::Approx(column_width));
+  CHECK(blank_strips({std::string(300, 'x')}, typesetter).size() == 1);
 }
 
 }  // namespace evenclaw

@@ -1,0 +1,59 @@
+#include "core/sheets/earlier_stops.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "core/sheets/vet_stops.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool is_before(const EarlierStop& stop, const VisitRow& visit, const std::vector<TurnRow>& turns) {
+  const bool is_of_visit = std::any_of(turns.begin(), turns.end(), [&](const TurnRow& turn) {
+    return turn.turn == stop.turn && turn.visit == visit.visit;
+  });
+  return !is_of_visit && stop.on <= visit.day;
+}
+
+bool was_lifted_since(const EarlierStop& stop, const VisitRow& visit,
+                      const std::vector<TurnRow>& turns) {
+  return std::any_of(turns.begin(), turns.end(), [&](const TurnRow& turn) {
+    const bool is_since = turn.cow == stop.cow && stop.on < turn.day && turn.day <= visit.day;
+    const auto& foot = stop.warning.foot;
+    return is_since && (foot ? turn.lifted.has(*foot) : !turn.lifted.empty());
+  });
+}
+
+bool is_with_the_vet(const EarlierStop& stop, const VisitRow& visit,
+                     const std::vector<TaskRow>& vet_tasks) {
+  return std::any_of(vet_tasks.begin(), vet_tasks.end(), [&](const TaskRow& task) {
+    if (task.cow != stop.cow || task.kind != TaskKind::vet) return false;
+    const bool was_asked = stop.on <= task.made_on && task.made_on <= visit.day;
+    const bool has_come = task.closed_on && stop.on <= *task.closed_on;
+    return was_asked || has_come;
+  });
+}
+
+}  // namespace
+
+std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
+                                         const std::vector<EarlierStop>& unanswered,
+                                         const std::vector<TurnRow>& turns,
+                                         const std::vector<TaskRow>& vet_tasks) {
+  std::vector<EarlierStop> open;
+  for (const EarlierStop& stop : unanswered) {
+    const bool is_over =
+        was_lifted_since(stop, visit, turns) || is_with_the_vet(stop, visit, vet_tasks);
+    if (calls_for_vet(stop.warning) && is_before(stop, visit, turns) && !is_over) {
+      open.push_back(stop);
+    }
+  }
+  std::sort(open.begin(), open.end(), [](const EarlierStop& a, const EarlierStop& b) {
+    return std::tie(a.cow, a.on, a.turn, a.warning.foot, a.warning.rule) <
+           std::tie(b.cow, b.on, b.turn, b.warning.foot, b.warning.rule);
+  });
+  return open;
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,20 @@
+// Stops for the vet of earlier visits that nobody answered and nobody has looked at since.
+#pragma once
+
+#include <vector>
+
+#include "core/sheets/visit_sheet.hpp"
+
+namespace evenclaw {
+
+/// Those of `unanswered` that still call for the vet on the day of the visit, by cow and day. A
+/// Stop is over once its foot was lifted again (any foot, when it was of the whole cow), for then
+/// what was found there speaks in its stead; and once the vet was asked for her or came, for then a
+/// task tells of it (our judgement). `turns` and `vet_tasks`: of the herd up to that day, the tasks
+/// open or closed.
+std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
+                                         const std::vector<EarlierStop>& unanswered,
+                                         const std::vector<TurnRow>& turns,
+                                         const std::vector<TaskRow>& vet_tasks);
+
+}  // namespace evenclaw

@@ -1,0 +1,134 @@
+#include "core/sheets/earlier_stops.hpp"
+
+#include <doctest/doctest.h>
+
+#include "core/sheets/stay_near.hpp"
+#include "core/sheets/vet_box.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// A Stop of 412, seven days before the visit.
+EarlierStop stop_of_412(const InventedDay& day, Day on, const std::string& rule) {
+  EarlierStop stop;
+  stop.cow = day.id_of("412");
+  stop.turn = EntryId{uuid_derived("earlier turn")};
+  stop.on = on;
+  stop.warning.rule = rule;
+  stop.warning.rank = Rank::stop;
+  stop.warning.foot = Foot::lh;
+  stop.warning.words = "Swollen above one claw: vet.";
+  return stop;
+}
+
+struct SevenDaysAgo {
+  InventedDay day{"Hollow Meadow"};
+  Day visit_day = day.input().visit.day;
+  EarlierStop stop = stop_of_412(day, visit_day - 7, "swollen-on-one-side");
+  std::vector<TurnRow> turns = {};
+  std::vector<TaskRow> tasks = {};
+
+  [[nodiscard]] bool is_open() {
+    return !stops_left_open(day.input().visit, {stop}, turns, tasks).empty();
+  }
+
+  TurnRow& turn(int days_ago, FootSet lifted) {
+    TurnRow row;
+    row.cow = stop.cow;
+    row.turn = EntryId{uuid_derived("turn " + std::to_string(turns.size()))};
+    row.day = visit_day - days_ago;
+    row.lifted = lifted;
+    turns.push_back(row);
+    return turns.back();
+  }
+
+  TaskRow& vet_task(int made_days_ago) {
+    TaskRow row;
+    row.cow = stop.cow;
+    row.kind = TaskKind::vet;
+    row.made_on = visit_day - made_days_ago;
+    tasks.push_back(row);
+    return tasks.back();
+  }
+};
+
+}  // namespace
+
+TEST_CASE("a Stop of an earlier visit that nobody answered is still open") {
+  SevenDaysAgo then;
+  CHECK(then.is_open());
+  then.turn(7, {Foot::lh}).turn = then.stop.turn;
+  CHECK(then.is_open());
+}
+
+TEST_CASE("a Stop is over once its foot was lifted again, and not by another foot") {
+  SevenDaysAgo then;
+  then.turn(3, {Foot::rh});
+  CHECK(then.is_open());
+  then.turn(0, {Foot::lh});
+  CHECK_FALSE(then.is_open());
+}
+
+TEST_CASE("a Stop of the whole cow is over once any foot was lifted again") {
+  SevenDaysAgo then;
+  then.stop.warning.foot.reset();
+  then.turn(3, {});
+  CHECK(then.is_open());
+  then.turn(0, {Foot::rh});
+  CHECK_FALSE(then.is_open());
+}
+
+TEST_CASE("a Stop is over once the vet was asked for her or came") {
+  SevenDaysAgo asked;
+  asked.vet_task(3);
+  CHECK_FALSE(asked.is_open());
+
+  SevenDaysAgo came;
+  TaskRow& task = came.vet_task(30);
+  CHECK(came.is_open());
+  task.closed_on = came.visit_day - 20;
+  CHECK(came.is_open());
+  task.closed_on = came.visit_day - 2;
+  CHECK_FALSE(came.is_open());
+}
+
+TEST_CASE("a Stop of this visit, of a later day, or that asks for no vet is no earlier one") {
+  SevenDaysAgo of_visit;
+  of_visit.stop.on = of_visit.visit_day;
+  CHECK(of_visit.is_open());  // of another visit of that day
+  TurnRow& turn = of_visit.turn(0, {});
+  turn.turn = of_visit.stop.turn;
+  turn.visit = of_visit.day.input().visit.visit;
+  CHECK_FALSE(of_visit.is_open());
+
+  SevenDaysAgo later;
+  later.stop.on = later.visit_day + 1;
+  CHECK_FALSE(later.is_open());
+
+  SevenDaysAgo no_vet;
+  no_vet.stop.warning.rule = "both-claws-blocked";
+  CHECK_FALSE(no_vet.is_open());
+}
+
+TEST_CASE("a Stop of an earlier visit stands in the vet's box and keeps her near until she left") {
+  SevenDaysAgo then;
+  then.day.known("412");
+  then.day.input().earlier_stops = {then.stop};
+  const auto box = [&] { return text_of(vet_box(view_of(then.day.input(), english_wording()))); };
+  const auto near = [&] {
+    return text_of(stay_near(view_of(then.day.input(), english_wording())));
+  };
+  CHECK(
+      holds(box(),
+            "# VET TODAY\n# 412  Left hind, Stop of Tue 17 Nov, nobody answered and nobody looked "
+            "since: Swollen above one claw: vet.\n#      Ring today.\n"));
+  CHECK(holds(near(), "412  Stop for the vet, nobody answered\n"));
+  then.day.known("412").left_on = then.visit_day;
+  CHECK(holds(box(), "No vet was asked for"));
+  CHECK_FALSE(holds(near(), "412"));
+}
+
+}  // namespace evenclaw
