@@ -7,6 +7,7 @@
 
 #include "core/log/body.hpp"
 #include "core/wire/field_docs.hpp"
+#include "core/wire/value_json.hpp"
 #include "tests/compat/golden_entry.hpp"
 
 namespace evenclaw {
