@@ -68,14 +68,20 @@ Widths natural_widths(const Rows& rows, std::size_t columns) {
   return widths;
 }
 
+std::size_t width_of_longest_word(std::string_view cell) {
+  std::size_t length = narrowest;
+  for (const std::string_view word : words_in(cell)) {
+    length = std::max(length, std::min(character_count(word), longest_word_kept));
+  }
+  return length;
+}
+
 /// Narrower than its longest word no column becomes while another one can.
 Widths word_widths(const Rows& rows, std::size_t columns) {
   Widths widths(columns, narrowest);
   for (const auto& row : rows) {
     for (std::size_t i = 0; i < columns; ++i) {
-      for (const std::string_view word : words_in(row[i])) {
-        widths[i] = std::max(widths[i], std::min(character_count(word), longest_word_kept));
-      }
+      widths[i] = std::max(widths[i], width_of_longest_word(row[i]));
     }
   }
   return widths;
@@ -109,6 +115,20 @@ Widths fitting_widths(const Rows& rows, std::size_t columns, std::size_t width) 
   return widths;
 }
 
+/// Line `at` of a row: what each of its cells says there.
+std::string line_of(const std::vector<TableColumn>& columns, const Rows& cells,
+                    const Widths& widths, std::size_t at) {
+  std::string line;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const std::string cell = at < cells[i].size() ? cells[i][at] : std::string();
+    const std::string space(widths[i] - character_count(cell), ' ');
+    if (i > 0) line += std::string(gap, ' ');
+    line += columns[i].align == Align::end ? space + cell : cell + space;
+  }
+  while (!line.empty() && line.back() == ' ') line.pop_back();
+  return line;
+}
+
 }  // namespace
 
 std::vector<std::string> table_lines(const std::vector<TableColumn>& columns, const Rows& rows,
@@ -124,15 +144,7 @@ std::vector<std::string> table_lines(const std::vector<TableColumn>& columns, co
       height = std::max(height, cells.back().size());
     }
     for (std::size_t at = 0; at < height; ++at) {
-      std::string line;
-      for (std::size_t i = 0; i < columns.size(); ++i) {
-        const std::string cell = at < cells[i].size() ? cells[i][at] : std::string();
-        const std::string space(widths[i] - character_count(cell), ' ');
-        line += columns[i].align == Align::end ? space + cell : cell + space;
-        if (i + 1 < columns.size()) line += std::string(gap, ' ');
-      }
-      while (!line.empty() && line.back() == ' ') line.pop_back();
-      lines.push_back(std::move(line));
+      lines.push_back(line_of(columns, cells, widths, at));
     }
   }
   return lines;

@@ -221,9 +221,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::stay_near_title, "Stay near: not for transport or sale yet"},
     {S::stay_near_note,
      "What stands beside her tells of pain, or of what nobody has looked into yet. A cow that is "
-     "not listed is not thereby fit to travel: that is for the farm and the vet to judge, and "
-     "local "
-     "law decides. Common practice, no source."},
+     "not listed is not thereby fit to travel: farm and vet judge that, and local law decides. "
+     "Common practice, no source."},
     {S::vet_is_asked_for, "vet asked for"},
     {S::stop_is_open, "Stop for the vet, nobody answered"},
     {S::came_lame_on, "came lame on {feet}"},
@@ -332,18 +331,14 @@ constexpr Worded<Saying> sayings[] = {
      "Ring the vet the same day when a cow will not put the foot down, has fever, or a foot is "
      "swollen above the claws or smells."},
     {S::cautions_title, "Take care"},
-    {S::caution_wrap,
-     "Take every wrap off by its day, also when it looks good: a forgotten wrap cuts in."},
-    {S::caution_block,
-     "Leave a block on until its check, unless she walks worse; one left on too long tips her "
-     "back on the heel."},
-    {S::caution_lame, "Have a lame cow seen within days: waiting makes her harder to cure."},
-    {S::caution_medicine,
-     "Medicines, pain relief, numbing and surgery are not for the trimmer or the farm to choose."},
+    {S::caution_wrap, "Take every wrap off by its day: a forgotten one cuts in."},
+    {S::caution_block, "Leave a block on until its check and no longer, or it tips her back."},
+    {S::caution_lame, "Have a lame cow seen within days, or she is harder to cure."},
+    {S::caution_medicine, "Medicines, pain relief, numbing and surgery:"},
     {S::status_practice, "Common practice, no source."},
-    {S::status_block, "AHDB: check at about 4 weeks; too long is an error."},
+    {S::status_block, "AHDB: check at about 4 weeks."},
     {S::status_lame, "Thomas 2016, Vet Rec 178:116."},
-    {S::status_law, "The vet decides; local law says who may do what."},
+    {S::status_law, "the vet decides; local law says who may do what."},
 
     {S::vet_signs_title, "Signs seen, and Stops that nobody answered"},
     {S::stop_not_answered, "Stop, nobody answered: {what}"},
