@@ -168,9 +168,9 @@ TEST_CASE("What was written down of a day gives the files as they are when every
   REQUIRE(back_up(folder.file("records"), folder.file("backup")).ok());
   const auto files = without_power_cut(disk.record(), disk.record().acts.size());
   REQUIRE(files.count(folder.file("backup")) == 1);
-  for (const auto& [name, bytes] : files) {
-    CAPTURE(name);
-    CHECK(bytes == bytes_of(name));
+  for (const auto& file : files) {
+    CAPTURE(file.first);
+    CHECK(file.second == bytes_of(file.first));
   }
 }
 

@@ -87,10 +87,10 @@ class DayWithRefusal {
                                  return true;
                                })
                 .ok());
-    for (const auto& [cow, entry] : day_.saved()) {
-      CAPTURE(cow);
-      CHECK(ids.count(entry) == 1);
-      CHECK(times[std::to_string(cow)] == 1);
+    for (const auto& saved : day_.saved()) {
+      CAPTURE(saved.first);
+      CHECK(ids.count(saved.second) == 1);
+      CHECK(times[std::to_string(saved.first)] == 1);
     }
   }
 
