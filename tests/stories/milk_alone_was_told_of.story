@@ -30,7 +30,8 @@ saved 513
 
 ## milk and meat
 412  Last milk held back: Sat 31 Oct evening.
-Her meat: withdrawal not known. Ask the vet before she goes for slaughter.
+Her meat: withdrawal not known. Ask the vet before she goes for
+slaughter.
 Medicine given (penstrep), nobody said on whose direction.
 Nobody said that she is marked.
 513  Last milk held back: Sat 31 Oct evening.
