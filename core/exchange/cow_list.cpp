@@ -32,70 +32,70 @@ enum class ListColumn {
   due_to_calve
 };
 
-struct Head {
+struct ListHead {
   std::string_view words;
   ListColumn column;
 };
 
 // The first of a column is the one it is told by. German from memory.
-constexpr Head heads[] = {{"number", ListColumn::number},
-                          {"herd number", ListColumn::number},
-                          {"cow", ListColumn::number},
-                          {"cow number", ListColumn::number},
-                          {"nummer", ListColumn::number},
-                          {"stallnummer", ListColumn::number},
-                          {"kuh", ListColumn::number},
-                          {"tag", ListColumn::tag},
-                          {"ear tag", ListColumn::tag},
-                          {"national tag", ListColumn::tag},
-                          {"official tag", ListColumn::tag},
-                          {"ohrmarke", ListColumn::tag},
-                          {"lebensnummer", ListColumn::tag},
-                          {"electronic number", ListColumn::electronic},
-                          {"electronic", ListColumn::electronic},
-                          {"eid", ListColumn::electronic},
-                          {"transponder", ListColumn::electronic},
-                          {"elektronische nummer", ListColumn::electronic},
-                          {"name", ListColumn::name},
-                          {"breed", ListColumn::breed},
-                          {"rasse", ListColumn::breed},
-                          {"born", ListColumn::born},
-                          {"birth", ListColumn::born},
-                          {"date of birth", ListColumn::born},
-                          {"birth date", ListColumn::born},
-                          {"geboren", ListColumn::born},
-                          {"geburtsdatum", ListColumn::born},
-                          {"heifer or cow", ListColumn::heifer_or_cow},
-                          {"färse oder kuh", ListColumn::heifer_or_cow},
-                          {"calved", ListColumn::calved},
-                          {"last calved", ListColumn::calved},
-                          {"calving date", ListColumn::calved},
-                          {"gekalbt", ListColumn::calved},
-                          {"letzte kalbung", ListColumn::calved},
-                          {"lactation", ListColumn::lactation},
-                          {"lactation number", ListColumn::lactation},
-                          {"laktation", ListColumn::lactation},
-                          {"dry off", ListColumn::dry_off},
-                          {"drying off", ListColumn::dry_off},
-                          {"trockenstellen", ListColumn::dry_off},
-                          {"due to calve", ListColumn::due_to_calve},
-                          {"due", ListColumn::due_to_calve},
-                          {"kalbetermin", ListColumn::due_to_calve}};
+constexpr ListHead list_heads[] = {{"number", ListColumn::number},
+                                   {"herd number", ListColumn::number},
+                                   {"cow", ListColumn::number},
+                                   {"cow number", ListColumn::number},
+                                   {"nummer", ListColumn::number},
+                                   {"stallnummer", ListColumn::number},
+                                   {"kuh", ListColumn::number},
+                                   {"tag", ListColumn::tag},
+                                   {"ear tag", ListColumn::tag},
+                                   {"national tag", ListColumn::tag},
+                                   {"official tag", ListColumn::tag},
+                                   {"ohrmarke", ListColumn::tag},
+                                   {"lebensnummer", ListColumn::tag},
+                                   {"electronic number", ListColumn::electronic},
+                                   {"electronic", ListColumn::electronic},
+                                   {"eid", ListColumn::electronic},
+                                   {"transponder", ListColumn::electronic},
+                                   {"elektronische nummer", ListColumn::electronic},
+                                   {"name", ListColumn::name},
+                                   {"breed", ListColumn::breed},
+                                   {"rasse", ListColumn::breed},
+                                   {"born", ListColumn::born},
+                                   {"birth", ListColumn::born},
+                                   {"date of birth", ListColumn::born},
+                                   {"birth date", ListColumn::born},
+                                   {"geboren", ListColumn::born},
+                                   {"geburtsdatum", ListColumn::born},
+                                   {"heifer or cow", ListColumn::heifer_or_cow},
+                                   {"färse oder kuh", ListColumn::heifer_or_cow},
+                                   {"calved", ListColumn::calved},
+                                   {"last calved", ListColumn::calved},
+                                   {"calving date", ListColumn::calved},
+                                   {"gekalbt", ListColumn::calved},
+                                   {"letzte kalbung", ListColumn::calved},
+                                   {"lactation", ListColumn::lactation},
+                                   {"lactation number", ListColumn::lactation},
+                                   {"laktation", ListColumn::lactation},
+                                   {"dry off", ListColumn::dry_off},
+                                   {"drying off", ListColumn::dry_off},
+                                   {"trockenstellen", ListColumn::dry_off},
+                                   {"due to calve", ListColumn::due_to_calve},
+                                   {"due", ListColumn::due_to_calve},
+                                   {"kalbetermin", ListColumn::due_to_calve}};
 
 struct Kind {
   std::string_view words;
   HeiferOrCow kind;
 };
 
-constexpr Kind kinds[] = {{"heifer", HeiferOrCow::heifer},
-                          {"cow", HeiferOrCow::cow},
-                          {"färse", HeiferOrCow::heifer},
-                          {"kuh", HeiferOrCow::cow}};
+constexpr Kind list_kinds[] = {{"heifer", HeiferOrCow::heifer},
+                               {"cow", HeiferOrCow::cow},
+                               {"färse", HeiferOrCow::heifer},
+                               {"kuh", HeiferOrCow::cow}};
 
 constexpr std::size_t most_digits_of_lactation = 2;
 
 /// "Dry-off_date" and "dry off date" are one head.
-std::string plain_head(std::string_view head) {
+std::string plain_list_head(std::string_view head) {
   std::string plain = fold_case(trimmed(head));
   for (char& c : plain) {
     if (c == '_' || c == '-') c = ' ';
@@ -103,26 +103,29 @@ std::string plain_head(std::string_view head) {
   return plain;
 }
 
-const Head* known_head(std::string_view plain) {
-  const auto at = std::find_if(std::begin(heads), std::end(heads),
-                               [&](const Head& head) { return fold_case(head.words) == plain; });
-  return at == std::end(heads) ? nullptr : at;
+const ListHead* known_list_head(std::string_view plain) {
+  const auto at =
+      std::find_if(std::begin(list_heads), std::end(list_heads),
+                   [&](const ListHead& head) { return fold_case(head.words) == plain; });
+  return at == std::end(list_heads) ? nullptr : at;
 }
 
 /// A short word is near everything.
-const Head* head_meant(std::string_view plain) {
+const ListHead* head_meant(std::string_view plain) {
   constexpr std::size_t shortest = 5;
   constexpr std::size_t furthest = 1;
   if (plain.size() < shortest) return nullptr;
-  const auto at = std::find_if(std::begin(heads), std::end(heads), [&](const Head& head) {
-    return head.words.size() >= shortest && edit_distance(fold_case(head.words), plain) <= furthest;
-  });
-  return at == std::end(heads) ? nullptr : at;
+  const auto at =
+      std::find_if(std::begin(list_heads), std::end(list_heads), [&](const ListHead& head) {
+        return head.words.size() >= shortest &&
+               edit_distance(fold_case(head.words), plain) <= furthest;
+      });
+  return at == std::end(list_heads) ? nullptr : at;
 }
 
 std::string_view told_by(ListColumn column) {
-  return std::find_if(std::begin(heads), std::end(heads),
-                      [column](const Head& head) { return head.column == column; })
+  return std::find_if(std::begin(list_heads), std::end(list_heads),
+                      [column](const ListHead& head) { return head.column == column; })
       ->words;
 }
 
@@ -238,7 +241,7 @@ class CellReading {
 
   void kind(const std::string& cell) {
     const std::string folded = fold_case(cell);
-    for (const Kind& each : kinds) {
+    for (const Kind& each : list_kinds) {
       if (fold_case(each.words) == folded) cow_.heifer_or_cow = each.kind;
     }
     if (!cow_.heifer_or_cow) {
@@ -269,9 +272,9 @@ using Columns = std::vector<std::optional<ListColumn>>;
 Columns columns_of(const CsvTable& table, CowList& list, Faults& faults) {
   Columns columns;
   for (const std::string& head : table.head) {
-    const std::string plain = plain_head(head);
-    const Head* known = known_head(plain);
-    const Head* meant = known == nullptr ? head_meant(plain) : nullptr;
+    const std::string plain = plain_list_head(head);
+    const ListHead* known = known_list_head(plain);
+    const ListHead* meant = known == nullptr ? head_meant(plain) : nullptr;
     columns.push_back(known == nullptr ? std::nullopt : std::optional(known->column));
     const auto same = std::count(columns.begin(), columns.end(), columns.back());
     if (known != nullptr && same > 1) {
@@ -328,20 +331,22 @@ void refuse_twice(const CowList& list, Faults& faults) {
 }  // namespace
 
 Result<CowList> cow_list(std::span<const std::string> lines) {
-  const CsvTable table = csv_table(lines);
-  if (table.head_line == 0) return table.faults;
+  std::string text;
+  for (const std::string& line : lines) text += line + '\n';
+  const CsvTable table = csv_table(text);
+  if (!table.faults.empty()) return table.faults;
   CowList list;
   Faults faults;
   const Columns columns = columns_of(table, list, faults);
   const bool is_head_clear = faults.empty();
-  faults.insert(faults.begin(), table.faults.begin(), table.faults.end());
+  faults.insert(faults.begin(), table.row_faults.begin(), table.row_faults.end());
   if (!is_head_clear) return faults;
   for (const CsvRow& row : table.rows) {
     CowListed cow;
     cow.line = row.line;
     CellReading reading(cow, faults);
     for (std::size_t at = 0; at < columns.size(); ++at) {
-      if (columns[at]) reading.read(*columns[at], row.cells[at]);
+      if (columns[at]) reading.read(*columns[at], std::string(row.cells[at]));
     }
     reading.finish();
     list.cows.push_back(std::move(cow));
@@ -353,9 +358,9 @@ Result<CowList> cow_list(std::span<const std::string> lines) {
   return list;
 }
 
-std::vector<std::string> known_heads() {
+std::vector<std::string> heads_of_list() {
   std::vector<std::string> all;
-  for (const Head& head : heads) {
+  for (const ListHead& head : list_heads) {
     const bool is_first = told_by(head.column) == head.words;
     if (is_first) {
       all.emplace_back(head.words);

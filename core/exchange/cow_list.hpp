@@ -41,6 +41,6 @@ struct CowList {
 Result<CowList> cow_list(std::span<const std::string> lines);
 
 /// The heads that are understood, "number (herd number, cow, ...)" a line.
-std::vector<std::string> known_heads();
+std::vector<std::string> heads_of_list();
 
 }  // namespace evenclaw

@@ -6,8 +6,10 @@
 #include <iterator>
 
 #include "core/base/random.hpp"
+#include "tests/core/exchange/exchange_day.hpp"
 
 using namespace evenclaw;
+using evenclaw::test::day;
 
 namespace {
 
@@ -30,10 +32,6 @@ Lines faults_of(const Lines& lines) {
     told.push_back(std::to_string(fault.line) + " \"" + fault.token + "\": " + fault.message);
   }
   return told;
-}
-
-Day day(std::string_view text) {
-  return day_from_text(text).value();
 }
 
 }  // namespace
@@ -157,7 +155,7 @@ TEST_CASE("lists of any words are read or refused, and every cow that is read is
 TEST_CASE("the page of the list names every head that is understood") {
   std::ifstream file("docs/user/cow-list.md", std::ios::binary);
   const std::string page = {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-  for (const std::string& heads : known_heads()) {
+  for (const std::string& heads : heads_of_list()) {
     CAPTURE(heads);
     CHECK(page.find("| " + heads + " |") != std::string::npos);
   }

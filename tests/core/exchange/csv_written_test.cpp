@@ -64,13 +64,17 @@ TEST_CASE("what holds a separator, a quote, a line end or a space at its end sta
 }
 
 TEST_CASE("what we write we read again") {
-  const std::vector<std::string> lines = {
-      csv_line({Cell(std::string("cow")), Cell(std::string("words"))}),
-      csv_line({Cell(std::string("412")), Cell(std::string("heel, \"bad\"; SU"))})};
-  const CsvTable table = csv_table(lines);
+  const std::string text =
+      csv_line({Cell(std::string("cow")), Cell(std::string("words"))}) +
+      csv_line({Cell(std::string("412")), Cell(std::string("heel, \"bad\"; SU"))}) +
+      csv_line({Cell(std::string("0413")), Cell(std::string("=1+1"))}) +
+      csv_line({Cell(std::string("414")), Cell(std::string("two\nlines"))});
+  const CsvTable table = csv_table(text);
   CHECK(table.faults.empty());
-  REQUIRE(table.rows.size() == 1);
-  CHECK(table.rows[0].cells == std::vector<std::string>{"412", "heel, \"bad\"; SU"});
+  REQUIRE(table.rows.size() == 3);
+  CHECK(table.rows[0].cells == std::vector<std::string_view>{"412", "heel, \"bad\"; SU"});
+  CHECK(table.rows[1].cells == std::vector<std::string_view>{"0413", "=1+1"});
+  CHECK(table.rows[2].cells == std::vector<std::string_view>{"414", "two\nlines"});
 }
 
 }  // namespace evenclaw

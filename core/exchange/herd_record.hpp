@@ -1,0 +1,34 @@
+// What one line or one object of another program tells of a cow, whatever form it came in.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/date.hpp"
+#include "core/trade/cow_facts.hpp"
+#include "core/trade/life.hpp"
+
+namespace evenclaw {
+
+/// "" or nothing where it tells nothing. Numbers are as they stand there.
+struct HerdRecord {
+  int line = 0;
+  std::string number = {};
+  std::string tag = {};
+  std::string electronic = {};
+  std::string name = {};
+  std::string breed = {};
+  std::optional<Day> born = {};
+  std::optional<HeiferOrCow> heifer_or_cow = {};
+  std::optional<WeightClass> weight = {};
+  std::optional<std::int32_t> lactation = {};  // of which no calving is told
+  std::optional<Day> dry_off = {};             // she is to be dried off
+  std::optional<Day> due_to_calve = {};
+  std::vector<LifeEventTold> events = {};
+  /// It tells of one event and no more, so that another line may tell of her too.
+  bool is_one_event = false;
+};
+
+}  // namespace evenclaw
