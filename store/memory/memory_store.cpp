@@ -1,6 +1,7 @@
 #include "store/memory/memory_store.hpp"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace evenclaw {
 
@@ -17,31 +18,6 @@ std::string_view subject_column_of(std::string_view table) {
 std::string text_in(const Cells& row, std::size_t column) {
   const auto* text = std::get_if<std::string>(&row.at(column));
   return text == nullptr ? std::string() : *text;
-}
-
-bool is_touched(const Entry& entry, const Uuid& subject) {
-  const auto& subjects = entry.envelope.subjects;
-  return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
-}
-
-bool is_selected(const Entry& entry, const EntrySelection& selection) {
-  if (selection.id && *selection.id != entry.envelope.id) return false;
-  const auto& kinds = selection.kinds;
-  if (!kinds.empty() && std::find(kinds.begin(), kinds.end(), entry.envelope.kind) == kinds.end()) {
-    return false;
-  }
-  return !selection.subject || is_touched(entry, *selection.subject);
-}
-
-// Where every version is wanted, one that fits brings the others along.
-std::set<EntryId> fitting_by_another_version(const std::vector<Entry>& entries,
-                                             const EntrySelection& selection) {
-  std::set<EntryId> ids;
-  if (selection.versions == Versions::shown) return ids;
-  for (const Entry& entry : entries) {
-    if (is_selected(entry, selection)) ids.insert(entry.envelope.id);
-  }
-  return ids;
 }
 
 // The subject a selection asks for by name, when it does; then its other rows need no look.
@@ -97,9 +73,21 @@ Kept MemoryStore::keep(const Entry& entry) {
   scope.ids.insert(envelope.id);
   scope.orders.insert(envelope.order);
   scope.by_seq[{envelope.device, envelope.seq}].insert(envelope.id);
+  const Kept kept = scope.entries.add(entry);
+  list_or_forget(scope, entry, kept);
+  return kept;
+}
+
+/// What comes behind all others stands at the end of the list; where a body was or is taken away
+/// nothing is as it was offered.
+void MemoryStore::list_or_forget(Scope& scope, const Entry& entry, Kept kept) {
+  if (kept == Kept::already) return;
+  scope.has_redacted = scope.has_redacted || redact_target(entry).has_value();
+  const bool grows = kept == Kept::stored && !scope.has_redacted && scope.shown &&
+                     !scope.everything && scope.shown->may_append(entry);
+  if (grows) return scope.shown->append(entry);
   scope.shown.reset();
   scope.everything.reset();
-  return scope.entries.add(entry);
 }
 
 Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
@@ -129,32 +117,30 @@ Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
   return answers;
 }
 
-std::shared_ptr<const std::vector<Entry>> MemoryStore::entries_of(Scope& scope, Versions versions) {
-  if (!scope.shown) {
-    scope.shown = std::make_shared<const std::vector<Entry>>(scope.entries.shown());
-  }
+std::shared_ptr<const ListedEntries> MemoryStore::entries_of(Scope& scope, Versions versions) {
+  if (!scope.shown) scope.shown = std::make_shared<ListedEntries>(scope.entries.shown());
   if (versions == Versions::shown || scope.shown->size() == scope.entries.size()) {
     return scope.shown;
   }
   if (!scope.everything) {
-    scope.everything = std::make_shared<const std::vector<Entry>>(scope.entries.everything());
+    scope.everything = std::make_shared<ListedEntries>(scope.entries.everything());
   }
   return scope.everything;
 }
 
 Outcome MemoryStore::read_entries(const EntrySelection& selection,
                                   const std::function<bool(const Entry&)>& each) {
-  // Taken down first: `each` may write, which makes scopes and drops what is shown.
-  std::vector<std::shared_ptr<const std::vector<Entry>>> of_scopes;
+  // Taken down first: `each` may write, which makes scopes and changes what is listed.
+  std::vector<std::pair<std::shared_ptr<const ListedEntries>, std::vector<std::size_t>>> of_scopes;
   for (auto& [id, scope] : scopes_) {
     const bool is_wanted = !selection.scope || *selection.scope == id;
-    if (is_wanted) of_scopes.push_back(entries_of(scope, selection.versions));
+    if (!is_wanted) continue;
+    const auto entries = entries_of(scope, selection.versions);
+    of_scopes.emplace_back(entries, entries->places_of(selection));
   }
-  for (const auto& entries : of_scopes) {
-    const std::set<EntryId> ids = fitting_by_another_version(*entries, selection);
-    for (const Entry& entry : *entries) {
-      const bool fits = is_selected(entry, selection) || ids.count(entry.envelope.id) > 0;
-      if (fits && !each(entry)) return Done{};
+  for (const auto& [entries, places] : of_scopes) {
+    for (const std::size_t place : places) {
+      if (!each(entries->at(place))) return Done{};
     }
   }
   return Done{};
@@ -169,9 +155,9 @@ Result<std::optional<Entry>> MemoryStore::find_entry(EntryId id) {
   for (auto& [scope_id, scope] : scopes_) {
     if (scope.ids.count(id) == 0) continue;
     const auto shown = entries_of(scope, Versions::shown);
-    const auto at = std::find_if(shown->begin(), shown->end(),
-                                 [&](const Entry& entry) { return entry.envelope.id == id; });
-    return std::optional<Entry>(*at);
+    EntrySelection of_that_id;
+    of_that_id.id = id;
+    return std::optional<Entry>(shown->at(shown->places_of(of_that_id).front()));
   }
   return std::optional<Entry>();
 }

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/ports/store.hpp"
+#include "store/memory/listed_entries.hpp"
 
 namespace evenclaw {
 
@@ -36,14 +37,16 @@ class MemoryStore final : public Store {
   Outcome rebuilt() override;
 
  private:
-  /// The entries of one scope. What is shown is sorted when it is asked for, not at every write.
+  /// The entries of one scope. What is shown is listed when it is asked for, and grows with what is
+  /// written behind it; anything else that is written makes it listed anew.
   struct Scope {
     EntrySet entries;
     std::set<EntryId> ids;
     std::set<std::int64_t> orders;
     std::map<std::pair<DeviceId, std::int64_t>, std::set<EntryId>> by_seq;
-    std::shared_ptr<const std::vector<Entry>> shown;
-    std::shared_ptr<const std::vector<Entry>> everything;
+    std::shared_ptr<ListedEntries> shown;
+    std::shared_ptr<ListedEntries> everything;
+    bool has_redacted = false;
   };
 
   /// Rows by herd and by the cow or visit they belong to, in the order of their keys.
@@ -53,7 +56,8 @@ class MemoryStore final : public Store {
   [[nodiscard]] bool is_own(const Entry& entry) const;
   [[nodiscard]] bool has_taken_seq(const std::vector<Entry>& entries) const;
   Kept keep(const Entry& entry);
-  static std::shared_ptr<const std::vector<Entry>> entries_of(Scope& scope, Versions versions);
+  static void list_or_forget(Scope& scope, const Entry& entry, Kept kept);
+  static std::shared_ptr<const ListedEntries> entries_of(Scope& scope, Versions versions);
   void remove_rows(std::string_view subject_column, const std::string& herd,
                    const std::string& subject);
   void insert_rows(std::string_view subject_column, const Rows& rows);
