@@ -29,7 +29,7 @@ _INCLUDE = re.compile(rb'^\s*#\s*include\s*"([^"]+)"', re.MULTILINE)
 FLAGS = ["-std=c++20", f"-I{ROOT}", "-Wall", "-Wextra"]
 # What --quick leaves out takes three quarters of the time; what it reads is what people run.
 WITHOUT_ANALYZER = "--checks=-clang-analyzer-*"
-PRODUCT = ("core/", "store/", "report/", "cli/")
+PRODUCT = ("core/", "demo/", "store/", "report/", "cli/")
 # The folders whose sources include headers of a library that lies where only pkg-config knows.
 LIBRARIES = {"report/pdf": ["cairo-pdf", "cairo-ft", "pangocairo", "pangoft2", "fontconfig"]}
 
