@@ -9,7 +9,7 @@ constexpr const Command* table[] = {
     &import_command,   &herds_command,   &person_command,  &product_command,   &allowed_command,
     &language_command, &setting_command, &redact_command,  &log_command,       &take_in_command,
     &rebuild_command,  &backup_command,  &restore_command, &check_command,     &example_command,
-    &help_command};
+    &demo_command,     &help_command};
 
 }  // namespace
 

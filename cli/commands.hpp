@@ -30,6 +30,7 @@ extern const Command backup_command;
 extern const Command restore_command;
 extern const Command check_command;
 extern const Command example_command;
+extern const Command demo_command;
 extern const Command help_command;
 
 }  // namespace evenclaw::cli
