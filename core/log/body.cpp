@@ -145,6 +145,5 @@ template struct BodyForms<QuestionSettled>;
 template struct BodyForms<ProductListed>;
 template struct BodyForms<ProductDropped>;
 template struct BodyForms<BatchRecorded>;
-template struct BodyForms<LifeTold>;
 
 }  // namespace evenclaw
