@@ -55,6 +55,15 @@ bool begins_as_formula(std::string_view cell) {
   return !cell.empty() && std::string_view("=+-@").find(cell.front()) != std::string_view::npos;
 }
 
+/// A tab or a line end within a cell is a blank.
+std::string with_plain_blanks(std::string_view cell) {
+  std::string plain(cell);
+  for (char& c : plain) {
+    if (c == '\t' || c == '\n' || c == '\r') c = ' ';
+  }
+  return plain;
+}
+
 class LineReading {
  public:
   LineReading(const CsvRow& row, const LineForm& form) : row_(row), form_(form) {
@@ -65,12 +74,8 @@ class LineReading {
     for (at_ = 0; at_ < form_.columns.size(); ++at_) {
       cell_ = row_.cells[at_];
       if (cell_.empty()) continue;
-      // A tab or a line end within a cell is a blank.
       if (!is_one_plain_line(cell_)) {
-        plain_ = cell_;
-        std::replace_if(
-            plain_.begin(), plain_.end(),
-            [](char c) { return c == '\t' || c == '\n' || c == '\r'; }, ' ');
+        plain_ = with_plain_blanks(cell_);
         cell_ = plain_;
       }
       if (is_one_plain_line(cell_)) {
