@@ -75,16 +75,16 @@ VisitKind visit_in(const Farm& farm, int week) {
   return is_between ? VisitKind::day_of_some : VisitKind::none;
 }
 
-std::vector<Coming> who_comes(const Herd& herd, const Farm& farm, VisitKind kind,
-                              const Complications& complications, int week, RandomStream& draws) {
+std::vector<Coming> who_comes(const Herd& herd, const Farm& farm, VisitWeek visit,
+                              const Complications& complications, RandomStream& draws) {
   // Where lame cows make no visit of their own they wait for their turn, but for a round.
   const bool lame_are_brought =
-      kind == VisitKind::round || complications.has(Complication::extra_visits_for_lame);
+      visit.kind == VisitKind::round || complications.has(Complication::extra_visits_for_lame);
   std::vector<Coming> coming;
   for (const Cow& cow : herd.cows()) {
     const Luck luck = luck_drawn(draws);
-    auto reason = reason_of(cow, kind, lame_are_brought, week, luck);
-    if (!reason && farm.rhythm == Rhythm::part_of_herd) reason = whose_time_it_is(cow, week);
+    auto reason = reason_of(cow, visit.kind, lame_are_brought, visit.week, luck);
+    if (!reason && farm.rhythm == Rhythm::part_of_herd) reason = whose_time_it_is(cow, visit.week);
     if (reason) coming.push_back({cow.number, *reason});
   }
   std::stable_sort(coming.begin(), coming.end(), [](const Coming& a, const Coming& b) {

@@ -17,8 +17,13 @@ enum class VisitKind { none, round, day_of_some };
 /// `week` is counted from the first visit of all, which is a round where herds are trimmed whole.
 VisitKind visit_in(const Farm& farm, int week);
 
+struct VisitWeek {
+  int week = 0;  // counted as for visit_in()
+  VisitKind kind = VisitKind::none;
+};
+
 /// In the order in which they stand; rechecks first. Some that should come again are not brought.
-std::vector<Coming> who_comes(const Herd& herd, const Farm& farm, VisitKind kind,
-                              const Complications& complications, int week, RandomStream& draws);
+std::vector<Coming> who_comes(const Herd& herd, const Farm& farm, VisitWeek visit,
+                              const Complications& complications, RandomStream& draws);
 
 }  // namespace evenclaw::demo

@@ -84,7 +84,7 @@ class StoryTeller {
   void hold_visit(VisitKind kind, int week) {
     constexpr std::size_t cows_a_day = 60;
     const std::vector<Coming> coming =
-        who_comes(herd_, farm_, kind, wanted_.complications, week, draws_);
+        who_comes(herd_, farm_, {week, kind}, wanted_.complications, draws_);
     if (coming.empty()) return;
     const bool is_recorded = week >= weeks_before_records;
     Talk talk = talk_at_gate(week);

@@ -27,7 +27,7 @@ struct SomeHerd {
 
   std::vector<Coming> who(VisitKind kind, const Complications& complications = {}) {
     RandomStream draws(4, 0);
-    return who_comes(herd, farm, kind, complications, 80, draws);
+    return who_comes(herd, farm, {80, kind}, complications, draws);
   }
 };
 
