@@ -87,14 +87,14 @@ class StoryTeller {
         who_comes(herd_, farm_, {week, kind}, wanted_.complications, draws_);
     if (coming.empty()) return;
     const bool is_recorded = week >= weeks_before_records;
-    Talk talk = talk_at_gate(week);
+    const Talk talk = talk_at_gate(week);
     int days = 0;
     for (std::size_t from = 0; from < coming.size(); from += cows_a_day) {
       const auto first = coming.begin() + static_cast<std::ptrdiff_t>(from);
       const auto last =
           coming.begin() + static_cast<std::ptrdiff_t>(std::min(from + cows_a_day, coming.size()));
       CalledVisit visit = day_of_visit({first, last}, week, days);
-      if (days == 0) visit.talk = std::move(talk);
+      if (days == 0) visit.talk = talk;
       ++days;
       if (!is_recorded) continue;
       decisions_.hear(week, counts_of(visit));

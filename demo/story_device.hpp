@@ -15,7 +15,7 @@ class StoryClock final : public Clock {
  public:
   void begin(Day day) {
     constexpr std::int64_t ms_a_day = 86'400'000;
-    constexpr std::int64_t eight_o_clock = 8 * 3'600'000;
+    constexpr std::int64_t eight_o_clock = std::int64_t{8} * 3'600'000;
     now_.ms = std::int64_t{day.since_epoch} * ms_a_day + eight_o_clock;
   }
 

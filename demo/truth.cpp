@@ -68,7 +68,7 @@ void add_cows(BusinessTruth& truth, const HerdStory& story, const Days& days) {
     CowTruth cow = cow_truth(farm, gone.number, gone.born, gone.calvings, days);
     cow.gone = days.of(gone.week);
     cow.because = gone.because;
-    truth.cows.push_back(std::move(cow));
+    truth.cows.push_back(cow);
   }
   for (const Cow& cow : story.herd.cows()) {
     truth.cows.push_back(cow_truth(farm, cow.number, cow.born, cow.calvings, days));
