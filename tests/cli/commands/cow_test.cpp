@@ -100,7 +100,7 @@ TEST_CASE("A list with a bad line is told line by line, and nothing of it is tak
   const Ran refused = home.workshop.run({"cow", "list", list});
   CHECK(refused.exit == 1);
   CHECK(has(refused.err, "line 3: \"yesterday\" under \"calved\" is no day\n  Write it as"));
-  CHECK(has(refused.err, "line 4: the line has 1 cells and the head has 2: 415\n"));
+  CHECK(has(refused.err, "line 4, column 2: the line has 1 cells and the head has 2: 415\n"));
   CHECK(home.workshop.run({"show", "cow", "413"}).exit != 0);
 }
 
