@@ -5,7 +5,7 @@
 # A source's bundle follows from its own path, so that a new source moves no other one. The price:
 # names in unnamed namespaces must differ within a bundle (where g++ says "redefinition" or
 # "ambiguous", give the newer one a telling name, or share the one idea in a header). clang-tidy
-# still reads each source alone, so a forgotten #include is found.
+# (./test --tidy) reads each source alone, so a forgotten #include is found there.
 
 option(EVENCLAW_BUNDLES "Compile several sources at once" OFF)
 set(EVENCLAW_SOURCES_PER_BUNDLE 8)
