@@ -295,6 +295,7 @@ std::vector<Firing> both_claws_blocked(const Situation& situation) {
                   situation.language);
     const bool is_of_its_own = is_of_today && hurts_under_a_block(past, call);
     if (!is_of_its_own) firing.causes = {{call.foot, About::block}};
+    if (!is_of_today) firing.causes.push_back({call.foot, About::old_block});
     firings.push_back(std::move(firing));
   }
   return firings;

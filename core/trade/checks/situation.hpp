@@ -22,6 +22,7 @@ struct Situation {
 /// What a warning is about. Warnings of different rules that share one have one cause.
 enum class About {
   block,
+  old_block,  // on the claw beside the one that gets a block now
   wrap,
   finding,
   measure,

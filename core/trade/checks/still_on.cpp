@@ -15,18 +15,43 @@ bool in_this_visit(const CowPast& past, EntryId turn) {
                      [&](const TurnRow& row) { return row.turn == turn; });
 }
 
+/// A block put on one claw tells nothing of the one that was on the other.
+bool speaks_of(ActionKind kind, Claw claw, const OnFootRow& row) {
+  const std::optional<FixtureSaid> said = fixture_said(kind);
+  return said && said->fixture == row.fixture &&
+         (row.fixture == Fixture::wrap || claws_agree(claw, row.claw));
+}
+
 /// Said by an earlier turn of this same visit, when she went through the crush twice.
-bool spoken_of_this_visit(const CowPast& past, Foot foot, Fixture fixture) {
+bool spoken_of_this_visit(const CowPast& past, const OnFootRow& on) {
   return std::any_of(past.rows.actions.begin(), past.rows.actions.end(), [&](const ActionRow& row) {
-    const std::optional<FixtureSaid> said = fixture_said(row.action);
-    return said && said->fixture == fixture && row.foot == foot && in_this_visit(past, row.turn);
+    return speaks_of(row.action, row.claw, on) && row.foot == on.foot &&
+           in_this_visit(past, row.turn);
   });
 }
 
-bool is_mentioned(const Situation& situation, Foot foot, Fixture fixture) {
-  const FootCall* call = find_foot(situation.turn, foot);
-  return (call != nullptr && speaks_of(*call, fixture)) ||
-         spoken_of_this_visit(situation.past, foot, fixture);
+bool is_mentioned(const Situation& situation, const OnFootRow& row) {
+  const FootCall* call = find_foot(situation.turn, row.foot);
+  const bool is_said_now =
+      call != nullptr &&
+      std::any_of(call->actions.begin(), call->actions.end(),
+                  [&](const Action& act) { return speaks_of(act.kind, act.claw, row); });
+  return is_said_now || spoken_of_this_visit(situation.past, row);
+}
+
+/// One of its kind, on whatever claw.
+bool is_any_mentioned(const Situation& situation, Foot foot, Fixture fixture) {
+  OnFootRow any;
+  any.foot = foot;
+  any.fixture = fixture;
+  any.claw = Claw::not_called;
+  return is_mentioned(situation, any);
+}
+
+/// Nobody mentioned the block, and one is put on the other claw.
+bool is_beside_a_new_one(const Situation& situation, const OnFootRow& row) {
+  const FootCall* call = find_foot(situation.turn, row.foot);
+  return row.fixture == Fixture::block && call != nullptr && put_on_today(*call, Fixture::block);
 }
 
 std::vector<std::string> still_on_answers(const OnFootRow& row, bool name_claw,
@@ -53,17 +78,19 @@ Firing asked_about(const OnFootRow& row, bool name_claw, const Situation& situat
   firing.warning.words =
       is_over ? sentence(what) + ": still on?" : "Not finished; was the " + what + " seen?";
   firing.warning.answers = still_on_answers(row, name_claw, situation.language);
-  firing.causes = {{row.foot, about(row.fixture)}};
+  firing.causes = {
+      {row.foot, is_beside_a_new_one(situation, row) ? About::old_block : about(row.fixture)}};
   return firing;
 }
 
 void ask_about(std::vector<Firing>& firings, const Situation& situation, Foot foot,
                Fixture fixture) {
-  if (is_mentioned(situation, foot, fixture)) return;
   const Rows& past = situation.past.rows;
   const bool one_each_claw = fixture == Fixture::block && blocked_before(past, foot).both();
   for (const OnFootRow& row : fixtures_left(past, foot, fixture)) {
-    const bool name_claw = one_each_claw && is_called(row.claw);
+    if (is_mentioned(situation, row)) continue;
+    const bool is_one_of_two = one_each_claw || is_beside_a_new_one(situation, row);
+    const bool name_claw = is_one_of_two && is_called(row.claw);
     firings.push_back(asked_about(row, name_claw, situation));
   }
 }
@@ -75,7 +102,7 @@ void ask_where(std::vector<Firing>& firings, const Situation& situation, Fixture
     return each.open && is_somewhere_on_her(fixture, each) && each.made_on < situation.today;
   });
   const bool is_told = std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
-    return is_mentioned(situation, foot, fixture);
+    return is_any_mentioned(situation, foot, fixture);
   });
   if (task == past.tasks.end() || is_told) return;
   Firing firing;
