@@ -134,7 +134,7 @@ Result<InCrush> taken_up(const VisitBook& book, const KeptDraft& kept) {
   return cow;
 }
 
-Result<std::optional<InCrush>> stood_there(const VisitBook& book, const RecordedTurn& turn) {
+Result<InCrush> called_anew(const VisitBook& book, const RecordedTurn& turn) {
   auto past = past_of(book, turn.body.cow, &turn);
   if (!past) return past.faults();
   auto near = near_cows(book, turn.body.turn.cow, *past);
@@ -144,6 +144,16 @@ Result<std::optional<InCrush>> stood_there(const VisitBook& book, const Recorded
   cow.past = *std::move(past);
   cow.near = *std::move(near);
   cow.draft.turn.cow = turn.body.turn.cow;
+  cow.called_first = turn.body.called_first;
+  cow.warnings = WarningLedger(turn.body.warnings, turn.body.words);
+  cow.by = turn.by;
+  return cow;
+}
+
+Result<std::optional<InCrush>> stood_there(const VisitBook& book, const RecordedTurn& turn) {
+  auto called = called_anew(book, turn);
+  if (!called) return called.faults();
+  InCrush cow = *std::move(called);
   for (const std::string& line : turn.body.words) read_again(book, cow, line);
   cow.refused.clear();
   for (const std::string& line : lines_not_understood(turn.body.turn)) {
@@ -151,9 +161,6 @@ Result<std::optional<InCrush>> stood_there(const VisitBook& book, const Recorded
   }
   cow.taken_anew.clear();
   cow.draft.turn.cow = turn.body.turn.cow;
-  cow.called_first = turn.body.called_first;
-  cow.warnings = WarningLedger(turn.body.warnings, turn.body.words);
-  cow.by = turn.by;
   Turn now = as_settled(book, cow);
   now.end = turn.body.turn.end;
   now.end_reason = turn.body.turn.end_reason;

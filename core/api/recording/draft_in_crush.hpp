@@ -20,6 +20,10 @@ std::string draft_text(const VisitBook& book, const Crush& crush, const TurnsLet
 /// version of the program took stays and is asked about.
 Result<InCrush> taken_up(const VisitBook& book, const KeptDraft& kept);
 
+/// She of a recorded turn as she came, with her past before it and what was asked of her in it;
+/// nothing is called of her yet.
+Result<InCrush> called_anew(const VisitBook& book, const RecordedTurn& turn);
+
 /// She who was let out with that turn, as she stood there; nothing where her words read again make
 /// another turn of it, as they do when it went on with one before.
 Result<std::optional<InCrush>> stood_there(const VisitBook& book, const RecordedTurn& turn);

@@ -6,11 +6,11 @@
 #include <vector>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/recording/draft_in_crush.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/held_back.hpp"
 #include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
-#include "core/api/recording/near_cows.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
@@ -338,14 +338,9 @@ Result<bool> RecordingState::mended_first_call(const Line& line, std::string_vie
 /// She is put in the crush as she stood there, and out again when it is recorded.
 Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft draft,
                                             std::string_view text) {
-  auto past = past_of(book_, wrong.body.cow, &wrong);
-  if (!past) return past.faults();
-  auto near = near_cows(book_, wrong.body.turn.cow, *past);
-  if (!near) return near.faults();
-  InCrush her;
-  her.cow = wrong.body.cow;
-  her.near = *std::move(near);
-  her.past = *std::move(past);
+  auto called = called_anew(book_, wrong);
+  if (!called) return called.faults();
+  InCrush her = *std::move(called);
   TurnDraft before;
   before.turn = wrong.body.turn;
   TakenAnew anew =
@@ -355,10 +350,8 @@ Outcome RecordingState::record_mended_later(const RecordedTurn& wrong, TurnDraft
   her.taken_anew = std::move(anew.told);
   her.draft.words = wrong.body.words;
   her.draft.words.emplace_back(trimmed(text));
-  her.called_first = wrong.body.called_first;
-  her.warnings = WarningLedger(wrong.body.warnings, wrong.body.words);
   her.filled_then = filled_then(wrong.body.turn, book_.visit.todays_feet);
-  her.by = {wrong.by.caller, book_.by.writer};
+  her.by.writer = book_.by.writer;
   her.first_answer = book_.answers.count();
   const bool was_last = turns_.last().turn == wrong.entry;
   LastTurn last = turns_.last();
