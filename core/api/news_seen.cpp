@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "core/api/news_lead.hpp"
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
 #include "core/log/bodies.hpp"
@@ -87,18 +88,7 @@ std::vector<Part> parts_of(std::string_view line) {
 
 /// "news 112 wrap off" is told as "112 wrap off": the word only says what kind of line it is.
 std::string_view without_lead(std::string_view line) {
-  for (const CallLanguage& each : call_languages()) {
-    const Language& language = each.words();
-    for (std::size_t at = 0; at < language.phrases().size(); ++at) {
-      const std::string& lead = language.folded(at);
-      const bool is_led = language.phrases()[at].kind == TermKind::news_lead &&
-                          fold_case(line.substr(0, lead.size())) == lead &&
-                          line.size() > lead.size() && !is_in_a_word(line[lead.size()]);
-      if (!is_led) continue;
-      const std::size_t from = line.find_first_not_of(" :,.;-", lead.size());
-      return from == std::string_view::npos ? line : line.substr(from);
-    }
-  }
+  for (const CallLanguage& each : call_languages()) line = behind_news_lead(line, each.words());
   return line;
 }
 

@@ -52,11 +52,8 @@ refused line 17: # makes the line a comment, and a number follows; leave out # f
 saved 414
 saved 415
 refused line 22: "Thu" cannot stand here; expected a foot or today's feet; what is off by now is told without its day; of one put on today, say in the crush when it comes off: "wrap on, off Thu"
-refused line 23: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
-mark 416: "77 gone Thu", "no, left hind" were not understood, nor said again
-saved 416
-refused line 24: A line before may have named another cow, so it is not clear whose this is. Say her number, and this once more.
-mark 416: "77 gone Thu" was not understood, nor said again
+refused line 23: The line before told of 77, so it is not clear whose this is. Of her in the crush: "416 no, left hind"; of 77: "77 no, left hind".
+mark 416: "no, left hind" was not understood, nor said again
 saved 416
 refused line 29: "brown" is not understood; expected a foot, a number, "no number", a claw, a lesion or nothing found
 refused line 30: "outsde" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "outside"?
@@ -66,7 +63,7 @@ saved 417
 unnumbered no number: Which number has she?
 doubtful_number 218?: Is her number 218?
 unfinished 218?: Her turn was not finished: "218 lame LH, vet came" was not understood
-unfinished 416: Her turn was not finished: "77 gone Thu", "no, left hind" were not understood
+unfinished 416: Her turn was not finished: "no, left hind" was not understood
 unfinished no number: Her turn was not finished: "brown heifer", "RH outsde sole ulcer" were not understood
 lifted_not_called 217: Right hind: not lifted, or what was found?
 lifted_not_called 300: Right hind: not lifted, or what was found?
@@ -76,6 +73,7 @@ lifted_not_called 417: Right hind: not lifted, or what was found?
 lifted_not_called no number: Right hind: what was found?
 news_unclear 301: "301, 302 lame LH": This was not understood. What was told?
 news_unclear 302: "301, 302 lame LH": This was not understood. What was told?
+news_unclear 77: "77 gone Thu": This was not understood. What was told?
 
 ## recorded
 217 | fine LH
@@ -86,6 +84,6 @@ news_unclear 302: "301, 302 lame LH": This was not understood. What was told?
 413 | fine LH RH
 414 | fine LH
 415 lame RH | RH IH between slight | fine LH
-416 | fine LH RH | unfinished: "77 gone Thu", "no, left hind" were not understood
+416 | fine LH RH | unfinished: "no, left hind" was not understood
 417 | fine LH
 no number | RH not called | unfinished: "brown heifer", "RH outsde sole ulcer" were not understood

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
@@ -12,10 +13,12 @@ namespace evenclaw {
 
 namespace {
 
+/// Or mended: "no, right hind" may be of the wrap that was told off.
 bool is_found_or_done(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
-  return said != nullptr &&
-         (std::holds_alternative<FindingSaid>(*said) || std::holds_alternative<ActionSaid>(*said));
+  if (said == nullptr || std::holds_alternative<CowCorrected>(*said)) return false;
+  return std::holds_alternative<FindingSaid>(*said) || std::holds_alternative<ActionSaid>(*said) ||
+         mends_or_takes_back(*said);
 }
 
 bool names_who_it_is_of(const Clause& clause) {

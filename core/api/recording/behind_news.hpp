@@ -18,8 +18,8 @@ namespace evenclaw {
 /// own leaves no doubt, also of news before it.
 void now_told_of(InCrush& here, const NewsSaid& news, CowId cow);
 
-/// The line tells of a finding or of something done, names no cow, and the one before was news of
-/// another one.
+/// The line tells of a finding or of something done, or mends one, names no cow, and the one before
+/// was news of another one.
 bool may_be_of_her_told_of(const InCrush& here, const Line& line);
 
 /// The line that may have been of either is said with the number of one: nothing of it is open of

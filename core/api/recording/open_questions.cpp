@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/api/news_lead.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
@@ -103,6 +104,7 @@ bool names_the_cow(std::string_view text, std::string_view number, const Languag
   const auto is_hers = [&](const std::string& named) {
     return plain_number(named) == plain_number(number);
   };
+  text = behind_news_lead(text, language);
   const std::vector<std::string> first = numbers_at_start(text, language);
   const std::vector<std::string> anywhere = numbers_anywhere(text, language);
   return std::any_of(first.begin(), first.end(), is_hers) ||
@@ -112,6 +114,7 @@ bool names_the_cow(std::string_view text, std::string_view number, const Languag
 /// "300 wrap off; 302 sld": each cow of whom something is told. A number anywhere else may be
 /// anything, unless a cow of this herd carries it.
 std::vector<std::string> numbers_told(const VisitBook& book, std::string_view text) {
+  text = behind_news_lead(text, book.language);
   std::vector<std::string> numbers = numbers_at_start(text, book.language);
   const auto add = [&numbers](const std::string& number) {
     const auto is_it = [&](const std::string& each) {
@@ -170,7 +173,7 @@ Outcome keep_unread(VisitBook& book, std::string_view text) {
   // A person who watches may have typed anything; what comes from a file was called.
   const bool was_called = !book.typed || holds_a_call_word(text, book.language);
   if (!numbers.empty() || !was_called) return Done{};
-  const std::string whom = whom_it_may_be_of(text, book.language);
+  const std::string whom = whom_it_may_be_of(behind_news_lead(text, book.language), book.language);
   return keep_as_unread(book, {whom, std::string(trimmed(text))},
                         "This was not understood. Of whom was it, and what was told?");
 }

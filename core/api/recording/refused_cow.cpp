@@ -15,6 +15,7 @@
 #include "core/trade/call_line/term.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -69,6 +70,23 @@ bool belongs_to_a_turn(TermKind kind) {
       TermKind::other_foot,   TermKind::one_side,     TermKind::off_with_it,
       TermKind::denied};
   return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
+bool is_of_wrap_or_block(const Phrase& said) {
+  return said.kind == TermKind::wrap_act || said.kind == TermKind::block_act;
+}
+
+/// What became of a cow, or of her wrap or block.
+bool tells_fate(const Phrase& said) {
+  if (said.kind == TermKind::news || said.kind == TermKind::gone) return true;
+  const auto act = is_of_wrap_or_block(said) ? fixture_said(static_cast<ActionKind>(said.value))
+                                             : std::optional<FixtureSaid>();
+  return act && (is_off_after(act->step) || act->step == FixtureStep::left_on);
+}
+
+/// "Wrap on": it was done in the crush.
+bool is_done_now(const Phrase& said) {
+  return is_of_wrap_or_block(said) && !tells_fate(said);
 }
 
 /// News tells of feet as well, but of nothing else that belongs to a turn.
@@ -279,7 +297,16 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
   if (is_list_of_numbers(tokens, language)) return {};
   if (has_its_unit(tokens, 0, language) || names_two_cows(tokens, language)) return {};
   refused.likely = likely_from_rest(tokens, language);
-  if (refused.likely == CowLikely::none) return {};
+  if (refused.likely == CowLikely::none) {
+    const Token& number = tokens.front();
+    const bool is_number =
+        number.kind == TokenKind::number && !is_part_of_a_word(tokens, 0, language);
+    if (is_number)
+      refused.news_of =
+          plain_number(number.folded.empty() ? text.substr(number.offset, number.length)
+                                             : std::string_view(number.folded));
+    return refused;
+  }
   if (is_part_of_a_word(tokens, 0, language)) {
     refused.cow = known_by(text, std::span(tokens).first(2));
     return refused;
@@ -302,6 +329,23 @@ bool names_several_cows(std::string_view text, const Language& language) {
   if (at + 1 >= tokens.size() || tokens[at].kind != TokenKind::number) return false;
   const std::vector<Token> rest(tokens.begin() + static_cast<std::ptrdiff_t>(at), tokens.end());
   return rest[1].kind == TokenKind::number || is_list_of_numbers(rest, language);
+}
+
+bool tells_news_alone(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  bool any = false;
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    at += std::max<std::size_t>(match.word_count, 1);
+    if (match.phrase == nullptr) continue;
+    const TermKind kind = match.phrase->kind;
+    const bool is_foot = kind == TermKind::foot || kind == TermKind::feet;
+    const bool is_of_a_turn = (belongs_to_a_turn(kind) && !is_foot) || is_done_now(*match.phrase);
+    if (is_of_a_turn) return false;
+    any = any || tells_fate(*match.phrase);
+  }
+  return any;
 }
 
 bool tells_todays_feet(std::string_view text, const Language& language) {

@@ -18,6 +18,7 @@ struct RefusedCow {
       cow;  // as far as she was named; when it is not sure that a cow was, she is a doubtful one
   // Her number is in no doubt: should a cow of the herd carry it, it is that one.
   bool is_clear_number = false;
+  std::string news_of = {};  // the number the line starts with, when it goes on with news alone
 };
 
 /// One number and no other; what is sure of it does not count. "" when she has none.
@@ -40,6 +41,10 @@ std::optional<CowSaid> cow_mended_in_refused(std::string_view text, const LineCo
 
 /// A refused line that starts with a list of numbers: "883 and 884 LH DD", "885/886 LH SU".
 bool names_several_cows(std::string_view text, const Language& language);
+
+/// All that is known of the line tells what became of cows, of their wraps or blocks: nothing in it
+/// was found or done in the crush.
+bool tells_news_alone(std::string_view text, const Language& language);
 
 /// A refused line about the feet that are lifted today, and about no cow: "today all".
 bool tells_todays_feet(std::string_view text, const Language& language);

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/news_lead.hpp"
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/foot_of_fixture.hpp"
 #include "core/api/recording/held_back.hpp"
@@ -16,6 +17,7 @@
 #include "core/api/recording/two_cows.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/trap.hpp"
 #include "core/trade/identity.hpp"
 
@@ -44,6 +46,16 @@ bool mends_the_number(const Line& line, const std::string& number) {
   const auto* clause = std::get_if<TurnClause>(&line.clauses.front());
   const auto* mended = clause == nullptr ? nullptr : std::get_if<CowCorrected>(clause);
   return mended != nullptr && only_number(mended->cow) == number;
+}
+
+std::string first_number_in(std::string_view text, const Language& language) {
+  if (!is_utf8(text)) return {};
+  for (const Token& token : spoken_tokens(text, language)) {
+    if (token.kind != TokenKind::number) continue;
+    return plain_number(token.folded.empty() ? text.substr(token.offset, token.length)
+                                             : std::string_view(token.folded));
+  }
+  return {};
 }
 
 /// "4l3 gone" is of somebody, and nobody knows of whom.
@@ -159,8 +171,8 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
         book_, {std::string(book_.language.say(TermKind::today)), std::string(trimmed(text))},
         "This was not understood. Which feet are lifted today?");
   }
-  if (refused.likely == CowLikely::none && names_several_cows(text, book_.language)) {
-    hold_back_after(book_, crush_, text);
+  if (refused.likely == CowLikely::none && tells_of_others(refused, text)) {
+    keep_apart(text);
     return keep_unread(book_, text);
   }
   const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
@@ -188,6 +200,26 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (!crush_.cow) return keep_unread(book_, text);
   keep_refused_once(*crush_.cow, text, book_.language);
   return Done{};
+}
+
+/// News, or several cows: none of it is of her in the crush, nor of any cow that follows.
+bool RecordingState::tells_of_others(const RefusedCow& refused, std::string_view text) const {
+  const Language& language = book_.language;
+  const bool is_of_several = names_several_cows(text, language);
+  if (is_of_several || is_led_in_as_news(text, language)) return true;
+  if (!parts_of_cows(text, language).empty()) return !tells_of_a_foot(text, language);
+  const bool is_hers = crush_.cow && only_number(crush_.cow->draft.turn.cow) == refused.news_of;
+  return !refused.news_of.empty() && !is_hers;
+}
+
+/// What follows a line of several cows may be of any of them. Behind news nothing but what is found
+/// or done is in doubt, as behind news that was understood.
+void RecordingState::keep_apart(std::string_view text) {
+  const bool is_news =
+      is_led_in_as_news(text, book_.language) ||
+      (tells_news_alone(text, book_.language) && !names_several_cows(text, book_.language));
+  if (!is_news) return hold_back_after(book_, crush_, text);
+  if (crush_.cow) crush_.cow->told_of = first_number_in(text, book_.language);
 }
 
 /// Two cows in one line: it is asked about with either, until she is called on a line of her own.

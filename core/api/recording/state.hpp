@@ -19,6 +19,7 @@
 #include "core/api/recording/news_desk.hpp"
 #include "core/api/recording/people_at_crush.hpp"
 #include "core/api/recording/recorded_batches.hpp"
+#include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/turns_let_out.hpp"
 #include "core/api/recording/two_cows.hpp"
 #include "core/api/recording/visit_book.hpp"
@@ -98,6 +99,8 @@ class RecordingState {
   // refused_lines.cpp
   Faults with_foot_offered(Faults faults, std::string_view text);
   Outcome refused_line(std::string_view text, const Faults& faults);
+  [[nodiscard]] bool tells_of_others(const RefusedCow& refused, std::string_view text) const;
+  void keep_apart(std::string_view text);
   Outcome keep_with_each(const std::vector<PartOfLine>& parts, std::string_view text);
   Outcome name_in_refused(const CowSaid& cow, std::string_view text);
   [[nodiscard]] bool is_certain_now(const CowSaid& cow) const;

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <utility>
 
+#include "core/api/news_lead.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -63,6 +64,7 @@ std::optional<CowFurtherOn> cow_further_on(std::string_view text, const Language
 
 std::vector<PartOfLine> parts_of_cows(std::string_view text, const Language& language) {
   if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
+  text = behind_news_lead(text, language);
   const std::vector<Token> tokens = spoken_tokens(text, language);
   std::size_t from = first_said(tokens, language);
   if (from >= tokens.size() || tokens[from].kind != TokenKind::number) return {};
@@ -92,7 +94,7 @@ std::optional<std::string> part_of_one(std::string_view text, const std::string&
 std::string told_of_one(std::string_view text, const std::string& number,
                         const Language& language) {
   if (auto part = part_of_one(text, number, language)) return *std::move(part);
-  const std::string said(trimmed(text));
+  const std::string said(behind_news_lead(trimmed(text), language));
   if (!names_several_cows(said, language)) return said;
   const std::vector<Token> tokens = spoken_tokens(said, language);
   std::size_t at = 0;
