@@ -221,10 +221,23 @@ std::string answers_by_news(const Points& points) {
   if (first_that(points, is_news) != nullptr) {
     out += "  news, told plainly: evenclaw told \"412 wrap off LH\"\n";
   }
-  if (const OpenPoint* fate = first_of(points, OpenPointKind::told_two_ways)) {
+  const auto is_of_her_walk = [](const OpenPoint& point) {
+    return point.words.find("walk sound") != std::string::npos;
+  };
+  const OpenPoint* fate = first_that(points, [&](const OpenPoint& point) {
+    return point.kind == OpenPointKind::told_two_ways && !is_of_her_walk(point);
+  });
+  if (fate != nullptr) {
     const std::string what = fate->words.rfind("Block", 0) == 0 ? " block" : " wrap";
     out += "  off or still on: evenclaw told \"" + fate->cow_said + what +
            " off\", or with \"still on\"\n";
+  }
+  const OpenPoint* walk = first_that(points, [&](const OpenPoint& point) {
+    return point.kind == OpenPointKind::told_two_ways && is_of_her_walk(point);
+  });
+  if (walk != nullptr) {
+    out += "  how she walks: evenclaw told \"" + walk->cow_said +
+           " still lame\", or with \"walks sound\"\n";
   }
   const OpenPoint* in_words = first_that(points, [](const OpenPoint& point) {
     return is_settled_in_words(point.kind) && point.kind != OpenPointKind::told_gone;

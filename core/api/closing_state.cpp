@@ -100,6 +100,11 @@ class PointCollector {
     if (turn.end == TurnEnd::done)
       waits_for_feet_[turn.cow] |= heard_.said_rest_fine.count(turn.turn) > 0;
     if (turn.end != TurnEnd::done) asked_in_full_.insert(turn.cow);
+    const auto told_by = heard_.told_by.find(turn.turn);
+    if (turn.walks_sound && told_by != heard_.told_by.end()) {
+      const auto& [device, order] = told_by->second;
+      heard_.walks.push_back({turn.cow, true, false, false, device, order});
+    }
     if (!turn.number_said.empty()) said_.emplace(turn.cow, plain_number(turn.number_said));
   }
 
@@ -173,6 +178,11 @@ class PointCollector {
       add(OpenPointKind::told_two_ways, told.cow,
           what + (told.feet.empty() ? "" : " on " + spoken(told.feet)) +
               ": said to be off, and to be still on. Which is right?");
+    }
+    for (const CowId cow : walk_told_two_ways(heard_.walks)) {
+      if (has_left(cow)) continue;
+      add(OpenPointKind::told_two_ways, cow,
+          "Said to be lame still, and to walk sound. Which is right?");
     }
   }
 
@@ -294,12 +304,19 @@ class PointCollector {
     put_on = std::min(put_on, row.since);
   }
 
-  /// What was on her is asked about in the crush. Where nothing was known on her, or the words were
-  /// not understood, seeing her does not tell what was meant; nor to whom the vet came.
+  /// What was on her is asked about in the crush, but not what is told of her once she is out of
+  /// it. Where nothing was known on her, or the words were not understood, seeing her does not tell
+  /// what was meant; nor to whom the vet came.
   [[nodiscard]] bool is_answered_by_seeing(const OpenNews& told) const {
     if (!told.news || told.news == News::vet_came) return false;
     if (heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
     const std::optional<FixtureSaid> said = fixture_said(*told.news);
+    const auto told_by = heard_.told_by.find(told.entry);
+    const auto called = heard_.last_called.find(*told.cow);
+    const bool is_told_later = told_by != heard_.told_by.end() &&
+                               called != heard_.last_called.end() &&
+                               told_by->second.second > called->second;
+    if (is_told_later) return false;
     // Told off before, it is no longer looked for in the crush.
     const bool is_looked_for = !said || said->step != FixtureStep::left_on ||
                                spoken_of_.count({*told.cow, said->fixture}) > 0;

@@ -39,7 +39,7 @@ NewsEffect effect_told(const NewsSaid& news, const CowPast& past, const ToldOn& 
   const std::optional<FixtureSaid> said = fixture_said(news.news);
   const FootSet off = said_to_be_off(news, past.rows, lately.from);
   if (off.empty() || is_of_another_one(news, said->fixture, past.rows)) {
-    return effect_of(news, past, told.day, told.entry);
+    return effect_of(news, past, told.day, told.entry, lately.sure);
   }
   NewsEffect effect;
   if (is_off_after(said->step)) return effect;

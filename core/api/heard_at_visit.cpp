@@ -43,11 +43,18 @@ void hear(HeardAtVisit& heard, const TurnRecorded& told, EntryId entry, CowId co
 }
 
 Outcome hear_visit(HeardAtVisit& heard, Store& store, const Visit& visit, const CowGroups& groups) {
+  std::map<EntryId, std::int64_t> first_made;  // of turns: a correction is no new call
   return store.read_entries({visit.herd.value, visit.visit.value, {}}, [&](const Entry& entry) {
     const bool closes = entry.envelope.kind == VisitClosed::kind;
     heard.changed_since_closing = !closes;
     if (const auto turn = body_as<TurnRecorded>(entry)) {
-      hear(heard, *turn, entry.envelope.id, groups.representative(turn->cow));
+      const CowId cow = groups.representative(turn->cow);
+      hear(heard, *turn, entry.envelope.id, cow);
+      const auto before = entry.envelope.supersedes ? first_made.find(*entry.envelope.supersedes)
+                                                    : first_made.end();
+      const std::int64_t order = before == first_made.end() ? entry.envelope.order : before->second;
+      first_made[entry.envelope.id] = order;
+      heard.last_called[cow] = std::max(heard.last_called[cow], order);
     }
     heard.told_by[entry.envelope.id] = {entry.envelope.device, entry.envelope.order};
     const auto settled = body_as<QuestionSettled>(entry);
@@ -58,7 +65,26 @@ Outcome hear_visit(HeardAtVisit& heard, Store& store, const Visit& visit, const 
   });
 }
 
+/// What was told of a cow in these words was taken back at that place in the log.
+using TakenBack = std::map<std::pair<CowId, std::string>, std::int64_t>;
+
+Result<TakenBack> news_taken_back(Store& store, const Visit& visit) {
+  TakenBack back;
+  const std::vector<std::string> kinds = {std::string(QuestionSettled::kind)};
+  const Outcome read =
+      store.read_entries({visit.herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
+        const auto settled = body_as<QuestionSettled>(entry);
+        if (settled && settled->cow && settled->about)
+          back[{*settled->cow, *settled->about}] = entry.envelope.order;
+        return true;
+      });
+  if (!read) return read.faults();
+  return back;
+}
+
 Outcome hear_news(HeardAtVisit& heard, Store& store, const Visit& visit, const CowGroups& groups) {
+  const auto back = news_taken_back(store, visit);
+  if (!back) return back.faults();
   const std::vector<std::string> kinds = {std::string(TaskClosedBody::kind)};
   return store.read_entries({visit.herd.value, std::nullopt, kinds}, [&](const Entry& entry) {
     const auto told = body_as<TaskClosedBody>(entry);
@@ -67,6 +93,14 @@ Outcome hear_news(HeardAtVisit& heard, Store& store, const Visit& visit, const C
     if (!since && told->visit != visit.visit) return true;
     const CowId cow = groups.representative(told->cow);
     heard.cows_told_of.insert(cow);
+    const auto taken = back->find({told->cow, told->words});
+    if (taken != back->end() && taken->second > entry.envelope.order) return true;
+    const bool is_sound = told->news == News::walks_sound;
+    const bool is_of_her_walk = !told->asked && (is_sound || told->news == News::still_lame);
+    if (is_of_her_walk) {
+      heard.walks.push_back(
+          {cow, is_sound, true, since, entry.envelope.device, entry.envelope.order});
+    }
     const std::optional<FixtureSaid> said = fixture_said(told->news);
     const bool is_clear = said && tells_its_fate(said->step) && !told->asked;
     if (!is_clear) return true;

@@ -34,10 +34,12 @@ struct HeardAtVisit {
   std::map<EntryId, CowSaid> in_doubt;    // by turn: cows whose number nobody read for sure
   std::map<CowId, std::string> found_on;  // of cows without a number, in words
   std::map<EntryId, std::pair<DeviceId, std::int64_t>> told_by;  // turns: device, place in the log
-  std::vector<FateTold> fates;                                   // of wraps and blocks, as news
-  std::map<std::pair<EntryId, std::string>, Rank> ranks;         // of warnings, by turn and words
-  std::set<OnHerFoot> asked_in_crush;                            // whether it is still on
-  std::set<EntryId> said_rest_fine;                              // turns
+  std::map<CowId, std::int64_t> last_called;  // place in the log of her last call, as first made
+  std::vector<FateTold> fates;                // of wraps and blocks, as news
+  std::vector<WalkTold> walks;                // how she walks, as news
+  std::map<std::pair<EntryId, std::string>, Rank> ranks;  // of warnings, by turn and words
+  std::set<OnHerFoot> asked_in_crush;                     // whether it is still on
+  std::set<EntryId> said_rest_fine;                       // turns
   bool changed_since_closing = false;
 };
 

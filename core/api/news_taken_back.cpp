@@ -81,6 +81,11 @@ std::vector<HeardWord> heard_in(std::string_view text, const Language& language)
   return heard;
 }
 
+std::size_t behind_commas(const std::vector<Token>& tokens, std::size_t at) {
+  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
+  return at;
+}
+
 std::size_t count_of_no(const std::vector<HeardWord>& heard, std::size_t from) {
   std::size_t at = from;
   while (at < heard.size() && heard[at].what == Heard::no) ++at;
@@ -89,11 +94,12 @@ std::size_t count_of_no(const std::vector<HeardWord>& heard, std::size_t from) {
 
 void add_standing(std::vector<NewsStanding>& standing, const Entry& entry) {
   if (const auto told = body_as<TaskClosedBody>(entry)) {
-    standing.push_back(
-        {told->cow, told->day, told->visit, told->words, false, told->asked.has_value()});
+    standing.push_back({told->cow, told->day, told->visit, told->words, false,
+                        told->asked.has_value(), NewsSaid{{}, told->news, told->feet, false}});
   }
   if (const auto left = body_as<CowLeft>(entry)) {
-    standing.push_back({left->cow, left->day, std::nullopt, left->words, true, false});
+    standing.push_back({left->cow, left->day, std::nullopt, left->words, true, false,
+                        NewsSaid{{}, News::gone, {}, false}});
   }
   const auto settled = body_as<QuestionSettled>(entry);
   if (!settled || !settled->about || !settled->cow) return;
@@ -153,6 +159,36 @@ std::optional<NewsDenied> news_denied_in(std::string_view text, const Language& 
   const bool is_one = denied >= twice && denied + twice == heard.size() && heard.back().news;
   if (!is_one || heard.back().what == Heard::gone) return std::nullopt;
   return NewsDenied{heard.front().number, *heard.back().news};
+}
+
+std::optional<NewsInstead> news_instead_in(std::string_view text, const Language& language) {
+  if (!is_utf8(text)) return std::nullopt;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  if (tokens.empty() || tokens.front().kind != TokenKind::number) return std::nullopt;
+  const std::size_t no = behind_commas(tokens, 1);
+  const Language::Match said = language.longest_match(tokens, no);
+  if (said.phrase == nullptr || said.phrase->kind != TermKind::correction) return std::nullopt;
+  const std::size_t rest = behind_commas(tokens, no + said.word_count);
+  if (rest >= tokens.size() || tokens[rest].kind != TokenKind::word) return std::nullopt;
+  const Heard first = heard_as(language.longest_match(tokens, rest).phrase);
+  // "306 no sold": she was not.
+  const bool is_denied = first == Heard::gone && rest == no + said.word_count;
+  if (first == Heard::no || is_denied) return std::nullopt;
+  const Token& number = tokens.front();
+  const std::string hers(number.folded.empty() ? text.substr(number.offset, number.length)
+                                               : std::string_view(number.folded));
+  return NewsInstead{hers, hers + ' ' + std::string(trimmed(text.substr(tokens[rest].offset)))};
+}
+
+bool is_instead_of(const NewsSaid& told, const NewsSaid& now) {
+  if (told.news == now.news && told.feet == now.feet) return now.news == News::gone;
+  const auto is_of_her_walk = [](News news) {
+    return news == News::still_lame || news == News::walks_sound;
+  };
+  if (is_of_her_walk(told.news) && is_of_her_walk(now.news)) return true;
+  const std::optional<FixtureSaid> before = fixture_said(told.news);
+  const std::optional<FixtureSaid> after = fixture_said(now.news);
+  return before && after && before->fixture == after->fixture;
 }
 
 bool is_denied(const NewsDenied& denied, News told) {

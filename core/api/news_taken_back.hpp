@@ -38,6 +38,15 @@ struct NewsDenied {
 /// Nothing for any other line.
 std::optional<NewsDenied> news_denied_in(std::string_view text, const Language& language);
 
+/// "308 no, walks sound": what is told of her instead of what was told, "308 walks sound".
+struct NewsInstead {
+  std::string number;
+  std::string words;  // as said, without the "no"
+};
+
+/// Nothing for any other line, nor for one that says "no" twice.
+std::optional<NewsInstead> news_instead_in(std::string_view text, const Language& language);
+
 /// The same news, or of the same wrap or block that it is off.
 bool is_denied(const NewsDenied& denied, News told);
 
@@ -52,9 +61,14 @@ struct NewsStanding {
   std::string words;
   bool is_gone = false;
   bool is_asked = false;  // nobody could be sure of it
+  NewsSaid news = {};     // this piece of it; who is gone as such
 
   friend bool operator==(const NewsStanding&, const NewsStanding&) = default;
 };
+
+/// The one stands for the other behind a "no": both tell how she walks, that she left, or of the
+/// same kind of wrap or block, on whatever foot, but not both the same.
+bool is_instead_of(const NewsSaid& told, const NewsSaid& now);
 
 /// In the order of the log, `unwritten` behind it.
 Result<std::vector<NewsStanding>> news_standing(Store& store, HerdId herd, CowId cow,

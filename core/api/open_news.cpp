@@ -7,6 +7,7 @@
 
 #include "core/api/call_language.hpp"
 #include "core/api/herd_log.hpp"
+#include "core/api/recording/recorded_before.hpp"
 #include "core/api/still_untold.hpp"
 #include "core/log/body.hpp"
 #include "core/trade/identity.hpp"
@@ -16,8 +17,9 @@ namespace evenclaw {
 
 namespace {
 
-/// "Still on" was asked about, and it is told off.
+/// "Still on" was asked about, and it is told off; or how she walks, and it is told the other way.
 bool is_the_other_way(News asked, News told) {
+  if (opposite_of(asked) == told) return true;
   const std::optional<FixtureSaid> was = fixture_said(asked);
   const std::optional<FixtureSaid> is = fixture_said(told);
   return was && is && was->fixture == is->fixture && was->step == FixtureStep::left_on &&
@@ -100,7 +102,7 @@ class NewsBook {
     tell_unread(cow, news, told.words);
     drop([&](const Open& open) {
       if (!open.news.news || !is_of(open.news, cow)) return false;
-      return *open.news.news == told.news ||
+      return tells_the_same(*open.news.news, told.news) ||
              (!told.asked && is_the_other_way(*open.news.news, told.news));
     });
     if (!told.visit) return;

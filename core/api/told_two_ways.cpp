@@ -1,6 +1,7 @@
 #include "core/api/told_two_ways.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <utility>
@@ -30,12 +31,12 @@ bool contradict(const FateTold& off, const FateTold& on) {
   return is_pair && (off.device != on.device || off.order < on.order);
 }
 
-bool is_settled(const Fates& fates) {
-  const auto last =
-      std::max_element(fates.begin(), fates.end(),
-                       [](const FateTold& a, const FateTold& b) { return a.order < b.order; });
+template <class Told>
+bool is_settled(const std::vector<Told>& fates) {
+  const auto last = std::max_element(
+      fates.begin(), fates.end(), [](const Told& a, const Told& b) { return a.order < b.order; });
   const bool on_one_device = std::all_of(
-      fates.begin(), fates.end(), [&](const FateTold& one) { return one.device == last->device; });
+      fates.begin(), fates.end(), [&](const Told& one) { return one.device == last->device; });
   return last->is_since || (last->is_news && on_one_device);
 }
 
@@ -53,6 +54,19 @@ std::optional<FootSet> feet_in_doubt(const Fates& fates) {
 }
 
 }  // namespace
+
+std::vector<CowId> walk_told_two_ways(const std::vector<WalkTold>& told) {
+  std::map<CowId, std::vector<WalkTold>> by_cow;
+  for (const WalkTold& one : told) by_cow[one.cow].push_back(one);
+  std::vector<CowId> cows;
+  for (const auto& [cow, walks] : by_cow) {
+    const auto sound =
+        std::count_if(walks.begin(), walks.end(), [](const WalkTold& one) { return one.is_sound; });
+    const bool is_both = sound > 0 && static_cast<std::size_t>(sound) < walks.size();
+    if (is_both && !is_settled(walks)) cows.push_back(cow);
+  }
+  return cows;
+}
 
 bool tells_its_fate(FixtureStep step) {
   return is_off_after(step) || step == FixtureStep::left_on;

@@ -30,6 +30,19 @@ struct ToldTwoWays {
   friend bool operator==(const ToldTwoWays&, const ToldTwoWays&) = default;
 };
 
+/// How she was said to walk: in the crush, or as news that was clear.
+struct WalkTold {
+  CowId cow;
+  bool is_sound = false;  // else she was said to be lame still
+  bool is_news = false;
+  bool is_since = false;
+  DeviceId device;
+  std::int64_t order = 0;
+};
+
+/// The cows of whom both were said. What settles it is told as of wraps and blocks.
+std::vector<CowId> walk_told_two_ways(const std::vector<WalkTold>& told);
+
 /// It is off after this step, or was left on.
 bool tells_its_fate(FixtureStep step);
 

@@ -98,7 +98,7 @@ enum class OpenPointKind {
   number_given_twice,  // seen under a number that another cow carries or carried
   two_versions,
   news_unclear,   // news not understood, of nobody known, or that could mean more than one thing
-  told_two_ways,  // a wrap or block that was said to be off, and to be still on
+  told_two_ways,  // a wrap or block said to be off and still on; lame still, and sound
   due_not_seen,   // a task of hers is due and she was not seen; or seeing her did not settle it
   still_on,       // a wrap or block is on a cow that was not seen and nobody spoke of
   on_since_when   // a wrap or block called still on that nobody knew of

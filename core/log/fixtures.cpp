@@ -20,6 +20,8 @@ struct Mark {
   Claw claw;
   FixtureEnd end;
   Day day;
+  VisitId visit;  // what was put on at this visit on these feet is not meant
+  FootSet not_meant{};
 };
 
 bool is_not_known_off(const OnFootRow& row) {
@@ -81,7 +83,8 @@ class FixtureBook {
     const std::optional<FixtureEnd> end = end_after(said->step);
     if (end && !told.body.asked) {
       if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
-      apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day});
+      apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day,
+             told.body.visit.value_or(VisitId{}), of_before(told.body, said->fixture)});
     }
     if (said->step == FixtureStep::left_on) see_by(told, said->fixture);
   }
@@ -160,11 +163,25 @@ class FixtureBook {
     return feet.empty() ? four_feet : feet;
   }
 
+  /// Feet of which news at a visit means what was there when she came: where there is an older one
+  /// (a block on the other claw), and everywhere when neither foot nor task says where.
+  [[nodiscard]] FootSet of_before(const TaskClosedBody& news, Fixture fixture) const {
+    FootSet feet;
+    const auto end = end_after(fixture_said(news.news)->step);
+    if (!news.visit || end == FixtureEnd::still_on) return feet;
+    if (news.feet.empty() && feet_meant(news) == four_feet) return four_feet;
+    for (const OnFootRow& row : rows_) {
+      const bool is_older = row.visit != *news.visit || row.only_seen;
+      if (is_older && row.fixture == fixture && is_not_known_off(row)) feet.add(row.foot);
+    }
+    return feet;
+  }
+
   void mark_by(const Action& action, FootSet feet, const Told<TurnRecorded>& turn) {
     const std::optional<FixtureSaid> said = fixture_said(action.kind);
     if (!said) return;
     const std::optional<FixtureEnd> end = end_after(said->step);
-    if (end) apply({feet, said->fixture, action.claw, *end, turn.moment.day});
+    if (end) apply({feet, said->fixture, action.claw, *end, turn.moment.day, {}});
   }
 
   void apply(const Mark& mark) {
@@ -173,6 +190,8 @@ class FixtureBook {
         continue;
       }
       if (!means_claw(row, mark.claw)) continue;
+      const bool is_spared = row.visit == mark.visit && !row.only_seen;
+      if (is_spared && mark.not_meant.has(row.foot)) continue;
       const bool leaves_partner = row.claw == Claw::both && is_called(mark.claw) &&
                                   mark.claw != Claw::both && mark.end != FixtureEnd::still_on;
       if (leaves_partner) {

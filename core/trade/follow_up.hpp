@@ -68,16 +68,18 @@ std::vector<TaskClosed> tasks_closed(const Turn& turn, const CowPast& past, Day 
 
 /// What one piece of news does. `unclear` is set, and nothing closed, when it could mean more than
 /// one thing (two wraps on and no foot named, for "wrap off"; "wraps off" or all four feet named
-/// mean every wrap) or when no such wrap or block is known of her. Without a foot, news told at a
-/// visit is of what was there when she came: a wrap put on at this visit is asked about. A block
-/// the farmer has seen on her closes his own first look at it and not the check, which is the
-/// trimmer's.
+/// mean every wrap) or when no such wrap or block is known of her. News told at a visit is of what
+/// was there when she came: a wrap put on at this visit is asked about, also with its foot. With
+/// `is_of_this_visit` that was asked, and a foot on which there is no older one means this visit's.
+/// A block the farmer has seen on her closes his own first look at it and not the check, which is
+/// the trimmer's.
 struct NewsEffect {
   std::vector<TaskClosed> closes;
   std::vector<TaskMade> makes;         // "still lame" makes a look due today
   std::optional<std::string> unclear;  // the question to ask
 };
 
-NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry);
+NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry,
+                     bool is_of_this_visit = false);
 
 }  // namespace evenclaw

@@ -4,6 +4,7 @@
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_after_all.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/put_on_here.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
@@ -33,14 +34,12 @@ std::string one_of(const FootSet& feet) {
   return words;
 }
 
-/// What can be meant: where no foot is named, what was there when she came, and nothing that was
-/// put on or asked for at this very visit.
+/// Where no foot is named, nothing that was asked for at this very visit can be meant.
 Rows meant_by(const NewsSaid& news, const CowPast& known) {
   Rows past = known.rows;
   if (known.same_visit.empty() || !news.feet.empty()) return past;
   const VisitId now = known.same_visit.front().visit;
   std::erase_if(past.tasks, [&](const TaskRow& task) { return task.visit == now; });
-  std::erase_if(past.on_feet, [&](const OnFootRow& row) { return row.visit == now; });
   return past;
 }
 
@@ -94,22 +93,60 @@ bool is_off_since_today(const NewsSaid& news, Fixture fixture, const Rows& past,
   });
 }
 
-NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
-                       const CowPast& known, Day today) {
-  NewsEffect effect;
-  const Rows past = meant_by(news, known);
-  const FootSet on_now = feet_with(fixture, known.rows);
-  const bool is_told = both_in(news.feet, feet_with(fixture, past)).empty() &&
-                       is_off_since_today(news, fixture, past, today);
-  if (is_told) return effect;
-  if (feet_with(fixture, past).empty() && !on_now.empty()) {
-    effect.unclear = "Her " + std::string(fixture_name(fixture)) + " on " + spoken(on_now) +
-                     " was put on at this visit. Is that one off? Then say the foot.";
-    return effect;
+/// What one piece of news is held against.
+struct Held {
+  const CowPast& known;
+  Day today;
+  bool is_of_this_visit;  // what was put on at this visit was asked about, and is meant
+};
+
+/// Those put on at this visit are asked about before they are taken to be off: the foot may have
+/// been told of the one that was there when she came.
+std::optional<std::string> question_of_this_visit(const NewsSaid& news, Fixture fixture,
+                                                  const Rows& before, const FootSet& put_on_now) {
+  const FootSet named = both_in(news.feet, put_on_now);
+  const bool is_another = named.empty() && !feet_with(fixture, before).empty();
+  if (put_on_now.empty() || is_another) return std::nullopt;
+  const FootSet& asked = named.empty() ? put_on_now : named;
+  const bool is_one = asked.count() == 1;
+  return "Her " + std::string(fixture_name(fixture)) + (is_one ? "" : "s") + " on " +
+         spoken(asked) + (is_one ? " was" : " were") + " put on at this visit. " +
+         (is_one ? "Is that one off?" : "Are those off?") + " Then say " +
+         (named.empty() ? "the foot." : "this again.");
+}
+
+/// What was there when she came; on a foot with none of that, this visit's once it was asked about.
+Rows fixtures_meant(const NewsSaid& news, Fixture fixture, const Held& held) {
+  const Rows& all = held.known.rows;
+  if (held.known.same_visit.empty()) return all;
+  const VisitId now = held.known.same_visit.front().visit;
+  Rows before = without_put_on_at(all, fixture, now, four_feet);
+  if (!held.is_of_this_visit) return before;
+  FootSet others = four_feet;
+  for (const Foot foot : all_feet) {
+    const bool is_asked = news.feet.has(foot) && !feet_with(fixture, before).has(foot);
+    if (is_asked) others.remove(foot);
   }
-  effect.unclear = question_about(news, fixture, past);
+  return without_put_on_at(all, fixture, now, others);
+}
+
+NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
+                       const Held& held) {
+  NewsEffect effect;
+  const Rows past = fixtures_meant(news, fixture, held);
+  const FootSet meant = feet_with(fixture, past);
+  const FootSet on_now = feet_with(fixture, held.known.rows);
+  const bool is_told = both_in(news.feet, on_now).empty() &&
+                       is_off_since_today(news, fixture, held.known.rows, held.today);
+  if (is_told) return effect;
+  FootSet put_on_now = on_now;
+  for (const Foot foot : all_feet) {
+    if (meant.has(foot)) put_on_now.remove(foot);
+  }
+  effect.unclear = question_of_this_visit(news, fixture, past, put_on_now);
+  if (!effect.unclear) effect.unclear = question_about(news, fixture, past);
   if (effect.unclear) return effect;
-  const bool is_on_them = !both_in(news.feet, feet_with(fixture, past)).empty();
+  const bool is_on_them = !both_in(news.feet, meant).empty();
   for (const TaskRow& task : open_tasks(past)) {
     const bool is_named = task.foot ? news.feet.has(*task.foot) : !is_on_them;
     const bool foot_meant = news.feet.empty() || is_named;
@@ -282,16 +319,18 @@ NewsEffect gone(const Rows& past) {
 
 }  // namespace
 
-NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry) {
+NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, EntryId entry,
+                     bool is_of_this_visit) {
+  const Held held{past, today, is_of_this_visit};
   switch (news.news) {
     case News::wrap_off:
-      return fixture_off(news, Fixture::wrap, "wrap taken off", past, today);
+      return fixture_off(news, Fixture::wrap, "wrap taken off", held);
     case News::wrap_came_off:
-      return fixture_off(news, Fixture::wrap, "wrap came off by itself", past, today);
+      return fixture_off(news, Fixture::wrap, "wrap came off by itself", held);
     case News::block_off:
-      return fixture_off(news, Fixture::block, "block taken off", past, today);
+      return fixture_off(news, Fixture::block, "block taken off", held);
     case News::block_came_off:
-      return fixture_off(news, Fixture::block, "block came off by itself", past, today);
+      return fixture_off(news, Fixture::block, "block came off by itself", held);
     case News::wrap_still_on:
       return fixture_still_on(news, Fixture::wrap, past.rows, {today, entry});
     case News::block_still_on:

@@ -1,6 +1,7 @@
 # A wrap that is off stays off when the turn that put it on is corrected
 
-The recording broke off after the wrap of 412, and the farmer rang: it has come off. The file is
+The recording broke off after the wrap of 412, and the farmer rang: it has come off, the one of this
+visit, and that is said once more when it is asked. The file is
 given again with the rest of her turn. It is the same wrap, so nothing is to be done again; the
 wrap on the other foot is new.
 
@@ -16,8 +17,10 @@ saved 412
 
 ## said
 412 wrap came off LH
+412 wrap came off LH
 
 ## answered
+question 412: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 told 412: closed: wrap off left hind
 
 ## due 2026-10-28

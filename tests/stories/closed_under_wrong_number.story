@@ -17,6 +17,7 @@ done
 ## said
 visit 2026-10-27
 412 wrap off LH
+412 wrap off LH
 
 ## the tablets meet
 
@@ -28,6 +29,7 @@ no, 421
 ## answered
 told: today's feet: LF RF LH RH
 saved 412
+question 412: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 told 412: closed: wrap off left hind
 saved 421
 

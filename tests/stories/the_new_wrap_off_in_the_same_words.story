@@ -1,5 +1,6 @@
 # "LH wrap off" in the same words after a new wrap was put on is of the new one
 
+Told of her as news it is asked about, for she came with one too.
 Said right behind it in the same turn it could be the first word again, and is refused.
 
 ## given
@@ -34,7 +35,7 @@ done
 ## answered
 told: today's feet: LH RH
 saved 300
-told 300: closed: wrap off left hind
+question 300: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 mark 300: taken as news of her; if she was in the crush, say her number and what was found
 saved 301
 saved 301
@@ -45,8 +46,10 @@ mark 302: "LH wrap off" is dropped
 saved 302
 
 ## due 2026-10-28
+coming 300: wrap off left hind (farmer, by 2026-11-01)
 coming 300: look at the sore on left hind (farmer, by 2026-11-06)
 coming 301: look at the sore on left hind (farmer, by 2026-11-06)
 
 ## ended
 lifted_not_called 301: Left hind: what was found?
+news_unclear 300: "300 LH wrap off": Her wrap on left hind was put on at this visit. Is that one off? Then say this again.

@@ -1,4 +1,4 @@
-# Told again after a new wrap was put on, "wrap off" is news
+# Told again after a new wrap was put on, "wrap off" may be of that one, and is asked about
 
 The same told twice with nothing in between is there already.
 
@@ -26,14 +26,15 @@ told: today's feet: LH RH
 told 412: closed: wrap off left hind
 there already 412
 saved 412
-told 412: closed: wrap off left hind
+question 412: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 
 ## the same file again
 
 ## answered
 there already 412
+question 412: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 there already 412
-there already 412
-there already 412
+question 412: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 
 ## ended
+news_unclear 412: "412 wrap off LH": Her wrap on left hind was put on at this visit. Is that one off? Then say this again.

@@ -98,7 +98,8 @@ Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
 
 /// What was told before answers what was asked since, or what could not be read.
 bool NewsDesk::is_asked_about(CowId cow, const NewsSaid& news) const {
-  if (!book_.typed || !fixture_said(news.news)) return false;
+  if (!book_.typed) return false;
+  if (!fixture_said(news.news)) return book_.before.was_asked_otherwise(cow, news.news);
   const std::vector<UnreadNews>& unread = book_.before.unread();
   return book_.before.was_asked_about(cow) ||
          std::any_of(unread.begin(), unread.end(), [&](const UnreadNews& slip) {
@@ -129,12 +130,20 @@ std::string NewsDesk::told_otherwise(CowId cow, const NewsSaid& news, std::strin
          ". Which holds? Say this again if it does.";
 }
 
+/// What is asked about one that is off is asked of what is on her then: another one, or none.
+bool NewsDesk::is_answered_by(CowId cow, const NewsSaid& news, const std::string& words) const {
+  const std::optional<FixtureSaid> said = fixture_said(news.news);
+  if (said && is_off_after(said->step))
+    return book_.before.is_asked_still(cow, news, words, book_.typed);
+  return book_.typed && book_.before.was_asked(cow, words);
+}
+
 Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
   auto past = past_told(book_, cow);
   if (!past) return past.faults();
   const EntryId entry = book_.journal.fresh_id();
   const std::string words(trimmed(text));
-  const bool is_sure = book_.typed && book_.before.was_asked(cow, words);
+  const bool is_sure = is_answered_by(cow, news, words);
   const CowNews told{cow,
                      news,
                      effect_told(news, *past, {book_.visit.day, entry}, {book_.visit.day, is_sure}),

@@ -37,6 +37,8 @@ class NewsDesk {
  private:
   [[nodiscard]] bool tells_how_she_left(CowId cow, const NewsSaid& news,
                                         std::string_view text) const;
+  [[nodiscard]] bool is_answered_by(CowId cow, const NewsSaid& news,
+                                    const std::string& words) const;
   [[nodiscard]] bool is_asked_about(CowId cow, const NewsSaid& news) const;
   [[nodiscard]] std::string told_otherwise(CowId cow, const NewsSaid& news,
                                            std::string_view text) const;
@@ -51,6 +53,9 @@ class NewsDesk {
   // news_mended.cpp
   Result<bool> number_of_news_mended(std::string_view text, const std::vector<std::string>& told);
   Result<bool> deny_news(const NewsDenied& denied, std::string_view text);
+  Result<bool> mend_by_other_news(const NewsInstead& instead, std::string_view text);
+  [[nodiscard]] std::vector<NewsSaid> told_in(const std::string& words,
+                                              const std::string& number) const;
   Result<bool> mend_news(const NewsMended& mended, std::string_view text);
   Result<bool> mend_news_of_nobody(const NewsMended& mended, std::string_view text);
   Outcome take_news_back(const std::vector<NewsStanding>& told, const std::string& number,

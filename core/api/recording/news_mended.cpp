@@ -4,8 +4,10 @@
 
 #include "core/api/news_taken_back.hpp"
 #include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/how_she_left.hpp"
 #include "core/api/recording/news_desk.hpp"
 #include "core/api/recording/open_questions.hpp"
+#include "core/api/recording/walks_by.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/identity.hpp"
@@ -72,6 +74,10 @@ Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
 /// True when the line takes back what was told of a cow, or tells it of another one.
 Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std::string>& told) {
   if (const auto denied = news_denied_in(text, book_.language)) return deny_news(*denied, text);
+  if (const auto instead = news_instead_in(text, book_.language)) {
+    auto taken = mend_by_other_news(*instead, text);
+    if (!taken || *taken) return taken;
+  }
   const std::optional<NewsMended> mended = news_mended_in(text, book_.language);
   if (!mended) return number_of_news_mended(text, told);
   CowSaid cow;
@@ -117,6 +123,63 @@ Result<bool> NewsDesk::deny_news(const NewsDenied& denied, std::string_view text
   const std::string both = last->words + "; " + std::string(trimmed(text));
   for (const NewsSaid& news : told) {
     if (taken && !is_denied(denied, news.news)) taken = tell(news, both);
+  }
+  if (!taken) return taken.faults();
+  return true;
+}
+
+/// What the words tell of that number; "308 not lame" that she walks sound.
+std::vector<NewsSaid> NewsDesk::told_in(const std::string& words, const std::string& number) const {
+  std::vector<NewsSaid> told = news_told_in(words, number, book_.visit.day, book_.language);
+  if (!told.empty()) return told;
+  const auto line = read_in_herd(book_, words, {book_.visit.day, false, 0});
+  const auto news = line ? tells_that_she_walks_sound(*line) : std::nullopt;
+  if (news) told.push_back(*news);
+  return told;
+}
+
+/// "308 no, walks sound" of one who was told to be lame still, and who was not in the crush.
+Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::string_view text) {
+  CowSaid her;
+  her.number = instead.number;
+  const std::optional<CowId> cow = book_.finder.carrier(instead.number);
+  const std::vector<NewsSaid> now = told_in(instead.words, instead.number);
+  if (!cow || now.empty() || stands_there(book_, crush_, her)) return false;
+  // Who was called is mended as a cow, not as news.
+  if (!book_.before.turns_called(her).empty()) return false;
+  const std::string number = plain_number(instead.number);
+  auto standing =
+      news_standing(book_.ports.store, book_.visit.herd, *cow, book_.journal.unwritten());
+  if (!standing) return standing.faults();
+  const std::string how = how_she_left(instead.words, instead.number, book_.language);
+  const auto is_meant = [&](const NewsStanding& told) {
+    const bool is_of_visit =
+        told.visit ? told.visit == book_.visit.visit : told.is_gone && told.day == book_.visit.day;
+    // "306 no, gone" tells nothing else of one who is gone: it takes that back.
+    const bool tells_how =
+        !how.empty() && how != how_she_left(told.words, instead.number, book_.language);
+    if (told.news.news == News::gone && !tells_how) return false;
+    return is_of_visit && std::any_of(now.begin(), now.end(), [&](const NewsSaid& each) {
+             return is_instead_of(told.news, each);
+           });
+  };
+  const auto last = std::find_if(standing->rbegin(), standing->rend(), is_meant);
+  const bool is_again = !book_.typed && book_.before.is_taken_back_again(number, text);
+  if (is_again || (last == standing->rend() && book_.before.was_taken_back(number, text))) {
+    book_.answers.add(ReplyKind::there_already, "told before").cow = number;
+    return true;
+  }
+  if (last == standing->rend()) return false;
+  Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
+  if (taken) taken = take_news_back({*last}, number, text);
+  const std::string both = last->words + "; " + std::string(trimmed(text));
+  for (const NewsSaid& before : told_in(last->words, instead.number)) {
+    const bool is_replaced = std::any_of(
+        now.begin(), now.end(), [&](const NewsSaid& each) { return is_instead_of(before, each); });
+    if (taken && !is_replaced) taken = tell(before, both);
+  }
+  for (const NewsSaid& each : now) {
+    if (taken) taken = tell(each, text);
   }
   if (!taken) return taken.faults();
   return true;

@@ -117,7 +117,7 @@ void RecordedBefore::read(const Entry& entry) {
   const auto told = body_as<TaskClosedBody>(entry);
   if (!told) return;
   if (told->asked) {
-    asks_now(told->cow, told->news, told->words, true);
+    keep_asked(told->cow, told->news, told->words);
   } else {
     keep_told({told->cow, told->news, told->feet, false, false, told->words});
   }
@@ -130,7 +130,8 @@ void RecordedBefore::keep_told(NewsTold told) {
     if (is_of_it && speak_against(before.news, told.news)) before.overtaken = true;
   }
   std::erase_if(asked_still_, [&](const NewsTold& asked) {
-    return asked.cow == told.cow && tells_the_same(asked.news, told.news);
+    return asked.cow == told.cow &&
+           (tells_the_same(asked.news, told.news) || opposite_of(asked.news) == told.news);
   });
   told_.push_back(std::move(told));
 }
@@ -373,14 +374,37 @@ bool RecordedBefore::was_told_on(CowId cow, Foot foot, Fixture fixture) const {
   });
 }
 
+void RecordedBefore::keep_asked(CowId cow, News news, const std::string& words) {
+  ++asked_[{cow, words}].recorded;
+  asked_still_.push_back({cow, news, {}, false, true, words});
+}
+
 bool RecordedBefore::asks_now(CowId cow, News news, const std::string& words, bool typed) {
   const bool is_open =
-      std::any_of(asked_still_.begin(), asked_still_.end(),
-                  [&](const NewsTold& asked) { return asked.cow == cow && asked.words == words; });
-  const bool is_first = asked_.insert({cow, words}).second;
-  if (is_open || (!is_first && !typed)) return false;
-  asked_still_.push_back({cow, news, {}, false, true, words});
+      std::any_of(asked_still_.begin(), asked_still_.end(), [&](const NewsTold& asked) {
+        return asked.cow == cow && asked.words == words && !asked.overtaken;
+      });
+  Asked& asked = asked_[{cow, words}];
+  const bool is_given_again = !typed && asked.given < asked.recorded;
+  ++asked.given;
+  if (is_open || is_given_again) return false;
+  keep_asked(cow, news, words);
   return true;
+}
+
+bool RecordedBefore::was_asked_otherwise(CowId cow, News news) const {
+  return std::any_of(asked_still_.begin(), asked_still_.end(), [&](const NewsTold& asked) {
+    const bool is_how_she_left = news == News::gone && asked.news == News::gone;
+    return asked.cow == cow && (is_how_she_left || opposite_of(asked.news) == news);
+  });
+}
+
+bool RecordedBefore::is_asked_still(CowId cow, const NewsSaid& news, const std::string& words,
+                                    bool typed) const {
+  return std::any_of(asked_still_.begin(), asked_still_.end(), [&](const NewsTold& asked) {
+    if (asked.cow != cow || asked.overtaken || !tells_the_same(asked.news, news.news)) return false;
+    return asked.words == words ? typed : !news.feet.empty();
+  });
 }
 
 void RecordedBefore::add_told(CowId cow, News news, const FootSet& feet, const std::string& words) {
@@ -445,6 +469,10 @@ void RecordedBefore::overtake(CowId cow, Foot foot, Fixture fixture) {
     const std::optional<FixtureSaid> news = fixture_said(told.news);
     const bool is_of_it = told.cow == cow && news && news->fixture == fixture;
     if (is_of_it && of_this_foot) told.overtaken = true;
+  }
+  for (NewsTold& asked : asked_still_) {
+    const std::optional<FixtureSaid> news = fixture_said(asked.news);
+    if (asked.cow == cow && news && news->fixture == fixture) asked.overtaken = true;
   }
 }
 

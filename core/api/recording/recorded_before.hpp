@@ -138,14 +138,21 @@ class RecordedBefore {
   [[nodiscard]] bool was_taken_back(const std::string& number, std::string_view how) const;
   /// And that is not given again yet: in a file given once more each time counts once.
   bool is_taken_back_again(const std::string& number, std::string_view how);
-  /// News nobody could be sure of: true the first time these words are said of her, and typed again
-  /// once the same was told plainly.
+  /// News nobody could be sure of: true when these words are said of her for the first time, or
+  /// again once the same was told plainly or another wrap or block was put on. In a file given
+  /// again each time counts once.
   bool asks_now(CowId cow, News news, const std::string& words, bool typed);
+  /// It was asked whether she walks otherwise than that, or left otherwise, and is not answered.
+  [[nodiscard]] bool was_asked_otherwise(CowId cow, News news) const;
+  /// It was asked about since the last wrap or block was put on her, and this answers: said again
+  /// in the same words by somebody who saw the question, or with its foot.
+  [[nodiscard]] bool is_asked_still(CowId cow, const NewsSaid& news, const std::string& words,
+                                    bool typed) const;
 
   /// Any news of her that nobody could be sure of.
   [[nodiscard]] bool was_asked_about(CowId cow) const {
     const auto first = asked_.lower_bound({cow, std::string()});
-    return first != asked_.end() && first->first == cow;
+    return first != asked_.end() && first->first.first == cow;
   }
 
   /// They were said of her before.
@@ -170,6 +177,11 @@ class RecordedBefore {
   [[nodiscard]] SaidBy last_said_by() const { return last_said_by_; }
 
  private:
+  struct Asked {
+    int recorded = 0;
+    int given = 0;  // to this recording
+  };
+
   void read(const Entry& entry);
   [[nodiscard]] const RecordedTurn& as_it_counts(const RecordedTurn& turn) const;
   [[nodiscard]] bool is_repeated_by_its_correction(const RecordedTurn& turn) const;
@@ -179,6 +191,7 @@ class RecordedBefore {
   void overtake_by(const TurnRecorded& turn);
   void overtake(CowId cow, Foot foot, Fixture fixture);
   void keep_told(NewsTold told);
+  void keep_asked(CowId cow, News news, const std::string& words);
   void overtake_told(const QuestionSettled& back);
 
   std::deque<RecordedTurn> turns_;            // pointers into it stay good
@@ -189,7 +202,7 @@ class RecordedBefore {
   std::vector<QuestionSettled> taken_back_again_;  // those not given again yet
   std::vector<UnreadNews> unread_;
   std::set<std::pair<std::string, std::string>> read_in_vain_;
-  std::set<std::pair<CowId, std::string>> asked_;
+  std::map<std::pair<CowId, std::string>, Asked> asked_;
   std::vector<NewsTold> asked_still_;  // and not told plainly since
   DeviceId device_;
   SaidBy last_said_by_;

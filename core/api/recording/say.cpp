@@ -22,6 +22,7 @@
 #include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
+#include "core/api/recording/told_of_one_out.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/free_text.hpp"
@@ -99,31 +100,6 @@ Fault in_words_said(Fault fault, const TurnClause& said, bool no_foot, const Lan
   fault.message = with_quoted_words(fault.message, language);
   fault.remedy = with_quoted_words(fault.remedy, language);
   return fault;
-}
-
-/// "412 LH wrap off", of a wrap put on at this visit, once "412 wrap off" was asked about: the foot
-/// was missing, and she does not come back into the crush for it.
-bool answers_which_is_off(const VisitBook& book, const Crush& crush, const Line& line) {
-  if (line.clauses.size() != 3) return false;
-  const auto* named = std::get_if<CowNamed>(&line.clauses[0]);
-  const auto* where = std::get_if<TurnClause>(&line.clauses[1]);
-  const auto* what = std::get_if<TurnClause>(&line.clauses[2]);
-  if (named == nullptr || where == nullptr || what == nullptr ||
-      stands_there(book, crush, named->cow)) {
-    return false;
-  }
-  const auto* feet = std::get_if<FeetNamed>(where);
-  const auto* act = std::get_if<ActionSaid>(what);
-  if (feet == nullptr || act == nullptr || named->cow.known != CowKnown::numbered) return false;
-  const std::optional<FixtureSaid> off = fixture_said(act->action.kind);
-  const std::optional<CowId> cow = book.finder.carrier(named->cow.number);
-  if (!off || !is_off_after(off->step) || !cow || !book.before.was_asked_about(*cow)) return false;
-  const RecordedTurn* last = book.before.last_of(*cow);
-  return last != nullptr && std::any_of(last->body.turn.feet.begin(), last->body.turn.feet.end(),
-                                        [&](const FootCall& call) {
-                                          return feet->feet.has(call.foot) &&
-                                                 speaks_of(call, off->fixture);
-                                        });
 }
 
 /// "No, 421", "no, right hind" or "go ahead" and nothing else, said when she is out already.
@@ -213,11 +189,7 @@ Result<bool> RecordingState::said_in_between(const Result<Line>& line, std::stri
 }
 
 Outcome RecordingState::take_understood(Line line, std::string_view text) {
-  if (answers_which_is_off(book_, crush_, line)) {
-    const std::string lead(book_.language.say(TermKind::news_lead));
-    auto news = read_in_herd(book_, lead + ' ' + std::string(text), context());
-    if (news) line = *std::move(news);
-  }
+  line = as_news_of_one_out(book_, crush_, std::move(line), text);
   auto plain = beside_her_past(std::move(line));
   if (!plain) return refuse_for(text, plain.faults());
   line = std::move(plain->line);

@@ -66,16 +66,17 @@ std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
   if (turn != only || turn.feet.empty()) return std::nullopt;
   NewsSaid news;
   news.number = turn.cow.number;
+  bool is_known = false;  // on one of the feet: "hinds wraps off"
   for (const FootCall& call : turn.feet) {
     const Action* act = only_act_of(call);
     const auto said = act == nullptr ? std::nullopt : fixture_said(act->kind);
     const auto told = said ? news_that_tells(*said) : std::nullopt;
     if (!told || (!news.feet.empty() && news.news != *told)) return std::nullopt;
-    if (fixtures_left(past, call.foot, said->fixture).empty()) return std::nullopt;
+    is_known = is_known || !fixtures_left(past, call.foot, said->fixture).empty();
     news.news = *told;
     news.feet.add(call.foot);
   }
-  return news;
+  return is_known ? std::optional(news) : std::nullopt;
 }
 
 const CowSaid* says_only_how_she_is(const Line& line) {
@@ -84,6 +85,18 @@ const CowSaid* says_only_how_she_is(const Line& line) {
   const auto* said = std::get_if<TurnClause>(&line.clauses.back());
   const bool is_sure = named != nullptr && named->cow.known == CowKnown::numbered;
   return is_sure && said != nullptr && may_be_news(*said) ? &named->cow : nullptr;
+}
+
+std::optional<NewsSaid> tells_that_she_walks_sound(const Line& line) {
+  if (line.clauses.size() != 2) return std::nullopt;
+  const auto* named = std::get_if<CowNamed>(&line.clauses.front());
+  const auto* said = std::get_if<TurnClause>(&line.clauses.back());
+  if (named == nullptr || said == nullptr || named->cow.known != CowKnown::numbered)
+    return std::nullopt;
+  const auto* note = std::get_if<NoteSaid>(said);
+  const bool is_not_lame = note != nullptr && note->denies == Denied::lame;
+  if (!is_not_lame && !std::holds_alternative<WalksSoundSaid>(*said)) return std::nullopt;
+  return NewsSaid{named->cow.number, News::walks_sound, {}, false};
 }
 
 std::optional<News> only_news_in(const Turn& turn) {
@@ -108,8 +121,12 @@ bool says_nothing_of_her_feet(const Turn& turn) {
 
 bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why) {
   const CowSaid& said = cow.draft.turn.cow;
+  const std::vector<std::string>& words = cow.draft.words;
+  const bool is_one_line =
+      !words.empty() && std::all_of(words.begin(), words.end(),
+                                    [&](const std::string& line) { return line == words.front(); });
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
-         cow.draft.words.size() == 1 && said.known == CowKnown::numbered && only_news_of(cow) &&
+         is_one_line && said.known == CowKnown::numbered && only_news_of(cow) &&
          book.finder.carrier(said.number);
 }
 

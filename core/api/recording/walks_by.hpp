@@ -19,12 +19,15 @@ const CowSaid* says_only_how_she_is(const Line& line);
 /// That one thing as news, when nothing else was said of her: no foot, no other act, no reason.
 std::optional<News> only_news_in(const Turn& turn);
 
-/// "201 RH wrap off" and nothing else, of a wrap or block that stood there before this visit, as
+/// "201 RH wrap off" and nothing else, of a wrap or block that is known on one of the feet, as
 /// news; nothing for any other turn. `past` is her rows before it.
 std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);
+
+/// "308 walks sound", "308 not lame" and nothing else, as news; nothing for any other line.
+std::optional<NewsSaid> tells_that_she_walks_sound(const Line& line);
 
 /// Her number and one such thing is all that was said before the next cow came.
 bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why);

@@ -31,7 +31,32 @@ std::vector<ToldTwoWays> asked(const std::vector<Said>& in_order) {
   return told_two_ways(told);
 }
 
+struct Walk {
+  bool is_sound;
+  DeviceId device;
+  bool is_news = false;
+  bool is_since = false;
+};
+
+bool is_walk_asked(const std::vector<Walk>& in_order) {
+  std::vector<WalkTold> told;
+  for (const Walk& walk : in_order) {
+    told.push_back({cow, walk.is_sound, walk.is_news, walk.is_since, walk.device,
+                    static_cast<std::int64_t>(told.size())});
+  }
+  return !walk_told_two_ways(told).empty();
+}
+
 }  // namespace
+
+TEST_CASE("lame still for the one and walking sound for the other is asked about") {
+  CHECK(is_walk_asked({{false, tablet, true}, {true, tablet}}));
+  CHECK(is_walk_asked({{false, tablet, true}, {true, other, true}}));
+  CHECK_FALSE(is_walk_asked({{true, tablet}, {false, tablet, true}}));
+  CHECK_FALSE(is_walk_asked({{false, tablet, true}, {true, tablet}, {true, other, true, true}}));
+  CHECK_FALSE(is_walk_asked({{true, tablet}, {true, other}}));
+  CHECK_FALSE(is_walk_asked({}));
+}
 
 TEST_CASE("a wrap that is off for the one and still on for the other is asked about") {
   const FootSet lh{Foot::lh};

@@ -94,15 +94,47 @@ TEST_CASE("a wrap off on the foot without one is asked about") {
   CHECK(effect.unclear == "Her wrap is on left hind, not on right hind. Which is right?");
 }
 
-TEST_CASE("news of last time never means the wrap that was put on at this visit") {
+TEST_CASE("news never silently means the wrap that was put on at this visit, nor with its foot") {
   const Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}}, 0).in_same_visit();
   for (const News news : {News::wrap_off, News::wrap_came_off}) {
     const NewsEffect effect = after(news, past);
     CHECK(effect.closes.empty());
     CHECK(effect.unclear ==
           "Her wrap on left hind was put on at this visit. Is that one off? Then say the foot.");
-    CHECK(after(news, past, {Foot::lh}).closes.size() == 1);
+    const NewsEffect named = after(news, past, {Foot::lh});
+    CHECK(named.closes.empty());
+    CHECK(named.unclear ==
+          "Her wrap on left hind was put on at this visit. Is that one off? Then say this again.");
+    const NewsSaid said{"412", news, {Foot::lh}, false};
+    const NewsEffect sure = effect_of(said, past.known, first_of_november, entry(99), true);
+    CHECK(sure.closes.size() == 1);
+    CHECK_FALSE(sure.unclear);
   }
+}
+
+TEST_CASE("a foot with the wrap of this visit is asked about beside one with an old wrap") {
+  Past past = with_acts({{Foot::rh, act(ActionKind::wrap_on)}});
+  const VisitId before{entry(7).value};
+  for (TaskRow& task : past.known.rows.tasks) task.visit = before;
+  for (OnFootRow& row : past.known.rows.on_feet) row.visit = before;
+  Turn turn = cow({foot(Foot::lh, {})});
+  turn.feet.front().actions.push_back(act(ActionKind::wrap_on));
+  past.then(turn, first_of_november).in_same_visit();
+  CHECK(after(News::wrap_off, past, {Foot::lh, Foot::rh}).unclear ==
+        "Her wrap on left hind was put on at this visit. Is that one off? Then say this again.");
+  CHECK(how_closed(after(News::wrap_off, past, {Foot::rh}), past) ==
+        Names{"wrap off right hind: wrap taken off"});
+  const NewsSaid both{"412", News::wrap_off, {Foot::lh, Foot::rh}, false};
+  CHECK(effect_of(both, past.known, first_of_november, entry(99), true).closes.size() == 2);
+}
+
+TEST_CASE("two wraps of this visit are asked about as two") {
+  const Past past =
+      with_acts({{Foot::lh, act(ActionKind::wrap_on)}, {Foot::rh, act(ActionKind::wrap_on)}}, 0)
+          .in_same_visit();
+  const NewsSaid wraps{"412", News::wrap_off, {}, true};
+  CHECK(effect_of(wraps, past.known, first_of_november, entry(99)).unclear ==
+        "Her wraps on both hinds were put on at this visit. Are those off? Then say the foot.");
 }
 
 TEST_CASE("with an old wrap and one of this visit on her, the old one came off") {
