@@ -2,6 +2,7 @@
 #include "cli/commands.hpp"
 #include "cli/records.hpp"
 #include "core/api/people.hpp"
+#include "core/api/whom_to_ring.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -39,8 +40,12 @@ constexpr JsonAnswer answers[] = {{"list", JsonForm::list, field_docs<PersonList
 Exit list(Records& records, const Invocation& invocation) {
   auto everybody = records.ports().directory.everybody();
   if (!everybody) return tell_faults(everybody.faults(), invocation);
+  const auto ring = ring_person(records.ports());
+  if (!ring) return tell_faults(ring.faults(), invocation);
   std::vector<PersonListed> listed;
   for (const Person& person : *everybody) {
+    // The words of the setting `ring` lie there too, to be erased: nobody calls or writes by them.
+    if (person.id == *ring) continue;
     listed.push_back({person.id, shown_name(*everybody, person.id), person.removed});
   }
   if (invocation.json) {

@@ -14,17 +14,8 @@ constexpr std::string_view ring_setting = "ring";
 constexpr std::string_view ring_nobody = "off";
 constexpr std::size_t most_ring_characters = 80;
 
-/// Nothing where nobody is settled.
-Result<std::optional<PersonId>> person_settled(const Ports& ports) {
-  const auto settled = setting_of(ports.store, ring_setting);
-  if (!settled) return settled.faults();
-  if (!*settled) return std::optional<PersonId>();
-  const std::optional<Uuid> id = uuid_from_text(**settled);
-  return id ? std::optional(PersonId{*id}) : std::nullopt;
-}
-
 Outcome erase_before(const Ports& ports) {
-  const auto before = person_settled(ports);
+  const auto before = ring_person(ports);
   if (!before) return before.faults();
   return *before ? ports.directory.remove(**before) : Outcome(Done{});
 }
@@ -46,8 +37,16 @@ std::optional<Fault> fault_of(const std::string& said) {
 
 }  // namespace
 
+Result<std::optional<PersonId>> ring_person(const Ports& ports) {
+  const auto settled = setting_of(ports.store, ring_setting);
+  if (!settled) return settled.faults();
+  if (!*settled) return std::optional<PersonId>();
+  const std::optional<Uuid> id = uuid_from_text(**settled);
+  return id ? std::optional(PersonId{*id}) : std::nullopt;
+}
+
 Result<std::string> whom_to_ring(const Ports& ports) {
-  const auto settled = person_settled(ports);
+  const auto settled = ring_person(ports);
   if (!settled) return settled.faults();
   if (!*settled) return std::string();
   const auto everybody = ports.directory.everybody();

@@ -25,6 +25,7 @@ TEST_CASE("Whom the farm rings stands on every sheet, and a line to write on unt
   const std::string text = workshop.run({"sheet", "--text"}).out;
   CHECK(text.find("Anna, 01234 567890") != std::string::npos);
   CHECK(text.find("Name and telephone") == std::string::npos);
+  CHECK(workshop.run({"person", "list"}).out.find("Anna") == std::string::npos);
   CHECK(workshop.run({"setting", "ring", "off"}).exit == 0);
   CHECK(workshop.run({"setting"}).out.find("ring  off") != std::string::npos);
 }

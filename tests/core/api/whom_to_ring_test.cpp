@@ -36,6 +36,18 @@ TEST_CASE("a telephone number stands in no entry, and is erased once it holds no
   for (const Person& person : everybody.value()) CHECK(person.name.empty());
 }
 
+TEST_CASE("under whom the words lie is known as long as they hold") {
+  Workplace place;
+  CHECK_FALSE(ring_person(place.ports()).value().has_value());
+  REQUIRE(set_whom_to_ring(place.ports(), "Anna, 01234 567890").ok());
+  const auto everybody = place.ports().directory.everybody();
+  const auto person = ring_person(place.ports()).value();
+  REQUIRE(person.has_value());
+  CHECK(everybody.value().back().id == *person);
+  REQUIRE(set_whom_to_ring(place.ports(), "off").ok());
+  CHECK_FALSE(ring_person(place.ports()).value().has_value());
+}
+
 TEST_CASE("words that cannot stand on one line of the sheet are refused") {
   Workplace place;
   for (const std::string& said : {std::string(), std::string("a\nb"), std::string(81, 'x')}) {
