@@ -66,6 +66,7 @@ struct BoxedNotice {
   std::string title;
   std::vector<NoticeItem> items;
   Runs foot = {};
+  std::string title_continued = {};  // where it goes on on another page; empty: the title
 };
 
 /// Lines to be ticked off, each with a box and a place to write when it was done, under one label

@@ -73,8 +73,10 @@ Strips notice_strips(const BoxedNotice& notice, Typesetter& typesetter) {
   title_style.points = 20;
   title_style.strong = true;
   title_style.line = 1.2;
-  const Strips title =
-      with_gaps(kept_together(typesetter.strips({plain(notice.title)}, title_style, inside)), 0, 1);
+  const auto titled = [&](const std::string& words) {
+    return with_gaps(kept_together(typesetter.strips({plain(words)}, title_style, inside)), 0, 1);
+  };
+  const Strips title = titled(notice.title);
   Strips body = items_strips(notice, typesetter);
   TextStyle foot_style;
   foot_style.points = 12;
@@ -85,7 +87,8 @@ Strips notice_strips(const BoxedNotice& notice, Typesetter& typesetter) {
   body = below(std::move(body), std::move(foot));
 
   const auto frame = std::make_shared<const Frame>(Frame{stroke, 3});
-  auto head = std::make_shared<Strips>(title);
+  auto head = std::make_shared<Strips>(
+      notice.title_continued.empty() ? title : titled(notice.title_continued));
   for (Strip& strip : *head) strip.frame = frame;
   for (Strip& strip : body) strip.head = head;
   Strips all = title;

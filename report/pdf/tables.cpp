@@ -100,9 +100,12 @@ Strips table_strips(const Table& table, Typesetter& typesetter) {
   all = below(std::move(all), *head);
   for (Strip& strip : all) strip.with_next = true;
   if (table.rows.empty() && !all.empty()) all.back().with_next = false;
-  for (const std::vector<Runs>& row : table.rows) {
-    Strips strips = row_strips(table, row, columns, typesetter);
+  for (std::size_t i = 0; i < table.rows.size(); ++i) {
+    Strips strips = row_strips(table, table.rows[i], columns, typesetter);
     for (Strip& strip : strips) strip.head = head;
+    // The last row does not go to a page of its own.
+    const bool is_before_last = i + 2 == table.rows.size();
+    if (is_before_last && !strips.empty()) strips.back().with_next = true;
     all = below(std::move(all), std::move(strips));
   }
   return with_gaps(std::move(all), 2, 2);

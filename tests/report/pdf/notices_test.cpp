@@ -54,6 +54,16 @@ TEST_CASE("A short notice is one piece, a long one is parted between its cows") 
   }
 }
 
+TEST_CASE("Where a notice goes on on the next page its title says so") {
+  Typesetter typesetter = test::typesetter();
+  BoxedNotice notice = notice_of(40);
+  notice.title_continued = "VET TODAY (CONTINUED)";
+  const std::vector<Page> pages = dealt_to_pages(notice_strips(notice, typesetter));
+  REQUIRE(pages.size() > 1);
+  CHECK(test::lines_on(pages[0].pieces).front() == "VET TODAY");
+  CHECK(test::lines_on(pages[1].pieces).front() == "VET TODAY (CONTINUED)");
+}
+
 TEST_CASE("No page shows the first or the last cow of a longer notice alone") {
   Typesetter typesetter = test::typesetter();
   for (int cows = 20; cows < 60; ++cows) {

@@ -1,5 +1,8 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <string>
+
 #include "report/pdf/block_strips.hpp"
 #include "report/pdf/pages.hpp"
 #include "tests/report/pdf/shipped_fonts.hpp"
@@ -33,6 +36,15 @@ TEST_CASE("The caption stands once, the heads on every page of the table") {
         std::vector<std::string>{"Nothing found", "Cow", "Days", "Feet"});
   CHECK(std::vector(second.begin(), second.begin() + 3) ==
         std::vector<std::string>{"Cow", "Days", "Feet"});
+}
+
+TEST_CASE("No page holds the last row of a table alone") {
+  for (int rows = 30; rows < 90; ++rows) {
+    const std::vector<Page> pages = laid(table_of(rows));
+    const auto lines = test::lines_on(pages.back().pieces);
+    const std::string before_last = std::to_string(100 + rows - 2);
+    CHECK(std::find(lines.begin(), lines.end(), before_last) != lines.end());
+  }
 }
 
 TEST_CASE("A column set at the end ends under its head") {
