@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "core/trade/checks/situation.hpp"
 #include "core/trade/follow_up_decided.hpp"
 #include "core/trade/follow_up_looks.hpp"
 #include "core/trade/follow_up_rules.hpp"
@@ -89,6 +90,14 @@ bool is_seen_first(const Rows& past, const FootCall& call, const Action& action,
   });
 }
 
+/// Some claw under the block hurts, be it said of that claw or of both.
+bool is_on_pain(const FootCall& call, Claw claw) {
+  const auto is_under = [&](Claw one) {
+    return (claw == one || claw == Claw::both) && painful_finding(call, one) != nullptr;
+  };
+  return is_under(Claw::outside) || is_under(Claw::inside);
+}
+
 void put_fixture_tasks(std::vector<TaskMade>& tasks, const Rows& past, const FootCall& call,
                        const Action& action, Day visit_day) {
   const bool starts = starts_fixture(past, call, action);
@@ -111,6 +120,8 @@ void put_fixture_tasks(std::vector<TaskMade>& tasks, const Rows& past, const Foo
     if (starts && (!aim.said || look.due < off.due)) put(tasks, look);
   }
   put(tasks, off);
+  const bool hurts_her = starts && is_on_pain(call, aim.claw);
+  if (hurts_her) put(tasks, task_from(block_on_pain_rule, {aim.foot, aim.claw, {}}, visit_day));
 }
 
 /// Whether a foot the vet is called to, or some foot when he is called to her, was treated twice.

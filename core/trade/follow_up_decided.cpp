@@ -94,7 +94,8 @@ constexpr std::string_view own_words = "nobody can tell what it is; the caller s
 using OfLesion = LesionFollowUp;
 
 constexpr LesionDecision lesion_table[] = {
-    {Lesion::dd, OfLesion::dd_look_when_treated, "it comes back: 14.5 % in Kofler 2015"},
+    {Lesion::dd, OfLesion::dd_look_when_treated,
+     "it comes back: 14.5 % in Kofler 2015; called raw, untreated too"},
     {Lesion::id, OfLesion::none, of_the_herd},
     {Lesion::hhe, OfLesion::none, of_the_herd},
     {Lesion::sh, OfLesion::horn_looks_when_opened, only_if_cut},

@@ -60,7 +60,7 @@ const ActDecision& decision_on(ActionKind kind);
 enum class LesionFollowUp {
   horn_looks,  // unless called slight; slight ones when opened
   horn_looks_when_opened,
-  dd_look_when_treated,  // unless its stage says that nothing is raw
+  dd_look_when_treated,  // unless its stage says that nothing is raw; called raw, untreated too
   foul_look,
   none
 };

@@ -44,9 +44,11 @@ bool asks_for_horn_looks(const FootCall& call, const Finding& finding) {
   return false;
 }
 
+/// Called raw, it is looked at though nothing was put on it: somebody has to decide what is done.
 bool asks_for_dd_look(const FootCall& call, const Finding& finding) {
+  const bool is_called_raw = finding.stage != DdStage::not_called;
   return decision_on(finding.lesion).follow_up == LesionFollowUp::dd_look_when_treated &&
-         may_be_raw(finding.stage) && was_treated(call);
+         may_be_raw(finding.stage) && (is_called_raw || was_treated(call));
 }
 
 bool is_foul(const Finding& finding) {

@@ -49,6 +49,18 @@ const FollowUpRule block_off_rule = {
     35,
     42,
     "common practice, no source: no published longest time; six weeks is late, due a week before"};
+// On the claw that hurts a block does harm with every step: nobody waits for its first look.
+const FollowUpRule block_on_pain_rule = {
+    "block-on-pain",
+    1,
+    TaskKind::block_off,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "block on the sound claw only: Cattle Lameness claw trimming group, Cramer 2015 (University of "
+    "Minnesota); that the farmer rings the same day is common practice, no source",
+    "ring trimmer: block on sore claw, {where}"};
 const FollowUpRule see_again_rule = {
     "see-again",
     1,
@@ -82,7 +94,7 @@ const FollowUpRule lame_walk_rule = {
     "watch her walk, ring if still lame"};
 const FollowUpRule dd_look_rule = {
     "dd-look",
-    1,
+    2,
     TaskKind::look_at_foot,
     Owner::farmer,
     7,
@@ -203,12 +215,25 @@ bool is_block_task(TaskKind kind) {
 }  // namespace
 
 std::span<const FollowUpRule> all_follow_up_rules() {
-  static const std::array rules = {
-      wrap_off_rule,        block_first_look_rule, block_check_rule,     block_off_rule,
-      see_again_rule,       dd_look_rule,          horn_first_look_rule, horn_look_rule,
-      foul_look_rule,       watch_her_walk_rule,   lame_walk_rule,       vet_rule,
-      pain_relief_rule,     still_lame_rule,       wrap_since_when_rule, block_since_when_rule,
-      milk_withdrawal_rule, meat_withdrawal_rule};
+  static const std::array rules = {wrap_off_rule,
+                                   block_first_look_rule,
+                                   block_check_rule,
+                                   block_off_rule,
+                                   block_on_pain_rule,
+                                   see_again_rule,
+                                   dd_look_rule,
+                                   horn_first_look_rule,
+                                   horn_look_rule,
+                                   foul_look_rule,
+                                   watch_her_walk_rule,
+                                   lame_walk_rule,
+                                   vet_rule,
+                                   pain_relief_rule,
+                                   still_lame_rule,
+                                   wrap_since_when_rule,
+                                   block_since_when_rule,
+                                   milk_withdrawal_rule,
+                                   meat_withdrawal_rule};
   return rules;
 }
 

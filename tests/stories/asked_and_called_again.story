@@ -55,7 +55,7 @@ lifted_not_called 300: Right hind: not lifted, or what was found?
 
 ## due 2026-10-27
 coming 299: block still on? left hind, inside claw (farmer, by 2026-11-04)
-coming 302: watch her walk, ring if still lame (farmer, by 2026-11-10)
+coming 302: look at the sore on left hind (farmer, by 2026-11-06)
 coming 299: block check left hind, inside claw (trimmer, by 2026-11-24)
 coming 299: block off left hind, inside claw (trimmer, by 2026-12-01)
 

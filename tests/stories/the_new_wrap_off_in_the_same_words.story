@@ -49,6 +49,7 @@ saved 302
 coming 300: wrap off left hind (farmer, by 2026-11-01)
 coming 300: look at the sore on left hind (farmer, by 2026-11-06)
 coming 301: look at the sore on left hind (farmer, by 2026-11-06)
+coming 302: look at the sore on left hind (farmer, by 2026-11-06)
 
 ## ended
 lifted_not_called 301: Left hind: what was found?

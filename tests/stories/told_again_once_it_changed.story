@@ -58,7 +58,7 @@ told 303: noted
 told 304: kept as gone
 question 304: 304 was said to be gone today. Is she still here?
 saved 304
-told 304: kept as gone
+told 304: closed: look at the sore on left hind
 refused line 14: No cow of this herd carries the number 66. Did you mean 68?
 refused line 14: No cow of this herd carries the number 66. Did you mean 68?
 told 68: closed: look at the sore on left hind; to do: still lame, look at her feet

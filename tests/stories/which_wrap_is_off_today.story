@@ -51,4 +51,6 @@ news_unclear 102: "101 blocks gone and 102 wraps gone": This was not understood.
 news_unclear 102: "still lame: 101, 102": This was not understood. What was told?
 
 ## due 2026-10-27
+due 101: look at the sore on left hind (farmer, by 2026-10-23)
+due 102: look at the sore on right hind (farmer, by 2026-10-23)
 coming 412: look at the sore on left hind (farmer, by 2026-11-06)

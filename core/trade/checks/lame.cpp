@@ -162,8 +162,11 @@ std::vector<Firing> lame_nothing_found(const Situation& situation) {
     }
   }
   if (lame_somewhere_and_fine(situation) && !has_any_plan(turn)) {
+    const std::string_view found =
+        some_foot_found_fine(turn) ? "nothing found" : "and nobody said what was found";
     firings.push_back(lame_leg_unknown(
-        "Came lame, nothing found: look at all four, look higher, or vet.", situation.language));
+        "Came lame, " + std::string(found) + ": look at all four, look higher, or vet.",
+        situation.language));
   }
   return firings;
 }

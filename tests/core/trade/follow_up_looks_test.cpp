@@ -90,7 +90,17 @@ TEST_CASE("a block is looked at by the farmer after 5-11 days, and its check is 
   });
 }
 
-TEST_CASE("a treated sore of digital dermatitis is looked at, what is not raw is not") {
+TEST_CASE("a block on a claw that hurts is rung about the same day, on the good claw it is not") {
+  const Names on_pain = {"block-first-look farmer LH 5-8-12", "block-on-pain farmer LH 0-0-1"};
+  check_all({
+      {"412\nLH outside SU; block on outside", on_pain},
+      {"412\nLH outside SU; inside WLA; block on inside", on_pain},
+      {"412\nLH outside SU; block on outside\nno, inside", block_look},
+      {"412\nLH outside bruise slight; block on outside", block_look},
+  });
+}
+
+TEST_CASE("a sore of digital dermatitis is looked at when treated or called raw, no other is") {
   check_all({
       {"412\nLH DD raw behind; spray", dd_look},
       {"412\nLH DD M2 behind; wrap on", dd_look},
@@ -98,10 +108,13 @@ TEST_CASE("a treated sore of digital dermatitis is looked at, what is not raw is
       {"412\nLH DD M4.1 behind; gel", dd_look},
       {"412\nLH DD behind; powder", dd_look},
       {"412\nLH DD M2 behind; spray; wrap on", dd_look},
-      {"412\nLH DD raw behind", nothing},
+      {"412\nLH DD raw behind", dd_look},
+      {"412\nLH DD M2 behind", dd_look},
+      {"412\nLH DD behind", nothing},
       {"412\nLH DD chronic behind; spray", nothing},
       {"412\nLH DD M3 behind; spray", nothing},
-      {"412\nLH DD raw behind\nRH spray", nothing},
+      {"412\nLH DD scab behind", nothing},
+      {"412\nLH DD behind\nRH spray", nothing},
   });
 }
 
