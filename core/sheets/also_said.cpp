@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <iterator>
+#include <span>
 #include <utility>
 
+#include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
 
 namespace evenclaw {
@@ -18,14 +20,19 @@ struct RuleForOthers {
 constexpr std::string_view pain_relief_rule_slug = "no-pain-relief-said";
 
 /// What only the trimmer can mend or know is not among them, nor what the boxes ask already.
-constexpr RuleForOthers rules_told[] = {
-    {"blocked-again", true},        {pain_relief_rule_slug, true},
-    {"blocked-again-twice", true},  {"third-visit-same-lesion", true},
-    {"both-claws-painful", true},   {"it-stinks", true},
-    {"lame-cause-not-found", true}, {"foul-wrapped", true},
-    {"toe-short", false},           {"leaving-with-block-or-wrap", true},
-    {"worst-walk-nursing", false},  {"near-calving", false},
-    {"thin-sole", false},           {"wrap-or-block-not-known", false}};
+constexpr RuleForOthers rules_told[] = {{"blocked-again", true},
+                                        {pain_relief_rule_slug, true},
+                                        {"blocked-again-twice", true},
+                                        {"third-visit-same-lesion", true},
+                                        {"both-claws-painful", true},
+                                        {"lame-cause-not-found", true},
+                                        {"foul-wrapped", true},
+                                        {"toe-short", false},
+                                        {"near-calving", false},
+                                        {"leaving-with-block-or-wrap", true},
+                                        {"worst-walk-nursing", false},
+                                        {"thin-sole", false},
+                                        {"wrap-or-block-not-known", false}};
 
 const RuleForOthers* rule_told(std::string_view rule) {
   const auto found = std::find_if(std::begin(rules_told), std::end(rules_told),
@@ -33,21 +40,25 @@ const RuleForOthers* rule_told(std::string_view rule) {
   return found == std::end(rules_told) ? nullptr : found;
 }
 
-bool is_stop_for_vet(std::string_view rule) {
-  const std::span<const std::string_view> stops = vet_stop_rules();
-  return std::find(stops.begin(), stops.end(), rule) != stops.end();
+/// What tells of a sign stands in the vet's box as long as he does not know of it.
+bool tells_of_a_sign(const Warning& warning) {
+  const std::span<const SignForVet> signs = signs_for_vet();
+  return std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
+    const bool is_seen = sign.seen || sign.found || sign.urgency == VetUrgency::reportable;
+    return is_seen && sign.check == warning.rule;
+  });
 }
 
 enum class Reader { farmer, vet };
 
-/// Stops for the vet that nobody answered stand in his box.
+/// Checks for the vet that nobody answered stand in his box.
 bool is_told_to(Reader reader, const WarningShown& shown) {
   const std::string& rule = shown.warning.rule;
+  const bool is_for_vet = calls_for_vet(shown.warning);
+  if (is_for_vet) return shown.decision == went_ahead && !tells_of_a_sign(shown.warning);
   if (shown.warning.rank == Rank::stop) {
-    const bool is_for_vet = is_stop_for_vet(rule);
-    const bool is_in_no_box = !is_for_vet && shown.decision.empty();
-    const bool is_his = reader == Reader::farmer || is_for_vet;
-    return is_his && (shown.decision == went_ahead || is_in_no_box);
+    const bool is_open = shown.decision.empty() || shown.decision == went_ahead;
+    return reader == Reader::farmer && is_open;
   }
   const RuleForOthers* known = rule_told(rule);
   const bool is_open = shown.warning.rank == Rank::note || shown.decision.empty();

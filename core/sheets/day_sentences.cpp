@@ -108,8 +108,9 @@ std::string found_sentence(const VisitView& view) {
   return wording.say(Saying::found_on, {{"n", std::to_string(share.n)},
                                         {"of", std::to_string(share.of)},
                                         {"percent", percent_words(share, wording)}}) +
-         wording.say(is_tie ? Saying::such_as : Saying::most_often,
-                     {{"list", wording.list(lesions)}}) +
+         (lesions.empty() ? std::string()
+                          : wording.say(is_tie ? Saying::such_as : Saying::most_often,
+                                        {{"list", wording.list(lesions)}})) +
          '.';
 }
 

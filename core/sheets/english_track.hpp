@@ -21,6 +21,7 @@ inline constexpr Worded<TrackSaying> english_track_sayings[] = {
     {TrackSaying::unsaid, "{feet} dashed, nobody said whether lifted;"},
     {TrackSaying::nothing, "nothing found;"},
     {TrackSaying::key_label, "How to read the drawings of her feet"},
+    {TrackSaying::key_nothing, "nothing found"},
     {TrackSaying::key_found, "found today"},
     {TrackSaying::key_claw_open, "claw not called"},
     {TrackSaying::key_skin, "on the skin"},

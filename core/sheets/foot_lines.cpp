@@ -24,14 +24,6 @@ class Sentences {
   Runs runs_;
 };
 
-/// Of a foot that was named nobody need say that it was lifted.
-std::string state_words(const CowSeen& cow, Foot foot, const Wording& wording) {
-  const FootState state = state_of(cow, foot);
-  if (state != FootState::unsaid) return wording.state(state);
-  if (cow.lifted.has(foot)) return wording.say(Saying::lifted_not_said);
-  return is_spoken_of(cow, foot) ? wording.say(Saying::found_not_said) : wording.state(state);
-}
-
 /// What one of several calls of the foot said.
 std::string call_words(const CowSeen& cow, const FootRow& call, const VisitView& view) {
   const Wording& wording = view.wording;
@@ -76,7 +68,21 @@ std::string trimmed_words(const FootRow& row, const Wording& wording) {
   return {};
 }
 
-std::string case_words(const CaseRow& row, const VisitView& view) {
+/// Pus, bone or blisters: then nothing is no word for what was found there.
+bool was_found_on(const CowSeen& cow, Foot foot) {
+  return std::any_of(cow.actions.begin(), cow.actions.end(), [foot](const ActionRow* row) {
+    return row->foot == foot && counts_as_found(row->action);
+  });
+}
+
+/// Something was found today where the case was: what was called then may be part of it.
+bool is_something_there(const CowSeen& cow, const CaseRow& row) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* found) {
+    return found->foot == row.foot && claws_agree(found->claw, row.claw);
+  });
+}
+
+std::string case_words(const CaseRow& row, const CowSeen& cow, const VisitView& view) {
   const Wording& wording = view.wording;
   const Day today = view.input.visit.day;
   const bool needs_claw = facts_of(row.lesion).kept_on == KeptOn::claw;
@@ -85,8 +91,9 @@ std::string case_words(const CaseRow& row, const VisitView& view) {
   std::string what = wording.lesion(row.lesion);
   if (!claw.empty()) what = claw + ", " + what;
   if (row.not_found_on == today) {
-    return wording.say(Saying::no_longer_found,
-                       {{"what", what}, {"date", wording.date(row.last_day, today)}});
+    const Saying saying =
+        is_something_there(cow, row) ? Saying::not_called_again : Saying::no_longer_found;
+    return wording.say(saying, {{"what", what}, {"date", wording.date(row.last_day, today)}});
   }
   const bool is_over = row.not_found_on && *row.not_found_on < today;
   if (is_over) return {};
@@ -98,20 +105,23 @@ std::string fixture_words(const OnFootRow& row, const CowSeen& cow, const VisitV
   const Wording& wording = view.wording;
   const std::string since = wording.date(row.since, view.input.visit.day);
   if (row.only_seen) {
-    const bool is_wrap = row.fixture == Fixture::wrap;
     const std::string what =
-        is_wrap ? wording.say(Saying::wears_wrap, {{"where", wording.foot(row.foot)}})
-                : wording.say(Saying::wears_block, {{"where", wording.claw(row.claw)}});
+        row.fixture == Fixture::wrap
+            ? wording.say(Saying::wears_wrap, {{"where", wording.foot(row.foot)}})
+            : wording.say(Saying::wears_block, {{"where", wording.claw(row.claw)}});
     const std::string seen = wording.say(Saying::nobody_knew, {{"what", what}, {"date", since}});
     const bool is_told_now = !is_on_in_doubt(row, &cow, view.input.visit.day);
     return is_told_now ? seen : wording.say(Saying::since_unknown, {{"what", seen}});
   }
+  const bool is_wrap = row.fixture == Fixture::wrap;
+  const bool is_seen = was_seen_on(row, &cow, view.input.visit.day);
+  const Saying saying = is_wrap ? (is_seen ? Saying::wrap_since : Saying::wrap_put_on)
+                                : (is_seen ? Saying::block_since : Saying::block_put_on);
   const std::string words =
-      row.fixture == Fixture::wrap
-          ? wording.say(Saying::wrap_since, {{"date", since}})
-          : wording.say(Saying::block_since, {{"claw", wording.claw(row.claw)}, {"date", since}});
+      wording.say(saying, {{"claw", wording.claw(row.claw)}, {"date", since}});
   const bool unknown = is_on_in_doubt(row, &cow, view.input.visit.day);
-  return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
+  if (unknown) return wording.say(Saying::since_unknown, {{"what", words}});
+  return is_seen ? words : wording.say(Saying::not_seen_today, {{"what", words}});
 }
 
 bool is_found_today(const CaseRow& row, const CowSeen& cow) {
@@ -156,7 +166,7 @@ void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitVi
   }
   for (const CaseRow* row : cow.cases) {
     if (row->foot != foot || row->first_day >= today || is_found_today(*row, cow)) continue;
-    sentences.add(case_words(*row, view), Emphasis::quiet);
+    sentences.add(case_words(*row, cow, view), Emphasis::quiet);
   }
 }
 
@@ -168,6 +178,14 @@ TermLine shared_line(const std::string& state, const FootSet& feet, const Wordin
 }
 
 }  // namespace
+
+std::string state_words(const CowSeen& cow, Foot foot, const Wording& wording) {
+  const FootState state = state_of(cow, foot);
+  if (state != FootState::unsaid) return wording.state(state);
+  if (cow.lifted.has(foot)) return wording.say(Saying::lifted_not_said);
+  // Of a foot that was named nobody need say that it was lifted.
+  return is_spoken_of(cow, foot) ? wording.say(Saying::found_not_said) : wording.state(state);
+}
 
 std::vector<Foot> feet_to_tell(const CowSeen& cow, const FootSet& todays_feet) {
   std::vector<Foot> feet;
@@ -184,7 +202,9 @@ TermLine foot_line(const CowSeen& cow, Foot foot, const VisitView& view) {
   Sentences sentences;
   // What was done to a foot nobody judged comes first: it tells why nobody did.
   const bool is_judged = !feet_not_judged(cow).has(foot);
-  if (is_judged) sentences.add(state_words(cow, foot, wording), Emphasis::plain);
+  const bool is_down = state_of(cow, foot) == FootState::not_lifted;
+  const bool tells_state = is_judged && (is_down || !was_found_on(cow, foot));
+  if (tells_state) sentences.add(state_words(cow, foot, wording), Emphasis::plain);
   for (const FindingRow* row : cow.findings) {
     if (row->foot != foot) continue;
     sentences.add(wording.finding_at_claw(*row), Emphasis::strong);

@@ -14,6 +14,10 @@ std::vector<Foot> feet_to_tell(const CowSeen& cow, const FootSet& todays_feet);
 
 /// A line for each of feet_to_tell(), but feet of which nothing is said but one and the same state
 /// share a line without a term at the end: "Nothing found: both front feet and left hind."
+/// "nothing found", "lifted, nobody said whether anything was found", "nobody said what was found":
+/// how the foot stands, said of a foot without a finding; "" of one with.
+std::string state_words(const CowSeen& cow, Foot foot, const Wording& wording);
+
 std::vector<TermLine> foot_lines(const CowSeen& cow, const VisitView& view);
 
 /// Its state, what was found and done in the order called, then, quietly, what is on it since

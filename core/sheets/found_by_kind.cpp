@@ -5,7 +5,7 @@
 #include <string>
 #include <utility>
 
-#include "core/sheets/vet_stops.hpp"
+#include "core/sheets/signs_for_vet.hpp"
 
 namespace evenclaw {
 

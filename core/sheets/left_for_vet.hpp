@@ -14,11 +14,4 @@ namespace evenclaw {
 std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
                                       std::optional<Foot> foot);
 
-/// Signs of a disease the law wants reported, as the check notifiable-signs counts them: two of
-/// hers, or one beside another cow's mouth or feet.
-bool may_be_notifiable(const VisitView& view, const CowSeen& cow);
-
-/// Something was found or seen on that foot that is beyond trimming.
-bool is_left_for_vet(const CowSeen& cow, Foot foot);
-
 }  // namespace evenclaw

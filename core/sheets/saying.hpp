@@ -49,6 +49,7 @@ enum class Saying {
   // the farmer's page
   vet_today_title,
   vet_title,
+  box_continued,  // {what}
   vet_ring_today,
   vet_by,        // {date}
   vet_asked_on,  // {date}
@@ -56,6 +57,7 @@ enum class Saying {
   vet_decides,
   no_vet,
   nobody_answered,
+  was_gone_past,
   leave_foot_alone,
   let_her_be,
   nothing_off_toe,
@@ -63,6 +65,7 @@ enum class Saying {
   no_wrap_on_foul,
   no_block_both_hurt,
   nothing_leaves,
+  left_alone_status,
   nothing_held_back,
   withdrawal_title,
   withdrawal_ask_title,
@@ -83,12 +86,14 @@ enum class Saying {
   stay_near_title,
   stay_near_note,
   vet_is_asked_for,
-  stop_is_open,
+  vet_is_not_asked_for,
   came_lame_on,     // {feet}
   not_lifted_then,  // {what} {date}
   cow_count,        // {n}
   wears_block,      // {where}
   wears_wrap,       // {where}
+  block_worn,       // {where}
+  wrap_worn,        // {where}
   is_held_back,
   column_why,
   also_said_title,
@@ -183,8 +188,7 @@ enum class Saying {
   status_law,
   // the vet's page
   vet_signs_title,
-  stop_not_answered,  // {what}
-  stop_of_day,        // {date}
+  stop_of_day,  // {date}
   vet_again_title,
   vet_found_title,
   of_findings,     // {n} {of}
@@ -235,12 +239,17 @@ enum class Saying {
   call_then,      // {what}
   trimmed,
   not_trimmed,
-  before,           // {date} {what}
-  no_longer_found,  // {what} {date}
-  block_since,      // {date} {claw}
-  wrap_since,       // {date}
-  nobody_knew,      // {what} {date}
-  since_unknown,    // {what}
+  before,            // {date} {what}
+  no_longer_found,   // {what} {date}
+  not_called_again,  // {what} {date}
+  block_since,       // {date} {claw}
+  wrap_since,        // {date}
+  block_put_on,      // {date} {claw}
+  wrap_put_on,       // {date}
+  not_seen_today,    // {what}
+  put_on_not_seen,   // {what} {date}
+  nobody_knew,       // {what} {date}
+  since_unknown,     // {what}
   the_cow,
   note,
   asked,

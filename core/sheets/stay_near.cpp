@@ -7,7 +7,9 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
+#include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
@@ -42,13 +44,20 @@ void add_told(Whys& whys, const VisitView& view) {
 
 std::string worn_words(const OnFootRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
+  const Day day = view.input.visit.day;
+  const CowSeen* cow = find_cow(view, row.cow);
   std::string where = wording.foot(row.foot);
   const bool is_block = row.fixture == Fixture::block;
   if (is_block && row.claw != Claw::none) where += ", " + wording.claw(row.claw);
-  std::string words =
-      wording.say(is_block ? Saying::wears_block : Saying::wears_wrap, {{"where", where}});
-  const bool unknown = is_on_in_doubt(row, find_cow(view, row.cow), view.input.visit.day);
-  return unknown ? wording.say(Saying::since_unknown, {{"what", words}}) : words;
+  const bool is_known = was_seen_on(row, cow, day) && !is_on_in_doubt(row, cow, day);
+  if (is_known) {
+    return wording.say(is_block ? Saying::wears_block : Saying::wears_wrap, {{"where", where}});
+  }
+  const std::string words =
+      wording.say(is_block ? Saying::block_worn : Saying::wrap_worn, {{"where", where}});
+  if (is_on_in_doubt(row, cow, day)) return wording.say(Saying::since_unknown, {{"what", words}});
+  const std::string since = wording.date(row.since, day);
+  return wording.say(Saying::put_on_not_seen, {{"what", words}, {"date", since}});
 }
 
 void add_worn(Whys& whys, const VisitView& view) {
@@ -94,13 +103,15 @@ void add_for_vet(Whys& whys, const VisitView& view) {
     if (is_for_vet(*task)) add(whys, task->cow, wording.say(Saying::vet_is_asked_for));
   }
   for (const CowSeen& cow : view.cows) {
-    if (!open_vet_stops(view, cow).empty()) {
-      add(whys, cow.cow, wording.say(Saying::stop_is_open));
+    const bool is_open =
+        !open_vet_stops(view, cow).empty() || !signs_without_vet(view, cow).empty();
+    if (is_open) {
+      add(whys, cow.cow, wording.say(Saying::vet_is_not_asked_for));
     }
     add_signs(whys, view, cow);
   }
   for (const EarlierStop& stop : view.input.earlier_stops) {
-    add(whys, stop.cow, wording.say(Saying::stop_is_open));
+    add(whys, stop.cow, wording.say(Saying::vet_is_not_asked_for));
   }
 }
 
@@ -173,7 +184,11 @@ std::vector<Block> stay_near(const VisitView& view) {
   std::sort(cows.begin(), cows.end(), [&](CowId a, CowId b) { return view.names.before(a, b); });
   Table table{"", {{wording.say(Saying::column_cow)}, {wording.say(Saying::column_why)}}, {}};
   for (const CowId cow : cows) {
-    table.rows.push_back({{plain(view.names.in_text(cow))}, {plain(clauses(whys.at(cow)))}});
+    // What a cow without a number looks like would widen the column of all others.
+    const std::string looks = view.names.looks(cow);
+    Runs why = {plain(clauses(whys.at(cow)))};
+    if (!looks.empty()) why.insert(why.begin(), strong(looks + ": "));
+    table.rows.push_back({{plain(view.names.label(cow))}, std::move(why)});
   }
   return {Heading{2, wording.say(Saying::stay_near_title),
                   wording.count(Saying::cow_count, cows.size())},

@@ -261,6 +261,7 @@ std::vector<KeyItem> key_items() {
     items.push_back({words, lifted});
     return items.back().mark;
   };
+  item(TrackSaying::key_nothing).state = FootState::nothing_found;
   item(TrackSaying::key_found).outside.found = true;
   FootMark& open = item(TrackSaying::key_claw_open);
   open.outside.may_be_here = true;
@@ -291,22 +292,26 @@ Figure track_figure(const Track& track, const std::string& cow, const Wording& w
           wording.say(TrackSaying::feet_of, {{"cow", cow}}) + ' ' + words.text(), ""};
 }
 
+// Five beside each other and no more: on a phone as wide as a hand the words are to be read.
 Figure track_key(const Wording& wording) {
-  constexpr double step = 20.6;  // mm
-  constexpr double size = 3.1;
+  constexpr std::size_t columns = 5;
+  constexpr double step = 22;  // mm
+  constexpr double size = 3.6;
   const std::vector<KeyItem> items = key_items();
-  Drawing drawing{step * static_cast<double>(items.size()), 18, {}};
-  double middle = step / 2;
-  for (const KeyItem& item : items) {
-    add_print(drawing, {{middle, 6.5}, true}, item.mark);
-    double below = 16.8;
-    for (const std::string& line : drawn_lines(wording.say(item.words), size, step - 1)) {
+  Drawing drawing{step * static_cast<double>(columns), 0, {}};
+  double top = 0;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::size_t column = i % columns;
+    if (column == 0) top = drawing.height;
+    const double middle = step * (static_cast<double>(column) + 0.5);
+    add_print(drawing, {{middle, top + 6.5}, true}, items[i].mark);
+    double below = top + 16.8;
+    for (const std::string& line : drawn_lines(wording.say(items[i].words), size, step - 1)) {
       drawing.marks.emplace_back(
           Label{{middle, below}, line, size, Anchor::middle, false, Ink::black});
       drawing.height = std::max(drawing.height, below + 1.2);
       below += size * 1.2;
     }
-    middle += step;
   }
   return {std::move(drawing), wording.say(TrackSaying::key_label), ""};
 }

@@ -18,6 +18,7 @@ enum class TrackSaying {
   unsaid,      // {feet}
   nothing,
   key_label,
+  key_nothing,
   key_found,
   key_claw_open,
   key_skin,

@@ -2,10 +2,14 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <utility>
 
+#include "core/sheets/foot_lines.hpp"
 #include "core/sheets/left_for_vet.hpp"
+#include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
+#include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/vet_urgency.hpp"
 
@@ -25,7 +29,7 @@ std::string why_she_came(const CowSeen& cow, const Wording& wording) {
 /// Nothing is called "nothing found" that was not called so.
 std::string without_finding(const CowSeen& cow, std::optional<Foot> foot, const Wording& wording) {
   if (!foot) return why_she_came(cow, wording);
-  const std::string state = wording.state(state_of(cow, *foot));
+  const std::string state = state_words(cow, *foot, wording);
   const bool lame_there = cow.came_lame && (cow.lame.empty() || cow.lame.has(*foot));
   return lame_there ? wording.say(Saying::vet_came_lame) + ", " + state : state;
 }
@@ -57,22 +61,23 @@ std::vector<std::string> seen_beside(const VisitView& view, const CowSeen& cow,
   return seen;
 }
 
-/// What was found and seen there at this visit; of every foot when none is given.
+/// What was seen and found there at this visit; of every foot when none is given. The sign stands
+/// before the lesion: it tells how soon he is needed.
 std::vector<std::string> seen_there(const VisitView& view, const CowSeen& cow,
                                     std::optional<Foot> foot) {
   const Wording& wording = view.wording;
   std::vector<std::string> seen;
+  const auto add = [&](Foot one, const std::string& words) {
+    seen.push_back(foot ? words : wording.foot(one) + ", " + words);
+  };
   if (!foot) seen = seen_beside(view, cow, std::nullopt);
-  for (const FindingRow* row : cow.findings) {
-    if (foot && row->foot != *foot) continue;
-    const std::string words = wording.finding_at_claw(*row);
-    seen.push_back(foot ? words : wording.foot(row->foot) + ", " + words);
-  }
   for (const Foot one : all_feet) {
     if (foot && one != *foot) continue;
-    for (const std::string& words : seen_beside(view, cow, one)) {
-      seen.push_back(foot ? words : wording.foot(one) + ", " + words);
-    }
+    for (const std::string& words : seen_beside(view, cow, one)) add(one, words);
+  }
+  for (const FindingRow* row : cow.findings) {
+    const bool is_elsewhere = foot && row->foot != *foot;
+    if (!is_elsewhere) add(row->foot, wording.finding_at_claw(*row));
   }
   return seen;
 }
@@ -109,7 +114,8 @@ std::string why_vet(const VisitView& view, const TaskRow& task,
   if (task.visit == view.input.visit.visit && cow != nullptr) {
     if (!is_for_pain_relief(task)) return why_vet_today(view, *cow, task.foot);
     const std::string what = pain_relief_words(task, *cow, view);
-    const bool is_found_told = is_called_beside(view, task, stops);
+    const bool is_found_told =
+        is_called_beside(view, task, stops) || !signs_without_vet(view, *cow).empty();
     return is_found_told ? what : what + "; " + why_vet_today(view, *cow, task.foot);
   }
   std::string asked =
@@ -134,7 +140,9 @@ struct VetCall {
   std::optional<Foot> foot;
   std::string why;
   std::string when;
-  bool is_of_today = true;  // made at this visit
+  bool is_of_today = true;    // made at this visit
+  std::string status = {};    // whether he was asked for
+  bool is_to_see_her = true;  // not only asked for pain relief
 };
 
 /// Asked for twice for one place, he is rung once: as late as the first was, for what was seen
@@ -152,43 +160,93 @@ void add_call(std::vector<VetCall>& calls, VetCall call) {
   same->is_of_today = same->is_of_today || call.is_of_today;
 }
 
-/// Called for one foot, he is told of what is beyond trimming on the others too.
-void add_other_feet(const VisitView& view, const CowSeen& cow, std::vector<VetCall>& calls) {
-  const auto asked = std::find_if(calls.begin(), calls.end(),
-                                  [](const VetCall& call) { return call.is_of_today; });
-  if (asked == calls.end()) return;
-  const std::string when = asked->when;
-  for (const Foot foot : all_feet) {
-    const bool is_told = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
-      return call.is_of_today && (!call.foot || call.foot == foot);
-    });
-    if (is_told || !is_left_for_vet(cow, foot)) continue;
-    calls.push_back({foot, why_vet_today(view, cow, foot), when});
+bool is_called_to(const std::vector<VetCall>& calls, std::optional<Foot> foot) {
+  return std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
+    const bool is_there = !call.foot || call.foot == foot;
+    return call.is_of_today && call.is_to_see_her && is_there;
+  });
+}
+
+void add_tasks(std::vector<VetCall>& calls, const VisitView& view, CowId cow,
+               const std::vector<const Warning*>& stops) {
+  const Wording& wording = view.wording;
+  for (const TaskRow* task : view.tasks) {
+    if (task->cow != cow || !is_for_vet(*task)) continue;
+    const bool is_of_today =
+        task->visit == view.input.visit.visit && find_cow(view, cow) != nullptr;
+    VetCall call{task->foot, why_vet(view, *task, stops),
+                 when_vet(*task, view.input.printed, wording), is_of_today};
+    call.is_to_see_her = !is_for_pain_relief(*task);
+    if (is_of_today && call.is_to_see_her) call.status = wording.say(Saying::vet_is_asked_for);
+    add_call(calls, std::move(call));
   }
 }
 
-std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* seen,
-                               const std::vector<const Warning*>& stops) {
+Saying status_of(const VisitView& view, const CowSeen& cow, const SignOfHer& sign,
+                 const std::vector<const Warning*>& stops) {
+  if (is_vet_asked_for(view, cow)) return Saying::vet_is_asked_for;
+  if (was_gone_past(cow, sign)) return Saying::was_gone_past;
+  const bool is_unanswered = std::any_of(stops.begin(), stops.end(), [&](const Warning* stop) {
+    return stop->rule == sign.sign->check && stop->foot == sign.foot;
+  });
+  return is_unanswered ? Saying::nobody_answered : Saying::vet_is_not_asked_for;
+}
+
+/// Called for one foot, he is told of the signs on the others too.
+void add_signs(std::vector<VetCall>& calls, const VisitView& view, const CowSeen& cow,
+               const std::vector<const Warning*>& stops) {
   const Wording& wording = view.wording;
-  std::vector<VetCall> calls;
-  for (const TaskRow* task : view.tasks) {
-    if (task->cow != cow || !is_for_vet(*task)) continue;
-    const bool is_of_today = task->visit == view.input.visit.visit && seen != nullptr;
-    VetCall call{task->foot, why_vet(view, *task, stops),
-                 when_vet(*task, view.input.printed, wording), is_of_today};
-    add_call(calls, std::move(call));
+  std::vector<SignOfHer> signs = signs_without_vet(view, cow);
+  const bool is_asked_for = is_vet_asked_for(view, cow) && !is_past_the_vet(view, cow.cow);
+  if (is_asked_for) signs = signs_of_her(cow);
+  const bool is_of_her_alone =
+      calls.empty() &&
+      std::none_of(signs.begin(), signs.end(), [](const SignOfHer& one) { return one.foot; });
+  for (const SignOfHer& sign : signs) {
+    if (is_called_to(calls, sign.foot)) continue;
+    const bool tells_all = sign.foot || is_of_her_alone;
+    const std::string why = tells_all ? why_vet_today(view, cow, sign.foot)
+                                      : wording.list(signs_of(view, cow, std::nullopt));
+    const Saying status = status_of(view, cow, sign, stops);
+    calls.push_back(
+        {sign.foot, why, wording.say(Saying::vet_ring_today), true, wording.say(status)});
   }
+}
+
+bool is_of_illness(const Warning& stop) {
+  const std::span<const SignForVet> signs = signs_for_vet();
+  return std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
+    return sign.urgency == VetUrgency::reportable && sign.check == stop.rule;
+  });
+}
+
+/// The sign itself is told: what the check said beside it would say it twice.
+bool is_told_by_sign(const VisitView& view, const CowSeen& cow, const Warning& stop) {
+  const std::vector<SignOfHer> signs = signs_of_her(cow);
+  const bool has_sign = std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& sign) {
+    return sign.sign->check == stop.rule && sign.foot == stop.foot;
+  });
+  return has_sign || (may_be_notifiable(view, cow) && is_of_illness(stop));
+}
+
+void add_stops(std::vector<VetCall>& calls, const VisitView& view, const CowSeen& cow,
+               const std::vector<const Warning*>& stops) {
+  const Wording& wording = view.wording;
+  const Saying status =
+      is_vet_asked_for(view, cow) ? Saying::vet_is_asked_for : Saying::nobody_answered;
   for (const Warning* stop : stops) {
+    if (!calls.empty() && is_told_by_sign(view, cow, *stop)) continue;
     const bool is_known = std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
-      return call.foot == stop->foot && call.is_of_today;
+      return call.is_of_today && call.foot == stop->foot;
     });
     if (is_known) continue;
-    const std::vector<std::string> signs = signs_of(view, *seen, stop->foot);
-    const bool is_told = !stop->foot && !signs.empty();
-    const std::string why = is_told ? wording.list(signs) : why_vet_today(view, *seen, stop->foot);
-    calls.push_back({stop->foot, why, wording.say(Saying::vet_ring_today)});
+    calls.push_back({stop->foot, why_vet_today(view, cow, stop->foot),
+                     wording.say(Saying::vet_ring_today), true, wording.say(status)});
   }
-  if (seen != nullptr) add_other_feet(view, *seen, calls);
+}
+
+void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId cow) {
+  const Wording& wording = view.wording;
   for (const EarlierStop* stop : open_earlier_stops(view, cow)) {
     const std::string date = wording.date(stop->on, view.input.printed);
     add_call(
@@ -197,6 +255,17 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
          clauses({wording.say(Saying::stop_of_day, {{"date", date}}) + ' ' + stop->warning.words}),
          wording.say(Saying::vet_ring_today), false});
   }
+}
+
+std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* seen,
+                               const std::vector<const Warning*>& stops) {
+  std::vector<VetCall> calls;
+  add_tasks(calls, view, cow, stops);
+  if (seen != nullptr) {
+    add_signs(calls, view, *seen, stops);
+    add_stops(calls, view, *seen, stops);
+  }
+  add_earlier_stops(calls, view, cow);
   return calls;
 }
 
@@ -213,6 +282,10 @@ std::vector<std::string> left_alone(const VisitView& view, const CowSeen* cow,
   return words;
 }
 
+std::string when_to_ring(const VetCall& call) {
+  return call.status.empty() ? call.when : clauses({call.when, call.status});
+}
+
 /// She stands once; when to ring is said once where it is the same of all that is hers.
 NoticeItem vet_item(const VisitView& view, CowId cow) {
   const Wording& wording = view.wording;
@@ -227,26 +300,32 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
     item.lines.push_back({strong(capitalised(where)), plain(", " + call.why)});
     if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
     for (const Warning* stop : stops) {
-      if (!call.is_of_today || stop->foot != call.foot) continue;
-      item.lines.push_back(
-          {strong(stop->words), plain(' ' + wording.say(Saying::nobody_answered))});
+      const bool is_hers = call.is_of_today && stop->foot == call.foot;
+      if (is_hers && !is_told_by_sign(view, *seen, *stop)) {
+        item.lines.push_back({strong(stop->words)});
+      }
     }
-    const bool is_last_of_day = i + 1 == calls.size() || calls[i + 1].when != call.when;
-    if (is_last_of_day) item.lines.push_back({plain(as_sentence(call.when))});
-  }
-  const bool is_of_feet = std::all_of(calls.begin(), calls.end(), [](const VetCall& call) {
-    return call.is_of_today && call.foot.has_value();
-  });
-  if (seen != nullptr && is_of_feet) {
-    for (const std::string& sign : signs_of(view, *seen, std::nullopt)) {
-      item.lines.push_back({strong(wording.say(Saying::the_cow)), plain(", " + sign)});
-    }
+    const std::string when = when_to_ring(call);
+    const bool is_last_of_day = i + 1 == calls.size() || when_to_ring(calls[i + 1]) != when;
+    if (is_last_of_day) item.lines.push_back({plain(as_sentence(when))});
   }
   for (const std::string& words : left_alone(view, seen, calls)) {
-    item.lines.push_back(
-        {strong(as_sentence(words)), plain(' ' + wording.say(Saying::status_practice))});
+    item.lines.push_back({strong(as_sentence(words))});
   }
   return item;
+}
+
+bool leaves_something_alone(const VisitView& view, CowId cow) {
+  const CowSeen* seen = find_cow(view, cow);
+  const auto stops = seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
+  return !left_alone(view, seen, calls_for(view, cow, seen, stops)).empty();
+}
+
+/// That nobody leaves is read before any cow.
+std::optional<Runs> standstill(const VisitView& view, const std::vector<CowForVet>& cows) {
+  const bool is_told = !cows.empty() && cows.front().urgency == VetUrgency::reportable;
+  if (!is_told) return std::nullopt;
+  return Runs{strong(as_sentence(view.wording.say(Saying::nothing_leaves)))};
 }
 
 Saying title_of(const std::vector<CowForVet>& cows) {
@@ -260,9 +339,16 @@ std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<CowForVet> cows = cows_for_vet(view);
   BoxedNotice box{wording.say(title_of(cows)), {}, {}};
-  for (const CowForVet& called : cows) box.items.push_back(vet_item(view, called.cow));
-  if (box.items.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
+  if (cows.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
+  if (auto lead = standstill(view, cows)) box.items.push_back({"", {*std::move(lead)}});
+  bool is_left_alone = false;
+  for (const CowForVet& called : cows) {
+    box.items.push_back(vet_item(view, called.cow));
+    is_left_alone = is_left_alone || leaves_something_alone(view, called.cow);
+  }
+  box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
   box.foot = {plain(wording.say(Saying::vet_decides))};
+  if (is_left_alone) box.foot.push_back(plain(' ' + wording.say(Saying::left_alone_status)));
   return {std::move(box)};
 }
 
@@ -270,6 +356,7 @@ std::vector<Block> called_to(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<CowForVet> cows = cows_for_vet(view);
   Bullets bullets;
+  if (auto lead = standstill(view, cows)) bullets.items.push_back(*std::move(lead));
   for (const auto& [cow, urgency] : cows) {
     const CowSeen* seen = find_cow(view, cow);
     const auto stops =
@@ -278,6 +365,9 @@ std::vector<Block> called_to(const VisitView& view) {
     for (const VetCall& call : calls_for(view, cow, seen, stops)) {
       const std::string where = call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
       parts.push_back(where + ", " + call.why);
+    }
+    for (const Warning* stop : stops) {
+      if (!is_told_by_sign(view, *seen, *stop)) parts.push_back(stop->words);
     }
     bullets.items.push_back(
         {strong(view.names.in_text(cow)), plain(": " + as_sentence(clauses(parts)))});

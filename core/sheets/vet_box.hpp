@@ -8,8 +8,8 @@
 
 namespace evenclaw {
 
-/// Each cow once: whose vet was asked for, and whose Stop for the vet nobody answered. One sentence
-/// instead of a box when no vet is asked for.
+/// Each cow of cows_for_vet() once, with whether the vet was asked for; signs of a disease the law
+/// wants reported, and that nobody leaves, lead. One sentence instead of a box when there is none.
 std::vector<Block> vet_box(const VisitView& view);
 
 /// The cows of the box, the leg and why, a line for each, below a heading of level 3: for a page

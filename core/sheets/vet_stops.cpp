@@ -1,9 +1,11 @@
 #include "core/sheets/vet_stops.hpp"
 
 #include <algorithm>
-#include <iterator>
-#include <utility>
+#include <span>
+#include <string_view>
 
+#include "core/sheets/signs_for_vet.hpp"
+#include "core/sheets/vet_on_record.hpp"
 #include "core/trade/medicine_rules.hpp"
 #include "core/trade/task.hpp"
 
@@ -13,39 +15,24 @@ namespace {
 
 constexpr std::string_view too_short_rule = "toe-far-too-short";
 
-constexpr std::string_view stop_rules[] = {
-    "notifiable-signs",     "pus-above-the-horn", "toe-or-bone",
-    "swollen-on-one-side",  "bleeding-goes-on",   "down-in-the-crush",
-    "foul-without-the-vet", "lame-nothing-found", "worst-walk-needs-the-vet",
-    "lame-on-two-legs",     too_short_rule,       "act-reserved-for-vet"};
-
 bool has_left(const VisitView& view, CowId cow) {
   return std::any_of(view.input.rows.cows.begin(), view.input.rows.cows.end(),
                      [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
 }
 
-bool vet_came_since(const VisitView& view, CowId cow) {
-  return std::any_of(view.input.rows.tasks.begin(), view.input.rows.tasks.end(),
-                     [&](const TaskRow& task) {
-                       return task.cow == cow && task.kind == TaskKind::vet && !task.open &&
-                              task.visit == view.input.visit.visit;
-                     });
-}
-
 }  // namespace
 
-std::span<const std::string_view> vet_stop_rules() {
-  return stop_rules;
-}
-
 bool calls_for_vet(const Warning& warning) {
-  return warning.rank == Rank::stop && std::find(std::begin(stop_rules), std::end(stop_rules),
-                                                 warning.rule) != std::end(stop_rules);
+  const std::span<const SignForVet> signs = signs_for_vet();
+  return warning.rank != Rank::note &&
+         std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
+           return !sign.check.empty() && sign.check == warning.rule;
+         });
 }
 
 std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow) {
   std::vector<const Warning*> stops;
-  if (has_left(view, cow.cow) || vet_came_since(view, cow.cow)) return stops;
+  if (is_past_the_vet(view, cow.cow)) return stops;
   for (const WarningShown* shown : cow.warnings) {
     if (shown->decision.empty() && calls_for_vet(shown->warning)) stops.push_back(&shown->warning);
   }
@@ -59,25 +46,6 @@ std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId 
     if (stop.cow == cow) stops.push_back(&stop);
   }
   return stops;
-}
-
-bool is_vet_sign(ActionKind kind) {
-  constexpr ActionKind signs[] = {
-      ActionKind::pus_above, ActionKind::bone_showing, ActionKind::bleeding, ActionKind::went_down,
-      ActionKind::blisters,  ActionKind::sore_mouth,   ActionKind::fever};
-  return std::find(std::begin(signs), std::end(signs), kind) != std::end(signs);
-}
-
-std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
-                                  std::optional<Foot> foot) {
-  std::vector<std::string> signs;
-  for (const ActionRow* row : cow.actions) {
-    if (!is_vet_sign(row->action) || row->foot != foot) continue;
-    std::string words = view.wording.act(*row, view.input.visit.day);
-    const bool is_new = std::find(signs.begin(), signs.end(), words) == signs.end();
-    if (is_new) signs.push_back(std::move(words));
-  }
-  return signs;
 }
 
 std::vector<std::string> reserved_acts_on(const VisitView& view, const CowSeen& cow,

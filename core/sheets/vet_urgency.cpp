@@ -1,41 +1,33 @@
 #include "core/sheets/vet_urgency.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <set>
-#include <string_view>
 
-#include "core/sheets/left_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
+#include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-// Blood that does not stop and a cow that is down can be dead within the hour, and a disease the
-// law wants reported leaves the farm with the next lorry: whoever reads one line only reads these.
-// Then what is due today, then the rest. Our judgement, no source.
-constexpr ActionKind signs_at_once[] = {ActionKind::bleeding, ActionKind::went_down};
-constexpr std::string_view stops_at_once[] = {"bleeding-goes-on", "down-in-the-crush",
-                                              "notifiable-signs"};
-
-bool is_stop_at_once(const Warning& warning) {
-  return std::find(std::begin(stops_at_once), std::end(stops_at_once), warning.rule) !=
-         std::end(stops_at_once);
+VetUrgency sooner(VetUrgency a, VetUrgency b) {
+  return std::min(a, b);
 }
 
-bool is_sign_at_once(const ActionRow* row) {
-  return std::find(std::begin(signs_at_once), std::end(signs_at_once), row->action) !=
-         std::end(signs_at_once);
-}
-
-bool is_needed_at_once(const VisitView& view, const CowSeen& cow) {
-  const std::vector<const Warning*> stops = open_vet_stops(view, cow);
-  return std::any_of(cow.actions.begin(), cow.actions.end(), is_sign_at_once) ||
-         may_be_notifiable(view, cow) ||
-         std::any_of(stops.begin(), stops.end(),
-                     [](const Warning* stop) { return is_stop_at_once(*stop); });
+VetUrgency of_signs(const VisitView& view, const CowSeen& cow) {
+  VetUrgency urgency = VetUrgency::later;
+  if (may_be_notifiable(view, cow)) urgency = VetUrgency::reportable;
+  for (const SignOfHer& sign : signs_of_her(cow)) {
+    if (vet_on_record(view, cow, sign) == VetOnRecord::knows) continue;
+    urgency = sooner(urgency, sign.sign->urgency);
+  }
+  for (const Warning* stop : open_vet_stops(view, cow)) {
+    for (const SignForVet& sign : signs_for_vet()) {
+      if (sign.check == stop->rule) urgency = sooner(urgency, sign.urgency);
+    }
+  }
+  return urgency;
 }
 
 std::set<CowId> cows_called_for(const VisitView& view) {
@@ -44,7 +36,9 @@ std::set<CowId> cows_called_for(const VisitView& view) {
     if (is_for_vet(*task)) cows.insert(task->cow);
   }
   for (const CowSeen& cow : view.cows) {
-    if (!open_vet_stops(view, cow).empty()) cows.insert(cow.cow);
+    const bool is_called =
+        !open_vet_stops(view, cow).empty() || !signs_without_vet(view, cow).empty();
+    if (is_called) cows.insert(cow.cow);
   }
   for (const EarlierStop& stop : view.input.earlier_stops) {
     if (!open_earlier_stops(view, stop.cow).empty()) cows.insert(stop.cow);
@@ -54,13 +48,12 @@ std::set<CowId> cows_called_for(const VisitView& view) {
 
 VetUrgency urgency_of(const VisitView& view, CowId id) {
   const CowSeen* cow = find_cow(view, id);
-  if (cow != nullptr && is_needed_at_once(view, *cow)) return VetUrgency::at_once;
-  const bool is_stopped = cow != nullptr && !open_vet_stops(view, *cow).empty();
   const bool is_due = std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
     return task->cow == id && is_for_vet(*task) && task->due <= view.input.printed;
   });
-  const bool is_now = is_stopped || is_due || !open_earlier_stops(view, id).empty();
-  return is_now ? VetUrgency::today : VetUrgency::later;
+  const bool is_now = is_due || !open_earlier_stops(view, id).empty();
+  const VetUrgency by_task = is_now ? VetUrgency::today : VetUrgency::later;
+  return cow == nullptr ? by_task : sooner(by_task, of_signs(view, *cow));
 }
 
 }  // namespace

@@ -8,9 +8,11 @@
 
 #include "core/sheets/also_said.hpp"
 #include "core/sheets/appended.hpp"
+#include "core/sheets/foot_lines.hpp"
 #include "core/sheets/found_by_kind.hpp"
+#include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_box.hpp"
-#include "core/sheets/vet_stops.hpp"
+#include "core/sheets/vet_urgency.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/lame_score.hpp"
@@ -23,6 +25,9 @@ namespace evenclaw {
 namespace {
 
 using FootOfCow = std::pair<CowId, Foot>;
+
+// Of so few cows all of it is handed on, and sheets half empty would be lost first: our judgement.
+constexpr std::size_t most_cows_without_break = 5;
 
 std::string n_of(Saying saying, std::size_t n, std::size_t of, const Wording& wording) {
   return wording.say(saying, {{"n", std::to_string(n)}, {"of", std::to_string(of)}});
@@ -68,9 +73,12 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
 std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
   std::string found = view.wording.finding_at_claw(row);
   for (const std::string& sign : signs_of(view, cow, row.foot)) found += "; " + sign;
-  return {{plain(view.names.in_text(cow.cow))},
+  const std::string looks = view.names.looks(cow.cow);
+  Runs what = {plain(found)};
+  if (!looks.empty()) what.insert(what.begin(), strong(looks + ": "));
+  return {{plain(view.names.label(cow.cow))},
           {plain(unbroken(view.wording.foot(row.foot)))},
-          {plain(found)}};
+          std::move(what)};
 }
 
 /// What came back or does not heal, each finding with its history.
@@ -113,21 +121,19 @@ std::vector<std::string> signs_apart(const CowSeen& cow, const VisitView& view) 
   return parts;
 }
 
-/// Signs that do not stand beside a finding, and Stops for the vet that nobody answered.
+/// Signs that do not stand beside a finding, of cows who are not for the vet: he knows of them.
 std::vector<Block> signs(const VisitView& view) {
-  const Wording& wording = view.wording;
+  std::set<CowId> told;
+  for (const CowForVet& called : cows_for_vet(view)) told.insert(called.cow);
   Bullets bullets;
   for (const CowSeen& cow : view.cows) {
-    std::vector<std::string> parts = signs_apart(cow, view);
-    for (const Warning* stop : open_vet_stops(view, cow)) {
-      parts.push_back(wording.say(Saying::stop_not_answered, {{"what", stop->words}}));
-    }
-    if (parts.empty()) continue;
+    const std::vector<std::string> parts = signs_apart(cow, view);
+    if (parts.empty() || told.count(cow.cow) > 0) continue;
     bullets.items.push_back(
         {strong(view.names.in_text(cow.cow)), plain(as_sentence(' ' + clauses(parts)))});
   }
   if (bullets.items.empty()) return {};
-  return {Heading{3, wording.say(Saying::vet_signs_title)}, std::move(bullets)};
+  return {Heading{3, view.wording.say(Saying::vet_signs_title)}, std::move(bullets)};
 }
 
 /// She came lame, and nothing was found on the legs she is lame on; on none, when no leg was
@@ -150,6 +156,10 @@ std::vector<std::string> lameness_words(const CowSeen& cow, const Wording& wordi
   }
   if (!not_lifted.empty()) {
     parts.push_back(wording.say(Saying::foot_not_lifted, {{"feet", wording.feet(not_lifted)}}));
+  }
+  for (const Foot foot : all_feet) {
+    if (!cow.lame.has(foot) || !cow.lifted.has(foot)) continue;
+    parts.push_back(wording.foot(foot) + ' ' + state_words(cow, foot, wording));
   }
   for (const TurnRow* turn : cow.turns) {
     const std::string score = wording.mobility(*turn);
@@ -195,8 +205,31 @@ std::string feet_with(Lesion lesion, const VisitView& view) {
                                              {"where", wording.list(where)}});
 }
 
+/// The cow that bleeds still is told before those of whom blood was drawn.
+std::string bleeding_words(const VisitView& view) {
+  const Wording& wording = view.wording;
+  ActionRow bleeding;
+  bleeding.action = ActionKind::bleeding;
+  std::vector<std::string> where;
+  for (const CowSeen& cow : view.cows) {
+    for (const ActionRow* row : cow.actions) {
+      if (row->action != ActionKind::bleeding) continue;
+      const std::string foot = row->foot ? ' ' + wording.foot(*row->foot) : std::string();
+      where.push_back(view.names.in_text(cow.cow) + foot);
+    }
+  }
+  if (where.empty()) return {};
+  return wording.say(Saying::on_feet_where,
+                     {{"what", capitalised(wording.act(bleeding, view.input.visit.day))},
+                      {"n", std::to_string(where.size())},
+                      {"of", std::to_string(feet_lifted(view))},
+                      {"where", wording.list(where)}});
+}
+
 std::vector<Block> cut_too_far(const VisitView& view) {
   Bullets bullets;
+  const std::string bleeding = bleeding_words(view);
+  if (!bleeding.empty()) bullets.items.push_back({plain(bleeding)});
   for (const Lesion lesion : {Lesion::blood_drawn, Lesion::ts}) {
     const std::string words = feet_with(lesion, view);
     if (!words.empty()) bullets.items.push_back({plain(words)});
@@ -429,9 +462,12 @@ std::vector<Block> vets_page(const VisitView& view) {
   append(parts, dd_stages(view));
   append(parts, mobility(view));
   if (parts.empty()) return {};
-  std::vector<Block> blocks = {PageBreak{},
-                               Heading{2, capitalised(view.wording.say(Saying::for_vet))},
-                               Note{{plain(view.wording.say(Saying::how_to_read))}}};
+  std::vector<Block> blocks;
+  const bool may_be_parted = view.cows.size() > most_cows_without_break;
+  if (may_be_parted) blocks.emplace_back(PageBreak{});
+  blocks.emplace_back(Heading{2, capitalised(view.wording.say(Saying::for_vet))});
+  // The list cow by cow says it too, which lies beside it otherwise.
+  if (may_be_parted) blocks.emplace_back(Note{{plain(view.wording.say(Saying::how_to_read))}});
   append(blocks, std::move(parts));
   return blocks;
 }

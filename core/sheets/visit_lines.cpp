@@ -114,8 +114,8 @@ class Lines {
     line.foot = warning.foot;
     if (warning.claw != Claw::none) line.claw = warning.claw;
     line.answer = shown.decision;
-    const bool is_open_stop = calls_for_vet(warning) && shown.decision.empty();
-    if (is_open_stop || is_told_to_vet(shown)) {
+    const bool is_open = shown.decision.empty() || shown.decision == went_ahead;
+    if ((calls_for_vet(warning) && is_open) || is_told_to_vet(shown)) {
       line.told_to = ToldTo::farmer_and_vet;
     } else if (is_told_to_farmer(shown)) {
       line.told_to = ToldTo::farmer;

@@ -1,11 +1,13 @@
 #include "core/sheets/visit_view.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <string_view>
 #include <tuple>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -133,6 +135,16 @@ std::vector<const NotSeenCow*> not_seen_of(const VisitSheetInput& input, const C
   return missing;
 }
 
+/// "Still on?", of what was on her and nobody spoke of.
+bool asks_about(const WarningShown& shown, const OnFootRow& row) {
+  const Warning& asked = shown.warning;
+  return asked.rule == still_on_rule && asked.foot == row.foot && asked.claw == row.claw;
+}
+
+bool is_told(const WarningShown& shown) {
+  return !shown.decision.empty() && shown.decision != went_ahead;
+}
+
 }  // namespace
 
 std::vector<const TaskRow*> open_tasks_in_order(const std::vector<TaskRow>& tasks,
@@ -181,11 +193,22 @@ bool is_on_in_doubt(const OnFootRow& row, const CowSeen* cow, Day day) {
   if (row.ended == FixtureEnd::unknown) return true;
   if (cow == nullptr || row.since == day) return false;
   return std::any_of(cow->warnings.begin(), cow->warnings.end(), [&](const WarningShown* shown) {
-    const Warning& asked = shown->warning;
-    const bool is_told = !shown->decision.empty() && shown->decision != went_ahead;
-    return asked.rule == still_on_rule && !is_told && asked.foot == row.foot &&
-           asked.claw == row.claw;
+    return asks_about(*shown, row) && !is_told(*shown);
   });
+}
+
+bool was_seen_on(const OnFootRow& row, const CowSeen* cow, Day day) {
+  if (row.since == day) return true;
+  if (cow == nullptr) return false;
+  const bool is_answered = std::any_of(
+      cow->warnings.begin(), cow->warnings.end(),
+      [&](const WarningShown* shown) { return asks_about(*shown, row) && is_told(*shown); });
+  return is_answered ||
+         std::any_of(cow->actions.begin(), cow->actions.end(), [&](const ActionRow* act) {
+           const std::optional<FixtureSaid> said = fixture_said(act->action);
+           const bool is_it = said && said->fixture == row.fixture && act->foot == row.foot;
+           return is_it && is_on_after(said->step) && claws_agree(act->claw, row.claw);
+         });
 }
 
 const CowSeen* find_cow(const VisitView& view, CowId cow) {
@@ -216,9 +239,18 @@ FootState state_of(const CowSeen& cow, Foot foot) {
   return most.value_or(FootState::unsaid);
 }
 
+bool counts_as_found(ActionKind kind) {
+  constexpr ActionKind kinds[] = {ActionKind::pus_above, ActionKind::bone_showing,
+                                  ActionKind::blisters, ActionKind::sore_mouth, ActionKind::fever};
+  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+}
+
 bool has_something(const CowSeen& cow) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(),
-                     [](const FindingRow* row) { return counts_as_found(row->lesion); });
+  const bool is_found =
+      std::any_of(cow.findings.begin(), cow.findings.end(),
+                  [](const FindingRow* row) { return counts_as_found(row->lesion); });
+  return is_found || std::any_of(cow.actions.begin(), cow.actions.end(),
+                                 [](const ActionRow* row) { return counts_as_found(row->action); });
 }
 
 bool is_known_what_was_found(const CowSeen& cow) {
@@ -238,7 +270,10 @@ FootSet feet_not_judged(const CowSeen& cow) {
   FootSet feet;
   for (const Foot foot : all_feet) {
     if (cow.lifted.has(foot) || !is_spoken_of(cow, foot)) continue;
-    if (state_of(cow, foot) == FootState::unsaid) feet.add(foot);
+    const bool is_found = std::any_of(
+        cow.actions.begin(), cow.actions.end(),
+        [foot](const ActionRow* row) { return row->foot == foot && counts_as_found(row->action); });
+    if (state_of(cow, foot) == FootState::unsaid && !is_found) feet.add(foot);
   }
   return feet;
 }

@@ -46,6 +46,10 @@ bool is_on(const OnFootRow& row, Day day);
 /// there.
 bool is_on_in_doubt(const OnFootRow& row, const CowSeen* cow, Day day);
 
+/// It was put on that day, or somebody said in her turn that it is on. `cow` is null when she was
+/// not there.
+bool was_seen_on(const OnFootRow& row, const CowSeen* cow, Day day);
+
 /// Nothing when she was not there.
 const CowSeen* find_cow(const VisitView& view, CowId cow);
 
@@ -56,7 +60,10 @@ const ProductStated* stated_of(const VisitView& view, const ActionRow& row);
 /// How one foot stands after all turns of hers: the most that was said of it.
 FootState state_of(const CowSeen& cow, Foot foot);
 
-/// Something was found on her that counts (counts_as_found).
+/// Pus, bone, sores or fever: no lesion, and yet found. Blood and a fall are of the work.
+bool counts_as_found(ActionKind kind);
+
+/// Something was found on her that counts, be it a lesion or one of these.
 bool has_something(const CowSeen& cow);
 
 /// It is known whether something was found on her: something was, or of every foot that was lifted

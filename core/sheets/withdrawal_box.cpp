@@ -82,7 +82,11 @@ std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
     const bool is_new = std::find(causes.begin(), causes.end(), words) == causes.end();
     if (is_new) causes.push_back(std::move(words));
   };
-  for (const ActionRow* row : acts) {
+  // What makes her wait is read first: a product without a wait only stands beside it.
+  std::vector<const ActionRow*> in_order = acts;
+  std::stable_partition(in_order.begin(), in_order.end(),
+                        [](const ActionRow* row) { return holds_back(*row); });
+  for (const ActionRow* row : in_order) {
     const bool is_plan = row->action == ActionKind::vet_plan;
     const bool is_cause = is_plan || holds_back(*row) || may_be_told_to_hold_back(said, *row);
     if (!is_cause) continue;
@@ -243,6 +247,7 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   const bool some_asked = !asked.empty();
   BoxedNotice box{
       wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
+  box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
   add_under(box, "", std::move(ends.held_back));
   add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
   add_under(box, capitalised(wording.say(Saying::withdrawal_ask_line)), std::move(asked));

@@ -32,11 +32,11 @@ saved 513
 412  Last milk held back: Sat 31 Oct evening.
 Her meat: withdrawal not known. Ask the vet before she goes for
 slaughter.
-Medicine given (penstrep), nobody said on whose direction.
+Medicine given (penstrep), nobody said who ordered it.
 Nobody said that she is marked.
 513  Last milk held back: Sat 31 Oct evening.
 Last day meat held back: Tue 24 Nov.
-Medicine given (otherstrep), nobody said on whose direction.
+Medicine given (otherstrep), nobody said who ordered it.
 Nobody said that she is marked.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards.

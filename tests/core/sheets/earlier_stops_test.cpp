@@ -125,7 +125,7 @@ TEST_CASE("a Stop of an earlier visit stands in the vet's box and keeps her near
       holds(box(),
             "# VET TODAY\n# 412  Left hind, Stop of Tue 17 Nov, nobody answered and nobody looked "
             "since: Swollen above one claw: vet.\n#      Ring today.\n"));
-  CHECK(holds(near(), "412  Stop for the vet, nobody answered\n"));
+  CHECK(holds(near(), "412  vet not asked for yet\n"));
   then.day.known("412").left_on = then.visit_day;
   CHECK(holds(box(), "No vet was asked for"));
   CHECK_FALSE(holds(near(), "412"));

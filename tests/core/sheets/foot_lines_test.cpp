@@ -84,9 +84,36 @@ TEST_CASE("what is on the foot since earlier and what was there before is said a
   day.put_on(Fixture::block, Foot::lh, Claw::inside, 15);
   CaseRow& gone = day.earlier({Foot::lh, Claw::outside, Lesion::su}, 40);
   gone.not_found_on = day.input().visit.day;
+  CHECK(
+      line_of(day, Foot::lh) ==
+      "Left hind: Nothing found. Block put on Mon 9 Nov, inside claw, not seen at this visit. Not "
+      "found any more: outside claw, sole ulcer of Thu 15 Oct.");
+  day.did({ActionKind::block_still_on, Foot::lh, Claw::inside});
   CHECK(line_of(day, Foot::lh) ==
-        "Left hind: Nothing found. Block on since Mon 9 Nov, inside claw. Not found any more: "
-        "outside claw, sole ulcer of Thu 15 Oct.");
+        "Left hind: Nothing found. Block still on, inside claw. Block on since Mon 9 Nov, inside "
+        "claw. Not found any more: outside claw, sole ulcer of Thu 15 Oct.");
+}
+
+TEST_CASE("what is not called again of a claw that has something else is not said to be gone") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::tn});
+  CaseRow& before = day.earlier({Foot::lh, Claw::outside, Lesion::wl}, 40);
+  before.not_found_on = day.input().visit.day;
+  CHECK(line_of(day, Foot::lh) ==
+        "Left hind: Outside claw: toe necrosis (TN). Called there on Thu 15 Oct, not called so "
+        "today: outside claw, white line lesion.");
+}
+
+TEST_CASE("a foot with blisters is not said to have nothing") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::nothing_found);
+  day.did({ActionKind::blisters, Foot::lh});
+  CHECK(line_of(day, Foot::lh) == "Left hind: Blisters.");
+  day.foot(Foot::rh, FootState::unsaid);
+  day.did({ActionKind::pus_above, Foot::rh});
+  CHECK(line_of(day, Foot::rh) == "Right hind: Pus above the coronet.");
 }
 
 TEST_CASE("what nobody knows about a wrap is said as not known") {
@@ -95,7 +122,7 @@ TEST_CASE("what nobody knows about a wrap is said as not known") {
   day.foot(Foot::lh, FootState::nothing_found);
   day.put_on(Fixture::wrap, Foot::lh, Claw::none, 15).ended = FixtureEnd::unknown;
   CHECK(line_of(day, Foot::lh) ==
-        "Left hind: Nothing found. Wrap on since Mon 9 Nov: nobody knows whether it still is.");
+        "Left hind: Nothing found. Wrap put on Mon 9 Nov: nobody knows whether it still is on.");
 }
 
 TEST_CASE("of a wrap that nobody knew of no day is made up on which it went on") {

@@ -168,7 +168,8 @@ TEST_CASE("a cow that was not seen stays near for her block as well") {
   OnFootRow row = day.put_on(Fixture::block, Foot::rh, Claw::outside, 20);
   row.cow = day.known("9").cow;
   day.rows().on_feet = {row};
-  CHECK(holds(stay_near_text(day.input()), "9    block on, right hind, outside claw\n"));
+  CHECK(holds(stay_near_text(day.input()),
+              "9    block, right hind, outside claw, put on Wed 4 Nov, not seen at this visit\n"));
 }
 
 TEST_CASE("a wrap is not told as on where that was asked and nobody answered") {
@@ -180,8 +181,9 @@ TEST_CASE("a wrap is not told as on where that was asked and nobody answered") {
     day.input().warnings.back().shown.warning.rule = "still-on-not-mentioned";
     day.input().warnings.back().shown.warning.foot = Foot::lh;
     const std::string text = stay_near_text(day.input());
-    CHECK(holds(text, "wrap on, left hind: nobody knows whether it still is") ==
+    CHECK(holds(text, "wrap, left hind: nobody knows whether it still is on") ==
           std::string(decision).empty());
+    CHECK(holds(text, "wrap on, left hind") == !std::string(decision).empty());
   }
 }
 

@@ -18,7 +18,7 @@ std::string vet_box_text(const VisitSheetInput& input) {
 TEST_CASE("the vet's box says cow, leg, what and when") {
   CHECK(holds(vet_box_text(three_cow_day()),
               "# VET TODAY\n# 412  Left hind, outside claw: white line abscess, heel, bad (WLA)\n"
-              "#      Ring today.\n"));
+              "#      Ring today; vet asked for.\n"));
 }
 
 TEST_CASE("a vet not due today is not called for today") {
@@ -29,7 +29,7 @@ TEST_CASE("a vet not due today is not called for today") {
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "# VET\n"));
   CHECK(holds(text, "Left hind, came lame, nothing found"));
-  CHECK(holds(text, "Ring by Fri 27 Nov."));
+  CHECK(holds(text, "Ring by Fri 27 Nov; vet asked for."));
 }
 
 TEST_CASE("a foot for the vet that was not lifted is not called fine") {
@@ -82,13 +82,19 @@ TEST_CASE("no vet is said in words, not by an empty box") {
   CHECK(holds(vet_box_text(day_with_nothing_found()), "No vet was asked for"));
 }
 
-TEST_CASE("what to leave alone stands in the box with its status") {
+TEST_CASE("what to leave alone stands in the box, and its status once below all cows") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
   day.found({Foot::lh, Claw::outside, Lesion::tn});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(vet_box_text(day.input()),
-              "Leave that foot alone until the vet has seen it. Common practice, no source."));
+  day.turn("513");
+  day.found({Foot::rh, Claw::outside, Lesion::tn});
+  const std::string text = vet_box_text(day.input());
+  const std::string status = "What to leave alone until then: common practice, no source.";
+  CHECK(holds(text, "# 513  Right hind, outside claw: toe necrosis (TN)\n"));
+  CHECK(holds(text, "Leave that foot alone until the vet has seen it.\n"));
+  CHECK(holds(text, status));
+  CHECK(text.find(status) == text.rfind(status));
 }
 
 TEST_CASE("the vet called for one foot is told of what is beyond trimming on another") {
@@ -119,6 +125,18 @@ TEST_CASE("pain relief that was asked for is told of in the vet's box") {
   CHECK(holds(both, "Left hind, outside claw: sole haemorrhage, slight (SH)\n"));
 }
 
+TEST_CASE("pain relief asked for says nothing of a sign of which nobody asked for the vet") {
+  InventedDay day("Hollow Meadow");
+  day.turn("710");
+  day.did({ActionKind::bleeding, Foot::lh});
+  day.did({ActionKind::pain_relief_asked});
+  day.task("710", TaskKind::vet, Owner::vet, 0).rule = "pain-relief";
+  const std::string text = vet_box_text(day.input());
+  CHECK(holds(text, "The cow, pain relief asked for\n"));
+  CHECK(holds(text, "Left hind, bleeding that does not stop\n"));
+  CHECK(holds(text, "Ring today; vet not asked for yet.\n"));
+}
+
 TEST_CASE("pain relief asked for at an earlier visit is told of as what is still due") {
   InventedDay day("Hollow Meadow");
   TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, -7);
@@ -128,6 +146,63 @@ TEST_CASE("pain relief asked for at an earlier visit is told of as what is still
   task.rule = "pain-relief";
   CHECK(holds(vet_box_text(day.input()),
               "The cow, asked for on Tue 17 Nov, pain relief for her, farmer asks vet\n"));
+}
+
+TEST_CASE("a sign of which nobody asked for the vet stands in the box, whatever the check did") {
+  struct Row {
+    const char* name;
+    void (*call)(InventedDay&);
+    const char* words;
+  };
+
+  const Row rows[] = {
+      {"blisters",
+       [](InventedDay& day) {
+         day.did({ActionKind::blisters, Foot::lf});
+       },
+       "Left front, blisters\n"},
+      {"fever", [](InventedDay& day) { day.did({ActionKind::fever}); }, "The cow, fever\n"},
+      {"swelling, claw not called",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::not_called, Lesion::sw});
+       },
+       "Left hind, swelling (SW)\n"},
+      {"pus",
+       [](InventedDay& day) {
+         day.did({ActionKind::pus_above, Foot::rh, Claw::outside});
+       },
+       "Right hind, pus above the coronet, outside claw\n"},
+      {"fall in the words why she was let out",
+       [](InventedDay& day) {
+         day.last_turn().end = TurnEnd::unfinished;
+         day.last_turn().end_reason = "went down";
+       },
+       "The cow, not finished: went down\n"}};
+  for (const Row& row : rows) {
+    CAPTURE(row.name);
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    row.call(day);
+    const std::string text = vet_box_text(day.input());
+    CHECK(holds(text, std::string("# VET TODAY\n# 412  ") + row.words));
+    CHECK(holds(text, "Ring today; vet not asked for yet.\n"));
+  }
+}
+
+TEST_CASE(
+    "that nobody leaves the farm is read before any cow, and every cow with a sign is named") {
+  InventedDay day("Hollow Meadow");
+  day.turn("77");
+  day.did({ActionKind::bleeding, Foot::lh});
+  day.turn("412");
+  day.did({ActionKind::fever});
+  day.turn("513");
+  day.did({ActionKind::blisters, Foot::lf});
+  const std::string text = vet_box_text(day.input());
+  CHECK(holds(text, "# VET TODAY\n# Could be notifiable: nobody and nothing leaves the farm"));
+  CHECK(text.find("nobody and nothing") < text.find("# 412  The cow, fever\n"));
+  CHECK(text.find("# 412") < text.find("# 513  Left front, blisters\n"));
+  CHECK(text.find("# 513") < text.find("# 77  Left hind, bleeding"));
 }
 
 }  // namespace evenclaw

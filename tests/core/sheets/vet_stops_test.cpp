@@ -2,11 +2,8 @@
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
-
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/vets_page.hpp"
-#include "core/trade/check.hpp"
 #include "tests/core/sheets/invented_day.hpp"
 #include "tests/core/sheets/sheet_text.hpp"
 
@@ -44,35 +41,41 @@ InventedDay day_with_fall(const std::string& decision = {}) {
 
 }  // namespace
 
-TEST_CASE("every check that is taken for a Stop for the vet is one") {
-  for (const std::string_view slug : vet_stop_rules()) {
-    const auto checks = all_checks();
-    CHECK_MESSAGE(std::any_of(checks.begin(), checks.end(),
-                              [slug](const CheckRule& rule) {
-                                return rule.slug == slug && rule.rank == Rank::stop;
-                              }),
-                  std::string(slug));
-  }
-}
-
 TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her page") {
   InventedDay day = day_with_fall();
   CHECK(holds(box_text(day.input()),
-              "# VET TODAY\n# 412  The cow, went down in the crush\n#      " + std::string(fall) +
-                  " Nobody answered.\n#      Ring today.\n#      Let her be: no more work on her "
-                  "feet today."));
-  CHECK(holds(page_text(day.input()),
-              "- 412 went down in the crush; Stop, nobody answered: " + std::string(fall) + "\n"));
+              "# VET TODAY\n# 412  The cow, went down in the crush\n"
+              "#      Ring today; nobody answered, and the vet is not asked for yet.\n"
+              "#      Let her be: no more work on her feet today.\n"));
+  CHECK(holds(page_text(day.input()), "- 412: The cow, went down in the crush.\n"));
 }
 
-TEST_CASE("a Stop that was answered, or that asks for no vet, calls no vet") {
-  CHECK(holds(box_text(day_with_fall("go ahead").input()), "No vet was asked for"));
+TEST_CASE("who goes ahead takes no sign out of the box: it stays until the vet is asked for") {
+  CHECK(holds(box_text(day_with_fall("go ahead").input()),
+              "# 412  The cow, went down in the crush\n"
+              "#      Ring today; gone ahead anyway, and the vet is not asked for yet.\n"));
+  InventedDay asked = day_with_fall("go ahead");
+  asked.did({ActionKind::vet});
+  asked.task("412", TaskKind::vet, Owner::vet, 0);
+  CHECK(holds(box_text(asked.input()), "Ring today; vet asked for.\n"));
+}
+
+TEST_CASE("a warning that asks for no vet, or is a note, calls no vet") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
   stopped(day, "both-claws-blocked", "Left hind: a block on both claws.");
   CHECK(holds(box_text(day.input()), "No vet was asked for"));
-  stopped(day, "down-in-the-crush", fall).rank = Rank::ask;
+  stopped(day, "down-in-the-crush", fall).rank = Rank::note;
   CHECK(holds(box_text(day.input()), "No vet was asked for"));
+}
+
+TEST_CASE("where only the check knows of it, who goes ahead decides that no vet is needed") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  stopped(day, "lame-on-two-legs", "Lame on both hinds. Vet.", "go ahead");
+  CHECK(holds(box_text(day.input()), "No vet was asked for"));
+  stopped(day, "it-stinks", "It stinks (left hind): dead tissue? Vet?").rank = Rank::ask;
+  CHECK(holds(box_text(day.input()), "It stinks (left hind): dead tissue? Vet?"));
 }
 
 TEST_CASE("a toe far too short stands in the box with its length, and that no more comes off it") {
@@ -86,8 +89,8 @@ TEST_CASE("a toe far too short stands in the box with its length, and that no mo
   warning.claw = Claw::outside;
   CHECK(holds(box_text(day.input()),
               "# 412  Left hind, outside claw, toe length 68 mm\n"
-              "#      Toe 68 mm: no more off. Nobody answered.\n"
-              "#      Ring today.\n"
+              "#      Toe 68 mm: no more off.\n"
+              "#      Ring today; nobody answered, and the vet is not asked for yet.\n"
               "#      Nothing more comes off that toe."));
 }
 
@@ -103,7 +106,7 @@ TEST_CASE("an act the law keeps for the vet stands in the box until somebody say
   };
   CHECK(holds(day_answered(""),
               "# 412  Right hind, claw amputated, outside claw\n"
-              "#      Surgery is the vet's. Who did it? Nobody answered.\n"));
+              "#      Surgery is the vet's. Who did it?\n"));
   CHECK(holds(day_answered("RH claw amputated by the vet"), "No vet was asked for"));
 }
 
@@ -130,7 +133,7 @@ TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one ti
   day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
   const std::string text = box_text(day.input());
   CHECK(text.find("# 412") == text.rfind("# 412"));
-  CHECK(text.find("Ring today.") == text.rfind("Ring today."));
+  CHECK(text.find("Ring today") == text.rfind("Ring today"));
   CHECK(holds(text, "Left hind, "));
   CHECK(holds(text, "Right hind, outside claw: toe necrosis (TN)"));
   CHECK(holds(text, "The cow, went down in the crush\n"));
@@ -147,8 +150,8 @@ TEST_CASE("a vet due later and a Stop of today each say when") {
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 3);
   day.task("77", TaskKind::vet, Owner::vet, 2);
   const std::string text = box_text(day.input());
-  CHECK(holds(text, "Ring by Fri 27 Nov.\n"));
-  CHECK(holds(text, "Ring today.\n"));
+  CHECK(holds(text, "Ring by Fri 27 Nov; vet asked for.\n"));
+  CHECK(holds(text, "Ring today; vet asked for.\n"));
   CHECK(text.find("# 412") < text.find("# 77"));
 }
 
@@ -160,10 +163,10 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   day.did({ActionKind::bleeding, Foot::rh});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   CHECK(holds(box_text(day.input()),
-              "Left hind, outside claw: toe ulcer (TU) and pus above the coronet\n"));
+              "Left hind, pus above the coronet and outside claw: toe ulcer (TU)\n"));
   const std::string page = page_text(day.input());
   CHECK(holds(page, "outside claw, pus above the coronet: 412 left hind\n"));
-  CHECK(holds(page, "- 412 right hind, bleeding that does not stop.\n"));
+  CHECK(holds(page, "right hind, bleeding that does not stop.\n"));
 }
 
 }  // namespace evenclaw

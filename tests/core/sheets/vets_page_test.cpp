@@ -30,10 +30,13 @@ std::string single_spaced(std::string text) {
 
 }  // namespace
 
-TEST_CASE("the vet's page starts on a sheet of its own") {
-  const auto blocks = vets_page(view_of(three_cow_day(), english_wording()));
+TEST_CASE("the vet's page starts on a sheet of its own, but for a few cows") {
+  const auto blocks = vets_page(view_of(day_with_forty_tasks(), english_wording()));
   REQUIRE_FALSE(blocks.empty());
   CHECK(std::holds_alternative<PageBreak>(blocks[0]));
+  const auto few = vets_page(view_of(three_cow_day(), english_wording()));
+  REQUIRE_FALSE(few.empty());
+  CHECK(std::holds_alternative<Heading>(few[0]));
 }
 
 TEST_CASE("a day with nothing for the vet has no such page") {
@@ -73,7 +76,7 @@ TEST_CASE("a lame cow of whom nothing tells why is named with her leg and score"
   day.rest_fine();
   const std::string text = vets_page_text(day.input());
   CHECK(holds(text, "that tells why (2 of 3 cows that came lame)"));
-  CHECK(holds(text, "- 412 lame on right hind, mobility 2 of 3.\n"));
+  CHECK(holds(text, "- 412 lame on right hind, right hind nothing found, mobility 2 of 3.\n"));
   CHECK(holds(text, "- 513 lame on left front, left front not lifted.\n"));
   CHECK_FALSE(holds(text, "- 9 lame"));
 }
@@ -107,7 +110,7 @@ TEST_CASE("medicines stand with who directed them and what is known of withdrawa
   const std::string text = vets_page_text(day.input());
   const std::string rows = single_spaced(text);
   CHECK(holds(rows,
-              "Spray (slowmix), on the vet's direction milk to Thu 26 Nov and meat to Tue 22 Dec "
+              "Spray (slowmix), ordered by the vet milk to Thu 26 Nov and meat to Tue 22 Dec "
               "412 left hind\n"));
   CHECK(holds(rows, "Paste (tar) not recorded 412 left hind\n"));
   CHECK(holds(rows, "Powder none, as stated 412 left hind\n"));
@@ -216,7 +219,7 @@ TEST_CASE("the vet of the list is named as who directs, and the milking of an en
   spray.listed = ProductId{uuid_derived("slowmix")};
   day.input().stated.push_back({spray.turn, *spray.listed, StatedBy::vet, "Dr Moor"});
   CHECK(holds(single_spaced(vets_page_text(day.input())),
-              "Spray (slowmix), by direction of Dr Moor milk held back up to and with the morning "
+              "Spray (slowmix), ordered by Dr Moor milk held back up to and with the morning "
               "milking of Fri 27 Nov 412"));
 }
 

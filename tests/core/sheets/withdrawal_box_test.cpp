@@ -46,7 +46,7 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
   CHECK(holds(text,
               "# MILK AND MEAT: NOT FOR SALE\n"
               "# 513  Last milk held back: Thu 26 Nov evening; marked with paint.\n"
-              "#      Spray (slowmix), on the vet's direction.\n"
+              "#      Spray (slowmix), ordered by the vet.\n"
               "# Ask first: no withdrawal was recorded\n"
               "# Paste (tar): 77.\n"));
   CHECK(holds(text, "Where no end is named"));
@@ -57,11 +57,11 @@ TEST_CASE("who stated the time is told, or that nobody said") {
     StatedBy by;
     const char* vet;
     const char* told;
-  } rows[] = {{StatedBy::label, "", "Spray (slowmix), time as its label states."},
-              {StatedBy::vet, "Dr Moor",
-               "Spray (slowmix), time as the vet states and by direction of Dr Moor."},
-              {StatedBy::not_said, "Dr Moor", "Spray (slowmix), by direction of Dr Moor."},
-              {StatedBy::not_said, "", "Spray (slowmix), nobody said on whose direction."}};
+  } rows[] = {
+      {StatedBy::label, "", "Spray (slowmix), time as its label states."},
+      {StatedBy::vet, "Dr Moor", "Spray (slowmix), time as the vet states and ordered by Dr Moor."},
+      {StatedBy::not_said, "Dr Moor", "Spray (slowmix), ordered by Dr Moor."},
+      {StatedBy::not_said, "", "Spray (slowmix), nobody said who ordered it."}};
 
   for (const auto& row : rows) {
     InventedDay day("Hollow Meadow");
@@ -91,7 +91,7 @@ TEST_CASE("an end told by mouth names what was given") {
   day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 4});
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
   const std::string text = withdrawal_box_text(day.input());
-  CHECK(holds(text, "#      Pain relief given, nobody said on whose direction.\n"));
+  CHECK(holds(text, "#      Pain relief given, nobody said who ordered it.\n"));
   CHECK_FALSE(holds(text, "Pain relief given: 513"));
 }
 
@@ -186,7 +186,7 @@ TEST_CASE(
       WithdrawalKnown::held_back;
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
   const std::string text = withdrawal_box_text(day.input());
-  CHECK(holds(text, "#      Treated by the vet's plan.\n#      Injected (slowmix).\n"));
+  CHECK(holds(text, "#      Injected (slowmix).\n#      Treated by the vet's plan.\n"));
   CHECK_FALSE(holds(text, "Treated by the vet's plan: 513"));
 }
 
@@ -225,7 +225,7 @@ TEST_CASE("what the vet gave himself was given on his direction") {
   row.withdrawal = WithdrawalKnown::held_back;
   row.by_whom = ByWhom::vet;
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
-  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "nobody said on whose direction"));
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "nobody said who ordered it"));
 }
 
 TEST_CASE("a product without withdrawal, and one whose end was told by mouth, is not asked about") {

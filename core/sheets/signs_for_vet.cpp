@@ -1,0 +1,196 @@
+#include "core/sheets/signs_for_vet.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "core/trade/call_line/lexer.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+constexpr std::string_view practice = "common practice, no source";
+constexpr std::string_view by_its_check = "as its check says";
+constexpr std::string_view illness =
+    "common practice; foot-and-mouth signs from memory, who must be rung is local law";
+constexpr std::string_view bone =
+    "toe necrosis and bare bone often end in amputation: a webinar of Atkinson (thewebinarvet.com)";
+constexpr std::string_view joint =
+    "a septic joint needs the vet: grainews.ca 2018, Van Metre (docslib 8162165)";
+constexpr std::string_view foul =
+    "a prompt injection by the vet's prescription: Blowey, extract of a book on lameness";
+
+using Act = ActionKind;
+
+// How soon is our judgement, no source: blood that does not stop and a cow that is down can be dead
+// within the hour; deep infection and fever are rung for the same day. Rows without a sign hold
+// what only the check knows.
+constexpr SignForVet table[] = {
+    {"notifiable-signs", {}, {}, false, VetUrgency::reportable, {}, illness},
+    {"bleeding-goes-on",
+     Act::bleeding,
+     {},
+     false,
+     VetUrgency::at_once,
+     Saying::stop_bleeding,
+     practice},
+    {"down-in-the-crush",
+     Act::went_down,
+     {},
+     false,
+     VetUrgency::at_once,
+     Saying::let_her_be,
+     practice},
+    {"", Act::blisters, {}, false, VetUrgency::today, {}, illness},
+    {"", Act::sore_mouth, {}, false, VetUrgency::today, {}, illness},
+    {"", Act::fever, {}, false, VetUrgency::today, {}, practice},
+    {"pus-above-the-horn",
+     Act::pus_above,
+     {},
+     false,
+     VetUrgency::today,
+     Saying::leave_foot_alone,
+     joint},
+    {"toe-or-bone",
+     Act::bone_showing,
+     {},
+     false,
+     VetUrgency::today,
+     Saying::leave_foot_alone,
+     bone},
+    {"toe-or-bone", {}, Lesion::tn, false, VetUrgency::today, Saying::leave_foot_alone, bone},
+    {"swollen-on-one-side",
+     {},
+     Lesion::sw,
+     false,
+     VetUrgency::today,
+     Saying::leave_foot_alone,
+     joint},
+    {"foul-without-the-vet",
+     {},
+     Lesion::sw,
+     true,
+     VetUrgency::today,
+     Saying::no_wrap_on_foul,
+     foul},
+    {"foul-without-the-vet",
+     {},
+     Lesion::ip,
+     false,
+     VetUrgency::today,
+     Saying::no_wrap_on_foul,
+     foul},
+    {"lame-nothing-found", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {"worst-walk-needs-the-vet", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {"lame-on-two-legs", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {"it-stinks", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {"toe-far-too-short", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {"act-reserved-for-vet", {}, {}, false, VetUrgency::today, {}, by_its_check}};
+
+constexpr ActionKind signs_of_illness[] = {Act::sore_mouth, Act::blisters, Act::fever};
+
+const SignForVet* sign_seen(ActionKind kind) {
+  const auto found = std::find_if(std::begin(table), std::end(table),
+                                  [kind](const SignForVet& row) { return row.seen == kind; });
+  return found == std::end(table) ? nullptr : found;
+}
+
+const SignForVet* sign_found(const FindingRow& finding) {
+  const bool is_above_both = finding.lesion == Lesion::sw && finding.claw == Claw::both;
+  const auto found = std::find_if(std::begin(table), std::end(table), [&](const SignForVet& row) {
+    return row.found == finding.lesion && row.is_above_both == is_above_both;
+  });
+  return found == std::end(table) ? nullptr : found;
+}
+
+/// Kept as the reason why her turn was broken off, these are no call and no check hears them.
+constexpr std::string_view falls[] = {
+    "went down",       "going down",        "gone down",  "is down",     "fell",     "collapsed",
+    "bricht zusammen", "zusammengebrochen", "umgefallen", "hingefallen", "zu boden", "am boden"};
+
+std::string spaced_words(std::string_view text) {
+  std::string words = " ";
+  for (const Token& token : tokens_of(text)) words += token.folded + ' ';
+  return words;
+}
+
+bool tells_of_a_fall(const TurnRow& turn) {
+  if (turn.end == TurnEnd::done || turn.end_reason.empty()) return false;
+  const std::string said = spaced_words(turn.end_reason);
+  return std::any_of(std::begin(falls), std::end(falls), [&](std::string_view fall) {
+    return said.find(' ' + std::string(fall) + ' ') != std::string::npos;
+  });
+}
+
+bool shows(const CowSeen& cow, ActionKind sign) {
+  return std::any_of(cow.actions.begin(), cow.actions.end(),
+                     [sign](const ActionRow* row) { return row->action == sign; });
+}
+
+bool shows_a_sore(const CowSeen& cow) {
+  return shows(cow, Act::sore_mouth) || shows(cow, Act::blisters);
+}
+
+void add_new(std::vector<SignOfHer>& signs, const SignForVet* sign, std::optional<Foot> foot) {
+  const bool is_known =
+      sign == nullptr || std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& other) {
+        return other.sign == sign && other.foot == foot;
+      });
+  if (!is_known) signs.push_back({sign, foot});
+}
+
+}  // namespace
+
+std::span<const SignForVet> signs_for_vet() {
+  return table;
+}
+
+std::vector<SignOfHer> signs_of_her(const CowSeen& cow) {
+  std::vector<SignOfHer> signs;
+  for (const ActionRow* row : cow.actions) add_new(signs, sign_seen(row->action), row->foot);
+  for (const FindingRow* row : cow.findings) add_new(signs, sign_found(*row), row->foot);
+  for (const TurnRow* turn : cow.turns) {
+    if (tells_of_a_fall(*turn)) add_new(signs, sign_seen(Act::went_down), std::nullopt);
+  }
+  return signs;
+}
+
+std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
+                                  std::optional<Foot> foot) {
+  const Wording& wording = view.wording;
+  std::vector<std::string> signs;
+  const auto add = [&](std::string words) {
+    const bool is_new = std::find(signs.begin(), signs.end(), words) == signs.end();
+    if (is_new) signs.push_back(std::move(words));
+  };
+  for (const ActionRow* row : cow.actions) {
+    const bool is_there = row->foot == foot && sign_seen(row->action) != nullptr;
+    if (is_there) add(wording.act(*row, view.input.visit.day));
+  }
+  for (const TurnRow* turn : cow.turns) {
+    const bool is_told = foot || shows(cow, Act::went_down) || !tells_of_a_fall(*turn);
+    if (is_told) continue;
+    const Saying end =
+        turn->end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished;
+    add(wording.say(Saying::with_reason, {{"what", wording.say(end)}, {"why", turn->end_reason}}));
+  }
+  return signs;
+}
+
+bool is_sign_of_illness(ActionKind kind) {
+  return std::find(std::begin(signs_of_illness), std::end(signs_of_illness), kind) !=
+         std::end(signs_of_illness);
+}
+
+bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
+  const auto signs = std::count_if(std::begin(signs_of_illness), std::end(signs_of_illness),
+                                   [&](ActionKind sign) { return shows(cow, sign); });
+  if (signs != 1) return signs > 1;
+  return std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& other) {
+    if (other.cow == cow.cow) return false;
+    return shows_a_sore(other) || (shows_a_sore(cow) && shows(other, Act::fever));
+  });
+}
+
+}  // namespace evenclaw
