@@ -26,8 +26,8 @@ namespace {
 
 using FootOfCow = std::pair<CowId, Foot>;
 
-// Of so few cows all of it is handed on, and sheets half empty would be lost first: our judgement.
-constexpr std::size_t most_cows_without_break = 5;
+// Of so few the list cow by cow is short enough to be read by the vet: our judgement.
+constexpr std::size_t most_of_few_cows = 5;
 
 std::string n_of(Saying saying, std::size_t n, std::size_t of, const Wording& wording) {
   return wording.say(saying, {{"n", std::to_string(n)}, {"of", std::to_string(of)}});
@@ -448,6 +448,21 @@ std::vector<Block> mobility(const VisitView& view) {
   return {Heading{3, wording.say(Saying::vet_mobility_title)}, std::move(bullets)};
 }
 
+/// What the list cow by cow does not tell: what was before, and what is counted over all.
+std::vector<Block> beyond_the_cards(const VisitView& view) {
+  std::vector<Block> parts = signs(view);
+  append(parts, found_again(view));
+  append(parts, unexplained(view));
+  append(parts, cut_too_far(view));
+  append(parts, medicines(view));
+  append(parts, mobility(view));
+  return parts;
+}
+
+Heading heading_of(const VisitView& view) {
+  return {2, capitalised(view.wording.say(Saying::for_vet))};
+}
+
 }  // namespace
 
 std::vector<Block> vets_page(const VisitView& view) {
@@ -462,12 +477,20 @@ std::vector<Block> vets_page(const VisitView& view) {
   append(parts, dd_stages(view));
   append(parts, mobility(view));
   if (parts.empty()) return {};
-  std::vector<Block> blocks;
-  const bool may_be_parted = view.cows.size() > most_cows_without_break;
-  if (may_be_parted) blocks.emplace_back(PageBreak{});
-  blocks.emplace_back(Heading{2, capitalised(view.wording.say(Saying::for_vet))});
-  // The list cow by cow says it too, which lies beside it otherwise.
-  if (may_be_parted) blocks.emplace_back(Note{{plain(view.wording.say(Saying::how_to_read))}});
+  std::vector<Block> blocks = {PageBreak{}, heading_of(view),
+                               Note{{plain(view.wording.say(Saying::how_to_read))}}};
+  append(blocks, std::move(parts));
+  return blocks;
+}
+
+bool has_few_cows(const VisitView& view) {
+  return view.cows.size() <= most_of_few_cows;
+}
+
+std::vector<Block> vets_part_of_few(const VisitView& view) {
+  std::vector<Block> parts = beyond_the_cards(view);
+  if (parts.empty()) return {};
+  std::vector<Block> blocks = {heading_of(view)};
   append(blocks, std::move(parts));
   return blocks;
 }

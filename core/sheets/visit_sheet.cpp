@@ -49,7 +49,7 @@ Document visit_sheet(const VisitSheetInput& input, const Wording& wording) {
   if (!input.visit.closed) {
     document.blocks.emplace_back(Note{{plain(wording.say(Saying::visit_open))}});
   }
-  append(document.blocks, vets_page(view));
+  append(document.blocks, has_few_cows(view) ? vets_part_of_few(view) : vets_page(view));
   if (!view.cows.empty()) append(document.blocks, cow_by_cow(view));
   return document;
 }

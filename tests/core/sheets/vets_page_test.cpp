@@ -30,13 +30,25 @@ std::string single_spaced(std::string text) {
 
 }  // namespace
 
-TEST_CASE("the vet's page starts on a sheet of its own, but for a few cows") {
-  const auto blocks = vets_page(view_of(day_with_forty_tasks(), english_wording()));
+TEST_CASE("the vet's page starts on a sheet of its own") {
+  const auto blocks = vets_page(view_of(three_cow_day(), english_wording()));
   REQUIRE_FALSE(blocks.empty());
   CHECK(std::holds_alternative<PageBreak>(blocks[0]));
-  const auto few = vets_page(view_of(three_cow_day(), english_wording()));
-  REQUIRE_FALSE(few.empty());
-  CHECK(std::holds_alternative<Heading>(few[0]));
+}
+
+TEST_CASE("of a few cows the vet is told what his box and the list cow by cow do not tell") {
+  const VisitSheetInput three = three_cow_day();
+  const VisitView few = view_of(three, english_wording());
+  CHECK(has_few_cows(few));
+  const auto blocks = vets_part_of_few(few);
+  REQUIRE_FALSE(blocks.empty());
+  CHECK(std::holds_alternative<Heading>(blocks[0]));
+  const std::string text = text_of(blocks);
+  CHECK(holds(text, "Put on or given"));
+  CHECK_FALSE(holds(text, "VET TODAY"));
+  CHECK_FALSE(holds(text, "lesion by lesion"));
+  const VisitSheetInput forty = day_with_forty_tasks();
+  CHECK_FALSE(has_few_cows(view_of(forty, english_wording())));
 }
 
 TEST_CASE("a day with nothing for the vet has no such page") {
