@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/trade/lesion.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 

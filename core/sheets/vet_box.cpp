@@ -286,6 +286,20 @@ std::string when_to_ring(const VetCall& call) {
   return call.status.empty() ? call.when : clauses({call.when, call.status});
 }
 
+std::string where_called(const VetCall& call, const Wording& wording) {
+  return call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
+}
+
+/// What the checks said of that place and no sign tells.
+void add_warnings(NoticeItem& item, const VetCall& call, const VisitView& view, const CowSeen& cow,
+                  const std::vector<const Warning*>& stops) {
+  if (!call.is_of_today) return;
+  for (const Warning* stop : stops) {
+    const bool is_there = stop->foot == call.foot;
+    if (is_there && !is_told_by_sign(view, cow, *stop)) item.lines.push_back({strong(stop->words)});
+  }
+}
+
 /// She stands once; when to ring is said once where it is the same of all that is hers.
 NoticeItem vet_item(const VisitView& view, CowId cow) {
   const Wording& wording = view.wording;
@@ -296,15 +310,10 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   const std::string looks = view.names.looks(cow);
   for (std::size_t i = 0; i < calls.size(); ++i) {
     const VetCall& call = calls[i];
-    const std::string where = call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
-    item.lines.push_back({strong(capitalised(where)), plain(", " + call.why)});
+    item.lines.push_back(
+        {strong(capitalised(where_called(call, wording))), plain(", " + call.why)});
     if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
-    for (const Warning* stop : stops) {
-      const bool is_hers = call.is_of_today && stop->foot == call.foot;
-      if (is_hers && !is_told_by_sign(view, *seen, *stop)) {
-        item.lines.push_back({strong(stop->words)});
-      }
-    }
+    if (seen != nullptr) add_warnings(item, call, view, *seen, stops);
     const std::string when = when_to_ring(call);
     const bool is_last_of_day = i + 1 == calls.size() || when_to_ring(calls[i + 1]) != when;
     if (is_last_of_day) item.lines.push_back({plain(as_sentence(when))});
@@ -363,8 +372,7 @@ std::vector<Block> called_to(const VisitView& view) {
         seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
     std::vector<std::string> parts;
     for (const VetCall& call : calls_for(view, cow, seen, stops)) {
-      const std::string where = call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
-      parts.push_back(where + ", " + call.why);
+      parts.push_back(where_called(call, wording) + ", " + call.why);
     }
     for (const Warning* stop : stops) {
       if (!is_told_by_sign(view, *seen, *stop)) parts.push_back(stop->words);
