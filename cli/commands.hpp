@@ -15,6 +15,7 @@ extern const Command show_command;
 extern const Command sheet_command;
 extern const Command task_command;
 extern const Command cow_command;
+extern const Command import_command;
 extern const Command herds_command;
 extern const Command person_command;
 extern const Command product_command;
@@ -29,6 +30,7 @@ extern const Command backup_command;
 extern const Command restore_command;
 extern const Command check_command;
 extern const Command example_command;
+extern const Command demo_command;
 extern const Command help_command;
 
 }  // namespace evenclaw::cli

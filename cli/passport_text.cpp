@@ -47,6 +47,29 @@ std::string facts_line(const CowFactsRow& row, Day today) {
   return parts.empty() ? std::string() : "  " + joined(parts, ", ") + "\n";
 }
 
+std::string event_words(const CowLifeRow& row) {
+  const std::string day = to_text(row.day);
+  switch (row.event) {
+    case LifeEvent::arrived:
+      return "arrived " + day;
+    case LifeEvent::calved:
+      return "calved " + day +
+             (row.lactation ? " (lactation " + std::to_string(*row.lactation) + ")" : "");
+    case LifeEvent::dried_off:
+      return "dried off " + day;
+    case LifeEvent::left:
+      return "left " + day;
+  }
+  return {};
+}
+
+std::string life_line(const std::vector<CowLifeRow>& life) {
+  if (life.empty()) return {};
+  std::vector<std::string> events;
+  for (const CowLifeRow& row : life) events.push_back(event_words(row));
+  return wrapped_behind("  her life: ", joined(events, ", ")) + "\n";
+}
+
 }  // namespace
 
 std::string passport_text(const CowShown& shown, Day today) {
@@ -54,7 +77,7 @@ std::string passport_text(const CowShown& shown, Day today) {
   for (const CowTagRow& row : shown.tags) text += tag_line(row, today);
   for (const CowAliasRow& row : shown.aliases) text += "  goes by " + row.alias + "\n";
   for (const CowFactsRow& row : shown.facts) text += facts_line(row, today);
-  return text;
+  return text + life_line(shown.life);
 }
 
 }  // namespace evenclaw::cli

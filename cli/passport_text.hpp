@@ -8,8 +8,8 @@
 
 namespace evenclaw::cli {
 
-/// Ear tags with the electronic numbers in them, other names, breed, birth, heifer or cow, weight:
-/// a line each for what is known, "" when nothing is.
+/// Ear tags with the electronic numbers in them, other names, breed, birth, heifer or cow, weight,
+/// and what happened to her: a line each for what is known, "" when nothing is.
 std::string passport_text(const CowShown& shown, Day today);
 
 }  // namespace evenclaw::cli

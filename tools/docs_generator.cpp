@@ -14,6 +14,8 @@
 #include "core/sheets/visit_lines.hpp"
 #include "core/trade/rows.hpp"
 #include "core/wire/field_docs.hpp"
+#include "tools/demo_figures.hpp"
+#include "tools/demo_pages.hpp"
 #include "tools/vocabulary_page.hpp"
 
 namespace {
@@ -118,10 +120,18 @@ bool is_current(const std::filesystem::path& docs, const Page& page) {
 }
 
 int generate(std::string_view mode, const std::filesystem::path& docs) {
-  const std::vector<Page> pages = {{"errors.md", errors_page()},
-                                   {"format/data-dictionary.md", dictionary_page()},
-                                   {"format/vocabulary.md", vocabulary_page()}};
-  bool good = true;
+  std::vector<Page> pages = {{"errors.md", errors_page()},
+                             {"format/data-dictionary.md", dictionary_page()},
+                             {"format/vocabulary.md", vocabulary_page()},
+                             {"format/demo-truth.md", demo_truth_page()},
+                             {"method/demo-parameters.md", demo_parameters_page()}};
+  const DemoFigures figures = demo_figures();
+  pages.push_back({"method/demo-figures.md", figures.page});
+  for (const DemoFigures::Plot& plot : figures.plots) {
+    pages.push_back({"method/demo-figures-" + plot.name + ".svg", plot.svg});
+  }
+  bool good = figures.all_within;
+  if (!good) std::cerr << "a figure of the demo lies outside the published range\n";
   for (const Page& page : pages) {
     good = (mode == "--write" ? write_page(docs, page) : is_current(docs, page)) && good;
   }

@@ -1,20 +1,17 @@
 #include "cli/answer.hpp"
-#include "cli/columns.hpp"
 #include "cli/commands.hpp"
 #include "cli/cow_details.hpp"
-#include "cli/line_source.hpp"
 #include "cli/records.hpp"
 #include "core/api/cow_names.hpp"
 #include "core/api/cow_register.hpp"
-#include "core/api/herd_list.hpp"
 #include "core/api/identities.hpp"
 
 namespace evenclaw::cli {
 namespace {
 
 constexpr Operand operands[] = {
-    {"ACT", "register, facts, list, number, same, parted or left"},
-    {"COW", "her number (- for none), tag, name, or what she was called; a file of list"},
+    {"ACT", "register, facts, number, same, parted or left"},
+    {"COW", "her number (- for none), tag, name, or what she was called"},
     {"OTHER", "the new number, or the other cow", false}};
 constexpr Option options[] = {{"--herd", "HERD", "the herd, when there are several"},
                               {"--from", "DAY", "number, tag and facts hold from that day"},
@@ -38,14 +35,12 @@ constexpr Example examples[] = {
     {"evenclaw cow facts 414 --breed Jersey --weight 380", "tells more of one that is known"},
     {"evenclaw cow facts 412 --calved 2026-09-01 --lactation 3 --dry-off 2027-06-20",
      "what her routine trims are counted from"},
-    {"evenclaw cow list herd.csv", "all cows at once, as the herd program writes them out"},
     {"evenclaw cow number \"brown heifer, white star\" 418", "an unnumbered cow was recognised"},
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
     {"evenclaw cow same 77 77", "77 was said to be gone and is back: the same cow"},
     {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
     {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
-constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>},
-                                  {"of list", JsonForm::document, field_docs<HerdListTaken>}};
+constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
 
 constexpr std::string_view no_herd_number = "-";
 
@@ -128,38 +123,6 @@ Result<EntryId> gone(const Asked& asked) {
                   why.empty() ? "gone" : why);
 }
 
-void print(const HerdListTaken& taken) {
-  std::cout << counted(taken.cows, "cow", "cows") << " on the list: " << taken.entered << " new, "
-            << taken.told_more << " known with something new, " << taken.unchanged
-            << " known as listed\n";
-  if (taken.not_read.empty()) return;
-  std::cout << wrapped_behind("Columns that were not read: ", joined(taken.not_read, ", ")) << "\n";
-}
-
-Exit list_taken(const Invocation& invocation) {
-  const auto lines = lines_of_file(invocation.operands[1]);
-  if (!lines) return tell_faults(lines.faults(), invocation);
-  auto records = Records::open(invocation, Opening::existing);
-  if (!records) return tell_faults(records.faults(), invocation);
-  const auto herd = (*records)->herd_meant(invocation);
-  if (!herd) return tell_faults(herd.faults(), invocation);
-  const auto from = day_option(invocation, "--from");
-  if (!from) return tell_faults(from.faults(), invocation);
-  const Day day = from->value_or((*records)->today());
-  const auto taken =
-      take_herd_list((*records)->ports(), herd->herd, *lines, day, invocation.has("--sure"));
-  if (!taken) return tell_faults(taken.faults(), invocation);
-  if (invocation.json) {
-    print_json(*taken);
-  } else {
-    print(*taken);
-  }
-  return Exit::fine;
-}
-
-constexpr std::string_view list_word = "list";
-constexpr std::size_t list_operands = 2;
-
 struct Act {
   std::string_view word;
   std::size_t operands;
@@ -204,14 +167,13 @@ Result<EntryId> carried_out(Records& records, const Act& act, const Invocation& 
 }
 
 Exit run(const Invocation& invocation) {
-  const std::vector<std::string>& named = invocation.operands;
-  if (named.front() == list_word && named.size() == list_operands) return list_taken(invocation);
   const Act* act = act_of(invocation);
   if (act == nullptr) {
     return tell_faults({{"usage",
-                         "a cow is registered, stands on a list, gets facts or a number, is the "
-                         "same as another, is parted, or left",
-                         invocation.operands.front(), 0, 0, "See: evenclaw help cow"}},
+                         "a cow is registered, gets facts or a number, is the same as another, is "
+                         "parted, or left",
+                         invocation.operands.front(), 0, 0,
+                         "See: evenclaw help cow; a whole list is taken over by evenclaw import"}},
                        invocation);
   }
   auto records = Records::open(invocation, Opening::existing);

@@ -127,13 +127,6 @@ Outcome no_question_about_number(Store& store, HerdId herd, const HerdNumber& nu
 
 }  // namespace
 
-Result<CowRegistered> told_of_her(const CowDetails& details, Day from) {
-  Faults faults;
-  CowRegistered body = body_of(details, from, faults);
-  if (!faults.empty()) return faults;
-  return body;
-}
-
 bool tells_anything(const CowRegistered& body) {
   return body.tag || body.electronic || !body.aliases.empty() || body.breed || body.born ||
          body.heifer_or_cow || body.weight || body.calved || body.lactation || body.dry_off ||

@@ -54,9 +54,6 @@ struct CowTold {
 /// register_cow(); "usage" when nothing is told.
 Result<EntryId> tell_of_cow(const Ports& ports, HerdId herd, const CowTold& told, bool sure);
 
-/// What the details come to, of no cow yet and without a number; every fault of what was typed.
-Result<CowRegistered> told_of_her(const CowDetails& details, Day from);
-
 /// Anything besides cow and number.
 bool tells_anything(const CowRegistered& body);
 

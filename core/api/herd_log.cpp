@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/log/bodies.hpp"
+#include "core/log/body.hpp"
 #include "core/log/visit_facts.hpp"
 
 namespace evenclaw {
@@ -15,6 +16,15 @@ bool is_selected(const Entry& entry, const EntrySelection& selection) {
   if (selection.subject && !names_subject(entry, *selection.subject)) return false;
   const std::vector<std::string>& kinds = selection.kinds;
   return kinds.empty() || std::find(kinds.begin(), kinds.end(), entry.envelope.kind) != kinds.end();
+}
+
+/// Whoever told it was mistaken when she stands in the crush.
+bool tells_that_she_is_gone(const Entry& entry) {
+  if (entry.envelope.kind == CowLeft::kind) return true;
+  const auto life = body_as<LifeTold>(entry);
+  return life &&
+         std::any_of(life->events.begin(), life->events.end(),
+                     [](const LifeEventTold& told) { return told.event == LifeEvent::left; });
 }
 
 }  // namespace
@@ -134,7 +144,7 @@ Result<CowPast> HerdLog::past_made_of(CowId cow, VisitId visit, bool is_here) {
   auto entries = entries_for_cow(lookup(), group);
   if (!entries) return entries.faults();
   const auto end = std::remove_if(entries->begin(), entries->end(), [&](const Entry& entry) {
-    return is_here && entry.envelope.kind == CowLeft::kind;
+    return is_here && tells_that_she_is_gone(entry);
   });
   entries->erase(end, entries->end());
   CowPast past;

@@ -242,6 +242,9 @@ Outcome add_passport(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   auto facts = select_as<CowFactsRow>(store, herd, of_cow(cow));
   if (!facts) return facts.faults();
   shown.facts = *std::move(facts);
+  auto life = select_as<CowLifeRow>(store, herd, of_cow(cow));
+  if (!life) return life.faults();
+  shown.life = *std::move(life);
   auto handling = select_as<HandlingRow>(store, herd, of_cow(cow));
   if (!handling) return handling.faults();
   shown.handling = *std::move(handling);

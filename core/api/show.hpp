@@ -116,6 +116,7 @@ struct CowShown {
   std::vector<CowTagRow> tags;
   std::vector<CowAliasRow> aliases;
   std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
+  std::vector<CowLifeRow> life;    // by day
   std::vector<HandlingRow> handling;
 
   template <class Visitor>
@@ -139,6 +140,7 @@ struct CowShown {
     visit("tags", &CowShown::tags, "ear tags and electronic numbers she has or had");
     visit("aliases", &CowShown::aliases, "other names she goes by");
     visit("facts", &CowShown::facts, "what was registered of her, if anything was");
+    visit("life", &CowShown::life, "her arrivals, calvings, dryings off and leavings, by day");
     visit("handling", &CowShown::handling, "what she does in the crush, or needs there");
   }
 };

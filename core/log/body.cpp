@@ -145,5 +145,6 @@ template struct BodyForms<QuestionSettled>;
 template struct BodyForms<ProductListed>;
 template struct BodyForms<ProductDropped>;
 template struct BodyForms<BatchRecorded>;
+template struct BodyForms<LifeTold>;
 
 }  // namespace evenclaw

@@ -13,6 +13,7 @@
 #include "core/log/batch_bodies.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/life_bodies.hpp"
 #include "core/log/news_bodies.hpp"
 #include "core/log/product_bodies.hpp"
 #include "core/log/upcast.hpp"
@@ -23,7 +24,7 @@ using AllBodies =
     std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
                TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
                SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed, NewsUnread,
-               QuestionSettled, ProductListed, ProductDropped, BatchRecorded>;
+               QuestionSettled, ProductListed, ProductDropped, BatchRecorded, LifeTold>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

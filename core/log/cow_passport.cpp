@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/log/cow_life.hpp"
 #include "core/trade/national_tag.hpp"
 
 namespace evenclaw {
@@ -94,6 +95,7 @@ CowFactsRow facts_row(const CowStory& story) {
   CowFactsRow row;
   row.herd = story.herd;
   row.cow = story.cow;
+  LactationTold lactation;
   for (const CowRegistered* told : by_day(story)) {
     tell(row.breed, told->breed);
     tell(row.born, told->born);
@@ -102,9 +104,11 @@ CowFactsRow facts_row(const CowStory& story) {
     tell(row.weight, told->weight);
     tell(row.calved, told->calved);
     tell(row.lactation, told->lactation);
+    if (told->lactation) lactation.lactation_on = told->valid_from;
     tell(row.dry_off, told->dry_off);
     tell(row.due_to_calve, told->due_to_calve);
   }
+  add_life(story.life, lactation, row);
   return row;
 }
 
@@ -118,6 +122,7 @@ bool says_anything(const CowFactsRow& row) {
 void add_passport(const CowStory& story, Rows& rows) {
   rows.cow_tags = tags_of(story);
   rows.cow_aliases = aliases_of(story);
+  rows.cow_life = life_rows_of(story);
   CowFactsRow facts = facts_row(story);
   if (says_anything(facts)) rows.cow_facts.push_back(std::move(facts));
 }

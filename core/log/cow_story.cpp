@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/log/body.hpp"
+#include "core/log/cow_life.hpp"
 #include "core/log/standing.hpp"
 #include "core/log/visit_facts.hpp"
 
@@ -60,6 +61,18 @@ class StoryReader {
     }
     if (kind == CowRegistered::kind) read_registered(entry, nth);
     if (kind == NumberGiven::kind) read_number_given(entry, nth);
+    if (kind == LifeTold::kind) {
+      if (auto body = hers<LifeTold>(entry)) life_.push_back({&entry, *std::move(body), {{}, nth}});
+    }
+  }
+
+  /// Her leaving as a list tells it counts like one that somebody told.
+  void read_life() {
+    story_.life = standing_events(life_);
+    append(story_.left, leavings_among(story_.life));
+    std::erase_if(story_.left, [&](const Told<CowLeft>& left) {
+      return arrived_after(story_.life, left.moment.day);
+    });
   }
 
  private:
@@ -108,6 +121,7 @@ class StoryReader {
 
   std::span<const CowId> group_;
   CowStory& story_;
+  std::vector<Told<LifeTold>> life_;
 };
 
 /// Reads what was told of the cows as which her turns counted before they were corrected.
@@ -195,6 +209,7 @@ CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Ent
   }
   StoryReader reader(group, story);
   for (std::size_t nth = 0; nth < counting.size(); ++nth) reader.read(*counting[nth], nth);
+  reader.read_life();
   OthersReader(group, story).read(counting);
   drop_taken_back(story.news, story.settled);
   drop_taken_back(story.left, story.settled);

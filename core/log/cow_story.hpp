@@ -12,6 +12,7 @@
 #include "core/base/id.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/life_bodies.hpp"
 #include "core/log/news_bodies.hpp"
 
 namespace evenclaw {
@@ -49,6 +50,16 @@ struct ToldOfOthers {
   std::vector<Told<TaskMoved>> moved;
 };
 
+/// Something that happened to her, as it stands after all that was told of it.
+struct LifeStanding {
+  const Entry* entry = nullptr;  // that told it first
+  LifeEventTold told;
+  std::optional<Digest> source;
+  std::vector<TaskClosed> closes;
+  std::size_t nth = 0;
+  CowId cow;  // of her group the one it was told of
+};
+
 struct CowStory {
   HerdId herd;
   CowId cow;                               // the smallest id of her group
@@ -58,6 +69,7 @@ struct CowStory {
   std::vector<Told<TaskMoved>> moved;      // in the total order
   std::vector<NumberTold> numbers;         // in the total order
   std::vector<CowRegistered> registered;   // in the total order
+  std::vector<LifeStanding> life;          // by day
   std::vector<Told<QuestionSettled>> settled;
   ToldOfOthers of_others;
   std::vector<EntryId> in_two_versions;
@@ -65,7 +77,7 @@ struct CowStory {
   /// Nothing that counts was told of her.
   [[nodiscard]] bool empty() const {
     return turns.empty() && news.empty() && left.empty() && moved.empty() && numbers.empty() &&
-           registered.empty();
+           registered.empty() && life.empty();
   }
 };
 

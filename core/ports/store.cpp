@@ -25,6 +25,7 @@ template struct RowsSelected<CowCalledRow>;
 template struct RowsSelected<CowTagRow>;
 template struct RowsSelected<CowAliasRow>;
 template struct RowsSelected<CowFactsRow>;
+template struct RowsSelected<CowLifeRow>;
 template struct RowsSelected<HandlingRow>;
 template struct RowsSelected<VisitRow>;
 template struct RowsSelected<BatchRow>;

@@ -8,6 +8,7 @@
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/handling_rows.hpp"
 #include "core/trade/identity_rows.hpp"
+#include "core/trade/life.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -21,6 +22,7 @@ struct Rows {
   std::vector<CowTagRow> cow_tags;
   std::vector<CowAliasRow> cow_aliases;
   std::vector<CowFactsRow> cow_facts;
+  std::vector<CowLifeRow> cow_life;
   std::vector<HandlingRow> handling;
   std::vector<VisitRow> visits;
   std::vector<BatchRow> batches;
@@ -44,6 +46,7 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cow_tags);
   f(rows.cow_aliases);
   f(rows.cow_facts);
+  f(rows.cow_life);
   f(rows.handling);
   f(rows.visits);
   f(rows.batches);

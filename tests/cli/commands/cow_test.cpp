@@ -74,34 +74,4 @@ TEST_CASE("A weight or a kind of cow nobody knows is refused") {
   CHECK(home.workshop.run({"cow", "facts", "412"}).exit == 2);
 }
 
-TEST_CASE("The list of a spreadsheet is taken over, and the same file again changes nothing") {
-  const OneCowRecorded home;
-  const std::string list = home.workshop.file("herd.csv");
-  write_bytes(list,
-              "\xef\xbb\xbfnumber;ear tag;eid;breed;milk\r\n"
-              "0413;UK 123450 600001;826000000600001;\"Jersey; small\";9000\r\n"
-              "412;;;Holstein;8000\r\n");
-  const Ran taken = home.workshop.run({"cow", "list", list});
-  CHECK(taken.exit == 0);
-  CHECK(taken.out ==
-        "2 cows on the list: 1 new, 1 known with something new, 0 known as listed\n"
-        "Columns that were not read: milk\n");
-  CHECK(has(home.workshop.run({"show", "cow", "413"}).out, "  Jersey; small\n"));
-  CHECK(has(home.workshop.run({"show", "cow", "412"}).out, "  Holstein\n"));
-  const std::string log = home.workshop.run({"log"}).out;
-  CHECK(has(home.workshop.run({"cow", "list", list}).out, "0 new, 0 known with something new, 2"));
-  CHECK(home.workshop.run({"log"}).out == log);
-}
-
-TEST_CASE("A list with a bad line is told line by line, and nothing of it is taken over") {
-  const OneCowRecorded home;
-  const std::string list = home.workshop.file("herd.csv");
-  write_bytes(list, "number,calved\n413,2026-01-05\n414,yesterday\n415\n");
-  const Ran refused = home.workshop.run({"cow", "list", list});
-  CHECK(refused.exit == 1);
-  CHECK(has(refused.err, "line 3: \"yesterday\" under \"calved\" is no day\n  Write it as"));
-  CHECK(has(refused.err, "line 4, column 2: the line has 1 cells and the head has 2: 415\n"));
-  CHECK(home.workshop.run({"show", "cow", "413"}).exit != 0);
-}
-
 }  // namespace evenclaw::test

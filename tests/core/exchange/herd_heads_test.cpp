@@ -2,7 +2,10 @@
 
 #include <doctest/doctest.h>
 
+#include <fstream>
+#include <iterator>
 #include <set>
+#include <string>
 
 #include "core/base/text.hpp"
 
@@ -37,4 +40,17 @@ TEST_CASE("every head in the tables is written as heads are compared, and means 
     }
   }
   CHECK(all.size() > 100);
+}
+
+TEST_CASE("the page of the import names every head that is understood") {
+  std::ifstream file("docs/user/import.md", std::ios::binary);
+  const std::string page = {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+  for (const KnownHeads& known : known_heads()) {
+    std::string row = "| " + std::string(word_of(known.holds)) + " | ";
+    for (const std::string_view head : known.heads) {
+      row += (head == known.heads.front() ? "" : ", ") + std::string(head);
+    }
+    CAPTURE(row);
+    CHECK(page.find(row + " |\n") != std::string::npos);
+  }
 }

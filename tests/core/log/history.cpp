@@ -307,7 +307,8 @@ class HistoryMaker {
         {12, &HistoryMaker::unite_or_part}, {5, &HistoryMaker::redact},
         {12, &HistoryMaker::correct_turn},  {1, &HistoryMaker::write_ring},
         {3, &HistoryMaker::write_unknown},  {3, &HistoryMaker::forge},
-        {4, &HistoryMaker::close_visit},    {5, &HistoryMaker::leave}};
+        {4, &HistoryMaker::close_visit},    {5, &HistoryMaker::leave},
+        {6, &HistoryMaker::tell_life}};
     std::uint32_t all = 0;
     for (const Act& act : acts) all += act.weight;
     std::uint32_t drawn = random_.below(all);
@@ -324,6 +325,21 @@ class HistoryMaker {
     body.cow = any_cow();
     body.day = any_day();
     body.words = "sold";
+    body.closes = any_closes();
+    write(device, body);
+  }
+
+  void tell_life(Device& device) {
+    LifeTold body;
+    body.cow = any_cow();
+    while (random_.chance(0.6)) {
+      LifeEventTold event{any<LifeEvent>(), any_day()};
+      if (random_.chance(0.5)) event.lactation = static_cast<std::int32_t>(1 + random_.below(5));
+      event.way = any<LeavingWay>();
+      event.reason = any<LeavingReason>();
+      body.events.push_back(event);
+    }
+    while (random_.chance(0.3)) body.not_so.push_back({any<LifeEvent>(), any_day()});
     body.closes = any_closes();
     write(device, body);
   }

@@ -1,0 +1,121 @@
+#include "core/exchange/ade.hpp"
+
+#include <cstddef>
+
+#include "core/base/ascii.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+struct ResourceType {
+  AdeResource resource;
+  std::string_view type;
+};
+
+constexpr ResourceType resource_types[] = {
+    {AdeResource::animal, "icarAnimalCoreResource"},
+    {AdeResource::arrival, "icarMovementArrivalEventResource"},
+    {AdeResource::parturition, "icarReproParturitionEventResource"},
+    {AdeResource::dry_off, "icarMilkingDryOffEventResource"},
+    {AdeResource::departure, "icarMovementDepartureEventResource"},
+    {AdeResource::death, "icarMovementDeathEventResource"},
+    {AdeResource::diagnosis, "icarDiagnosisEventResource"},
+    {AdeResource::treatment, "icarTreatmentEventResource"}};
+
+struct AdeReason {
+  std::string_view word;
+  LeavingReason reason;
+};
+
+// Verbatim words of both enumerations; Slaughter, Sale, Culled and Consumption say how she left and
+// no reason.
+constexpr AdeReason ade_reasons[] = {{"Age", LeavingReason::age},
+                                     {"Superfluous", LeavingReason::surplus},
+                                     {"Slaughter", LeavingReason::not_told},
+                                     {"Sale", LeavingReason::not_told},
+                                     {"Newborn", LeavingReason::other},
+                                     {"LegOrClaw", LeavingReason::feet_and_legs},
+                                     {"Nutrition", LeavingReason::nutrition},
+                                     {"Parturition", LeavingReason::calving},
+                                     {"Mastitis", LeavingReason::udder},
+                                     {"Fertility", LeavingReason::fertility},
+                                     {"Health", LeavingReason::health},
+                                     {"Disease", LeavingReason::health},
+                                     {"Production", LeavingReason::production},
+                                     {"MilkingAbility", LeavingReason::milking},
+                                     {"BadType", LeavingReason::conformation},
+                                     {"Behaviour", LeavingReason::behaviour},
+                                     {"Accident", LeavingReason::accident},
+                                     {"Missing", LeavingReason::missing},
+                                     {"Consumption", LeavingReason::not_told},
+                                     {"Culled", LeavingReason::not_told},
+                                     {"Other", LeavingReason::other},
+                                     {"Unknown", LeavingReason::not_told}};
+
+bool belongs_to_number(char c) {
+  return is_digit(c) || c == '-' || c == '+' || c == '.' || c == 'e' || c == 'E';
+}
+
+}  // namespace
+
+std::string_view type_of(AdeResource resource) {
+  for (const ResourceType& known : resource_types) {
+    if (known.resource == resource) return known.type;
+  }
+  return {};
+}
+
+std::optional<AdeResource> resource_of(std::string_view type) {
+  for (const ResourceType& known : resource_types) {
+    if (known.type == type) return known.resource;
+  }
+  return std::nullopt;
+}
+
+LeavingReason leaving_reason_of(std::string_view ade_reason) {
+  if (ade_reason.empty()) return LeavingReason::not_told;
+  for (const AdeReason& known : ade_reasons) {
+    if (known.word == ade_reason) return known.reason;
+  }
+  return LeavingReason::other;
+}
+
+std::string fractions_as_text(std::string_view json) {
+  std::string out;
+  out.reserve(json.size());
+  bool in_string = false;
+  for (std::size_t at = 0; at < json.size();) {
+    const char c = json[at];
+    if (in_string || !(is_digit(c) || c == '-')) {
+      if (in_string && c == '\\' && at + 1 < json.size()) {
+        out += c;
+        ++at;
+      } else if (c == '"') {
+        in_string = !in_string;
+      }
+      out += json[at++];
+      continue;
+    }
+    std::size_t end = at;
+    while (end < json.size() && belongs_to_number(json[end])) ++end;
+    const std::string_view number = json.substr(at, end - at);
+    const bool is_fraction = number.find_first_of(".eE") != std::string_view::npos;
+    if (is_fraction) out += '"';
+    out += number;
+    if (is_fraction) out += '"';
+    at = end;
+  }
+  return out;
+}
+
+const std::string* text_at(const Json& object, std::initializer_list<std::string_view> path) {
+  const Json* at = &object;
+  for (const std::string_view name : path) {
+    at = at->member(name);
+    if (at == nullptr) return nullptr;
+  }
+  return at->as_string();
+}
+
+}  // namespace evenclaw

@@ -1,0 +1,90 @@
+// Taking over a list on the command line.
+#include <doctest/doctest.h>
+
+#include "tests/cli/one_cow.hpp"
+
+namespace evenclaw::test {
+
+namespace {
+
+constexpr const char* list_of_two =
+    "\xef\xbb\xbfnumber;ear tag;eid;breed;milk\r\n"
+    "0413;UK 123450 600001;826000000600001;\"Jersey; small\";9000\r\n"
+    "412;;;Holstein;8000\r\n";
+
+}  // namespace
+
+TEST_CASE("The list of a spreadsheet is taken over, and the same file again changes nothing") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("herd.csv");
+  write_bytes(list, list_of_two);
+  const Ran taken = home.workshop.run({"import", list});
+  CHECK(taken.exit == 0);
+  CHECK(has(taken.out, ": table, UTF-8, parted by ;, 2 lines\n"));
+  CHECK(has(taken.out, "  ear tag  tag         by its head  UK 123450 600001\n"));
+  CHECK(has(taken.out, "  milk     (not read)"));
+  CHECK(has(taken.out, "1 new cow, 1 known with something new, 0 known as listed; 0 new events\n"));
+  CHECK(has(home.workshop.run({"show", "cow", "413"}).out, "  Jersey; small\n"));
+  const std::string log = home.workshop.run({"log"}).out;
+  CHECK(has(home.workshop.run({"import", list}).out, "0 new cows, 0 known with something new, 2"));
+  CHECK(home.workshop.run({"log"}).out == log);
+}
+
+TEST_CASE("A bad line is told with its place and remedy, and the rest goes in, or nothing") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("herd.csv");
+  write_bytes(list, "number,calved\n413,2024-01-05\n414,yesterday\n");
+  CHECK(home.workshop.run({"import", list, "--all-or-nothing"}).exit == 1);
+  CHECK(home.workshop.run({"show", "cow", "413"}).exit != 0);
+  const Ran taken = home.workshop.run({"import", list});
+  CHECK(taken.exit == 1);
+  CHECK(has(taken.out, "Left out: 1 line\n"));
+  CHECK(
+      has(taken.out, "  line 3, column 2: \"yesterday\" under \"calved\" is no day. Write it as"));
+  CHECK(home.workshop.run({"show", "cow", "413"}).exit == 0);
+}
+
+TEST_CASE("A try says what would come of it and writes nothing") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("herd.csv");
+  write_bytes(list, list_of_two);
+  const std::string log = home.workshop.run({"log"}).out;
+  CHECK(has(home.workshop.run({"import", list, "--try"}).out,
+            "Nothing is written: this was a try.\n"));
+  CHECK(home.workshop.run({"log"}).out == log);
+}
+
+TEST_CASE("A herd begins with its list, its columns named by whoever knows them") {
+  const Workshop workshop;
+  const std::string list = workshop.file("herd.csv");
+  write_bytes(list, "A|B\n412|01/09/2024\n413|02/09/2024\n");
+  const Ran taken = workshop.run({"import", list, "--herd", "Home Farm", "--new-herd", "--columns",
+                                  "number=A, calved=B", "--dates", "dmy"});
+  CHECK(taken.exit == 0);
+  CHECK(has(taken.out, "2 new cows"));
+  CHECK(has(workshop.run({"show", "cow", "412"}).out, "calved 2024-09-01"));
+  CHECK(has(workshop.run({"import", list}).out, "as said before"));
+}
+
+TEST_CASE("What is wrongly asked for is told before anything is read") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("herd.csv");
+  write_bytes(list, list_of_two);
+  CHECK(home.workshop.run({"import", list, "--new-herd"}).exit == 2);
+  CHECK(home.workshop.run({"import", list, "--new-herd", "--herd", "x", "--try"}).exit == 2);
+  CHECK(home.workshop.run({"import", list, "--dates", "german"}).exit == 2);
+  CHECK(home.workshop.run({"import", list, "--columns", "number"}).exit == 2);
+  CHECK(has(home.workshop.run({"import", home.workshop.file("no.csv")}).err, "(file-not-found)"));
+}
+
+TEST_CASE("With --json an import tells columns, counts and every line that was left out") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("herd.csv");
+  write_bytes(list, "number,calved\n413,2024-01-05\n414,yesterday\n");
+  const Ran ran = home.workshop.run({"import", list, "--json"});
+  CHECK(ran.exit == 1);
+  CHECK(has(ran.out, "\"entered\": 1"));
+  CHECK(has(ran.out, "\"slug\": \"list-unreadable\""));
+}
+
+}  // namespace evenclaw::test
