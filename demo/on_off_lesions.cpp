@@ -10,17 +10,17 @@ namespace {
 
 // How often each begins is fitted to the figures named; how it heals is invented.
 constexpr OnOffFacts table[] = {
-    {OnOff::heel_erosion, Lesion::hhe, Place::heel, false, true, 0.0022, 0.15, 0.03, 0.08,
+    {OnOff::heel_erosion, Lesion::hhe, Place::heel, false, true, 0.00187, 0.15, 0.03, 0.08,
      "1 to 2 % of cows (Solano 2016) to 41 % (Manske 2002, from memory)"},
     {OnOff::skin_between, Lesion::id, Place::between, false, true, 0.0008, 0.3, 0.08, 0.15,
      "1 to 2 % of cows (Solano 2016) to 27 % (Manske 2002, all dermatitis, from memory)"},
-    {OnOff::growth, Lesion::ih, Place::between, false, true, 0.00016, 0.15, 0.004, 0.006,
+    {OnOff::growth, Lesion::ih, Place::between, false, true, 0.00014, 0.15, 0.004, 0.006,
      "1 to 2 % of cows (Solano 2016)"},
-    {OnOff::foul, Lesion::ip, Place::between, false, true, 0.0007, 0.5, 0.25, 0.7,
+    {OnOff::foul, Lesion::ip, Place::between, false, true, 0.0012, 0.5, 0.25, 0.7,
      "0.2 to 5 % of cows (Finnish survey 2017)"},
-    {OnOff::double_sole, Lesion::ds, Place::sole_middle, true, false, 0.00045, 0.15, 0.08, 0.2,
+    {OnOff::double_sole, Lesion::ds, Place::sole_middle, true, false, 0.00058, 0.15, 0.08, 0.2,
      "1 to 2 % of cows (Solano 2016)"},
-    {OnOff::toe_ulcer, Lesion::tu, Place::toe, true, false, 0.00024, 0.3, 0.03, 0.06,
+    {OnOff::toe_ulcer, Lesion::tu, Place::toe, true, false, 0.00030, 0.3, 0.03, 0.06,
      "1 to 2 % of cows (Solano 2016)"}};
 
 static_assert(std::size(table) == static_cast<std::size_t>(on_off_lesions));

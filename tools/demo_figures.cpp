@@ -106,8 +106,9 @@ void add_stages(Counts& counts, const demo::Herd& herd) {
   }
 }
 
-Counts counted() {
+Counts counted(std::uint64_t seed) {
   demo::BusinessWanted wanted;
+  wanted.seed = seed;
   wanted.last_day = *day_of(CivilDate{2026, 11, 27});
   Counts counts;
   for (int farm = 0; farm < wanted.farms; ++farm) {
@@ -193,13 +194,13 @@ std::vector<Published> published_of_lesions() {
        "36 of 58 cows in the chute (Solano 2017); about 70 % of infectious time (Biemans 2018)"}};
 }
 
-struct Table {
+struct JudgedRows {
   std::string rows;
   bool all_within = true;
 };
 
-Table table_of(const std::vector<Published>& figures, const Counts& counts) {
-  Table table;
+JudgedRows judged(const std::vector<Published>& figures, const Counts& counts) {
+  JudgedRows table;
   for (const Published& figure : figures) {
     const double found = figure.found(counts);
     const bool is_within = found >= figure.least && found <= figure.most;
@@ -314,55 +315,71 @@ std::string picture(const std::string& name, const std::string& says) {
   return "\n![" + says + "](demo-figures-" + name + ".svg)\n";
 }
 
+constexpr const char* judged_heads =
+    "| figure | invented, % | published, % | within | definition, population, source |\n"
+    "|---|---|---|---|---|\n";
+
+std::string page_head(const Counts& counts) {
+  return "# The invented business beside published figures\n\n"
+         "Made by tools/demo_figures.cpp through tools/generated_docs.sh; do not edit. 12 herds "
+         "over 3 years, seed 1\n([demo-model.md](demo-model.md)). Counted as a trimmer's records "
+         "would be: what was called on " +
+         rounded(counts.with_any.of, 0) +
+         " cows that\ncame in their turn, without rechecks and cows brought lame, for those are "
+         "seen because they are worse.\nWhere sources disagree the range goes from the least to "
+         "the most. \"From memory\": not seen again.\n";
+}
+
+std::string page_of_lesions(const JudgedRows& cows, const JudgedRows& lesions,
+                            const Counts& counts) {
+  const auto word = [](auto value) { return word_of(value); };
+  return "\n## Cows with a lesion\n\n" + std::string(judged_heads) + cows.rows +
+         picture("lesions", "Cows with each lesion and the published ranges") +
+         "\n## Where, and in which stage\n\n" + judged_heads + lesions.rows +
+         "\nOf the other stages each source gives one figure without a range (Solano 2017: M1 2, "
+         "M2 6, M4.1 14 of\n58 cows), so they are shown and not judged. Herds here are trimmed and "
+         "treated.\n\n" +
+         share_table("stage of feet that have it, as they are", counts.true_stages, word) +
+         picture("stages", "Stages of digital dermatitis");
+}
+
+std::string page_of_shares(const Counts& counts) {
+  const auto word = [](auto value) { return word_of(value); };
+  return "\n## By lactation\n\nCows with it, % of those of that lactation.\n\n" +
+         lactation_table(counts) + picture("lactation", "Lesions by lactation") +
+         "\nFirst lactation, DD before day 100: " + rounded(counts.first_early.percent()) +
+         " %, from then on: " + rounded(counts.first_late.percent()) +
+         " %. Published: higher odds from day 100 (Solano 2016).\n\n## By foot\n\n" +
+         share_table("foot, of lesions called", counts.by_foot, word) +
+         picture("feet", "Lesions by foot") +
+         "\n## By place\n\nNo published split by zone was found; each lesion lies in its typical "
+         "place, white line lesions in\nthree.\n\n" +
+         share_table("place, of those called with one", counts.by_place, word) +
+         picture("places", "Lesions by place");
+}
+
+std::vector<DemoFigures::Plot> plots_of(const Counts& counts) {
+  const auto word = [](auto value) { return word_of(value); };
+  return {plot("lesions", range_chart("Cows with each lesion lie in the published range",
+                                      published_of_cows(), counts)),
+          plot("stages", bar_chart("Most feet with digital dermatitis are chronic",
+                                   counts.true_stages, word)),
+          plot("lactation", lactation_chart(counts)),
+          plot("feet", bar_chart("Nine of ten lesions lie on hind feet", counts.by_foot, word)),
+          plot("places", bar_chart("Lesions lie in their typical places", counts.by_place, word))};
+}
+
 }  // namespace
 
 DemoFigures demo_figures() {
-  const Counts counts = counted();
-  const Table cows = table_of(published_of_cows(), counts);
-  const Table lesions = table_of(published_of_lesions(), counts);
-  const auto word = [](auto value) { return word_of(value); };
-  const std::string heads =
-      "| figure | invented, % | published, % | within | definition, population, source |\n"
-      "|---|---|---|---|---|\n";
+  const Counts counts = counted(1);
+  const JudgedRows cows = judged(published_of_cows(), counts);
+  const JudgedRows lesions = judged(published_of_lesions(), counts);
   DemoFigures figures;
   figures.all_within = cows.all_within && lesions.all_within;
   figures.page =
-      "# The invented business beside published figures\n\n"
-      "Made by tools/demo_figures.cpp through tools/generated_docs.sh; do not edit. 12 herds over "
-      "3 "
-      "years, seed 1\n([demo-model.md](demo-model.md)). Counted as a trimmer's records would be: "
-      "what was called on " +
-      rounded(counts.with_any.of, 0) +
-      " cows that\ncame in their turn, without rechecks and cows brought lame, for those are seen "
-      "because they are worse.\nWhere sources disagree the range goes from the least to the most. "
-      "\"From memory\": not seen again.\n\n## Cows with a lesion\n\n" +
-      heads + cows.rows + picture("lesions", "Cows with each lesion and the published ranges") +
-      "\n## Where, and in which stage\n\n" + heads + lesions.rows +
-      "\nOf the other stages each source gives one figure without a range (Solano 2017: M1 2, M2 "
-      "6, "
-      "M4.1 14 of\n58 cows), so they are shown and not judged. Herds here are trimmed and "
-      "treated.\n\n" +
-      share_table("stage of feet that have it, as they are", counts.true_stages, word) +
-      picture("stages", "Stages of digital dermatitis") +
-      "\n## By lactation\n\nCows with it, % of those of that lactation.\n\n" +
-      lactation_table(counts) + picture("lactation", "Lesions by lactation") +
-      "\nFirst lactation, DD before day 100: " + rounded(counts.first_early.percent()) +
-      " %, from then on: " + rounded(counts.first_late.percent()) +
-      " %. Published: higher odds from day 100 (Solano 2016).\n\n## By foot\n\n" +
-      share_table("foot, of lesions called", counts.by_foot, word) +
-      picture("feet", "Lesions by foot") +
-      "\n## By place\n\nNo published split by zone was found; each lesion lies in its typical "
-      "place, white line lesions in\nthree.\n\n" +
-      share_table("place, of those called with one", counts.by_place, word) +
-      picture("places", "Lesions by place");
-  figures.plots = {
-      plot("lesions", range_chart("Cows with each lesion lie in the published range",
-                                  published_of_cows(), counts)),
-      plot("stages",
-           bar_chart("Most feet with digital dermatitis are chronic", counts.true_stages, word)),
-      plot("lactation", lactation_chart(counts)),
-      plot("feet", bar_chart("Nine of ten lesions lie on hind feet", counts.by_foot, word)),
-      plot("places", bar_chart("Lesions lie in their typical places", counts.by_place, word))};
+      page_head(counts) + page_of_lesions(cows, lesions, counts) + page_of_shares(counts);
+  figures.plots = plots_of(counts);
   return figures;
 }
 

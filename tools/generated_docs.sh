@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Pages of docs/ that are made from the sources: docs/errors.md, docs/format/data-dictionary.md,
-# docs/format/vocabulary.md, docs/format/demo-truth.md, docs/method/demo-parameters.md.
+# docs/format/vocabulary.md, docs/format/demo-truth.md, docs/method/demo-parameters.md,
+# docs/method/demo-figures.md with its drawings.
 #
 #   tools/generated_docs.sh BUILD          fails and says which page is out of date
 #   tools/generated_docs.sh BUILD --write  writes them anew
