@@ -58,7 +58,7 @@ std::string event_words(const CowLifeRow& row) {
     case LifeEvent::dried_off:
       return "dried off " + day;
     case LifeEvent::left:
-      return "left " + day;
+      return "left " + day + (row.words.empty() ? "" : " (" + row.words + ")");
   }
   return {};
 }

@@ -52,8 +52,13 @@ Result<ImportWish> wish_in(const Invocation& invocation, Day today) {
   return wish;
 }
 
-Result<Herd> herd_for(Records& records, const Invocation& invocation) {
+/// A new herd is entered only when its list will be taken over.
+Result<Herd> herd_for(Records& records, const Invocation& invocation, std::string_view bytes,
+                      ImportWish wish) {
   if (!invocation.has("--new-herd")) return records.herd_meant(invocation);
+  wish.only_tries = true;
+  const auto tried = import_herd(records.ports(), HerdId{}, bytes, wish);
+  if (!tried) return tried.faults();
   return register_herd(records.ports(), invocation.value("--herd"), invocation.has("--sure"));
 }
 
@@ -89,7 +94,7 @@ Exit run(const Invocation& invocation) {
   if (!records) return tell_faults(records.faults(), invocation);
   const auto wish = wish_in(invocation, (*records)->today());
   if (!wish) return tell_faults(wish.faults(), invocation);
-  const auto herd = herd_for(**records, invocation);
+  const auto herd = herd_for(**records, invocation, *bytes, *wish);
   if (!herd) return tell_faults(herd.faults(), invocation);
   const auto imported = import_herd((*records)->ports(), herd->herd, *bytes, *wish);
   if (!imported) return tell_faults(imported.faults(), invocation);

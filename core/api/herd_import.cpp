@@ -5,7 +5,7 @@
 #include <utility>
 
 #include "core/api/importing/import_memory.hpp"
-#include "core/api/importing/telling.hpp"
+#include "core/api/importing/taking_over.hpp"
 #include "core/api/journal.hpp"
 #include "core/base/digest.hpp"
 #include "core/exchange/ade_herd.hpp"
@@ -101,11 +101,19 @@ Outcome write_all(const Ports& ports, HerdId herd, const std::vector<CowBodies>&
   return Done{};
 }
 
-void put_counts(const Telling::Counts& counts, HerdImported& imported) {
+void put_counts(const TakingOver::Counts& counts, HerdImported& imported) {
   imported.entered = counts.entered;
   imported.told_more = counts.told_more;
   imported.unchanged = counts.unchanged;
   imported.events = counts.events;
+}
+
+/// Of faults for which nothing at all was taken over.
+Faults refused_whole(Faults faults) {
+  for (Fault& fault : faults) {
+    if (fault.slug == "list-unreadable") fault.slug = "list-refused";
+  }
+  return faults;
 }
 
 }  // namespace
@@ -115,18 +123,18 @@ Result<HerdImported> import_herd(const Ports& ports, HerdId herd, std::string_vi
   const auto memory = import_memory_of(ports.store, herd);
   if (!memory) return memory.faults();
   auto read = read_file(bytes, wish, *memory);
-  if (!read) return read.faults();
+  if (!read) return refused_whole(read.faults());
   auto known = KnownHerd::read(ports.store, herd);
   if (!known) return known.faults();
-  Telling telling(*std::move(known), {wish.from, day_of(ports.clock.now())}, wish.is_sure);
-  telling.take(read->records);
-  Faults left_out = telling.left_out();
+  TakingOver taking(*std::move(known), {wish.from, day_of(ports.clock.now())}, wish.is_sure);
+  taking.take(read->records);
+  Faults left_out = taking.left_out();
   left_out.insert(left_out.end(), read->left_out.begin(), read->left_out.end());
-  if (wish.all_or_nothing && !left_out.empty()) return left_out;
+  if (wish.all_or_nothing && !left_out.empty()) return refused_whole(std::move(left_out));
 
   HerdImported imported = std::move(read->imported);
-  const std::vector<CowBodies> bodies = telling.bodies(sha256(bytes));
-  put_counts(telling.counts(), imported);
+  const std::vector<CowBodies> bodies = taking.bodies(sha256(bytes));
+  put_counts(taking.counts(), imported);
   put_left_out(std::move(left_out), imported);
   if (wish.only_tries) return imported;
   const ImportMemory now = with_said(*memory, wish.columns, wish.dates);

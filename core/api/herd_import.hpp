@@ -87,7 +87,7 @@ struct HerdImported {
 /// reason; all that is taken over is written at once. The same file again writes nothing. What a
 /// person said of columns and days is kept for the next list of the herd, with the import. Faults,
 /// and then nothing was written: those of the file as a whole ("file-unreadable", "file-too-large",
-/// "list-unreadable", "date-unreadable", "json-unreadable", "usage"); with all_or_nothing those of
+/// "list-refused", "date-unreadable", "json-unreadable", "usage"); with all_or_nothing those of
 /// every line that would be left out.
 Result<HerdImported> import_herd(const Ports& ports, HerdId herd, std::string_view bytes,
                                  const ImportWish& wish);

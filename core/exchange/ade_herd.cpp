@@ -191,11 +191,21 @@ class ObjectReading {
     const bool is_death = resource == AdeResource::death;
     const std::string* reason = text_at(object_, {is_death ? "deathReason" : "departureReason"});
     if (is_death) told.way = LeavingWay::died;
-    if (reason == nullptr) return;
-    told.reason = leaving_reason_of(*reason);
-    told.words = *reason;
-    if (*reason == "Sale") told.way = LeavingWay::sold;
-    if (*reason == "Slaughter" || *reason == "Culled") told.way = LeavingWay::slaughtered;
+    if (reason != nullptr) {
+      told.reason = leaving_reason_of(*reason);
+      if (*reason != "Unknown") told.words = *reason;
+      take_way(*reason, told);
+    }
+    if (const std::string* kind = text_at(object_, {"departureKind"})) take_way(*kind, told);
+    const std::string* words = text_at(object_, {is_death ? "explanation" : "remark"});
+    if (words != nullptr && is_one_plain_line(*words) && !trimmed(*words).empty()) {
+      told.words = trimmed(*words);
+    }
+  }
+
+  static void take_way(const std::string& word, LifeEventTold& told) {
+    if (word == "Sale") told.way = LeavingWay::sold;
+    if (word == "Slaughter" || word == "Culled") told.way = LeavingWay::slaughtered;
   }
 
   const Json& object_;
@@ -260,7 +270,10 @@ class FileReading {
       herd.left_out.insert(herd.left_out.end(), reading.faults.begin(), reading.faults.end());
       return;
     }
-    if (is_animal) animals_.emplace(key_of_identifier(*object.member("identifier")), record);
+    if (is_animal) {
+      record.animal = key_of_identifier(*object.member("identifier"));
+      animals_.emplace(record.animal, record);
+    }
     herd.records.push_back(std::move(record));
   }
 
@@ -273,6 +286,7 @@ class FileReading {
     record.tag = known->second.tag;
     record.electronic = known->second.electronic;
     record.number = known->second.number;
+    record.animal = known->first;
     return record;
   }
 

@@ -154,6 +154,13 @@ bool is_blank(const CsvRow& row) {
                      [](std::string_view cell) { return cell.empty(); });
 }
 
+/// Spreadsheets write a title as a line with as many cells as all have, of which one holds it.
+bool is_title(const CsvRow& row) {
+  const auto held = std::count_if(row.cells.begin(), row.cells.end(),
+                                  [](std::string_view cell) { return !cell.empty(); });
+  return held == 1 && row.cells.size() > 2;
+}
+
 /// "sep=;", by which a list tells a spreadsheet how it is parted.
 bool names_the_separator(const CsvRow& row) {
   return row.line == 1 && row.cells.front().substr(0, 4) == "sep=";
@@ -258,7 +265,7 @@ CsvTable csv_table(std::string_view text) {
     if (is_blank(row) || names_the_separator(row)) continue;
     if (table.head_line > 0) {
       add_row(table, std::move(row));
-    } else if (row.cells.size() == width.cells) {
+    } else if (row.cells.size() == width.cells && !is_title(row)) {
       table.head_line = row.line;
       table.head.assign(row.cells.begin(), row.cells.end());
       // A separator at the end of every line makes a column of nothing.

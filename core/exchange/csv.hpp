@@ -35,7 +35,8 @@ struct CsvTable {
 
 /// Cells parted by semicolons, tabs, bars or commas: by whichever most of the first lines have
 /// alike often, in this order. The head is the first line with as many cells as most of those have,
-/// so that a title above it does no harm. In double quotes a cell may hold separators and line
+/// and of three or more cells more than one that holds something, so that a title above it does no
+/// harm. In double quotes a cell may hold separators and line
 /// ends, and a quote said twice is one (RFC 4180). Spaces at the ends of a cell are left out, lines
 /// without a cell that holds anything are passed over, empty cells beyond the head too; line ends
 /// of either kind do no harm. Cells are text: leading zeros stay, a formula is never worked out;

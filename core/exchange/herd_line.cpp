@@ -87,7 +87,7 @@ class LineReading {
     put_together();
   }
 
-  HerdLine line;
+  ListLine line;
 
  private:
   void refuse(const std::string& what, std::string remedy) {
@@ -152,7 +152,9 @@ class LineReading {
     const auto read = national_tag(cell_);
     if (!read) {
       const Fault& why = read.faults().front();
-      return refuse("is no official ear tag: " + why.message, why.remedy);
+      std::string message = why.message;
+      while (!message.empty() && message.back() == '.') message.pop_back();
+      return refuse("is no official ear tag: " + message, why.remedy);
     }
     line.record.tag = cell_;
   }
@@ -311,7 +313,7 @@ class LineReading {
 
 }  // namespace
 
-HerdLine herd_line(const CsvRow& row, const LineForm& form) {
+ListLine herd_line(const CsvRow& row, const LineForm& form) {
   LineReading reading(row, form);
   reading.read();
   return std::move(reading.line);

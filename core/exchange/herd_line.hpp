@@ -20,13 +20,13 @@ struct LineForm {
   Day today;
 };
 
-struct HerdLine {
+struct ListLine {
   HerdRecord record;
   Faults faults;  // with line and column; none when the record may be taken
 };
 
 /// Every fault of the line: cells that do not hold what their column holds, and what cannot be true
 /// (faults_of_record()).
-HerdLine herd_line(const CsvRow& row, const LineForm& form);
+ListLine herd_line(const CsvRow& row, const LineForm& form);
 
 }  // namespace evenclaw

@@ -29,6 +29,8 @@ struct HerdRecord {
   std::vector<LifeEventTold> events = {};
   /// It tells of one event and no more, so that another line may tell of her too.
   bool is_one_event = false;
+  /// The same of all records of one animal, where a file says so without a number that stays hers.
+  std::string animal = {};
 };
 
 }  // namespace evenclaw

@@ -181,7 +181,7 @@ Result<HerdTable> herd_table(const CsvTable& table, const TableWish& wish) {
   const LineForm form{*columns, styles.styles, wish.today};
   EachCowOnce each_once;
   for (const CsvRow& row : table.rows) {
-    HerdLine line = herd_line(row, form);
+    ListLine line = herd_line(row, form);
     if (line.faults.empty() && !line.record.is_one_event) {
       if (auto fault = each_once.add(line.record)) line.faults.push_back(*std::move(fault));
     }

@@ -47,7 +47,8 @@ class Checking {
       refuse(HerdColumn::number, "nothing tells which cow this is", "",
              "Give her herd number, ear tag or electronic number.");
     }
-    if (record_.born && *record_.born > today_) in_future(HerdColumn::born, *record_.born, "born");
+    if (record_.born && *record_.born > today_)
+      in_future(HerdColumn::born, *record_.born, "was born");
     for (const LifeEventTold& event : record_.events) check(event);
     return std::move(faults_);
   }
@@ -62,7 +63,7 @@ class Checking {
     faults_.push_back({column,
                        {.slug = "date-in-future",
                         .message = to_text(day) + " is after the day from which the list holds, " +
-                                   to_text(today_) + ", and she is said to have " + what,
+                                   to_text(today_) + ", and it is told that she " + what,
                         .token = to_text(day),
                         .remedy = "Mend the day; if the list is of a later day say so: --from."}});
   }

@@ -35,7 +35,7 @@ std::vector<std::string> drawn_lines(std::string_view text, double size, double 
   return lines;
 }
 
-std::vector<double> apart(const std::vector<double>& wanted, const Column& column) {
+std::vector<double> apart(const std::vector<double>& wanted, const ColumnRoom& column) {
   if (wanted.empty()) return {};
   std::vector<std::size_t> order(wanted.size());
   std::iota(order.begin(), order.end(), std::size_t{0});

@@ -16,12 +16,12 @@ std::vector<std::string> drawn_lines(std::string_view text, double size, double 
 
 /// Places for words beside each other from top to bottom, each as near to where it is wanted as
 /// the others let it be: at least `apart`, and within `top` and `bottom` when there is room.
-struct Column {
+struct ColumnRoom {
   double top = 0;
   double bottom = 0;
   double apart = 0;
 };
 
-std::vector<double> apart(const std::vector<double>& wanted, const Column& column);
+std::vector<double> apart(const std::vector<double>& wanted, const ColumnRoom& column);
 
 }  // namespace evenclaw

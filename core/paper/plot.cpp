@@ -238,7 +238,8 @@ void add_line_labels(Drawn& drawn, const Plot& plot, const std::vector<ChartMark
   std::vector<double> wanted;
   wanted.reserve(ends.size());
   for (const LineEnd& end : ends) wanted.push_back(end.at.y + chart_letters * 0.36);
-  const Column column{plot.area.top + chart_letters * 0.7, plot.area.bottom, chart_letters * 1.2};
+  const ColumnRoom column{plot.area.top + chart_letters * 0.7, plot.area.bottom,
+                          chart_letters * 1.2};
   const std::vector<double> places = apart(wanted, column);
   for (std::size_t i = 0; i < ends.size(); ++i) {
     drawn.emplace_back(label_at({ends[i].at.x + label_gap, places[i]}, ends[i].line->label,

@@ -22,3 +22,14 @@ class Names(Planted):
 
     def test_a_file_name_in_capitals_is_found(self):
         self.assert_found(names, {"core/base/Day.cpp": ""}, "snake_case")
+
+    def test_two_headers_name_no_type_alike(self):
+        one = "namespace evenclaw {\nstruct HerdLine {\n};\n}\n"
+        self.assert_found(names, {"core/api/a.hpp": one, "core/trade/b.hpp": one},
+                          "b.hpp:2: 'HerdLine' is a type of core/api/a.hpp too")
+
+    def test_types_of_other_namespaces_and_of_tests_may_be_named_alike(self):
+        one = "namespace evenclaw {\nstruct HerdLine {\n};\n}\n"
+        other = one.replace("evenclaw", "evenclaw::cli")
+        self.assertEqual(self.found(names, {"core/api/a.hpp": one, "cli/b.hpp": other,
+                                            "tests/core/c.hpp": one}), [])

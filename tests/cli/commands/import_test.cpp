@@ -66,6 +66,20 @@ TEST_CASE("A herd begins with its list, its columns named by whoever knows them"
   CHECK(has(workshop.run({"import", list}).out, "as said before"));
 }
 
+TEST_CASE("A new herd is not entered when its list is refused") {
+  const Workshop workshop;
+  const std::string list = workshop.file("herd.csv");
+  write_bytes(list, "cow;calved\n412;01/09/2026\n");
+  const Ran refused =
+      workshop.run({"import", list, "--herd", "Hill Farm", "--new-herd", "--today", "2026-11-01"});
+  CHECK(has(refused.err, "(date-unreadable)"));
+  CHECK_FALSE(has(workshop.run({"herds"}).out, "Hill Farm"));
+  write_bytes(list, "");
+  CHECK(has(workshop.run({"import", list, "--herd", "Hill Farm", "--new-herd"}).err,
+            "(list-refused)"));
+  CHECK_FALSE(has(workshop.run({"herds"}).out, "Hill Farm"));
+}
+
 TEST_CASE("What is wrongly asked for is told before anything is read") {
   const OneCowRecorded home;
   const std::string list = home.workshop.file("herd.csv");

@@ -44,6 +44,12 @@ TEST_CASE("cells are parted by what most lines have: semicolons, tabs, bars or c
   CHECK(rows_of("cow\n412") == std::vector<CellTexts>{{"cow"}, {"412"}});
 }
 
+TEST_CASE("a title that a spreadsheet wrote with all its empty cells does no harm") {
+  const std::vector<CellTexts> table = {{"cow", "breed", "calved"}, {"412", "", "2026-09-01"}};
+  CHECK(rows_of("Home Farm;;\ncow;breed;calved\n412;;2026-09-01\n") == table);
+  CHECK(rows_of("cow;\n412;\n") == std::vector<CellTexts>{{"cow"}, {"412"}});
+}
+
 TEST_CASE("a title above the head and the line that names the separator do no harm") {
   const std::vector<CellTexts> table = {{"cow", "breed"}, {"412", "Jersey"}, {"413", ""}};
   CHECK(rows_of("Cows of today\n\ncow;breed\n412;Jersey\n413;") == table);

@@ -10,7 +10,7 @@ using evenclaw::test::day;
 namespace {
 
 /// The second line of the text, with all days year first.
-HerdLine line_of(std::string_view text) {
+ListLine line_of(std::string_view text) {
   const CsvTable table = csv_table(text);
   REQUIRE(table.rows.size() == 1);
   LineForm form{columns_read(table, {}, {}).value(), {}, day("2026-10-27")};
@@ -19,14 +19,14 @@ HerdLine line_of(std::string_view text) {
 }
 
 HerdRecord record_of(std::string_view text) {
-  HerdLine line = line_of(text);
+  ListLine line = line_of(text);
   for (const Fault& fault : line.faults) FAIL_CHECK(fault.message);
   return std::move(line.record);
 }
 
 /// "2:3 message" for line and column.
 std::string first_fault(std::string_view text) {
-  const HerdLine line = line_of(text);
+  const ListLine line = line_of(text);
   REQUIRE_FALSE(line.faults.empty());
   const Fault& fault = line.faults.front();
   CHECK_FALSE(fault.remedy.empty());

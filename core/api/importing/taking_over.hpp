@@ -20,7 +20,7 @@
 
 namespace evenclaw {
 
-struct TellingDays {
+struct TakingOverDays {
   Day from;   // the list holds from this day
   Day today;  // it is read on this day
 };
@@ -31,9 +31,9 @@ struct CowBodies {
   std::optional<LifeTold> life;
 };
 
-class Telling {
+class TakingOver {
  public:
-  Telling(KnownHerd known, TellingDays days, bool is_sure)
+  TakingOver(KnownHerd known, TakingOverDays days, bool is_sure)
       : known_(std::move(known)), days_(days), is_sure_(is_sure) {}
 
   /// Takes over the records of a list, all at once: the order of its lines plays no part.
@@ -62,7 +62,7 @@ class Telling {
   void tell(CowId id, const RecordAsked& asked);
 
   KnownHerd known_;
-  TellingDays days_;
+  TakingOverDays days_;
   bool is_sure_;
   std::map<int, Faults> left_out_;
   std::vector<CowId> touched_;

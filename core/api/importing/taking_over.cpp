@@ -1,4 +1,4 @@
-#include "core/api/importing/telling.hpp"
+#include "core/api/importing/taking_over.hpp"
 
 #include <algorithm>
 #include <tuple>
@@ -17,7 +17,8 @@ constexpr int same_drying_off_days = 60;
 
 std::string key_of(const HerdRecord& record) {
   const RecordAsked asked = asked_of(record, {});
-  return asked.tag.empty() ? asked.electronic : asked.tag;
+  if (!asked.tag.empty()) return asked.tag;
+  return asked.electronic.empty() ? record.animal : asked.electronic;
 }
 
 std::optional<Day> leaving_day(const HerdRecord& record) {
@@ -40,7 +41,7 @@ void keep_later(std::optional<Day>& kept, std::optional<Day> day) {
   if (day && (!kept || *day > *kept)) kept = day;
 }
 
-/// All lines of one cow who is known by a tag.
+/// All lines of one cow who is known by a tag, or of one animal of the file.
 struct OfOneTag {
   std::optional<Day> first;
   std::optional<Day> left;
@@ -233,7 +234,7 @@ void put_facts(const CowRegistered& facts, CowRegistered& into) {
 }
 
 std::vector<CowRegistered> registered_of(const KnownCow& now, const std::optional<KnownCow>& known,
-                                         const TellingDays& days) {
+                                         const TakingOverDays& days) {
   const KnownCow before = known.value_or(KnownCow{});
   const Day from = known ? days.from : now.row.first_seen;
   std::vector<CowRegistered> bodies = identities_told(now, before, from);
@@ -276,7 +277,7 @@ std::optional<LifeTold> life_of(const KnownCow& now, const std::optional<KnownCo
 
 }  // namespace
 
-void Telling::take(const std::vector<HerdRecord>& records) {
+void TakingOver::take(const std::vector<HerdRecord>& records) {
   std::vector<Placed> waiting = all_placed(records, days_.from);
   // A line that could not be taken over may be of a cow whom a later line enters: read again it
   // would be, so it is now.
@@ -289,7 +290,7 @@ void Telling::take(const std::vector<HerdRecord>& records) {
   }
 }
 
-bool Telling::take_one(const HerdRecord& record, Day on, Day first) {
+bool TakingOver::take_one(const HerdRecord& record, Day on, Day first) {
   const RecordAsked asked = asked_of(record, on);
   const auto meant = cow_meant(known_, asked);
   Faults faults;
@@ -313,7 +314,7 @@ bool Telling::take_one(const HerdRecord& record, Day on, Day first) {
   return true;
 }
 
-void Telling::enter(const RecordAsked& asked, Day first) {
+void TakingOver::enter(const RecordAsked& asked, Day first) {
   const Day first_day = first_day_of_number(known_, asked, first);
   const std::string strongest = !asked.tag.empty()         ? asked.tag
                                 : asked.electronic.empty() ? asked.number
@@ -332,7 +333,7 @@ void Telling::enter(const RecordAsked& asked, Day first) {
   tell(id, asked);
 }
 
-void Telling::tell(CowId id, const RecordAsked& asked) {
+void TakingOver::tell(CowId id, const RecordAsked& asked) {
   KnownCow& cow = known_.cow(id);
   const auto [at, is_first] = before_.try_emplace(id, cow);
   if (is_first) touched_.push_back(id);
@@ -349,13 +350,13 @@ void Telling::tell(CowId id, const RecordAsked& asked) {
   tell_facts(cow, *asked.record, days_.from);
 }
 
-Faults Telling::left_out() const {
+Faults TakingOver::left_out() const {
   Faults all;
   for (const auto& [line, faults] : left_out_) all.insert(all.end(), faults.begin(), faults.end());
   return all;
 }
 
-std::vector<CowBodies> Telling::bodies(const Digest& source) {
+std::vector<CowBodies> TakingOver::bodies(const Digest& source) {
   std::vector<CowBodies> all;
   counts_ = {};
   for (const CowId id : touched_) {

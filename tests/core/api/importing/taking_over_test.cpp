@@ -1,4 +1,4 @@
-#include "core/api/importing/telling.hpp"
+#include "core/api/importing/taking_over.hpp"
 
 #include <doctest/doctest.h>
 
