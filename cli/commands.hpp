@@ -16,6 +16,8 @@ extern const Command sheet_command;
 extern const Command task_command;
 extern const Command cow_command;
 extern const Command import_command;
+extern const Command export_command;
+extern const Command calendar_command;
 extern const Command herds_command;
 extern const Command person_command;
 extern const Command product_command;

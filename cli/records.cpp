@@ -111,7 +111,8 @@ Store& Records::store() {
   return *parts_->store;
 }
 
-Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Opening opening) {
+Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Opening opening,
+                                               std::optional<BusinessId> joins) {
   if (opening == Opening::create) {
     make_folder(invocation.file);
     umask(S_IRWXG | S_IRWXO);
@@ -134,7 +135,7 @@ Result<std::unique_ptr<Records>> Records::open(const Invocation& invocation, Ope
   if (!language) return language.faults();
   records->language_ = &(*language)->words();
   if (opening == Opening::look) return records;
-  auto business = ready_business(records->ports(), machine_name());
+  auto business = ready_business(records->ports(), machine_name(), joins);
   if (!business) return business.faults();
   if (business->copied_from) {
     std::cerr << "This file is a copy: it counts as a device of its own from now on.\n";

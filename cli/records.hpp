@@ -28,8 +28,10 @@ enum class VisitState { open, any };
 class Records {
  public:
   /// Opens the invocation's file; a new or copied file gets its business and device, and pictures
-  /// made by another version are made anew.
-  static Result<std::unique_ptr<Records>> open(const Invocation& invocation, Opening opening);
+  /// made by another version are made anew. A new file belongs to the business it `joins`, else to
+  /// one of its own.
+  static Result<std::unique_ptr<Records>> open(const Invocation& invocation, Opening opening,
+                                               std::optional<BusinessId> joins = std::nullopt);
 
   ~Records();
   Records(const Records&) = delete;

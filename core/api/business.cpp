@@ -21,7 +21,8 @@ Outcome write_device(const Ports& ports, const Business& business, std::string_v
 
 }  // namespace
 
-Result<Business> ready_business(const Ports& ports, std::string_view device_name) {
+Result<Business> ready_business(const Ports& ports, std::string_view device_name,
+                                std::optional<BusinessId> joins) {
   auto identity = ports.store.identity();
   if (!identity) return identity.faults();
   Business business;
@@ -30,7 +31,7 @@ Result<Business> ready_business(const Ports& ports, std::string_view device_name
   business.new_store = identity->business.is_nil();
   if (!business.new_store && !identity->copied) return business;
   if (identity->copied) business.copied_from = identity->device;
-  if (business.new_store) business.business = BusinessId{ports.ids.next()};
+  if (business.new_store) business.business = joins ? *joins : BusinessId{ports.ids.next()};
   business.device = DeviceId{ports.ids.next()};
   const Outcome set = ports.store.set_identity(business.business, business.device);
   if (!set) return set.faults();

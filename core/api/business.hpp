@@ -27,7 +27,9 @@ struct Business {
 
 /// Call it before anything else writes. A new store gets a business, a device and the entry that
 /// names the device; a copied or restored one takes a new device id before its first entry and
-/// writes the entry with `copied_from`; any other store is left as it is.
-Result<Business> ready_business(const Ports& ports, std::string_view device_name);
+/// writes the entry with `copied_from`; any other store is left as it is. A new store belongs to
+/// the business it `joins`, else to one of its own.
+Result<Business> ready_business(const Ports& ports, std::string_view device_name,
+                                std::optional<BusinessId> joins = std::nullopt);
 
 }  // namespace evenclaw

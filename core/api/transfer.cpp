@@ -7,6 +7,7 @@
 
 #include "core/api/herds.hpp"
 #include "core/api/pictures.hpp"
+#include "core/base/errors.hpp"
 #include "core/base/text.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/body.hpp"
@@ -40,6 +41,10 @@ class TakingIn {
       return set_aside(
           {.slug = "entry-set-aside", .message = "The entry belongs to another business."});
     }
+    const auto ring = closes_ring(entry->envelope);
+    if (!ring) return ring.faults();
+    if (*ring) return set_aside(ring_told(*entry));
+    count_if_newer(entry->envelope);
     batch_.push_back(*std::move(entry));
     return batch_.size() < entries_a_write ? Outcome(Done{}) : write_batch();
   }
@@ -63,9 +68,49 @@ class TakingIn {
   Outcome set_aside(const Fault& fault) {
     ++taken_.set_aside;
     if (taken_.reasons.size() < most_reasons) {
-      taken_.reasons.push_back({line_number_, fault.slug, fault.message});
+      const ErrorKind* kind = find_error(fault.slug);
+      const bool is_told = !fault.remedy.empty() || kind == nullptr;
+      taken_.reasons.push_back({line_number_, fault.column, fault.slug, fault.message,
+                                is_told ? fault.remedy : std::string(kind->what_to_do)});
     }
     return Done{};
+  }
+
+  static Fault ring_told(const Entry& entry) {
+    return {.slug = "entry-set-aside",
+            .message = "The entry " + to_text(entry.envelope.id) +
+                       " corrects one that corrects it: the corrections go round in a ring",
+            .remedy = "Nobody records so: get the log anew from the device that made it."};
+  }
+
+  void count_if_newer(const Envelope& envelope) {
+    const auto known = current_version(envelope.kind);
+    if (!known || envelope.version > *known) ++taken_.newer;
+  }
+
+  /// Whether its correction leads back to itself, over what came before and what is here.
+  Result<bool> closes_ring(const Envelope& envelope) {
+    std::optional<EntryId> at = envelope.supersedes;
+    std::set<EntryId> seen;
+    while (at && *at != envelope.id && seen.insert(*at).second) {
+      auto next = superseded_by(envelope.scope, *at);
+      if (!next) return next.faults();
+      at = *next;
+    }
+    const bool is_ring = at && *at == envelope.id;
+    if (envelope.supersedes && !is_ring) {
+      corrections_[{envelope.scope, envelope.id}] = *envelope.supersedes;
+    }
+    return is_ring;
+  }
+
+  Result<std::optional<EntryId>> superseded_by(const Uuid& scope, EntryId id) {
+    const auto arrived = corrections_.find({scope, id});
+    if (arrived != corrections_.end()) return std::optional(arrived->second);
+    const auto here = ports_.store.find_entry(id);
+    if (!here) return here.faults();
+    const bool is_here = *here && (*here)->envelope.scope == scope;
+    return is_here ? (*here)->envelope.supersedes : std::nullopt;
   }
 
   void count(Kept kept) {
@@ -136,7 +181,8 @@ class TakingIn {
   std::int64_t line_number_ = 0;
   std::vector<Entry> batch_;
   std::map<HerdId, SubjectsToPicture> subjects_;
-  std::set<std::string> names_elsewhere_;  // of herds of another business
+  std::map<std::pair<Uuid, EntryId>, EntryId> corrections_;  // that arrived, and what they correct
+  std::set<std::string> names_elsewhere_;                    // of herds of another business
   TakenIn taken_;
 };
 
@@ -156,6 +202,11 @@ Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line) {
     if (!taken) return taken.faults();
   }
   return taking.finish();
+}
+
+std::optional<BusinessId> business_of_line(std::string_view line) {
+  const auto entry = entry_from_line(line);
+  return entry ? std::optional(entry->envelope.business) : std::nullopt;
 }
 
 Result<GivenOut> give_out(Store& store, const LineSink& sink) {

@@ -23,15 +23,19 @@ using LineSink = std::function<Outcome(std::string_view)>;
 
 /// A line that was received but does not count.
 struct SetAside {
-  std::int64_t line = 0;  // from 1
+  std::int64_t line = 0;    // from 1
+  std::int32_t column = 0;  // from 1; 0 when it is none alone
   std::string slug;
   std::string reason;
+  std::string remedy;
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
     visit("line", &SetAside::line, "which line, from 1");
+    visit("column", &SetAside::column, "at which place in it, from 1; 0 for none");
     visit("slug", &SetAside::slug, "the error");
     visit("reason", &SetAside::reason, "why it does not count");
+    visit("remedy", &SetAside::remedy, "what to do");
   }
 };
 
@@ -42,6 +46,7 @@ struct TakenIn {
   std::int64_t two_versions = 0;  // same id with other bytes: both kept, flagged
   std::int64_t set_aside = 0;
   std::int64_t other_business = 0;     // of these, from a device that began on its own
+  std::int64_t newer = 0;              // kept, and not understood by this program
   std::vector<std::string> same_name;  // herds that two devices began apart under one name
   std::vector<SetAside> reasons;       // of the first 100; of another business one
 
@@ -54,6 +59,8 @@ struct TakenIn {
     visit("set_aside", &TakenIn::set_aside, "received but do not count");
     visit("other_business", &TakenIn::other_business,
           "of those set aside, from a device that began on its own");
+    visit("newer", &TakenIn::newer,
+          "kept, but written by a newer version of this program: not shown until it is updated");
     visit("same_name", &TakenIn::same_name,
           "names of herds that two devices began apart: they stay two");
     visit("reasons", &TakenIn::reasons, "why, for the first hundred; of another business once");
@@ -61,9 +68,14 @@ struct TakenIn {
 };
 
 /// Takes in a log line by line, 1,000 entries a write, then makes the pictures they touch anew. One
-/// bad line is set aside and stops nothing; entries of another business are set aside too. Memory
-/// does not grow with the log, only with the number of cows and visits it touches.
+/// bad line is set aside and stops nothing; entries of another business are set aside too, and of
+/// corrections that go round in a ring the one that closes it. What a newer version wrote is kept.
+/// Memory does not grow with the log, only with the number of cows and visits it touches and of
+/// corrections.
 Result<TakenIn> take_in(const Ports& ports, const LineSource& next_line);
+
+/// The business whose entry stands in a line; nothing when none does.
+std::optional<BusinessId> business_of_line(std::string_view line);
 
 struct GivenOut {
   std::int64_t entries = 0;

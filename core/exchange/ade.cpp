@@ -81,6 +81,69 @@ LeavingReason leaving_reason_of(std::string_view ade_reason) {
   return LeavingReason::other;
 }
 
+std::string_view ade_departure_reason(LeavingReason reason) {
+  switch (reason) {
+    case LeavingReason::not_told:
+      return "Unknown";
+    case LeavingReason::age:
+      return "Age";
+    case LeavingReason::surplus:
+      return "Superfluous";
+    case LeavingReason::feet_and_legs:
+      return "LegOrClaw";
+    case LeavingReason::nutrition:
+      return "Nutrition";
+    case LeavingReason::calving:
+      return "Parturition";
+    case LeavingReason::udder:
+      return "Mastitis";
+    case LeavingReason::fertility:
+      return "Fertility";
+    case LeavingReason::health:
+      return "Health";
+    case LeavingReason::production:
+      return "Production";
+    case LeavingReason::milking:
+      return "MilkingAbility";
+    case LeavingReason::conformation:
+      return "BadType";
+    case LeavingReason::behaviour:
+      return "Behaviour";
+    case LeavingReason::accident:
+    case LeavingReason::missing:
+    case LeavingReason::other:
+      return "Other";
+  }
+  return {};
+}
+
+std::string_view ade_death_reason(LeavingReason reason) {
+  switch (reason) {
+    case LeavingReason::health:
+      return "Disease";
+    case LeavingReason::accident:
+      return "Accident";
+    case LeavingReason::missing:
+      return "Missing";
+    case LeavingReason::surplus:
+    case LeavingReason::conformation:
+    case LeavingReason::behaviour:
+      return "Other";
+    case LeavingReason::not_told:
+    case LeavingReason::age:
+    case LeavingReason::feet_and_legs:
+    case LeavingReason::nutrition:
+    case LeavingReason::calving:
+    case LeavingReason::udder:
+    case LeavingReason::fertility:
+    case LeavingReason::production:
+    case LeavingReason::milking:
+    case LeavingReason::other:
+      return ade_departure_reason(reason);
+  }
+  return {};
+}
+
 std::string fractions_as_text(std::string_view json) {
   std::string out;
   out.reserve(json.size());

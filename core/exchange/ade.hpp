@@ -32,6 +32,11 @@ std::optional<AdeResource> resource_of(std::string_view type);
 /// theirs, `not_told` for Unknown.
 LeavingReason leaving_reason_of(std::string_view ade_reason);
 
+/// The other way: a word of icarDepartureReasonType, or of icarDeathReasonType for a death. "Other"
+/// where the enumeration has none for it, "Unknown" when no reason was told.
+std::string_view ade_departure_reason(LeavingReason reason);
+std::string_view ade_death_reason(LeavingReason reason);
+
 /// The text of JSON that may hold fractions, which our reader refuses: each becomes a string, and
 /// everything else stays at its place.
 std::string fractions_as_text(std::string_view json);

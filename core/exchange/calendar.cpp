@@ -125,7 +125,6 @@ std::string calendar_file(const CalendarOf& of, const std::vector<CalendarTask>&
   calendar.line("VERSION", "2.0");
   calendar.line("PRODID", "-//Evenclaw//Evenclaw//EN");
   calendar.line("CALSCALE", "GREGORIAN");
-  calendar.line("METHOD", "PUBLISH");
   calendar.line("NAME", calendar_text(of.herd));
   for (const CalendarTask& task : tasks) add_task(calendar, of, task);
   calendar.line("END", "VCALENDAR");

@@ -31,7 +31,8 @@ struct CalendarOf {
 /// its new day, one that is closed as cancelled. It says the cow, what is to be done, who does it
 /// and from when it is late, in the words of task_words(); no lesion, no medicine and nothing of
 /// any other herd stands in it, for a calendar is shown to whoever looks at the telephone. A task
-/// whose own days are out of order is due on the last of them.
+/// whose own days are out of order is due on the last of them. It has no METHOD: a file is no
+/// invitation, which would need an organizer (RFC 5546, 3.2.1).
 std::string calendar_file(const CalendarOf& of, const std::vector<CalendarTask>& tasks);
 
 /// A content line folded as the standard demands: CR LF and a blank after at most 75 octets, never

@@ -18,6 +18,7 @@ OWNERS = {
     "pango": ("report/pdf",),
     "fontconfig": ("report/pdf",),
     "emscripten": ("wasm",),
+    "libical/": ("tests",),
     "doctest/": ("tests",),
     "rapidcheck": ("tests",),
 }
