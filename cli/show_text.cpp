@@ -5,6 +5,7 @@
 
 #include "cli/columns.hpp"
 #include "cli/due_text.hpp"
+#include "cli/farm_text.hpp"
 #include "cli/open_points.hpp"
 #include "cli/passport_text.hpp"
 #include "core/api/said_day.hpp"
@@ -122,6 +123,9 @@ std::string days_of(const CowShown& shown, Day today) {
   for (const NewsSeen& news : shown.news) by_day[news.day] += news_words(news);
   for (const TurnSeen& seen : shown.of_her) by_day[seen.day] += turn_lines(seen, shown.cow_said);
   for (const FootSeen& seen : shown.feet) by_day[seen.day] += foot_lines(seen);
+  for (const MobilityScoreRow& row : shown.scores) {
+    by_day[row.day] += wrapped_behind("    ", score_text(row)) + "\n";
+  }
   std::string out;
   for (auto day = by_day.rbegin(); day != by_day.rend(); ++day) {
     const std::string nothing = day->second.empty() ? "    nothing was called of her\n" : "";
@@ -255,6 +259,7 @@ std::string herd_text(const HerdShown& shown, Day today) {
     }
     out += "\n";
   }
+  out += farm_text(shown, today);
   const DayOfVisit days = days_of_visits(shown, today);
   for (const NamedCount& count : shown.counts) {
     if (!count.lines.empty()) out += count_text(count, days);

@@ -2,6 +2,7 @@
 
 #include <string_view>
 
+#include "core/trade/farm_walk.hpp"
 #include "core/trade/lesion_definition.hpp"
 #include "core/trade/mobility.hpp"
 
@@ -132,6 +133,18 @@ std::string mobility_tables() {
   return tables;
 }
 
+std::string walk_table() {
+  std::string table =
+      head({"measure kept", "name", "kept in", "from", "to", "shown beside it", "source of that"});
+  for (const WalkMeasureFacts& facts : all_walk_measures()) {
+    table += row({in_ticks(word_of(facts.measure)), std::string(facts.name),
+                  std::string(word_of(facts.unit)), said_value(facts.unit, facts.least),
+                  said_value(facts.unit, facts.most), std::string(facts.compared_with),
+                  std::string(facts.source)});
+  }
+  return table;
+}
+
 }  // namespace
 
 std::string vocabulary_page() {
@@ -154,7 +167,10 @@ std::string vocabulary_page() {
          stage_table() +
          "\n## Mobility scores\n\nKept with their scale and never converted: no official "
          "conversion is known.\n" +
-         mobility_tables();
+         mobility_tables() +
+         "\n## What a farm walk measures\n\nA value outside *from* and *to* is refused: a slip, or "
+         "another unit (our judgement). What stands\nbeside a value is no verdict.\n\n" +
+         walk_table();
 }
 
 }  // namespace evenclaw

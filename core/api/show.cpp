@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/farm/farm_shown.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/identities.hpp"
@@ -248,6 +249,9 @@ Outcome add_passport(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   auto handling = select_as<HandlingRow>(store, herd, of_cow(cow));
   if (!handling) return handling.faults();
   shown.handling = *std::move(handling);
+  auto scores = scores_of(store, herd, cow);
+  if (!scores) return scores.faults();
+  shown.scores = *std::move(scores);
   return Done{};
 }
 
@@ -307,6 +311,15 @@ Result<HerdShown> show_herd(Store& store, HerdId herd) {
     auto state = closing_state(store, visit_of(shown.visits.front()));
     if (state) shown.open = std::move(state->open);
   }
+  auto scorings = scorings_of(store, herd);
+  if (!scorings) return scorings.faults();
+  shown.scorings = *std::move(scorings);
+  auto walks = walks_of(store, herd);
+  if (!walks) return walks.faults();
+  shown.walks = *std::move(walks);
+  auto changes = changes_of(store, herd);
+  if (!changes) return changes.faults();
+  shown.changes = *std::move(changes);
   for (const CountQuery& query : named_counts()) {
     auto count = counted(store, herd, query);
     if (!count) return count.faults();

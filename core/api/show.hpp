@@ -118,6 +118,7 @@ struct CowShown {
   std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
   std::vector<CowLifeRow> life;    // by day
   std::vector<HandlingRow> handling;
+  std::vector<MobilityScoreRow> scores;  // newest first
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -142,6 +143,7 @@ struct CowShown {
     visit("facts", &CowShown::facts, "what was registered of her, if anything was");
     visit("life", &CowShown::life, "her arrivals, calvings, dryings off and leavings, by day");
     visit("handling", &CowShown::handling, "what she does in the crush, or needs there");
+    visit("scores", &CowShown::scores, "her scores of mobility scorings, newest first");
   }
 };
 
@@ -184,6 +186,9 @@ struct HerdShown {
   std::vector<VisitRow> visits;  // newest first
   std::vector<OpenPoint> open;   // what is still to be asked of the latest visit
   std::vector<NamedCount> counts;
+  std::vector<MobilityScoringRow> scorings;  // newest first
+  std::vector<FarmWalkRow> walks;            // newest first
+  std::vector<FarmChangeRow> changes;        // newest first
 
   template <class Visitor>
   static void fields(Visitor&& visit) {
@@ -193,6 +198,9 @@ struct HerdShown {
     visit("visits", &HerdShown::visits, "visits, newest first");
     visit("open", &HerdShown::open, "what is still to be asked of the latest visit");
     visit("counts", &HerdShown::counts, "the named counts");
+    visit("scorings", &HerdShown::scorings, "mobility scorings, newest first");
+    visit("walks", &HerdShown::walks, "what walks measured, the newest walk first");
+    visit("changes", &HerdShown::changes, "changes of the farm, newest first");
   }
 };
 

@@ -234,7 +234,9 @@ class AllSubjects {
     const Envelope& envelope = entry.envelope;
     const bool is_of_visit =
         envelope.kind == VisitOpened::kind || envelope.kind == VisitCorrected::kind ||
-        envelope.kind == VisitClosed::kind || envelope.kind == BatchRecorded::kind;
+        envelope.kind == VisitClosed::kind || envelope.kind == BatchRecorded::kind ||
+        envelope.kind == MobilityScoring::kind || envelope.kind == FarmWalk::kind ||
+        envelope.kind == FarmChange::kind;
     Named& named = of_herds_[HerdId{envelope.scope}];
     std::set<Uuid>& to = is_of_visit ? named.visits : named.others;
     for (const Uuid& subject : envelope.subjects) {

@@ -146,5 +146,8 @@ template struct BodyForms<ProductListed>;
 template struct BodyForms<ProductDropped>;
 template struct BodyForms<BatchRecorded>;
 template struct BodyForms<LifeTold>;
+template struct BodyForms<MobilityScoring>;
+template struct BodyForms<FarmWalk>;
+template struct BodyForms<FarmChange>;
 
 }  // namespace evenclaw

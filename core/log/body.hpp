@@ -13,6 +13,7 @@
 #include "core/log/batch_bodies.hpp"
 #include "core/log/bodies.hpp"
 #include "core/log/entry.hpp"
+#include "core/log/farm_bodies.hpp"
 #include "core/log/life_bodies.hpp"
 #include "core/log/news_bodies.hpp"
 #include "core/log/product_bodies.hpp"
@@ -20,11 +21,11 @@
 
 namespace evenclaw {
 
-using AllBodies =
-    std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
-               TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
-               SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed, NewsUnread,
-               QuestionSettled, ProductListed, ProductDropped, BatchRecorded, LifeTold>;
+using AllBodies = std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
+                             TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft,
+                             SameCow, SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed,
+                             NewsUnread, QuestionSettled, ProductListed, ProductDropped,
+                             BatchRecorded, LifeTold, MobilityScoring, FarmWalk, FarmChange>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

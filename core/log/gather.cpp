@@ -18,6 +18,12 @@ std::vector<std::string> visit_kinds() {
           std::string(VisitCorrected::kind), std::string(Redact::kind)};
 }
 
+/// What is pictured with a visit, or as one.
+std::vector<std::string> pictured_with_visit() {
+  return {std::string(BatchRecorded::kind), std::string(MobilityScoring::kind),
+          std::string(FarmWalk::kind), std::string(FarmChange::kind)};
+}
+
 /// What can be told of a task that a turn made.
 std::vector<std::string> task_kinds() {
   return {std::string(TurnRecorded::kind), std::string(TaskClosedBody::kind),
@@ -316,7 +322,7 @@ Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup,
 Result<std::vector<Entry>> entries_for_visit(const EntryLookup& lookup, VisitId visit) {
   Gathering gathering(lookup);
   Outcome added = gathering.add_touching(visit.value, visit_kinds());
-  if (added) added = gathering.add_touching(visit.value, {std::string(BatchRecorded::kind)});
+  if (added) added = gathering.add_touching(visit.value, pictured_with_visit());
   if (added) added = gathering.add_families();
   if (!added) return added.faults();
   return std::move(gathering).take();

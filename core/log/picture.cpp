@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/log/body.hpp"
+#include "core/log/change_rows.hpp"
 #include "core/log/cow_identity.hpp"
 #include "core/log/cow_passport.hpp"
 #include "core/log/cow_story.hpp"
@@ -15,9 +16,11 @@
 #include "core/log/foot_cases.hpp"
 #include "core/log/handling_told.hpp"
 #include "core/log/row_order.hpp"
+#include "core/log/scoring_rows.hpp"
 #include "core/log/standing.hpp"
 #include "core/log/task_history.hpp"
 #include "core/log/visit_facts.hpp"
+#include "core/log/walk_rows.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/medicine_use.hpp"
 #include "core/trade/on_foot.hpp"
@@ -290,18 +293,12 @@ void add_batches(const VisitRow& visit, const std::vector<const Entry*>& countin
   }
 }
 
-}  // namespace
-
-Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries) {
-  Rows rows;
-  const Standing standing = standing_among(entries);
-  std::vector<const Entry*> counting;
-  for (const Entry* entry : standing.entries) {
-    if (entry->envelope.scope == herd.value) counting.push_back(entry);
-  }
+/// None when it was never opened.
+void add_visit_rows(HerdId herd, VisitId visit, const std::vector<const Entry*>& counting,
+                    Rows& rows) {
   const std::map<VisitId, VisitFacts> all = facts_of_visits(counting, {visit});
   const auto found = all.find(visit);
-  if (found == all.end() || found->second.opening == nullptr) return rows;
+  if (found == all.end() || found->second.opening == nullptr) return;
   const VisitFacts& facts = found->second;
 
   VisitRow row;
@@ -318,6 +315,21 @@ Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries
   if (!row.from_paper) row.opened_at = to_text(facts.opening->envelope.at);
   add_batches(row, counting, rows);
   rows.visits.push_back(std::move(row));
+}
+
+}  // namespace
+
+Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries) {
+  Rows rows;
+  const Standing standing = standing_among(entries);
+  std::vector<const Entry*> counting;
+  for (const Entry* entry : standing.entries) {
+    if (entry->envelope.scope == herd.value) counting.push_back(entry);
+  }
+  add_visit_rows(herd, visit, counting, rows);
+  add_scoring_rows(herd, visit, counting, rows);
+  add_walk_rows(herd, visit, counting, rows);
+  add_change_rows(herd, visit, counting, rows);
   sort_by_key(rows);
   return rows;
 }

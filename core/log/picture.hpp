@@ -32,7 +32,8 @@ class CowGroups {
 Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const Entry> entries);
 
 /// The row of one visit and those of what was counted together at it, from the entries that touch
-/// it; no row when it was never opened.
+/// it; no row when it was never opened. What is recorded of the farm has an id as a visit has and
+/// is pictured here too: the rows of a mobility scoring, a farm walk, a change.
 Rows picture_of_visit(HerdId herd, VisitId visit, std::span<const Entry> entries);
 
 /// The cows and visits an entry touches, which have to be pictured anew after it. same_cow and its

@@ -143,6 +143,10 @@ const TableShape* find_table(std::string_view name) {
   return nullptr;
 }
 
+RowsOf rows_of(const TableShape& shape) {
+  return shape.columns.at(1).name == "cow" ? RowsOf::cow : RowsOf::visit;
+}
+
 Outcome check_selection(const RowSelection& selection) {
   Refusals refusals;
   if (const TableShape* shape = refusals.table(selection.table)) {

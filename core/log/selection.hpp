@@ -58,6 +58,11 @@ struct TableShape {
 std::span<const TableShape> all_tables();
 const TableShape* find_table(std::string_view name);
 
+/// Whose rows a table holds: those of a cow's picture, or those of a visit's and of what is
+/// pictured as a visit is. The second column, which is part of the key, names whose.
+enum class RowsOf { cow, visit };
+RowsOf rows_of(const TableShape& shape);
+
 /// Refuses unknown tables and columns (slug "selection-impossible", our programs' mistake or a
 /// newer client's), sums over text, filters of the wrong kind.
 Outcome check_selection(const RowSelection& selection);

@@ -16,8 +16,9 @@ Pictures pictures_of_kind(std::string_view kind) {
       TurnRecorded::kind,    TaskClosedBody::kind, TaskMoved::kind, CowRegistered::kind,
       NumberGiven::kind,     CowLeft::kind,        SameCow::kind,   SameCowTakenBack::kind,
       QuestionSettled::kind, LifeTold::kind};
-  constexpr std::string_view visit_kinds[] = {VisitOpened::kind, VisitClosed::kind,
-                                              VisitCorrected::kind, BatchRecorded::kind};
+  constexpr std::string_view visit_kinds[] = {
+      VisitOpened::kind,     VisitClosed::kind, VisitCorrected::kind, BatchRecorded::kind,
+      MobilityScoring::kind, FarmWalk::kind,    FarmChange::kind};
   if (kind == Redact::kind) return Pictures::of_both;
   if (std::count(std::begin(cow_kinds), std::end(cow_kinds), kind) > 0) return Pictures::of_cows;
   if (std::count(std::begin(visit_kinds), std::end(visit_kinds), kind) > 0) {

@@ -38,5 +38,9 @@ template struct RowsSelected<CaseRow>;
 template struct RowsSelected<OnFootRow>;
 template struct RowsSelected<TaskRow>;
 template struct RowsSelected<DoubtRow>;
+template struct RowsSelected<MobilityScoringRow>;
+template struct RowsSelected<MobilityScoreRow>;
+template struct RowsSelected<FarmWalkRow>;
+template struct RowsSelected<FarmChangeRow>;
 
 }  // namespace evenclaw

@@ -5,16 +5,20 @@
 
 #include "core/trade/batch_rows.hpp"
 #include "core/trade/cow_rows.hpp"
+#include "core/trade/farm_change.hpp"
+#include "core/trade/farm_walk.hpp"
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/handling_rows.hpp"
 #include "core/trade/identity_rows.hpp"
 #include "core/trade/life.hpp"
+#include "core/trade/mobility_scoring.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
 
-/// The rows of one subject: a cow (with all united with her) fills everything but `visits`
-/// and `batches`; a visit fills these two.
+/// The rows of one subject: a cow (with all united with her) fills everything but `visits`,
+/// `batches` and what is recorded of the farm; a visit fills the first two of these, a mobility
+/// scoring, a farm walk and a change their own.
 struct Rows {
   std::vector<CowRow> cows;
   std::vector<CowNumberRow> cow_numbers;
@@ -35,6 +39,10 @@ struct Rows {
   std::vector<OnFootRow> on_feet;
   std::vector<TaskRow> tasks;
   std::vector<DoubtRow> doubts;
+  std::vector<MobilityScoringRow> mobility_scorings;
+  std::vector<MobilityScoreRow> mobility_scores;
+  std::vector<FarmWalkRow> farm_walks;
+  std::vector<FarmChangeRow> farm_changes;
 };
 
 /// Calls f(vector) for each table of `rows`, in a fixed order (parents first).
@@ -59,6 +67,10 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.on_feet);
   f(rows.tasks);
   f(rows.doubts);
+  f(rows.mobility_scorings);
+  f(rows.mobility_scores);
+  f(rows.farm_walks);
+  f(rows.farm_changes);
 }
 
 }  // namespace evenclaw

@@ -7,10 +7,6 @@ namespace evenclaw {
 
 namespace {
 
-// The second column of each table says whose rows they are.
-constexpr std::string_view of_a_cow = "cow";
-constexpr std::string_view of_a_visit = "visit";
-
 std::string_view subject_column_of(std::string_view table) {
   return find_table(table)->columns.at(1).name;
 }
@@ -106,12 +102,12 @@ Result<std::vector<Kept>> MemoryStore::write(const Write& write) {
     identity_.copied = identity_.copied || was_lost;
   }
   for (const PictureOfCow& cow : write.cows) {
-    for (const CowId id : cow.group) remove_rows(of_a_cow, to_text(cow.herd), to_text(id));
-    insert_rows(of_a_cow, cow.rows);
+    for (const CowId id : cow.group) remove_rows(RowsOf::cow, to_text(cow.herd), to_text(id));
+    insert_rows(RowsOf::cow, cow.rows);
   }
   for (const PictureOfVisit& visit : write.visits) {
-    remove_rows(of_a_visit, to_text(visit.herd), to_text(visit.visit));
-    insert_rows(of_a_visit, visit.rows);
+    remove_rows(RowsOf::visit, to_text(visit.herd), to_text(visit.visit));
+    insert_rows(RowsOf::visit, visit.rows);
   }
   if (write.draft) draft_ = *write.draft;
   return answers;
@@ -186,16 +182,15 @@ Result<std::int64_t> MemoryStore::last_order(const Uuid& scope) {
   return believed;
 }
 
-void MemoryStore::remove_rows(std::string_view subject_column, const std::string& herd,
-                              const std::string& subject) {
+void MemoryStore::remove_rows(RowsOf of, const std::string& herd, const std::string& subject) {
   for (auto& [name, table] : tables_) {
-    if (subject_column_of(name) == subject_column) table.erase({herd, subject});
+    if (rows_of(*find_table(name)) == of) table.erase({herd, subject});
   }
 }
 
-void MemoryStore::insert_rows(std::string_view subject_column, const Rows& rows) {
+void MemoryStore::insert_rows(RowsOf of, const Rows& rows) {
   for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
-    if (of_table.empty() || subject_column_of(Row::table) != subject_column) return;
+    if (of_table.empty() || rows_of(*find_table(Row::table)) != of) return;
     Table& table = tables_[std::string(Row::table)];
     for (const Row& row : of_table) {
       Cells cells = to_cells(row);

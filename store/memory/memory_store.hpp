@@ -58,9 +58,8 @@ class MemoryStore final : public Store {
   Kept keep(const Entry& entry);
   static void list_or_forget(Scope& scope, const Entry& entry, Kept kept);
   static std::shared_ptr<const ListedEntries> entries_of(Scope& scope, Versions versions);
-  void remove_rows(std::string_view subject_column, const std::string& herd,
-                   const std::string& subject);
-  void insert_rows(std::string_view subject_column, const Rows& rows);
+  void remove_rows(RowsOf of, const std::string& herd, const std::string& subject);
+  void insert_rows(RowsOf of, const Rows& rows);
   [[nodiscard]] std::vector<Cells> rows_wanted(const RowSelection& selection) const;
 
   StoreIdentity identity_;

@@ -13,26 +13,22 @@ namespace evenclaw {
 
 namespace {
 
-// The second column of each table says whose rows they are.
-constexpr std::string_view of_a_cow = "cow";
-constexpr std::string_view of_a_visit = "visit";
-
 struct PictureTable {
   std::string_view name;
-  std::string_view subject;
+  RowsOf of;
   std::string insert_sql;
   std::string remove_sql;
 };
 
 PictureTable table_of(const TableShape& shape) {
-  PictureTable table{shape.name, shape.columns.at(1).name, {}, {}};
+  PictureTable table{shape.name, rows_of(shape), {}, {}};
   std::string marks;
   for (std::size_t i = 0; i < shape.columns.size(); ++i) marks += i == 0 ? "?" : ", ?";
   const std::string name = quoted_name(shape.name);
   // Two rows with one key would be a mistake of the picture: it must not cost a saved entry.
   table.insert_sql = "INSERT INTO " + name + " VALUES (" + marks + ") ON CONFLICT DO NOTHING";
-  table.remove_sql =
-      "DELETE FROM " + name + " WHERE \"herd\" = ? AND " + quoted_name(table.subject) + " = ?";
+  table.remove_sql = "DELETE FROM " + name + " WHERE \"herd\" = ? AND " +
+                     quoted_name(shape.columns.at(1).name) + " = ?";
   return table;
 }
 
@@ -55,19 +51,18 @@ const PictureTable& picture_table(std::string_view name) {
   return *at;
 }
 
-void remove_rows(Connection& connection, std::string_view subject, HerdId herd,
-                 const std::string& id) {
+void remove_rows(Connection& connection, RowsOf of, HerdId herd, const std::string& id) {
   for (const PictureTable& table : picture_tables()) {
-    if (table.subject != subject) continue;
+    if (table.of != of) continue;
     connection.prepared(table.remove_sql)->text(to_text(herd)).text(id).run();
   }
 }
 
-void insert_rows(Connection& connection, std::string_view subject, const Rows& rows) {
+void insert_rows(Connection& connection, RowsOf of, const Rows& rows) {
   for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
     if (of_table.empty()) return;
     const PictureTable& table = picture_table(Row::table);
-    if (table.subject != subject) return;
+    if (table.of != of) return;
     auto insert = connection.prepared(table.insert_sql);
     for (const Row& row : of_table) {
       for (const Cell& cell : to_cells(row)) insert->cell(cell);
@@ -133,14 +128,14 @@ void make_picture_tables(Connection& connection) {
 
 void replace_cow(Connection& connection, const PictureOfCow& picture) {
   for (const CowId cow : picture.group) {
-    remove_rows(connection, of_a_cow, picture.herd, to_text(cow));
+    remove_rows(connection, RowsOf::cow, picture.herd, to_text(cow));
   }
-  insert_rows(connection, of_a_cow, picture.rows);
+  insert_rows(connection, RowsOf::cow, picture.rows);
 }
 
 void replace_visit(Connection& connection, const PictureOfVisit& picture) {
-  remove_rows(connection, of_a_visit, picture.herd, to_text(picture.visit));
-  insert_rows(connection, of_a_visit, picture.rows);
+  remove_rows(connection, RowsOf::visit, picture.herd, to_text(picture.visit));
+  insert_rows(connection, RowsOf::visit, picture.rows);
 }
 
 void empty_pictures(Connection& connection) {

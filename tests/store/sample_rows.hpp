@@ -95,6 +95,7 @@ inline Rows drawn_rows(RandomStream& random, HerdId herd, CowId cow) {
   Rows rows;
   for_each_table(rows, [&]<class Row>(std::vector<Row>& table) {
     if constexpr (requires(Row & row) { row.cow; }) {
+      if (rows_of(*find_table(Row::table)) != RowsOf::cow) return;
       const std::uint32_t count = random.below(8);
       for (std::uint32_t i = 0; i < count; ++i) {
         table.push_back(drawn_row<Row>(random, herd));
@@ -115,6 +116,19 @@ inline Rows drawn_visit_rows(RandomStream& random, HerdId herd, VisitId visit) {
     rows.batches.push_back(drawn_row<BatchRow>(random, herd));
     rows.batches.back().visit = visit;
   }
+  rows.mobility_scorings.push_back(drawn_row<MobilityScoringRow>(random, herd));
+  rows.mobility_scorings.back().scoring = visit;
+  const std::uint32_t scores = random.below(6);
+  for (std::uint32_t i = 0; i < scores; ++i) {
+    rows.mobility_scores.push_back(drawn_row<MobilityScoreRow>(random, herd));
+    rows.mobility_scores.back().scoring = visit;
+  }
+  for (std::uint32_t i = 0; i < scores; ++i) {
+    rows.farm_walks.push_back(drawn_row<FarmWalkRow>(random, herd));
+    rows.farm_walks.back().walk = visit;
+  }
+  rows.farm_changes.push_back(drawn_row<FarmChangeRow>(random, herd));
+  rows.farm_changes.back().change = visit;
   return rows;
 }
 

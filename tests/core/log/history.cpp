@@ -307,8 +307,9 @@ class HistoryMaker {
         {12, &HistoryMaker::unite_or_part}, {5, &HistoryMaker::redact},
         {12, &HistoryMaker::correct_turn},  {1, &HistoryMaker::write_ring},
         {3, &HistoryMaker::write_unknown},  {3, &HistoryMaker::forge},
-        {4, &HistoryMaker::close_visit},    {5, &HistoryMaker::leave},
-        {6, &HistoryMaker::tell_life}};
+        {8, &HistoryMaker::score_cows},     {5, &HistoryMaker::walk_farm},
+        {4, &HistoryMaker::change_farm},    {4, &HistoryMaker::close_visit},
+        {5, &HistoryMaker::leave},          {6, &HistoryMaker::tell_life}};
     std::uint32_t all = 0;
     for (const Act& act : acts) all += act.weight;
     std::uint32_t drawn = random_.below(all);
@@ -319,6 +320,58 @@ class HistoryMaker {
   }
 
   void close_visit(Device& device) { write(device, VisitClosed{any_visit(), {}}); }
+
+  void score_cows(Device& device) {
+    MobilityScoring body;
+    body.day = any_day();
+    body.scale = any<MobilityScale>();
+    body.scoring = scoring_id(history_.herd, body.day, body.scale, "");
+    while (random_.chance(0.7)) {
+      CowScored cow;
+      cow.number = std::to_string(410 + random_.below(3));
+      if (random_.chance(0.5)) cow.cow = any_cow();
+      if (random_.chance(0.9)) cow.score = static_cast<std::int32_t>(random_.below(6));
+      cow.feet = any_feet();
+      cow.mends = random_.chance(0.3);
+      cow.scrapped = random_.chance(0.1);
+      body.cows.push_back(cow);
+    }
+    while (random_.chance(0.3)) {
+      const auto animals = static_cast<std::int32_t>(random_.below(40));
+      body.counted.push_back(
+          {animals, static_cast<std::int32_t>(random_.below(6)), random_.chance(0.3)});
+    }
+    if (random_.chance(0.5)) body.present = static_cast<std::int32_t>(random_.below(100));
+    write(device, body);
+  }
+
+  void walk_farm(Device& device) {
+    FarmWalk body;
+    body.day = any_day();
+    body.walk = walk_id(history_.herd, body.day, "");
+    while (random_.chance(0.7)) {
+      WalkMeasured measured;
+      measured.measure = any<WalkMeasure>();
+      measured.not_looked_at = random_.chance(0.2);
+      if (!measured.not_looked_at) measured.value = static_cast<std::int32_t>(random_.below(3));
+      measured.mends = random_.chance(0.3);
+      measured.scrapped = random_.chance(0.1);
+      body.measured.push_back(measured);
+    }
+    write(device, body);
+  }
+
+  void change_farm(Device& device) {
+    FarmChange body;
+    body.day = any_day();
+    body.driver = any<ChangeDriver>();
+    body.change = change_id(history_.herd, {body.driver, "", "", first_day});
+    body.told.why = any<ChangeWhy>();
+    body.told.state = any<ChangeState>();
+    if (random_.chance(0.5)) body.told.decided = any_day();
+    body.scrapped = random_.chance(0.1);
+    write(device, body);
+  }
 
   void leave(Device& device) {
     CowLeft body;

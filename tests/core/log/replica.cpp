@@ -72,7 +72,7 @@ void Replica::picture_visit(VisitId visit) {
   visits_.erase(visit);
   const auto entries = entries_for_visit(lookup(), visit);
   Rows rows = picture_of_visit(herd_, visit, *entries);
-  if (!rows.visits.empty()) visits_[visit] = std::move(rows);
+  if (!text_of_rows(rows).empty()) visits_[visit] = std::move(rows);
 }
 
 void Replica::receive(std::span<const Entry> entries) {
