@@ -41,7 +41,7 @@ Fault not_read(const std::string& path, const std::string& why) {
 }
 
 Fault above_limit(const std::string& path, std::int64_t largest) {
-  constexpr std::int64_t a_megabyte = 1024 * 1024;
+  constexpr std::int64_t a_megabyte = 1024LL * 1024;
   return {"file-too-large",
           path + " is over " + std::to_string(largest / a_megabyte) + " MB",
           path,

@@ -66,6 +66,7 @@ std::string event_words(const CowLifeRow& row) {
 std::string life_line(const std::vector<CowLifeRow>& life) {
   if (life.empty()) return {};
   std::vector<std::string> events;
+  events.reserve(life.size());
   for (const CowLifeRow& row : life) events.push_back(event_words(row));
   return wrapped_behind("  her life: ", joined(events, ", ")) + "\n";
 }

@@ -97,6 +97,12 @@ void add_turn(Counts& counts, const CalledTurn& turn) {
   share.count += on_her.count(Lesion::dd) > 0 ? 1 : 0;
 }
 
+void add_visit(Counts& counts, const demo::CalledVisit& visit) {
+  for (const CalledTurn& turn : visit.turns) {
+    if (is_routine(turn)) add_turn(counts, turn);
+  }
+}
+
 void add_stages(Counts& counts, const demo::Herd& herd) {
   for (const demo::Cow& cow : herd.cows()) {
     for (const Foot foot : {Foot::lh, Foot::rh}) {
@@ -114,11 +120,7 @@ Counts counted(std::uint64_t seed) {
   for (int farm = 0; farm < wanted.farms; ++farm) {
     const demo::HerdStory story = demo::tell_story(
         wanted, farm, [&](const demo::Herd& herd, int) { add_stages(counts, herd); });
-    for (const demo::CalledVisit& visit : story.visits) {
-      for (const CalledTurn& turn : visit.turns) {
-        if (is_routine(turn)) add_turn(counts, turn);
-      }
-    }
+    for (const demo::CalledVisit& visit : story.visits) add_visit(counts, visit);
   }
   double feet = 0;
   for (const auto& [stage, share] : counts.true_stages) feet += share.count;
@@ -273,7 +275,7 @@ Chart lactation_chart(const Counts& counts) {
     }
     line.label = name;
     line.dash = dash;
-    chart.marks.push_back(std::move(line));
+    chart.marks.emplace_back(std::move(line));
   };
   add("DD", Lesion::dd, Dash::solid);
   add("sole ulcer", Lesion::su, Dash::dashed);

@@ -30,7 +30,7 @@ std::string list_of_events(int rows) {
     const int cow = row / events_a_cow;
     const int nth = row % events_a_cow;
     const bool is_calving = nth % 2 == 0;
-    const Day day = holds_from + (-1'700 + cow % 300 + nth / 2 * 380 + (is_calving ? 0 : 300));
+    const Day day = holds_from + (-2'000 + cow % 300 + nth / 2 * 380 + (is_calving ? 0 : 300));
     list += std::to_string(1 + cow) + (is_calving ? ";calved;" : ";dried off;") + to_text(day) +
             ';' + (is_calving ? std::to_string(1 + nth / 2) : std::string()) + '\n';
   }
@@ -62,23 +62,27 @@ double seconds_of_one(const char* what, const std::string& file,
   return took.count();
 }
 
+void insert_all(Connection& connection, const CsvTable& table) {
+  connection.run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
+  connection.run("CREATE TABLE list (a TEXT, b TEXT, c TEXT, d TEXT, e TEXT, f TEXT)");
+  Transaction transaction(connection);
+  auto insert = connection.prepared("INSERT INTO list VALUES (?, ?, ?, ?, ?, ?)");
+  for (const CsvRow& row : table.rows) {
+    for (std::size_t at = 0; at < 6; ++at) {
+      insert->text(at < row.cells.size() ? row.cells[at] : std::string_view());
+    }
+    (void)insert->step();
+    insert->reset();
+  }
+  transaction.commit();
+}
+
 double bare_inserts(const std::string& file, const std::string& list) {
   return seconds_of_one("inserting", file, [&] {
     const CsvTable table = csv_table(list);
     return caught([&] {
              Connection connection(file, Access::create);
-             connection.run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
-             connection.run("CREATE TABLE list (a TEXT, b TEXT, c TEXT, d TEXT, e TEXT, f TEXT)");
-             Transaction transaction(connection);
-             auto insert = connection.prepared("INSERT INTO list VALUES (?, ?, ?, ?, ?, ?)");
-             for (const CsvRow& row : table.rows) {
-               for (std::size_t at = 0; at < 6; ++at) {
-                 insert->text(at < row.cells.size() ? row.cells[at] : std::string_view());
-               }
-               (void)insert->step();
-               insert->reset();
-             }
-             transaction.commit();
+             insert_all(connection, table);
            })
         .ok();
   });
@@ -103,7 +107,13 @@ bool measure(const std::string& file, const char* what, const std::string& list,
     const auto begin = std::chrono::steady_clock::now();
     const auto taken = import_herd(ports, herd->herd, list, wish);
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - begin;
-    if (!taken || !taken->left_out.empty()) return false;
+    if (!taken || !taken->left_out.empty()) {
+      const bool is_read = taken.ok();
+      std::fprintf(stderr, "import_bench: %s\n",
+                   is_read ? taken->left_out.front().message.c_str()
+                           : taken.faults().front().message.c_str());
+      return false;
+    }
     std::printf("| %s, %s | %.2f s | once | %d lines, %d cows; bare inserts %.2f s, %.1f times |\n",
                 what, time, took.count(), rows, taken->entered + taken->unchanged, bare,
                 took.count() / bare);

@@ -1,5 +1,6 @@
 #include "core/exchange/ade.hpp"
 
+#include <algorithm>
 #include <cstddef>
 
 #include "core/base/ascii.hpp"
@@ -55,6 +56,19 @@ constexpr AdeReason ade_reasons[] = {{"Age", LeavingReason::age},
 
 bool belongs_to_number(char c) {
   return is_digit(c) || c == '-' || c == '+' || c == '.' || c == 'e' || c == 'E';
+}
+
+std::size_t behind_number(std::string_view json, std::size_t at) {
+  while (at < json.size() && belongs_to_number(json[at])) ++at;
+  return at;
+}
+
+/// Behind the quote that ends the string, or behind the text when none does.
+std::size_t behind_string(std::string_view json, std::size_t at) {
+  for (++at; at < json.size() && json[at] != '"'; ++at) {
+    if (json[at] == '\\') ++at;
+  }
+  return std::min(at + 1, json.size());
 }
 
 }  // namespace
@@ -147,25 +161,16 @@ std::string_view ade_death_reason(LeavingReason reason) {
 std::string fractions_as_text(std::string_view json) {
   std::string out;
   out.reserve(json.size());
-  bool in_string = false;
   for (std::size_t at = 0; at < json.size();) {
     const char c = json[at];
-    if (in_string || !(is_digit(c) || c == '-')) {
-      if (in_string && c == '\\' && at + 1 < json.size()) {
-        out += c;
-        ++at;
-      } else if (c == '"') {
-        in_string = !in_string;
-      }
-      out += json[at++];
-      continue;
-    }
-    std::size_t end = at;
-    while (end < json.size() && belongs_to_number(json[end])) ++end;
-    const std::string_view number = json.substr(at, end - at);
-    const bool is_fraction = number.find_first_of(".eE") != std::string_view::npos;
+    const bool is_number = is_digit(c) || c == '-';
+    const std::size_t end = c == '"'    ? behind_string(json, at)
+                            : is_number ? behind_number(json, at)
+                                        : at + 1;
+    const std::string_view token = json.substr(at, end - at);
+    const bool is_fraction = is_number && token.find_first_of(".eE") != std::string_view::npos;
     if (is_fraction) out += '"';
-    out += number;
+    out += token;
     if (is_fraction) out += '"';
     at = end;
   }

@@ -21,6 +21,14 @@ void tell_again(LifeEventTold& known, const LifeEventTold& told) {
   if (!told.words.empty()) known.words = told.words;
 }
 
+void take(const Told<LifeTold>& entry, const LifeEventTold& event,
+          std::map<EventKey, LifeStanding>& standing) {
+  const auto [at, is_new] = standing.try_emplace({event.day, event.event});
+  if (!is_new) return tell_again(at->second.told, event);
+  at->second = {entry.entry, event, entry.body.source, {}, entry.moment.nth, entry.body.cow};
+  if (event.event == LifeEvent::left) at->second.closes = entry.body.closes;
+}
+
 std::string why_gone(const LifeEventTold& event) {
   if (!event.words.empty()) return event.words;
   return event.way == LeavingWay::not_told ? "left" : std::string(word_of(event.way));
@@ -40,15 +48,7 @@ std::vector<LifeStanding> standing_events(std::span<const Told<LifeTold>> told) 
   std::map<EventKey, LifeStanding> standing;
   for (const Told<LifeTold>& entry : told) {
     for (const LifeEventNot& wrong : entry.body.not_so) standing.erase({wrong.day, wrong.event});
-    for (const LifeEventTold& event : entry.body.events) {
-      const auto [at, is_new] = standing.try_emplace({event.day, event.event});
-      if (!is_new) {
-        tell_again(at->second.told, event);
-        continue;
-      }
-      at->second = {entry.entry, event, entry.body.source, {}, entry.moment.nth, entry.body.cow};
-      if (event.event == LifeEvent::left) at->second.closes = entry.body.closes;
-    }
+    for (const LifeEventTold& event : entry.body.events) take(entry, event, standing);
   }
   std::vector<LifeStanding> events;
   events.reserve(standing.size());
