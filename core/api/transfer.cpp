@@ -234,14 +234,21 @@ class AllSubjects {
     const Envelope& envelope = entry.envelope;
     const bool is_of_visit =
         envelope.kind == VisitOpened::kind || envelope.kind == VisitCorrected::kind ||
-        envelope.kind == VisitClosed::kind || envelope.kind == BatchRecorded::kind ||
-        envelope.kind == MobilityScoring::kind || envelope.kind == FarmWalk::kind ||
-        envelope.kind == FarmChange::kind;
+        envelope.kind == VisitClosed::kind || envelope.kind == BatchRecorded::kind;
+    const bool is_of_farm = envelope.kind == MobilityScoring::kind ||
+                            envelope.kind == FarmWalk::kind || envelope.kind == FarmChange::kind;
     Named& named = of_herds_[HerdId{envelope.scope}];
-    std::set<Uuid>& to = is_of_visit ? named.visits : named.others;
+    std::set<Uuid>& to = is_of_visit || is_of_farm ? named.visits : named.others;
     for (const Uuid& subject : envelope.subjects) {
-      if (subject != envelope.scope) to.insert(subject);
+      if (subject == envelope.scope) continue;
+      to.insert(subject);
+      if (is_of_farm) of_farm_.insert(subject);
     }
+  }
+
+  /// How many are pictured as a visit is and are none.
+  [[nodiscard]] std::int64_t of_the_farm() const {
+    return static_cast<std::int64_t>(of_farm_.size());
   }
 
   std::map<HerdId, SubjectsToPicture> take() && {
@@ -263,6 +270,7 @@ class AllSubjects {
   };
 
   std::map<HerdId, Named> of_herds_;
+  std::set<Uuid> of_farm_;
 };
 
 }  // namespace
@@ -278,6 +286,7 @@ Result<Rebuilt> rebuild_picture(
     return true;
   });
   if (!read) return read.faults();
+  rebuilt.visits = -all.of_the_farm();
   const std::map<HerdId, SubjectsToPicture> subjects = std::move(all).take();
   const Outcome forgotten = store.forget_pictures();
   if (!forgotten) return forgotten.faults();

@@ -124,7 +124,7 @@ class ScoringDesk::State {
     add_item(ReplyKind::saved, "", said.number);
     CowScored scored = with_her_past(said);
     if (!said.mends && !known.empty()) ask_which_holds(said, known.front());
-    ask_of_number(scored);
+    if (known.empty()) ask_of_number(scored);
     if (said.mends) known.clear();
     if (!said.scrapped) {
       MobilityScoreRow row;

@@ -69,6 +69,7 @@ TEST_CASE("a number nobody carries is kept as called and asked about, with those
         "question 411: no cow on record carries that number; kept as called (answer: scrap 411) "
         "Did you mean 412 or 413?");
   CHECK(herd.whole().at_2 == 1);
+  CHECK(herd.say({"scale 0 to 3", "no, 411 1"}) == Lines{"saved 411"});
 }
 
 TEST_CASE("a cow who left is kept as called and asked about") {
