@@ -77,6 +77,15 @@ void mend_said(std::vector<TurnClause>& said, const Finding& wrong, const Findin
   }
 }
 
+/// So is what was said alike before the foot was named again.
+void mend_said_alike(Turn& before, Foot foot, const Finding& wrong, const DetailCorrected& said) {
+  FootCall* call = find_foot(before, foot);
+  if (call == nullptr) return;
+  for (Finding& finding : call->findings) {
+    if (are_one(finding, wrong)) finding = mended(finding, said).value_or(finding);
+  }
+}
+
 /// Mended it may be a finding that was called already.
 void drop_said_twice(FootCall& call, const Finding& right) {
   auto& all = call.findings;
@@ -180,6 +189,7 @@ Outcome correct_detail(TurnDraft& draft, const DetailCorrected& said) {
     *finding = *right;
     drop_said_twice(*call, *right);
     mend_said(trial.since_naming, wrong, *right);
+    mend_said_alike(trial.before_naming, foot, wrong, said);
   }
   if (!any && said.takes_back) return fault_of(impossible("that was not called there"));
   if (!any) return fault_of(impossible("nothing was found there that could be corrected"));

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/trade/call_line/kept_once.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/other_foot.hpp"
@@ -71,7 +72,10 @@ Outcome correct_foot(TurnDraft& draft, const FootCorrected& said) {
   }
   const std::optional<Foot> named = named_again(draft);
   if (named && said.slip != FootSlip::name) return correct_foot_named_anew(draft, *named, said);
-  return say_again(draft, FootSet{said.foot}, draft.since_naming);
+  TurnDraft once = without_said_alike(draft, said.foot);
+  Outcome moved = say_again(once, FootSet{said.foot}, once.since_naming);
+  if (moved.ok()) draft = std::move(once);
+  return moved;
 }
 
 Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {
@@ -93,8 +97,12 @@ Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {
   if (claw == said.claw) {
     return fault_of(impossible(std::string(word_of(claw)) + " is what was said"));
   }
+  TurnDraft once = draft;
+  mend_claw_said_alike(once, *last, said.claw);
   claw = said.claw;
-  return say_again(draft, draft.feet_named, clauses);
+  Outcome mended = say_again(once, draft.feet_named, clauses);
+  if (mended.ok()) draft = std::move(once);
+  return mended;
 }
 
 }  // namespace evenclaw
