@@ -1,6 +1,6 @@
 # "No" right after she was let out puts her turn right, and nothing later does
 
-Once something else was said it could mean that instead.
+Once something else was said it could mean that instead; right behind news it is of the news.
 
 ## given
 visit 2026-10-13
@@ -34,7 +34,8 @@ no, 415
 told: today's feet: LH RH
 saved 412
 told 321: closed: wrap off left hind
-refused line 7: Something else was said since 412 was let out, so it is not clear what was wrong. Of 412: say it again now. Else the number and what holds.
+told 321: taken back: 321 wrap off
+told 231: closed: wrap off left hind
 saved 413
 saved 413
 saved 414
@@ -48,5 +49,4 @@ refused line 13: "oustide" is not understood either; did you mean "outside"?
 ## ended
 unfinished 415: Her turn was not finished: "LH oustide bruise" was not understood
 lifted_not_called 415: Left hind: what was found?
-news_unclear 412: "no, 231": Something else was said since 412 was let out, so it is not clear what was wrong. What holds?
-due_not_seen 231: wrap off left hind is due and she was not seen
+due_not_seen 321: wrap off left hind is due and she was not seen

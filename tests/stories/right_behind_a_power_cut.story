@@ -52,7 +52,7 @@ told 12 heifers: LH RH lifted, 12 with nothing found
 saved 11 heifers
 told 11 heifers: LH RH lifted, 11 with nothing found
 refused line 2: No cow of this herd carries the number 306.
-refused line 1: Something else was said since 411 was let out, so it is not clear what was wrong. Of 411: say it again now. Else the number and what holds.
+question 401: No wrap is known on her. Was it another cow?
 
 ## recorded
 401 | RH DD raw | fine LH
@@ -65,5 +65,4 @@ refused line 1: Something else was said since 411 was let out, so it is not clea
 place_not_called 401: Right hind, digital dermatitis: where?
 place_not_called 411: Left hind, digital dermatitis: where?
 stage_not_called 411: Left hind, digital dermatitis: at which stage?
-news_unclear 306: "306 wrap off": No cow of this herd carries the number 306. Which cow was it?
-news_unclear 411: "no, 401": Something else was said since 411 was let out, so it is not clear what was wrong. What holds?
+news_unclear 401: "306 wrap off; no, 401": No wrap is known on her. Was it another cow?

@@ -56,6 +56,7 @@ bool keep_last_line(KeptDraft& kept, const VisitBook& book, const TurnsLetOut& t
   if (!last.refused.empty()) kept.just_refused = last.refused;
   if (!last.lacks_foot.empty()) kept.lacks_foot = last.lacks_foot;
   kept.let_out = last.let_out;
+  if (!last.whose.empty()) kept.whose = last.whose;
   kept.counted = last.counted;
   kept.news_of = last.told_of;
   kept.last_turn = turns.last().turn;

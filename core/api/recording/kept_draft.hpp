@@ -38,6 +38,7 @@ struct KeptDraft {
   std::optional<EntryId> last_turn;         // of her who was let out last
   std::optional<EntryId> registered;        // her number, by this recording
   bool let_out = false;                     // with the last line
+  std::optional<std::string> whose;         // the last line, when it was asked whose it is
   bool counted = false;
   std::vector<std::string> news_of;       // the numbers of whom the last line told news
   std::optional<std::string> lacks_foot;  // the last line, when nothing else was missing
@@ -67,6 +68,7 @@ struct KeptDraft {
     visit("last_turn", &KeptDraft::last_turn, "the turn of her who was let out last");
     visit("registered", &KeptDraft::registered, "the entry that gave her her number");
     visit("let_out", &KeptDraft::let_out, "she was let out with the last line");
+    visit("whose", &KeptDraft::whose, "the last line, when it was asked whom it puts right");
     visit("counted", &KeptDraft::counted, "the last line counted animals");
     visit("news_of", &KeptDraft::news_of, "the numbers of whom the last line told news");
     visit("lacks_foot", &KeptDraft::lacks_foot, "the last line, when only its foot was missing");

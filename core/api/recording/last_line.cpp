@@ -10,6 +10,7 @@ void LastLine::keep_but_refused(const LastLine& before) {
 void LastLine::keep_called(const LastLine& before) {
   counted = before.counted;
   let_out = before.let_out;
+  whose = before.whose;
 }
 
 }  // namespace evenclaw

@@ -26,6 +26,7 @@ struct LastLine {
   std::vector<std::string> told_of;  // the numbers of whom it told news, in order
   bool counted = false;              // animals together
   bool let_out = false;              // a cow was let out with it, or put right after that
+  std::string whose;                 // itself, when it was asked whose is put right by it
   std::vector<Warning> asked;        // of her in the crush
 
   /// "Never mind": nothing waits any more of what was refused, and all else is as it was.

@@ -55,11 +55,14 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
 }  // namespace
 
 /// "No, 307" right behind news: its number, unless it could be that of who stands in the crush, or
-/// of who was let out of it before.
+/// the news is of one who was called, and she may be meant.
 Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
                                              const std::vector<std::string>& told) {
   const std::optional<std::string> right = number_put_right_in(text, book_.language);
-  if (!right || told.empty() || (!crush_.cow && turns_.last().turn)) return false;
+  if (!right || told.empty()) return false;
+  CowSaid her;
+  her.number = told.front();
+  if (!crush_.cow && !book_.before.turns_called(her).empty()) return false;
   if (crush_.cow || told.size() > 1) {
     Fault fault =
         crush_.cow ? whose_number(crush_.cow->draft.turn.cow, told.front(), *right, book_.language)

@@ -112,6 +112,14 @@ bool corrects_last_turn(const VisitBook& book, const LastTurn& last, std::string
          (knows_her_feet && corrects_her_feet(*line));
 }
 
+/// Of a correction it was asked whose it is: said once more it is of her who was let out last, and
+/// any other one is asked about too. Nothing was asked when `asked` is empty.
+bool is_that_once_more(const VisitBook& book, const std::string& asked, const Line& now) {
+  if (asked.empty()) return true;
+  const auto line = read_in_herd(book, asked, after_let_out(book));
+  return line && line->clauses == now.clauses;
+}
+
 /// "Done" behind news, or said once more: nobody is in the crush, and nothing is lost by it.
 bool ends_nothing(const VisitBook& book, std::string_view text) {
   const auto line = read_in_herd(book, text, after_let_out(book));
@@ -146,10 +154,11 @@ Outcome RecordingState::take_said(std::string_view text) {
   if (*in_between) return Done{};
   if (!line && !crush_.cow && corrects_last_turn(book_, turns_.last(), text)) {
     line = read_in_herd(book_, text, after_let_out(book_));
-    if (!before.let_out) return ask_whose_was_wrong(*line, text);
+    if (!before.let_out || !is_that_once_more(book_, before.whose, *line))
+      return ask_whose_was_wrong(*line, text);
   }
   if (!line && !crush_.cow && ends_nothing(book_, text)) {
-    book_.last_line.let_out = before.let_out;
+    book_.last_line.keep_called(before);
     book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
@@ -164,6 +173,7 @@ Outcome RecordingState::ask_whose_was_wrong(const Line& line, std::string_view t
   Fault fault = whose_is_not_clear(called);
   fault.line = book_.answers.line();
   book_.last_line.let_out = true;
+  book_.last_line.whose = trimmed(text);
   if (answers_only(line)) {
     refuse(book_, crush_, text, {std::move(fault)});
     return Done{};

@@ -81,6 +81,7 @@ Outcome RecordingState::take_up_last_line(const KeptDraft& kept) {
   book_.last_line.told_of = kept.news_of;
   book_.last_line.counted = kept.counted;
   book_.last_line.let_out = kept.let_out;
+  book_.last_line.whose = kept.whose.value_or("");
   book_.by = {kept.caller, kept.writer};
   draft_kept_ = true;
   const RecordedTurn* last = kept.last_turn ? book_.before.find(*kept.last_turn) : nullptr;

@@ -31,6 +31,16 @@ TEST_CASE("behind a blank line a number mends the count or the cow, but no news 
   CHECK(now.lacks_foot.empty());
 }
 
+TEST_CASE("behind a blank line it is still known of which correction it was asked whose it is") {
+  LastLine before;
+  before.let_out = true;
+  before.whose = "no, right hind";
+  LastLine now;
+  now.keep_called(before);
+  CHECK(now.let_out);
+  CHECK(now.whose == before.whose);
+}
+
 TEST_CASE("a line remembers nothing of the one before unless it says so") {
   const ThisLine line;
   CHECK_FALSE(line.calls_her_anew);
