@@ -19,6 +19,7 @@
 #include "core/trade/foot_rows.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/put_on_here.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -309,6 +310,7 @@ class PointCollector {
   /// what was meant; nor to whom the vet came.
   [[nodiscard]] bool is_answered_by_seeing(const OpenNews& told) const {
     if (!told.news || told.news == News::vet_came) return false;
+    if (asks_of_put_on_now(told.asked)) return false;
     if (heard_.cows_with_a_turn.count(*told.cow) == 0) return false;
     const std::optional<FixtureSaid> said = fixture_said(*told.news);
     const auto told_by = heard_.told_by.find(told.entry);

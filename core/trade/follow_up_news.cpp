@@ -43,20 +43,9 @@ Rows meant_by(const NewsSaid& news, const CowPast& known) {
   return past;
 }
 
-FootSet feet_with(Fixture fixture, const Rows& past) {
-  FootSet feet;
-  for (const TaskRow& task : open_tasks(past)) {
-    if (task.foot && is_task_of(fixture, task.kind)) feet.add(*task.foot);
-  }
-  for (const Foot foot : all_feet) {
-    if (!fixtures_left(past, foot, fixture).empty()) feet.add(foot);
-  }
-  return feet;
-}
-
 /// What has to be asked before "block off" can be taken to mean these feet; nothing when clear.
 std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture, const Rows& past) {
-  const FootSet known = feet_with(fixture, past);
+  const FootSet known = feet_carrying(fixture, past);
   const std::string what(fixture_name(fixture));
   const bool is_on_them = !both_in(news.feet, known).empty();
   if (is_one_somewhere(fixture, past) && !is_on_them && (known.empty() || !news.feet.empty())) {
@@ -105,14 +94,10 @@ struct Held {
 std::optional<std::string> question_of_this_visit(const NewsSaid& news, Fixture fixture,
                                                   const Rows& before, const FootSet& put_on_now) {
   const FootSet named = both_in(news.feet, put_on_now);
-  const bool is_another = named.empty() && !feet_with(fixture, before).empty();
+  const bool is_another = named.empty() && !feet_carrying(fixture, before).empty();
   if (put_on_now.empty() || is_another) return std::nullopt;
   const FootSet& asked = named.empty() ? put_on_now : named;
-  const bool is_one = asked.count() == 1;
-  return "Her " + std::string(fixture_name(fixture)) + (is_one ? "" : "s") + " on " +
-         spoken(asked) + (is_one ? " was" : " were") + " put on at this visit. " +
-         (is_one ? "Is that one off?" : "Are those off?") + " Then say " +
-         (named.empty() ? "the foot." : "this again.");
+  return asked_of_put_on_now(fixture, asked, !named.empty());
 }
 
 /// What was there when she came; on a foot with none of that, this visit's once it was asked about.
@@ -124,7 +109,7 @@ Rows fixtures_meant(const NewsSaid& news, Fixture fixture, const Held& held) {
   if (!held.is_of_this_visit) return before;
   FootSet others = four_feet;
   for (const Foot foot : all_feet) {
-    const bool is_asked = news.feet.has(foot) && !feet_with(fixture, before).has(foot);
+    const bool is_asked = news.feet.has(foot) && !feet_carrying(fixture, before).has(foot);
     if (is_asked) others.remove(foot);
   }
   return without_put_on_at(all, fixture, now, others);
@@ -134,8 +119,8 @@ NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view h
                        const Held& held) {
   NewsEffect effect;
   const Rows past = fixtures_meant(news, fixture, held);
-  const FootSet meant = feet_with(fixture, past);
-  const FootSet on_now = feet_with(fixture, held.known.rows);
+  const FootSet meant = feet_carrying(fixture, past);
+  const FootSet on_now = feet_carrying(fixture, held.known.rows);
   const bool is_told = both_in(news.feet, on_now).empty() &&
                        is_off_since_today(news, fixture, held.known.rows, held.today);
   if (is_told) return effect;
@@ -210,7 +195,7 @@ NewsEffect somewhere_still_on(const NewsSaid& news, Fixture fixture, const Rows&
 NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& past,
                             const ToldOn& told) {
   NewsEffect effect;
-  const FootSet known = feet_with(fixture, past);
+  const FootSet known = feet_carrying(fixture, past);
   const bool is_known = news.feet.empty() ? !known.empty() : !both_in(news.feet, known).empty();
   if (is_known && fixture == Fixture::block) {
     const std::vector<TaskRow> looks = first_looks_at_block(news, past, told.day);

@@ -9,6 +9,7 @@
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/put_on_here.hpp"
 
 namespace evenclaw {
 
@@ -130,6 +131,31 @@ std::optional<Fault> new_one_off_in_crush(const VisitBook& book, const Crush& cr
       .message = "The " + what + " of before was told off, and a new one was put on since.",
       .remedy = "Say \"" + std::string(book.language.say(TermKind::never_mind)) +
                 "\"; and if the new one is off again: \"" + taken_back + "\"."};
+}
+
+std::optional<std::string> asked_of_new_one(const Turn& turn, const NewsSaid& news,
+                                            const CowPast& past) {
+  const std::optional<FixtureSaid> off = fixture_said(news.news);
+  if (!off || !is_off_after(off->step)) return std::nullopt;
+  FootSet before = feet_carrying(off->fixture, past.rows);
+  FootSet put_on;
+  for (const FootCall& call : turn.feet) {
+    for (const Action& act : call.actions) {
+      const std::optional<FixtureSaid> said = fixture_said(act.kind);
+      if (!said || said->fixture != off->fixture) continue;
+      if (is_off_after(said->step)) before.remove(call.foot);
+      if (is_new(said->step)) put_on.add(call.foot);
+    }
+  }
+  const bool is_named = !news.feet.empty();
+  FootSet meant;
+  for (const Foot foot : all_feet) {
+    const bool may_be_older = before.has(foot) && (!is_named || news.feet.has(foot));
+    if (may_be_older) return std::nullopt;
+    if (put_on.has(foot) && (!is_named || news.feet.has(foot))) meant.add(foot);
+  }
+  if (meant.empty()) return std::nullopt;
+  return asked_of_put_on_now(off->fixture, meant, is_named);
 }
 
 }  // namespace evenclaw

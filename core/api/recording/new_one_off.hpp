@@ -3,11 +3,14 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 #include "core/api/recording/crush.hpp"
 #include "core/api/recording/visit_book.hpp"
 #include "core/base/result.hpp"
 #include "core/trade/call_line/line.hpp"
+#include "core/trade/check.hpp"
+#include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
 namespace evenclaw {
@@ -24,5 +27,11 @@ bool puts_on_what_was_told_off(const Turn& before, const Turn& later);
 /// Nothing for any other line.
 std::optional<Fault> new_one_off_in_crush(const VisitBook& book, const Crush& crush,
                                           const Line& line);
+
+/// What is asked when news tells a wrap or block off that she in the crush got in this very turn:
+/// on the foot that is named, or anywhere when none is, no other one is left. `past` is as
+/// recorded. Nothing when the news is of another one.
+std::optional<std::string> asked_of_new_one(const Turn& turn, const NewsSaid& news,
+                                            const CowPast& past);
 
 }  // namespace evenclaw

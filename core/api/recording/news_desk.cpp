@@ -8,6 +8,7 @@
 #include "core/api/recording/behind_news.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/how_she_left.hpp"
+#include "core/api/recording/new_one_off.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
@@ -85,7 +86,10 @@ Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
   if (crush_.cow) now_told_of(*crush_.cow, news, *cow);
   const Outcome settled = settle_number_slip(news, text);
   if (!settled) return settled;
-  const bool is_new = is_asked_about(*cow, news) || tells_how_she_left(*cow, news, text);
+  const auto of_new_one = question_of_new_one(*cow, news);
+  if (!of_new_one) return of_new_one.faults();
+  const bool is_new =
+      is_asked_about(*cow, news) || tells_how_she_left(*cow, news, text) || of_new_one->has_value();
   if (!is_new && book_.before.was_told(*cow, news.news, news.feet, book_.typed)) {
     book_.answers
         .add(ReplyKind::there_already,
@@ -138,6 +142,17 @@ bool NewsDesk::is_answered_by(CowId cow, const NewsSaid& news, const std::string
   return book_.typed && book_.before.was_asked(cow, words);
 }
 
+/// While she stands there with a new one that was put on in her turn: the news may be of that.
+Result<std::optional<std::string>> NewsDesk::question_of_new_one(CowId cow,
+                                                                 const NewsSaid& news) const {
+  std::optional<std::string> asked;
+  if (!crush_.cow || crush_.cow->cow != cow) return asked;
+  const auto past = past_told(book_, cow);
+  if (!past) return past.faults();
+  asked = asked_of_new_one(crush_.cow->draft.turn, news, *past);
+  return asked;
+}
+
 Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
   auto past = past_told(book_, cow);
   if (!past) return past.faults();
@@ -150,6 +165,9 @@ Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text
                      book_.visit.day,
                      book_.visit.visit,
                      words};
+  const auto of_new_one = question_of_new_one(cow, news);
+  if (!of_new_one) return of_new_one.faults();
+  if (*of_new_one) return ask_about_news(told, **of_new_one);
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
   if (const std::string other = told_otherwise(cow, news, text); !is_sure && !other.empty())
     return ask_about_news(told, other);

@@ -42,6 +42,8 @@ class NewsDesk {
   [[nodiscard]] bool is_asked_about(CowId cow, const NewsSaid& news) const;
   [[nodiscard]] std::string told_otherwise(CowId cow, const NewsSaid& news,
                                            std::string_view text) const;
+  [[nodiscard]] Result<std::optional<std::string>> question_of_new_one(CowId cow,
+                                                                       const NewsSaid& news) const;
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
   Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
   Outcome ask_about_news(const CowNews& told, const std::string& question);
