@@ -26,8 +26,8 @@ constexpr Example examples[] = {
     {"evenclaw start home --day 2026-11-24 --from-paper", "enters a day from paper, later"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<Visit>}};
 
-/// A herd of exactly that name which nobody has visited: what --new-herd left when the day or a
-/// name beside it was refused.
+/// A herd of exactly that name which nobody has visited: what an import entered, or an older
+/// --new-herd left.
 Result<std::optional<Herd>> herd_without_visit(Records& records, const std::string& name) {
   auto herds = all_herds(records.store());
   if (!herds) return herds.faults();
@@ -40,12 +40,15 @@ Result<std::optional<Herd>> herd_without_visit(Records& records, const std::stri
   return std::optional<Herd>();
 }
 
-Result<Herd> herd_for(Records& records, const Invocation& invocation) {
+/// A herd is entered only when its first visit can begin as it is wanted.
+Result<Herd> herd_for(Records& records, const Invocation& invocation, const VisitWanted& wanted) {
   const std::string name = invocation.words_from(0);
   if (!invocation.has("--new-herd")) return find_herd(records.store(), name);
   auto begun = herd_without_visit(records, name);
   if (!begun) return begun.faults();
   if (begun->has_value()) return **std::move(begun);
+  const Outcome can_begin = check_first_visit(records.ports(), wanted);
+  if (!can_begin) return can_begin.faults();
   auto herd = register_herd(records.ports(), name, invocation.has("--sure"));
   const bool is_a_name = !name.empty() && is_one_plain_line(name);
   if (herd || herd.faults().front().slug != "usage" || !is_a_name) return herd;
@@ -59,10 +62,7 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
   if (!day) return day.faults();
   auto feet = feet_option(invocation, "--feet");
   if (!feet) return feet.faults();
-  auto herd = herd_for(records, invocation);
-  if (!herd) return herd.faults();
   VisitWanted wanted;
-  wanted.herd = herd->herd;
   wanted.day = *day;
   wanted.today = records.today();
   wanted.todays_feet = *feet;
@@ -71,6 +71,9 @@ Result<VisitWanted> wanted_visit(Records& records, const Invocation& invocation)
   wanted.from_paper = invocation.has("--from-paper");
   wanted.second_that_day = invocation.has("--second");
   wanted.sure = invocation.has("--sure");
+  auto herd = herd_for(records, invocation, wanted);
+  if (!herd) return herd.faults();
+  wanted.herd = herd->herd;
   return wanted;
 }
 

@@ -62,6 +62,17 @@ bool names_two_people(std::string_view name) {
   return false;
 }
 
+namespace {
+
+Fault are_they_one(const std::string& said, const std::string& nearest) {
+  return {.slug = "answer-needed",
+          .message = "Is " + said + " the same as " + nearest + "?",
+          .token = said,
+          .remedy = "Write " + nearest + ", or say that " + said + " is somebody else."};
+}
+
+}  // namespace
+
 Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std::string_view name,
                                                          bool sure) {
   using Answer = std::variant<PersonId, NameInDoubt>;
@@ -90,13 +101,31 @@ Result<PersonId> certain_person(const Ports& ports, std::string_view name, bool 
   auto answer = person_named(ports, name, sure);
   if (!answer) return answer.faults();
   if (const auto* doubt = std::get_if<NameInDoubt>(&*answer)) {
-    return Fault{.slug = "answer-needed",
-                 .message = "Is " + doubt->said + " the same as " + doubt->nearest + "?",
-                 .token = doubt->said,
-                 .remedy = "Write " + doubt->nearest + ", or say that " + doubt->said +
-                           " is somebody else."};
+    return are_they_one(doubt->said, doubt->nearest);
   }
   return std::get<PersonId>(*answer);
+}
+
+Outcome check_people(const Ports& ports, const std::vector<std::string>& names, bool sure) {
+  auto everybody = ports.directory.everybody();
+  if (!everybody) return everybody.faults();
+  for (const std::string& name : names) {
+    const std::string said(trimmed(name));
+    if (said.empty()) continue;
+    if (!is_one_plain_line(said)) return name_cannot_be_shown();
+    const std::string folded = fold_case(said);
+    const bool is_known = std::any_of(
+        everybody->begin(), everybody->end(),
+        [&](const Person& person) { return !person.removed && fold_case(person.name) == folded; });
+    if (is_known) continue;
+    if (names_two_people(said)) return two_names(said);
+    const Person near = sure ? Person{} : near_person(*everybody, said);
+    if (!near.name.empty()) return are_they_one(said, near.name);
+    Person entered;
+    entered.name = said;
+    everybody->push_back(std::move(entered));
+  }
+  return Done{};
 }
 
 Result<PersonId> remove_person(const Ports& ports, std::string_view name) {

@@ -31,6 +31,10 @@ Result<std::variant<PersonId, NameInDoubt>> person_named(const Ports& ports, std
 /// As person_named(), with the doubt as a fault "answer-needed".
 Result<PersonId> certain_person(const Ports& ports, std::string_view name, bool sure);
 
+/// Whether certain_person() would take each of these names, one after the other, with the first
+/// fault it would give; nobody is entered. An empty name is nobody's.
+Outcome check_people(const Ports& ports, const std::vector<std::string>& names, bool sure);
+
 /// Erases a person's name; records keep the id and read "person removed". Fault "person-not-found".
 Result<PersonId> remove_person(const Ports& ports, std::string_view name);
 

@@ -117,6 +117,8 @@ Result<Visit> open_new(const Ports& ports, const VisitWanted& wanted,
                        const std::vector<VisitRow>& rows, Day day) {
   const Day today = wanted.today.value_or(clock_day(ports));
   if (!wanted.sure && day + days_without_asking < today) return is_year_right(day, today);
+  const Outcome known = check_people(ports, {wanted.caller, wanted.writer}, wanted.sure);
+  if (!known) return known.faults();
   const auto caller = person_or_nil(ports, wanted.caller, wanted.sure);
   if (!caller) return caller.faults();
   const auto writer = person_or_nil(ports, wanted.writer, wanted.sure);
@@ -187,6 +189,15 @@ Visit visit_of(const VisitRow& row) {
   visit.from_paper = row.from_paper;
   visit.closed = row.closed;
   return visit;
+}
+
+Outcome check_first_visit(const Ports& ports, const VisitWanted& wanted) {
+  const Day today = wanted.today.value_or(clock_day(ports));
+  const Day day = wanted.day.value_or(today);
+  const Outcome fit = check_day(day, today);
+  if (!fit) return fit;
+  if (!wanted.sure && day + days_without_asking < today) return is_year_right(day, today);
+  return check_people(ports, {wanted.caller, wanted.writer}, wanted.sure);
 }
 
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted) {

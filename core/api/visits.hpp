@@ -71,6 +71,10 @@ Visit visit_of(const VisitRow& row);
 /// that was not begun so.
 Result<Visit> start_visit(const Ports& ports, const VisitWanted& wanted);
 
+/// Whether the first visit to a herd could begin as it is wanted, with the faults start_visit()
+/// would give; nothing is written, and the herd need not be known yet.
+Outcome check_first_visit(const Ports& ports, const VisitWanted& wanted);
+
 /// The visits nobody ended, of one herd or of all.
 Result<std::vector<Visit>> open_visits(const Ports& ports, std::optional<HerdId> herd);
 

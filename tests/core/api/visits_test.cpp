@@ -62,6 +62,23 @@ TEST_CASE("a second visit of a day is one of its own once the first was ended") 
   CHECK(find_visit(place.ports(), own.herd, own.day, 1).value().visit == first.visit);
 }
 
+TEST_CASE("a visit that is refused for the name of who writes enters nobody, nor a herd") {
+  Workplace place;
+  VisitWanted first = wanted(place, "2026-10-27");
+  first.today = day("2026-10-27");
+  first.caller = "Mo";
+  first.writer = "Jo";
+  const std::size_t known = place.ports().directory.everybody().value().size();
+  const Outcome checked = check_first_visit(place.ports(), first);
+  REQUIRE_FALSE(checked.ok());
+  CHECK(checked.faults().front().slug == "answer-needed");
+  CHECK(slug_of(start_visit(place.ports(), first)) == "answer-needed");
+  CHECK(place.ports().directory.everybody().value().size() == known);
+  first.sure = true;
+  CHECK(check_first_visit(place.ports(), first).ok());
+  CHECK(place.ports().directory.everybody().value().size() == known);
+}
+
 TEST_CASE("a herd whose last visit was never ended gets no new one on another day") {
   Workplace place;
   (void)start_visit(place.ports(), wanted(place, "2026-10-26")).value();
