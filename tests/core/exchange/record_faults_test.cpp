@@ -52,8 +52,8 @@ TEST_CASE("a calved heifer, a day to come and a calving after she left are told"
   heifer.heifer_or_cow = HeiferOrCow::heifer;
   CHECK(faults_told(heifer) == "calved: she calved on 2026-09-01 and is said to be a heifer");
   CHECK(faults_told(cow_that({{LifeEvent::left, day("2026-10-28")}})) ==
-        "left: 2026-10-28 is after the day from which the list holds, 2026-10-27, and she is said "
-        "to have left");
+        "left: 2026-10-28 is after the day from which the list holds, 2026-10-27, and it is told "
+        "that she left");
   CHECK(faults_told(cow_that(
             {{LifeEvent::calved, day("2026-09-01")}, {LifeEvent::left, day("2026-08-01")}})) ==
         "calved: she calved on 2026-09-01, after she left on 2026-08-01");
