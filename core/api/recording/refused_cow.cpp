@@ -301,10 +301,11 @@ RefusedCow cow_in_refused(std::string_view text, const LineContext& context,
     const Token& number = tokens.front();
     const bool is_number =
         number.kind == TokenKind::number && !is_part_of_a_word(tokens, 0, language);
-    if (is_number)
+    if (is_number) {
       refused.news_of =
           plain_number(number.folded.empty() ? text.substr(number.offset, number.length)
                                              : std::string_view(number.folded));
+    }
     return refused;
   }
   if (is_part_of_a_word(tokens, 0, language)) {
