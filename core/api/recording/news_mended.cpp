@@ -16,13 +16,16 @@ namespace evenclaw {
 
 namespace {
 
+/// That a cow left is told of a day, and of no visit.
+bool is_told_at(const NewsStanding& told, const Visit& visit) {
+  return told.visit ? told.visit == visit.visit : told.is_gone && told.day == visit.day;
+}
+
 /// The last line that told what may be meant, with all it told.
 std::vector<NewsStanding> told_last(std::vector<NewsStanding> standing, bool is_of_gone,
                                     const Visit& visit) {
   std::erase_if(standing, [&](const NewsStanding& told) {
-    const bool is_of_visit =
-        told.visit ? told.visit == visit.visit : told.is_gone && told.day == visit.day;
-    return is_of_gone ? !told.is_gone : !is_of_visit;
+    return is_of_gone ? !told.is_gone : !is_told_at(told, visit);
   });
   if (standing.empty()) return standing;
   const std::string words = standing.back().words;
@@ -50,6 +53,11 @@ Fault which_of_them(const std::vector<std::string>& numbers, const std::string& 
           .message = "News was told of several cows, and it is not clear whose number was wrong.",
           .remedy = "Say the wrong number first: \"" + numbers.front() + ' ' +
                     offered_correction(right, language) + "\"."};
+}
+
+bool is_instead_of_one(const NewsSaid& told, const std::vector<NewsSaid>& now) {
+  return std::any_of(now.begin(), now.end(),
+                     [&](const NewsSaid& each) { return is_instead_of(told, each); });
 }
 
 }  // namespace
@@ -156,15 +164,11 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
   if (!standing) return standing.faults();
   const std::string how = how_she_left(instead.words, instead.number, book_.language);
   const auto is_meant = [&](const NewsStanding& told) {
-    const bool is_of_visit =
-        told.visit ? told.visit == book_.visit.visit : told.is_gone && told.day == book_.visit.day;
     // "306 no, gone" tells nothing else of one who is gone: it takes that back.
     const bool tells_how =
         !how.empty() && how != how_she_left(told.words, instead.number, book_.language);
     if (told.news.news == News::gone && !tells_how) return false;
-    return is_of_visit && std::any_of(now.begin(), now.end(), [&](const NewsSaid& each) {
-             return is_instead_of(told.news, each);
-           });
+    return is_told_at(told, book_.visit) && is_instead_of_one(told.news, now);
   };
   const auto last = std::find_if(standing->rbegin(), standing->rend(), is_meant);
   const bool is_again = !book_.typed && book_.before.is_taken_back_again(number, text);
@@ -177,9 +181,7 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
   if (taken) taken = take_news_back({*last}, number, text);
   const std::string both = last->words + "; " + std::string(trimmed(text));
   for (const NewsSaid& before : told_in(last->words, instead.number)) {
-    const bool is_replaced = std::any_of(
-        now.begin(), now.end(), [&](const NewsSaid& each) { return is_instead_of(before, each); });
-    if (taken && !is_replaced) taken = tell(before, both);
+    if (taken && !is_instead_of_one(before, now)) taken = tell(before, both);
   }
   for (const NewsSaid& each : now) {
     if (taken) taken = tell(each, text);
