@@ -14,6 +14,7 @@
 #include "core/log/body.hpp"
 #include "core/sheets/earlier_stops.hpp"
 #include "core/sheets/last_time.hpp"
+#include "core/sheets/left_to_ask.hpp"
 #include "core/sheets/still_lame.hpp"
 #include "core/trade/told_ends.hpp"
 
@@ -57,6 +58,21 @@ std::vector<FindingRow> findings_until(Faults& faults, Store& store, const Visit
   return findings;
 }
 
+/// Behind ends that are still open, and what somebody has to be asked of.
+void add_earlier_actions(Rows& rows, Faults& faults, Store& store, const Visit& visit) {
+  std::vector<ActionRow> earlier;
+  fill(earlier, faults, store, visit.herd,
+       {{"day", Compare::at_least, Cell(to_text(visit.day - longest_asked_days))},
+        {"day", Compare::at_most, Cell(to_text(visit.day))}});
+  const std::set<VisitId> with_ends = visits_with_withdrawal(rows.tasks, visit.visit);
+  std::erase_if(earlier, [&](const ActionRow& row) {
+    const bool is_earlier = row.day < visit.day || with_ends.count(row.visit) > 0;
+    return row.visit == visit.visit || !is_earlier;
+  });
+  keep_what_may_be_asked(earlier, with_ends);
+  rows.actions.insert(rows.actions.end(), earlier.begin(), earlier.end());
+}
+
 Result<Rows> rows_for_sheet(Store& store, const Visit& visit, Day today) {
   Rows rows;
   Faults faults;
@@ -72,11 +88,7 @@ Result<Rows> rows_for_sheet(Store& store, const Visit& visit, Day today) {
   fill(rows.on_feet, faults, store, visit.herd, {});
   fill_tasks(rows.tasks, faults, store, visit);
   keep_as_it_stood(rows, visit.day, today, findings_until(faults, store, visit, rows.cases));
-  for (const VisitId earlier : visits_with_withdrawal(rows.tasks, visit.visit)) {
-    std::vector<ActionRow> actions;
-    fill(actions, faults, store, visit.herd, of_visit(earlier));
-    rows.actions.insert(rows.actions.end(), actions.begin(), actions.end());
-  }
+  add_earlier_actions(rows, faults, store, visit);
   if (!faults.empty()) return faults;
   let_later_ends_hold(rows.actions);
   std::set<CowId> seen;

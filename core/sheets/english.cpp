@@ -217,6 +217,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::milk_not_known, "milk withdrawal not known"},
     {S::meat_not_known, "meat withdrawal not known"},
     {S::its_time_is_over, "its time is over"},
+    {S::done_on_day, "{what}, on {date}"},
     {S::as_label_states, "time as its label states"},
     {S::as_vet_states, "time as the vet states"},
     {S::directed_by_name, "ordered by {name}"},

@@ -78,6 +78,7 @@ enum class Saying {
   milk_not_known,
   meat_not_known,
   its_time_is_over,
+  done_on_day,  // {what} {date}
   as_label_states,
   as_vet_states,
   directed_by_name,  // {name}

@@ -7,12 +7,12 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/left_to_ask.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/withdrawal_known.hpp"
-#include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/lame_score.hpp"
 #include "core/trade/lesion.hpp"
 
@@ -152,14 +152,10 @@ void add_held_back(Whys& whys, const VisitView& view) {
         task->kind == TaskKind::withdrawal_end && view.input.printed < task->overdue;
     if (is_open) add(whys, task->cow, view.wording.say(Saying::is_held_back));
   }
-  for (const CowSeen& cow : view.cows) {
-    const std::vector<SaidOf> said = withdrawals_said(cow.actions);
-    for (const ActionRow* row : cow.actions) {
-      const bool is_open = is_withdrawal_open(cow.actions, said, *row);
-      if (is_open) add(whys, cow.cow, view.wording.say(Saying::withdrawal_ask_line));
-      const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
-      if (half && !is_open) add(whys, cow.cow, half_words(*half, view.wording));
-    }
+  for (const LeftToAsk& left : left_to_ask(view)) {
+    add(whys, left.cow,
+        left.half ? half_words(*left.half, view.wording)
+                  : view.wording.say(Saying::withdrawal_ask_line));
   }
 }
 

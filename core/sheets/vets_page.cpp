@@ -267,7 +267,7 @@ std::string told_by_mouth(const CowSeen& cow, const ActionRow& product, const Vi
   return view.wording.say(saying, {{"what", view.wording.list(told)}});
 }
 
-std::string ends_listed(const ActionRow& row, const VisitView& view) {
+std::string ends_held(const ActionRow& row, const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<std::string> ends;
   const auto add = [&](Saying saying, const std::optional<Day>& till) {
@@ -288,16 +288,12 @@ std::string ends_listed(const ActionRow& row, const VisitView& view) {
 }
 
 std::string withdrawal_stated(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
-  switch (row.withdrawal) {
-    case WithdrawalKnown::no_medicine:
-    case WithdrawalKnown::not_known:
-      return told_by_mouth(cow, row, view);
-    case WithdrawalKnown::none:
-      return view.wording.say(Saying::withdrawal_none);
-    case WithdrawalKnown::held_back:
-      return ends_listed(row, view);
-  }
-  return {};
+  const bool is_listed =
+      row.withdrawal == WithdrawalKnown::none || row.withdrawal == WithdrawalKnown::held_back;
+  if (!is_listed) return told_by_mouth(cow, row, view);
+  const ActionRow held = with_ends_that_hold(cow.actions, withdrawals_said(cow.actions), row);
+  return held.withdrawal == WithdrawalKnown::none ? view.wording.say(Saying::withdrawal_none)
+                                                  : ends_held(held, view);
 }
 
 /// With the half of it that is missing.

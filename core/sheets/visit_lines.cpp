@@ -8,6 +8,7 @@
 #include "core/sheets/callers.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/visit_view.hpp"
+#include "core/sheets/withdrawal_said.hpp"
 
 namespace evenclaw {
 
@@ -21,7 +22,10 @@ class Lines {
     for (const TurnRow* row : cow.turns) add_turn(*row);
     for (const FootRow* row : cow.feet) add_foot(*row);
     for (const FindingRow* row : cow.findings) add_finding(*row);
-    for (const ActionRow* row : cow.actions) add_act(*row);
+    const std::vector<SaidOf> said = withdrawals_said(cow.actions);
+    for (const ActionRow* row : cow.actions) {
+      add_act(with_ends_that_hold(cow.actions, said, *row));
+    }
     for (const MeasureRow* row : cow.measures) add_measure(*row);
     for (const TurnRow* row : cow.turns) add_note(row->cow, std::nullopt, row->note);
     for (const FootRow* row : cow.feet) add_note(row->cow, row->foot, row->note);

@@ -88,7 +88,8 @@ struct VisitSheetInput {
   std::string whom_to_ring = {};  // name and telephone of the trimmer; "" leaves a line for it
 
   /// turns, feet, findings, doubts: of this visit (rows of other visits are passed over). actions:
-  /// of this visit and of those at which an open withdrawal was made. cases: of the cows seen and
+  /// of this visit, of those at which an open withdrawal was made, and what
+  /// keep_what_may_be_asked() leaves of others before it. cases: of the cows seen and
   /// those with a vet task, all visits. on_feet: of the herd. tasks: all tasks of the herd
   /// that were open when the visit was over; those closed after its day are told as such. cows: at
   /// least every cow that any of these rows or `not_seen` names. batches: of this visit. visits and

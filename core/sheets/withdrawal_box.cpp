@@ -6,9 +6,10 @@
 #include <optional>
 #include <set>
 #include <string>
-#include <tuple>
+#include <string_view>
 #include <utility>
 
+#include "core/sheets/left_to_ask.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/medicine_use.hpp"
@@ -36,18 +37,27 @@ bool is_by_plan(const std::vector<const ActionRow*>& acts, EntryId turn) {
   });
 }
 
-/// All that was done for her at the visits at which her open ends were made.
-std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow) {
+bool is_end_of(const TaskRow& task, CowId cow) {
+  return task.kind == TaskKind::withdrawal_end && task.cow == cow;
+}
+
+/// All that was done for her at the visits at which her open ends were made, and what these were
+/// told of where it was given before.
+std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow,
+                                          const std::vector<const ActionRow*>& all,
+                                          const std::vector<SaidOf>& said) {
   std::set<VisitId> visits;
   for (const TaskRow* task : view.tasks) {
-    if (task->kind == TaskKind::withdrawal_end && task->cow == cow) visits.insert(task->visit);
+    if (is_end_of(*task, cow)) visits.insert(task->visit);
+  }
+  std::set<const ActionRow*> meant;
+  for (const SaidOf& one : said) {
+    if (visits.count(one.telling->visit) == 0) continue;
+    meant.insert(one.may_be_of.begin(), one.may_be_of.end());
   }
   std::vector<const ActionRow*> acts;
-  for (const ActionRow& row : view.input.rows.actions) {
-    if (row.cow == cow && visits.count(row.visit) > 0) acts.push_back(&row);
-  }
-  std::sort(acts.begin(), acts.end(), [](const ActionRow* a, const ActionRow* b) {
-    return std::tie(a->day, a->turn, a->position) < std::tie(b->day, b->turn, b->position);
+  std::copy_if(all.begin(), all.end(), std::back_inserter(acts), [&](const ActionRow* row) {
+    return visits.count(row->visit) > 0 || meant.count(row) > 0;
   });
   return acts;
 }
@@ -74,9 +84,8 @@ std::string stated_words(const ProductStated* stated, const Wording& wording) {
 
 /// What holds back her milk or meat, and on whose word; each product and act once.
 std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
-                                   const VisitView& view) {
+                                   const std::vector<SaidOf>& said, const VisitView& view) {
   const Wording& wording = view.wording;
-  const std::vector<SaidOf> said = withdrawals_said(acts);
   std::vector<std::string> causes;
   const auto add = [&](std::string words) {
     const bool is_new = std::find(causes.begin(), causes.end(), words) == causes.end();
@@ -141,22 +150,46 @@ Saying told_of(HalfNotKnown half) {
   return Saying::milk_not_spoken_of;
 }
 
+/// Which milking of its day it is stands in the words of a task alone.
+bool ends_later(const TaskRow& a, const TaskRow& b) {
+  const std::string_view evening = word_of(Milking::evening);
+  if (a.due != b.due) return a.due > b.due;
+  return a.words.find(evening) != std::string::npos && b.words.find(evening) == std::string::npos;
+}
+
+/// The latest end of her milk and that of her meat: treated twice, the later holds.
+std::vector<const TaskRow*> latest_ends(const VisitView& view, CowId cow) {
+  std::vector<const TaskRow*> latest;
+  for (const TaskRow* task : view.tasks) {
+    if (!is_end_of(*task, cow)) continue;
+    const auto same = std::find_if(latest.begin(), latest.end(),
+                                   [&](const TaskRow* other) { return other->rule == task->rule; });
+    if (same == latest.end()) {
+      latest.push_back(task);
+    } else if (ends_later(*task, **same)) {
+      *same = task;
+    }
+  }
+  std::stable_sort(latest.begin(), latest.end(),
+                   [](const TaskRow* a, const TaskRow* b) { return a->due < b->due; });
+  return latest;
+}
+
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
-NoticeItem held_back_item(const VisitView& view, CowId cow) {
+NoticeItem held_back_item(const VisitView& view, CowId cow,
+                          const std::vector<const ActionRow*>& all) {
   const Wording& wording = view.wording;
   NoticeItem item{view.names.label(cow), {}};
   const std::string looks = view.names.looks(cow);
   if (!looks.empty()) item.lines.push_back({strong(looks)});
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
-  for (const TaskRow* task : view.tasks) {
-    if (task->kind != TaskKind::withdrawal_end || task->cow != cow) continue;
-    item.lines.push_back(end_line(*task, view));
-  }
-  const std::vector<const ActionRow*> acts = acts_behind(view, cow);
-  for (const HalfNotKnown half : halves_not_known(view, acts)) {
+  for (const TaskRow* task : latest_ends(view, cow)) item.lines.push_back(end_line(*task, view));
+  const std::vector<SaidOf> said = withdrawals_said(all);
+  const std::vector<const ActionRow*> acts = acts_behind(view, cow, all, said);
+  for (const HalfNotKnown half : halves_not_known(view, all)) {
     item.lines.push_back({strong(wording.say(told_of(half)))});
   }
-  for (const std::string& cause : causes_of(acts, view)) {
+  for (const std::string& cause : causes_of(acts, said, view)) {
     item.lines.push_back({plain(as_sentence(cause))});
   }
   const bool is_marked = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
@@ -166,65 +199,70 @@ NoticeItem held_back_item(const VisitView& view, CowId cow) {
   return item;
 }
 
-/// Cows in the order in which their first end comes: first those one of whose ends is to come.
+/// Cows in the order in which their first end comes: first those one of whose ends is to come, then
+/// those whose ends are over. Over is the time of none of whom something has to be asked still.
 struct EndsNamed {
   std::vector<NoticeItem> held_back;
   std::vector<NoticeItem> over;
+  std::vector<NoticeItem> asked;
 };
 
-EndsNamed ends_named(const VisitView& view) {
+EndsNamed ends_named(const VisitView& view, const std::vector<LeftToAsk>& left) {
   std::map<CowId, bool> are_over;
   for (const TaskRow* task : view.tasks) {
     if (task->kind != TaskKind::withdrawal_end) continue;
     const auto cow = are_over.try_emplace(task->cow, true).first;
     cow->second = cow->second && is_over(*task, view);
   }
+  std::set<CowId> asked;
+  for (const LeftToAsk& one : left) asked.insert(one.cow);
+  std::map<CowId, std::vector<const ActionRow*>> acts = acts_by_cow(view);
   EndsNamed ends;
   std::set<CowId> told;
   for (const TaskRow* task : view.tasks) {
     if (task->kind != TaskKind::withdrawal_end || !told.insert(task->cow).second) continue;
-    auto& items = are_over.at(task->cow) ? ends.over : ends.held_back;
-    items.push_back(held_back_item(view, task->cow));
+    auto& over = asked.count(task->cow) > 0 ? ends.asked : ends.over;
+    auto& items = are_over.at(task->cow) ? over : ends.held_back;
+    items.push_back(held_back_item(view, task->cow, acts[task->cow]));
   }
   return ends;
 }
 
 bool is_told_in_item(const VisitView& view, CowId cow) {
-  return std::any_of(view.tasks.begin(), view.tasks.end(), [cow](const TaskRow* task) {
-    return task->kind == TaskKind::withdrawal_end && task->cow == cow;
-  });
+  return std::any_of(view.tasks.begin(), view.tasks.end(),
+                     [cow](const TaskRow* task) { return is_end_of(*task, cow); });
 }
 
-/// "Spray (blue), meat withdrawal not known".
-std::string words_of_unknown(const VisitView& view, const ActionRow& row,
-                             const std::optional<HalfNotKnown>& half) {
-  ActionRow product = row;
+/// "Spray (blue), on Mon 2 Nov, meat withdrawal not known"; of what was told the day is its end.
+std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
+  const Wording& wording = view.wording;
+  const Day today = view.input.visit.day;
+  ActionRow product = *left.row;
   product.claw = Claw::none;
   product.said_for = std::nullopt;
-  std::string words = view.wording.act(product, row.day);
-  return half ? words + ", " + half_words(*half, view.wording) : words;
+  std::string words = wording.act(product, today);
+  const bool is_earlier = left.row->visit != view.input.visit.visit;
+  if (is_earlier && !tells_withdrawal(product.action)) {
+    const std::string day = wording.date(product.day, today);
+    words = wording.say(Saying::done_on_day, {{"what", words}, {"date", day}});
+  }
+  return left.half ? words + ", " + half_words(*left.half, wording) : words;
 }
 
 /// Products of which nobody stated a withdrawal, or one half of it, and the cows that got them.
-std::vector<NoticeItem> not_known(const VisitView& view) {
-  const Wording& wording = view.wording;
+std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftToAsk>& left) {
   std::map<std::string, std::vector<std::string>> cows_by_product;
-  for (const CowSeen& cow : view.cows) {
-    const std::vector<SaidOf> said = withdrawals_said(cow.actions);
-    for (const ActionRow* row : cow.actions) {
-      const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
-      const bool is_half = half && !is_told_in_item(view, cow.cow);
-      if (!is_half && !is_withdrawal_open(cow.actions, said, *row)) continue;
-      auto& cows = cows_by_product[words_of_unknown(view, *row, half)];
-      const std::string name = view.names.in_text(cow.cow);
-      if (cows.empty() || cows.back() != name) cows.push_back(name);
-    }
+  for (const LeftToAsk& one : left) {
+    if (one.half && is_told_in_item(view, one.cow)) continue;
+    auto& cows = cows_by_product[words_of_unknown(view, one)];
+    const std::string name = view.names.in_text(one.cow);
+    if (cows.empty() || cows.back() != name) cows.push_back(name);
   }
   std::vector<NoticeItem> items;
   items.reserve(cows_by_product.size());
   for (const auto& [product, cows] : cows_by_product) {
     items.push_back(
-        {"", {{plain(capitalised(product) + ": "), strong(wording.list(cows)), plain(".")}}});
+        {"", {{plain(capitalised(product) + ": "), strong(view.wording.list(cows)), plain(".")}}});
   }
   return items;
 }
@@ -239,12 +277,15 @@ void add_under(BoxedNotice& box, const std::string& lead, std::vector<NoticeItem
 
 std::vector<Block> withdrawal_box(const VisitView& view) {
   const Wording& wording = view.wording;
-  EndsNamed ends = ends_named(view);
-  std::vector<NoticeItem> asked = not_known(view);
-  if (ends.held_back.empty() && ends.over.empty() && asked.empty()) return {};
+  const std::vector<LeftToAsk> left = left_to_ask(view);
+  EndsNamed ends = ends_named(view, left);
+  std::vector<NoticeItem> not_stated = not_known(view, left);
   const bool some_held = !ends.held_back.empty();
-  const bool some_told = some_held || !ends.over.empty();
-  const bool some_asked = !asked.empty();
+  const bool some_told = some_held || !ends.over.empty() || !ends.asked.empty();
+  const bool some_not_stated = !not_stated.empty();
+  if (!some_told && !some_not_stated) return {};
+  std::vector<NoticeItem> asked = std::move(ends.asked);
+  std::move(not_stated.begin(), not_stated.end(), std::back_inserter(asked));
   BoxedNotice box{
       wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
   box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
@@ -252,8 +293,8 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
   add_under(box, capitalised(wording.say(Saying::withdrawal_ask_line)), std::move(asked));
   if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
-  if (some_told && some_asked) box.foot.push_back(plain(" "));
-  if (some_asked) {
+  if (some_told && some_not_stated) box.foot.push_back(plain(" "));
+  if (some_not_stated) {
     box.foot.push_back(
         plain(wording.say(some_told ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
   }

@@ -8,9 +8,10 @@
 
 namespace evenclaw {
 
-/// Of each cow with an open end of withdrawal: until which day and milking, for what, on whose
-/// direction, and how she is marked. Then what was put on or given without a withdrawal that
-/// anybody stated, and to whom. Nothing when there is neither.
+/// Of each cow with an open end of withdrawal: until which day and milking (the latest of her milk
+/// and of her meat), for what, on whose direction, and how she is marked. Then what was put on or
+/// given without a withdrawal that anybody stated, at this visit or before, and to whom. Nothing
+/// when there is neither.
 std::vector<Block> withdrawal_box(const VisitView& view);
 
 }  // namespace evenclaw

@@ -22,14 +22,29 @@ MilkAndMeat listed_of(const VisitView& view, const ActionRow& row) {
 }
 
 bool may_hold_her_back(const ActionRow& row) {
-  return row.withdrawal != WithdrawalKnown::none && !tells_withdrawal(row.action) &&
+  return row.withdrawal != WithdrawalKnown::none &&
          (is_medicine_act(row.action) || is_given_unnamed(row.action));
+}
+
+/// Told of no medicine, with what was told so beside it or later.
+std::optional<HalfNotKnown> half_not_told(const std::vector<SaidOf>& said,
+                                          const ActionRow& telling) {
+  std::vector<const ActionRow*> of_none;
+  bool is_of_none = false;
+  for (const SaidOf& one : said) {
+    const bool is_it = one.telling == &telling;
+    is_of_none = is_of_none || (is_it && one.may_be_of.empty());
+    const bool is_since = is_of_none || one.telling->visit == telling.visit;
+    if (one.may_be_of.empty() && is_since) of_none.push_back(one.telling);
+  }
+  return is_of_none ? missing_half(milk_and_meat_of(of_none)) : std::nullopt;
 }
 
 }  // namespace
 
 std::optional<HalfNotKnown> half_not_known(const VisitView& view, const std::vector<SaidOf>& said,
                                            const ActionRow& row) {
+  if (tells_withdrawal(row.action)) return half_not_told(said, row);
   if (!may_hold_her_back(row)) return std::nullopt;
   const MilkAndMeat listed = listed_of(view, row);
   const MilkAndMeat told = milk_and_meat_of(said_of(said, row));
@@ -44,11 +59,6 @@ std::vector<HalfNotKnown> halves_not_known(const VisitView& view,
     const bool is_new = half && std::find(halves.begin(), halves.end(), *half) == halves.end();
     if (is_new) halves.push_back(*half);
   };
-  std::vector<const ActionRow*> of_none;
-  for (const SaidOf& one : said) {
-    if (one.may_be_of.empty()) of_none.push_back(one.telling);
-  }
-  add(missing_half(milk_and_meat_of(of_none)));
   for (const ActionRow* row : acts) add(half_not_known(view, said, *row));
   std::sort(halves.begin(), halves.end());
   return halves;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -75,6 +76,24 @@ Acts called_earlier(const Acts& acts, const std::vector<SaidOf>& said, std::size
   return earlier;
 }
 
+bool is_answered(const std::vector<SaidOf>& said, const ActionRow& row) {
+  const bool is_listed =
+      row.withdrawal == WithdrawalKnown::none || (row.milk_till && row.meat_till);
+  const MilkAndMeat told = milk_and_meat_of(said_of(said, row));
+  return is_listed || (told.milk && told.meat);
+}
+
+/// Said at a later visit, of a cow who was given nothing at it, it answers what was left open.
+Acts left_open_before(const Acts& acts, const std::vector<SaidOf>& said, std::size_t at) {
+  Acts open;
+  for (std::size_t i = 0; i < at; ++i) {
+    const bool is_meant = acts[i]->visit != acts[at]->visit && may_hold_back(*acts[i]) &&
+                          !is_plan_of_another(acts, *acts[i]) && !is_answered(said, *acts[i]);
+    if (is_meant) open.push_back(acts[i]);
+  }
+  return open;
+}
+
 /// A time is not said again of what the list states already; that there is none may be.
 void leave_out_listed(Acts& rows, const ActionRow& telling) {
   if (telling.action == ActionKind::no_withdrawal) return;
@@ -92,6 +111,20 @@ bool is_one_medicine(const Acts& rows) {
   });
 }
 
+/// Without a milking an end means the whole day.
+std::optional<MilkEnd> milk_end(const ActionRow& row) {
+  if (!row.milk_till) return std::nullopt;
+  return MilkEnd{*row.milk_till, row.milk_milking.value_or(Milking::evening)};
+}
+
+void put_later(ActionRow& row, const ActionRow& telling) {
+  if (milk_end(telling) > milk_end(row)) {
+    row.milk_till = telling.milk_till;
+    row.milk_milking = telling.milk_milking;
+  }
+  row.meat_till = std::max(row.meat_till, telling.meat_till);
+}
+
 }  // namespace
 
 std::vector<SaidOf> withdrawals_said(const Acts& acts) {
@@ -106,6 +139,10 @@ std::vector<SaidOf> withdrawals_said(const Acts& acts) {
       if (one.may_be_of.empty()) one.may_be_of = called_earlier(acts, said, at);
       leave_out_listed(one.may_be_of, *acts[at]);
       one.is_of_one = is_one_medicine(one.may_be_of);
+      if (one.may_be_of.empty()) {
+        one.may_be_of = left_open_before(acts, said, at);
+        one.is_of_one = !one.may_be_of.empty();
+      }
     }
     one.telling = acts[at];
     said.push_back(std::move(one));
@@ -136,6 +173,18 @@ bool is_withdrawal_open(const Acts& acts, const std::vector<SaidOf>& said, const
   const bool is_open = row.withdrawal == WithdrawalKnown::not_known ||
                        (is_given_unnamed(row.action) && !is_plan_of_another(acts, row));
   return is_open && said_of(said, row).empty();
+}
+
+ActionRow with_ends_that_hold(const Acts& acts, const std::vector<SaidOf>& said,
+                              const ActionRow& row) {
+  ActionRow held = row;
+  for (const SaidOf& one : said) {
+    const auto& of = one.may_be_of;
+    if (std::find(of.begin(), of.end(), &row) != of.end()) put_later(held, *one.telling);
+  }
+  const bool has_end = held.milk_till || held.meat_till;
+  if (has_end && !is_withdrawal_open(acts, said, row)) held.withdrawal = WithdrawalKnown::held_back;
+  return held;
 }
 
 }  // namespace evenclaw

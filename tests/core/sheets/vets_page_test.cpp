@@ -235,4 +235,17 @@ TEST_CASE("the vet of the list is named as who directs, and the milking of an en
               "milking of Fri 27 Nov 412"));
 }
 
+TEST_CASE("of a medicine on the list and a time told of it the later end is told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("525");
+  ActionRow& spray = day.did({ActionKind::spray, Foot::lh, Claw::none, "whitemix"});
+  spray.withdrawal = WithdrawalKnown::held_back;
+  spray.milk_till = spray.day + 2;
+  spray.meat_till = spray.day + 5;
+  day.did({ActionKind::milk_withheld}).milk_till = day.input().visit.day + 4;
+  day.did({ActionKind::meat_withheld}).meat_till = day.input().visit.day + 3;
+  const std::string page = text_of(vets_page(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(page, "milk to Sat 28 Nov and meat to Sun 29 Nov"), page);
+}
+
 }  // namespace evenclaw

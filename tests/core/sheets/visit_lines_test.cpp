@@ -147,4 +147,19 @@ TEST_CASE("who was not seen, what was told, is still asked or was removed is a l
   CHECK(lines[4].words == "412 sold");
 }
 
+TEST_CASE("of a medicine on the list and a time told of it the line has the later end") {
+  InventedDay day("Hollow Meadow");
+  day.turn("525");
+  ActionRow& spray = day.did({ActionKind::spray, Foot::lh, Claw::none, "whitemix"});
+  spray.withdrawal = WithdrawalKnown::held_back;
+  spray.milk_till = spray.day + 2;
+  spray.meat_till = spray.day + 5;
+  day.did({ActionKind::milk_withheld}).milk_till = day.input().visit.day + 4;
+  day.did({ActionKind::meat_withheld}).meat_till = day.input().visit.day + 3;
+  const auto lines = lines_telling(day.input(), LineTells::act);
+  REQUIRE(lines.size() == 3);
+  CHECK(lines[0].milk_till == day.input().visit.day + 4);
+  CHECK(lines[0].meat_till == day.input().visit.day + 5);
+}
+
 }  // namespace evenclaw

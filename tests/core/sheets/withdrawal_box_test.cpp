@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/trade/follow_up_rules.hpp"
 #include "tests/core/sheets/invented_day.hpp"
 #include "tests/core/sheets/sheet_text.hpp"
 
@@ -201,9 +202,46 @@ TEST_CASE("a spray with a known time does not stand for pain relief of which nob
 TEST_CASE("an end that is over says so") {
   InventedDay day("Hollow Meadow");
   day.turn("513");
-  day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
-  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2).rule = milk_withdrawal_rule.slug;
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2).rule = meat_withdrawal_rule.slug;
   CHECK(holds(withdrawal_box_text(day.input()), ", its time is over."));
+}
+
+TEST_CASE("of two ends of her meat the later is told alone") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  for (const int days : {0, 28}) {
+    TaskRow& end = day.task("513", TaskKind::withdrawal_end, Owner::farmer, days);
+    end.rule = meat_withdrawal_rule.slug;
+    end.words = "meat held back for days: " + std::to_string(days);
+  }
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK(holds(text, "days: 28"));
+  CHECK_FALSE(holds(text, "days: 0"));
+}
+
+TEST_CASE("of two ends of her milk on one day the evening milking is told") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  for (const char* milking : {"evening", "morning"}) {
+    TaskRow& end = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+    end.rule = milk_withdrawal_rule.slug;
+    end.words = std::string("last milk held back: Thu 26 Nov ") + milking;
+  }
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK(holds(text, "Thu 26 Nov evening"));
+  CHECK_FALSE(holds(text, "morning"));
+}
+
+TEST_CASE("a cow whose milk is over and whose meat nobody knows is to be asked of") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::milk_withheld});
+  day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK_FALSE(holds(text, "Its time is over"));
+  CHECK(holds(text, "Her meat: withdrawal not known."));
+  CHECK(holds(text, "# MILK AND MEAT: ASK FIRST\n# 513 "));
 }
 
 TEST_CASE("a cow whose ends are all over does not stand among those not for sale") {

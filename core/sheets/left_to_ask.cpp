@@ -1,0 +1,73 @@
+#include "core/sheets/left_to_ask.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "core/sheets/withdrawal_said.hpp"
+#include "core/trade/medicine_use.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+bool left_before(const VisitView& view, CowId id) {
+  const std::vector<CowRow>& cows = view.input.rows.cows;
+  return std::any_of(cows.begin(), cows.end(), [&](const CowRow& cow) {
+    return cow.cow == id && cow.left_on && *cow.left_on < view.input.visit.day;
+  });
+}
+
+bool is_given(const ActionRow& row) {
+  return is_medicine_act(row.action) || is_given_unnamed(row.action);
+}
+
+/// What the list said then stands in no row: a missing end may be none, or nobody stated it.
+bool may_be_asked(const ActionRow& row) {
+  const bool is_half =
+      row.action == ActionKind::milk_withheld || row.action == ActionKind::meat_withheld;
+  const bool is_known = row.withdrawal == WithdrawalKnown::none || (row.milk_till && row.meat_till);
+  return is_half || (is_given(row) && !is_known);
+}
+
+}  // namespace
+
+std::map<CowId, std::vector<const ActionRow*>> acts_by_cow(const VisitView& view) {
+  std::map<CowId, std::vector<const ActionRow*>> acts;
+  for (const ActionRow& row : view.input.rows.actions) acts[row.cow].push_back(&row);
+  for (auto& [cow, of_her] : acts) {
+    std::sort(of_her.begin(), of_her.end(), [](const ActionRow* a, const ActionRow* b) {
+      return std::tie(a->day, a->turn, a->position) < std::tie(b->day, b->turn, b->position);
+    });
+  }
+  return acts;
+}
+
+std::vector<LeftToAsk> left_to_ask(const VisitView& view) {
+  std::vector<LeftToAsk> left;
+  for (const auto& [cow, acts] : acts_by_cow(view)) {
+    const std::vector<SaidOf> said = withdrawals_said(acts);
+    const bool is_gone = left_before(view, cow);
+    for (const ActionRow* row : acts) {
+      if (is_gone && row->visit != view.input.visit.visit) continue;
+      const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
+      if (half || is_withdrawal_open(acts, said, *row)) left.push_back({cow, row, half});
+    }
+  }
+  std::stable_sort(left.begin(), left.end(), [&](const LeftToAsk& a, const LeftToAsk& b) {
+    return view.names.before(a.cow, b.cow);
+  });
+  return left;
+}
+
+void keep_what_may_be_asked(std::vector<ActionRow>& earlier, const std::set<VisitId>& whole) {
+  std::set<CowId> asked;
+  for (const ActionRow& row : earlier) {
+    if (may_be_asked(row)) asked.insert(row.cow);
+  }
+  std::erase_if(earlier, [&](const ActionRow& row) {
+    const bool is_of_it = is_given(row) || tells_withdrawal(row.action);
+    return whole.count(row.visit) == 0 && !(is_of_it && asked.count(row.cow) > 0);
+  });
+}
+
+}  // namespace evenclaw
