@@ -109,7 +109,8 @@ Language::Language(std::string_view name, std::span<const Phrase> phrases, Words
 }
 
 Language::Match Language::longest_match(std::span<const Token> tokens, std::size_t at) const {
-  if (tokens[at].kind != TokenKind::word) return {};
+  // Behind the last word no phrase begins.
+  if (at >= tokens.size() || tokens[at].kind != TokenKind::word) return {};
   const auto same_start = by_first_word_.find(tokens[at].folded);
   if (same_start == by_first_word_.end()) return {};
   for (const Candidate& candidate : same_start->second) {

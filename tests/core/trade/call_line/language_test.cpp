@@ -64,6 +64,11 @@ TEST_CASE("the longest phrase is taken") {
   CHECK(match_in(english(), "412").empty());
 }
 
+TEST_CASE("behind the last word no phrase begins") {
+  const std::vector<Token> tokens = tokens_of("412");
+  CHECK(english().longest_match(tokens, tokens.size()).phrase == nullptr);
+}
+
 TEST_CASE("a zone is the sign of the zone and a number in one word") {
   CHECK(english().zone_in("z4") == 4);
   CHECK(english().zone_in("zone12") == 12);
