@@ -111,6 +111,26 @@ bool is_one_medicine(const Acts& rows) {
   });
 }
 
+/// What the act at `at` tells of, behind all that was said before it.
+SaidOf said_at(const Acts& acts, const std::vector<SaidOf>& said, std::size_t at) {
+  SaidOf one;
+  if (const SaidOf* before = just_said(acts, said, at)) {
+    one = *before;
+    one.telling = acts[at];
+    return one;
+  }
+  one.telling = acts[at];
+  one.may_be_of = called_before(acts, said, at);
+  if (one.may_be_of.empty()) one.may_be_of = called_earlier(acts, said, at);
+  leave_out_listed(one.may_be_of, *acts[at]);
+  one.is_of_one = is_one_medicine(one.may_be_of);
+  if (one.may_be_of.empty()) {
+    one.may_be_of = left_open_before(acts, said, at);
+    one.is_of_one = !one.may_be_of.empty();
+  }
+  return one;
+}
+
 /// Without a milking an end means the whole day.
 std::optional<MilkEnd> milk_end(const ActionRow& row) {
   if (!row.milk_till) return std::nullopt;
@@ -130,22 +150,7 @@ void put_later(ActionRow& row, const ActionRow& telling) {
 std::vector<SaidOf> withdrawals_said(const Acts& acts) {
   std::vector<SaidOf> said;
   for (std::size_t at = 0; at < acts.size(); ++at) {
-    if (!tells_withdrawal(acts[at]->action)) continue;
-    SaidOf one;
-    if (const SaidOf* before = just_said(acts, said, at)) {
-      one = *before;
-    } else {
-      one.may_be_of = called_before(acts, said, at);
-      if (one.may_be_of.empty()) one.may_be_of = called_earlier(acts, said, at);
-      leave_out_listed(one.may_be_of, *acts[at]);
-      one.is_of_one = is_one_medicine(one.may_be_of);
-      if (one.may_be_of.empty()) {
-        one.may_be_of = left_open_before(acts, said, at);
-        one.is_of_one = !one.may_be_of.empty();
-      }
-    }
-    one.telling = acts[at];
-    said.push_back(std::move(one));
+    if (tells_withdrawal(acts[at]->action)) said.push_back(said_at(acts, said, at));
   }
   return said;
 }
