@@ -290,8 +290,8 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
       wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
   box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
   add_under(box, "", std::move(ends.held_back));
-  add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
   add_under(box, capitalised(wording.say(Saying::withdrawal_ask_line)), std::move(asked));
+  add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
   if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
   if (some_told && some_not_stated) box.foot.push_back(plain(" "));
   if (some_not_stated) {
