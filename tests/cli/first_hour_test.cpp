@@ -99,8 +99,9 @@ class Tutorial {
 
   void type(const std::vector<std::string>& block, int exit, const Workshop& workshop) {
     for (std::size_t at = 0; at < block.size();) {
-      CAPTURE(block[at]);
-      std::vector<std::string> words = words_of(block[at++], workshop);
+      const std::string& command = block[at++];
+      CAPTURE(command);
+      std::vector<std::string> words = words_of(command, workshop);
       words.insert(words.end(), {"--today", today_});
       std::vector<std::string> expected;
       while (at < block.size() && block[at].rfind(prompt, 0) != 0) expected.push_back(block[at++]);
