@@ -25,8 +25,8 @@ constexpr Option options[] = {
 constexpr Example examples[] = {
     {"evenclaw demo --to invented",
      "12 herds over 3 years, invented, with the truth beside the records"},
-    {"evenclaw demo --to invented --seed 7 --herds 4 --years 1 --without dd_spreads,caller_drifts",
-     "a smaller business in which two things that blur records are left out"},
+    {"evenclaw demo --to small --seed 7 --herds 4 --years 1 --without dd_spreads",
+     "a smaller business; dermatitis does not spread from cow to cow in it"},
     {"evenclaw demo --claw-rows 1000000 --to claws.bin",
      "a table to try analyses on: docs/format/claw-table.md"}};
 
