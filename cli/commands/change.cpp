@@ -1,8 +1,6 @@
-#include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/farm_lines.hpp"
 #include "core/api/farm/change_desk.hpp"
-#include "core/api/said_day.hpp"
 
 namespace evenclaw::cli {
 namespace {
@@ -23,19 +21,8 @@ constexpr Example examples[] = {
 constexpr JsonAnswer answers[] = {{"", JsonForm::lines, field_docs<ReplyItem>}};
 
 Exit run(const Invocation& invocation) {
-  auto records = Records::open(invocation, Opening::existing);
-  if (!records) return tell_faults(records.faults(), invocation);
-  const auto where = farm_meant(**records, invocation);
-  if (!where) return tell_faults(where.faults(), invocation);
-  auto desk = ChangeDesk::open((*records)->ports(), *where, (*records)->language());
-  if (!desk) return tell_faults(desk.faults(), invocation);
-  const std::string opening = "Changes of " + where->herd.name + ", " +
-                              said_day(where->day, (*records)->today()) +
-                              ". What was altered first, then why and when.";
-  return take_farm_lines(invocation,
-                         {opening, "change> ",
-                          [&](std::span<const std::string> lines) { return desk->say_all(lines); },
-                          [&] { return desk->end(); }});
+  return take_at_desk<ChangeDesk>(
+      invocation, {"Changes of", "What was altered first, then why and when.", "change> "});
 }
 
 }  // namespace
