@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/api/cow_names.hpp"
 #include "core/api/importing/against_record.hpp"
 #include "core/base/text.hpp"
+#include "core/exchange/csv.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/national_tag.hpp"
 
@@ -298,6 +300,8 @@ bool TakingOver::take_one(const HerdRecord& record, Day on, Day first) {
     faults = meant.faults();
   } else if (*meant) {
     faults = against_record(known_, **meant, asked, is_sure_);
+    const Faults here = against_this_list(**meant, asked);
+    faults.insert(faults.end(), here.begin(), here.end());
   } else {
     faults = against_entering(known_, asked, is_sure_);
   }
@@ -312,6 +316,24 @@ bool TakingOver::take_one(const HerdRecord& record, Day on, Day first) {
     enter(asked, first);
   }
   return true;
+}
+
+/// The record holds one pair of tags a day: of two in one list each would drive the other out,
+/// whenever the list is read.
+Faults TakingOver::against_this_list(CowId id, const RecordAsked& asked) const {
+  const auto named = named_here_.find(id);
+  if (named == named_here_.end()) return {};
+  const KnownCow& cow = *known_.find(id);
+  Faults faults;
+  const auto compare = [&](const std::string& first, const std::string& told, bool is_new) {
+    if (!is_new || first.empty() || first == told) return;
+    faults.push_back(list_unreadable(
+        asked.record->line, recorded_as(cow.row) + " has another tag in another line of this list",
+        told, "Leave the line out; if she got a new tag take it over from a list of its own."));
+  };
+  compare(named->second.tag, asked.tag, is_tag_new(cow, asked));
+  compare(named->second.electronic, asked.electronic, is_electronic_new(cow, asked));
+  return faults;
 }
 
 void TakingOver::enter(const RecordAsked& asked, Day first) {
@@ -347,6 +369,9 @@ void TakingOver::tell(CowId id, const RecordAsked& asked) {
     known_.give_tag(id, has_new_tag ? stored_tag(asked.record->tag) : std::string(),
                     has_new_electronic ? asked.electronic : std::string(), days_.from);
   }
+  Tags& named = named_here_[id];
+  if (named.tag.empty()) named.tag = asked.tag;
+  if (named.electronic.empty()) named.electronic = asked.electronic;
   tell_facts(cow, *asked.record, days_.from);
 }
 

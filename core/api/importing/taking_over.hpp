@@ -58,6 +58,7 @@ class TakingOver {
 
  private:
   bool take_one(const HerdRecord& record, Day on, Day first);
+  [[nodiscard]] Faults against_this_list(CowId id, const RecordAsked& asked) const;
   void enter(const RecordAsked& asked, Day first);
   void tell(CowId id, const RecordAsked& asked);
 
@@ -67,6 +68,11 @@ class TakingOver {
   std::map<int, Faults> left_out_;
   std::vector<CowId> touched_;
   std::unordered_map<CowId, std::optional<KnownCow>> before_;  // nothing: she was entered here
+  struct Tags {
+    std::string tag;
+    std::string electronic;
+  };
+  std::unordered_map<CowId, Tags> named_here_;  // by which this list names her first
   Counts counts_;
 };
 

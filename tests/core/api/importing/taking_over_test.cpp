@@ -27,12 +27,7 @@ class AnyList {
   std::string events() {
     std::string text = "number;tag;event;day;lactation;reason\n";
     const std::uint32_t rows = 1 + random_.below(9);
-    for (std::uint32_t i = 0; i < rows; ++i) {
-      text += number() + ';' + (random_.chance(0.2) ? tag() : std::string()) + ';' +
-              one_of({"calved", "dry", "sold", "died", "arrived"}) + ';' + any_day() + ';' +
-              (random_.chance(0.3) ? std::to_string(1 + random_.below(3)) : std::string()) + ';' +
-              (random_.chance(0.3) ? one_of({"lame", "udder", "old"}) : std::string()) + '\n';
-    }
+    for (std::uint32_t i = 0; i < rows; ++i) text += event_line();
     return text;
   }
 
@@ -41,8 +36,9 @@ class AnyList {
   std::string visit_line() { return number() + " nothing found"; }
 
   std::string any_day() {
-    return "202" + std::to_string(4 + random_.below(3)) + "-0" +
-           std::to_string(1 + random_.below(9)) + "-0" + std::to_string(1 + random_.below(9));
+    std::string text = "202" + std::to_string(4 + random_.below(3));
+    text += "-0" + std::to_string(1 + random_.below(9));
+    return text + "-0" + std::to_string(1 + random_.below(9));
   }
 
  private:
@@ -57,6 +53,19 @@ class AnyList {
   std::string perhaps(double p, const std::string& cell) {
     return random_.chance(p) ? cell : std::string();
   }
+
+  // One draw a statement: compilers work out the parts of a sum in an order of their own.
+  std::string event_line() {
+    std::string line = number() + ';';
+    line += perhaps_tag(0.2) + ';';
+    line += one_of({"calved", "dry", "sold", "died", "arrived"}) + ';';
+    line += any_day() + ';';
+    line += (random_.chance(0.3) ? std::to_string(1 + random_.below(3)) : std::string()) + ';';
+    line += random_.chance(0.3) ? one_of({"lame", "udder", "old"}) : std::string();
+    return line + '\n';
+  }
+
+  std::string perhaps_tag(double p) { return random_.chance(p) ? tag() : std::string(); }
 
   std::string cow_line() {
     std::string line = perhaps(0.9, number()) + ';';
@@ -115,21 +124,26 @@ bool any_number_is_carried_twice(ListTaken& herd) {
 TEST_CASE("any list that is read again writes nothing and leaves every row as it is") {
   for (std::uint64_t seed = 0; seed < 300; ++seed) {
     CAPTURE(seed);
-    // A known fault (CHANGELOG): what this seed draws under clang, a cow dried off after she was
-    // sold, is told anew by the same list.
-    if (seed == 251) continue;
     AnyList any(seed);
     ListTaken herd;
+    std::string visit;
     if (any.chance(0.4)) {
-      (void)herd.place.visited("2026-0" + std::to_string(5 + seed % 4) + "-13",
-                               {any.visit_line(), "done"});
+      const std::string day = "2026-0" + std::to_string(5 + seed % 4) + "-13";
+      const std::string line = any.visit_line();
+      visit = day + ' ' + line;
+      (void)herd.place.visited(day, {line, "done"});
     }
+    CAPTURE(visit);
     // Something may be on record from an earlier list already.
-    if (any.chance(0.4)) (void)herd.take(any.chance(0.5) ? any.cows() : any.events());
+    std::string earlier;
+    if (any.chance(0.4)) earlier = any.chance(0.5) ? any.cows() : any.events();
+    if (!earlier.empty()) (void)herd.take(earlier);
+    CAPTURE(earlier);
     const std::string list = any.chance(0.5) ? any.cows() : any.events();
     CAPTURE(list);
     ImportWish wished = ListTaken::wish();
     wished.is_sure = any.chance(0.3);
+    CAPTURE(wished.is_sure);
     const auto first = herd.take(list, wished);
     const std::size_t entries = herd.entries();
     const std::vector<Cells> rows = rows_on_record(herd);
@@ -143,6 +157,23 @@ TEST_CASE("any list that is read again writes nothing and leaves every row as it
       CHECK(second->events == 0);
     }
   }
+}
+
+TEST_CASE("a second tag of a cow in one list is left out, and changes nothing when read again") {
+  ListTaken herd;
+  const std::string list =
+      "number;tag;event;day\n"
+      "411;DE 0312312342;dry;2024-02-06\n"
+      "411;DE 0312312343;dry;2025-09-05\n";
+  ImportWish sure = ListTaken::wish();
+  sure.is_sure = true;
+  const std::string told = herd.told(list, sure);
+  CHECK(told ==
+        "1 entered, 0 told more, 0 unchanged, 1 events; 3: 411 has another tag in another line of "
+        "this list: DE312312343");
+  const std::size_t entries = herd.entries();
+  (void)herd.told(list, sure);
+  CHECK(herd.entries() == entries);
 }
 
 TEST_CASE("lists alone never give a number to two cows on one day") {
