@@ -8,9 +8,8 @@
 
 namespace evenclaw {
 
-/// What the line says of how the cow of that number left, as the table spells it: "sold"; who
-/// is dead died. "" when
-/// it says no more than that she is gone, or nothing of it.
+/// What the line says of how the cow of that number left, as the table spells it: "sold"; who is
+/// dead died. "" when it says no more than that she is gone, or nothing of it.
 std::string how_she_left(std::string_view line, const std::string& number,
                          const Language& language);
 
