@@ -68,10 +68,12 @@ class TakingOver {
   std::map<int, Faults> left_out_;
   std::vector<CowId> touched_;
   std::unordered_map<CowId, std::optional<KnownCow>> before_;  // nothing: she was entered here
+
   struct Tags {
     std::string tag;
     std::string electronic;
   };
+
   std::unordered_map<CowId, Tags> named_here_;  // by which this list names her first
   Counts counts_;
 };
