@@ -187,6 +187,12 @@ bool moves_cows(const Entry& entry) {
   return kind == VisitOpened::kind || kind == VisitCorrected::kind || kind == Redact::kind;
 }
 
+/// A turn names herd, visit and cow; one that was another cow's names her too.
+bool may_name_another_cow(const Entry& turn) {
+  constexpr std::size_t of_a_plain_turn = 3;
+  return turn.envelope.supersedes || turn.envelope.subjects.size() > of_a_plain_turn;
+}
+
 /// The entry an entry speaks of: the one it corrects, redacts or takes back.
 std::vector<EntryId> spoken_of(const Entry& entry) {
   std::vector<EntryId> ids;
@@ -254,13 +260,14 @@ class Arrival {
     return Done{};
   }
 
-  /// The cows as which turns of this one count since their number was corrected.
+  /// The cows as which turns of this one count since their number was corrected, or count in
+  /// another version of them.
   Outcome add_corrected_from(CowId cow) {
     if (!corrected_asked_.insert(cow).second) return Done{};
     const auto found = of_kind(cow.value, std::string(TurnRecorded::kind));
     if (!found) return found.faults();
     for (const Entry& entry : **found) {
-      if (!entry.envelope.supersedes) continue;
+      if (!may_name_another_cow(entry)) continue;
       const Touched touched = touched_by(entry);
       cows_.insert(touched.cows.begin(), touched.cows.end());
     }
@@ -271,9 +278,16 @@ class Arrival {
     if (!visits_asked_.insert(visit).second) return Done{};
     const auto found = of_kind(visit.value, std::string(TurnRecorded::kind));
     if (!found) return found.faults();
+    std::set<CowId> seen;
     for (const Entry& entry : **found) {
       const Touched touched = touched_by(entry);
-      cows_.insert(touched.cows.begin(), touched.cows.end());
+      seen.insert(touched.cows.begin(), touched.cows.end());
+    }
+    cows_.insert(seen.begin(), seen.end());
+    // What was told of them in this visit may close a task that counts as another cow's by now.
+    for (const CowId cow : seen) {
+      const Outcome added = add_corrected_from(cow);
+      if (!added) return added;
     }
     return Done{};
   }

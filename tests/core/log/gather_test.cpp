@@ -108,4 +108,27 @@ TEST_CASE("the opening of a visit touches every cow seen in it") {
   CHECK(names(cows_touched_by_last(farm), cow_421));
 }
 
+TEST_CASE(
+    "the day of a visit touches the right cow of a turn corrected since, whose task was told off "
+    "under the wrong number") {
+  Farm farm;
+  const EntryId wrong = farm.turn(cow_412, "2026-11-24", {});
+  farm.correct(farm.entry(wrong), farm.turn_body(cow_421, "2026-11-24", {}));
+  farm.turn(cow_412, "2026-11-27", {});
+  farm.write(VisitCorrected{farm.visit("2026-11-27"), day("2026-11-26"), std::nullopt});
+  CHECK(names(cows_touched_by_last(farm), cow_412));
+  CHECK(names(cows_touched_by_last(farm), cow_421));
+}
+
+TEST_CASE("so does the day of a visit touch a cow whom another version of a turn names") {
+  Farm farm;
+  farm.turn(cow_412, "2026-11-24", {});
+  Envelope envelope = farm.last().envelope;
+  envelope.subjects.push_back(cow_421.value);
+  farm.keep(entry_of(envelope, farm.turn_body(cow_421, "2026-11-24", {})));
+  farm.turn(cow_412, "2026-11-27", {});
+  farm.write(VisitCorrected{farm.visit("2026-11-27"), day("2026-11-26"), std::nullopt});
+  CHECK(names(cows_touched_by_last(farm), cow_421));
+}
+
 }  // namespace evenclaw
