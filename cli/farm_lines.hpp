@@ -1,16 +1,15 @@
 // Lines about the farm from the terminal, a file or a pipe, answered as the record command does.
 #pragma once
 
-#include <functional>
 #include <span>
 #include <string>
 #include <string_view>
 
 #include "cli/answer.hpp"
 #include "cli/command.hpp"
+#include "cli/lines_taken.hpp"
 #include "cli/records.hpp"
 #include "core/api/farm/at_farm.hpp"
-#include "core/api/reply.hpp"
 #include "core/api/said_day.hpp"
 #include "core/base/result.hpp"
 
@@ -24,18 +23,9 @@ struct FarmCall {
   std::string_view prompt;
 };
 
-/// Who takes the lines.
-struct FarmLines {
-  std::string opening;  // for the one who types
-  std::string prompt;
-  std::function<Result<Reply>(std::span<const std::string>)> say;
-  std::function<Result<Reply>()> end;
-};
-
-/// From the file named first among the operands, from the terminal, or else from a pipe. A file is
-/// read whole before anything of it is recorded. Exit::asked when a line was refused or a question
-/// is open.
-Exit take_farm_lines(const Invocation& invocation, const FarmLines& lines);
+/// Takes the lines, with an opening and a prompt for the one who types.
+Exit take_farm_lines(const Invocation& invocation, const FarmCall& call, const std::string& opening,
+                     LineTaker taker);
 
 /// Where, on which day and by whom: --herd, --day (today when it is not given, never later), --by
 /// and --writer, with --sure for names nobody has yet.
@@ -54,9 +44,8 @@ Exit take_at_desk(const Invocation& invocation, const FarmCall& call) {
   std::string opening(call.doing);
   opening += ' ' + where->herd.name + ", " + said_day(where->day, (*records)->today()) + ". ";
   opening += call.first;
-  return take_farm_lines(invocation,
-                         {opening, std::string(call.prompt),
-                          [&](std::span<const std::string> lines) { return desk->say_all(lines); },
+  return take_farm_lines(invocation, call, opening,
+                         {[&](std::span<const std::string> lines) { return desk->say_all(lines); },
                           [&] { return desk->end(); }});
 }
 
