@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.hpp"
+#include "core/trade/action.hpp"
 #include "core/trade/lesion.hpp"
 
 namespace evenclaw {
@@ -51,6 +52,16 @@ bool may_describe_her(const Phrase& phrase) {
   return has_no_code || facts.group == LesionGroup::shape || lesion == Lesion::sw;
 }
 
+// "Not done, went down in the crush": what is called of her says why she was let out.
+bool may_tell_why_let_out(const Phrase& phrase) {
+  if (phrase.kind != TermKind::plain_act && phrase.kind != TermKind::see_again) return false;
+  constexpr ActionKind whys[] = {ActionKind::went_down,    ActionKind::fever,
+                                 ActionKind::blisters,     ActionKind::sore_mouth,
+                                 ActionKind::near_calving, ActionKind::heavy_in_calf};
+  const auto act = static_cast<ActionKind>(phrase.value);
+  return std::find(std::begin(whys), std::end(whys), act) != std::end(whys);
+}
+
 bool names_feet(TermKind kind) {
   return kind == TermKind::foot || kind == TermKind::feet;
 }
@@ -80,7 +91,8 @@ Census census_of(std::span<const Token> tokens, TextExtent extent, const Languag
       continue;
     }
     const TermKind kind = match.phrase->kind;
-    census.calls |= calls_something(kind) && !may_describe_her(*match.phrase);
+    const bool is_why = extent == TextExtent::of_an_end && may_tell_why_let_out(*match.phrase);
+    census.calls |= calls_something(kind) && !may_describe_her(*match.phrase) && !is_why;
     // Who gave it ends the name of a product, and only that; no product is called "kicks", but that
     // may be why she was not done.
     const bool ends_a_name = tells_who(kind) || kind == TermKind::handling;
@@ -104,7 +116,8 @@ bool reads_back(std::string_view words, TextExtent extent, const Language& langu
   if (words.empty() || trimmed(words) != words) return false;
   const std::vector<Token> tokens = tokens_of(words);
   // "No number, 418" could be the number she has.
-  if (extent == TextExtent::to_strong && is_a_herd_number(tokens)) return false;
+  const bool may_name_her = extent == TextExtent::to_strong || extent == TextExtent::of_an_end;
+  if (may_name_her && is_a_herd_number(tokens)) return false;
   const TokenKind first = tokens.front().kind;
   if (first != TokenKind::word && first != TokenKind::number) return false;
   if (tokens.back().offset + tokens.back().length != words.size()) return false;

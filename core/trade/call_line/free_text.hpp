@@ -15,6 +15,7 @@ enum class TextExtent {
   to_separator,  // up to , : ; · or a full stop
   to_strong,     // up to ; · or a full stop
   of_a_reason,   // what she came for, as far
+  of_an_end,     // why she was let out, as far
   to_line_end,
   of_a_batch  // up to a separator or to what became of the animals (batch_line.hpp)
 };
@@ -35,7 +36,8 @@ std::size_t name_token_count(std::span<const Token> tokens, std::size_t at, std:
 
 /// True when part of the words would also be an act, a foot or a finding, so that it is unclear
 /// whether they describe or call: "brown heifer, lame LH". Up to a separator any such word counts;
-/// up to a strong one a part between commas counts that is made of such words only.
+/// up to a strong one a part between commas counts that is made of such words only. Why she was let
+/// out may be what is called of a cow who shows it: "not done, went down in the crush".
 bool could_be_calls(std::span<const Token> tokens, TextExtent extent, const Language& language);
 
 /// The words between quotes, with a quote inside them doubled.

@@ -222,7 +222,7 @@ std::string cow_line(const Turn& turn, const Language& language) {
   if (turn.rest_fine) out.part().say(K::rest_fine);
   if (turn.end != TurnEnd::done) {
     out.part().say(K::turn_end, turn.end);
-    if (!turn.end_reason.empty()) out.mark(",").free(turn.end_reason, TextExtent::to_strong);
+    if (!turn.end_reason.empty()) out.mark(",").free(turn.end_reason, TextExtent::of_an_end);
   }
   write_note(out, turn.note);
   return out.text();

@@ -66,7 +66,7 @@ constexpr SpotFacts spot_table[] = {
     {S::mobility_of, S::mobility_of, "the highest score of the scale: 3 or 5"},
     {S::note, S::note, "the words to note", TextExtent::to_line_end},
     {S::note_text, S::note_text, "the words to note", TextExtent::to_line_end},
-    {S::turn_end, S::turn, may_end, TextExtent::to_strong},
+    {S::turn_end, S::turn, may_end, TextExtent::of_an_end},
     {S::correction, S::correction,
      "what is right: a foot, a claw, a place, a degree, a stage or a number"},
     {S::number_right, S::cow, may_end},

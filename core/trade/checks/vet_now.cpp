@@ -123,7 +123,10 @@ std::vector<Firing> bleeding_goes_on(const Situation& situation) {
 
 std::vector<Firing> down_in_the_crush(const Situation& situation) {
   const Turn& turn = situation.turn;
-  if (!was_called(turn, ActionKind::went_down) || vet_called(turn)) return {};
+  const bool is_why = holds_phrase(turn.end_reason, TermKind::plain_act,
+                                   static_cast<int>(ActionKind::went_down), situation.language);
+  const bool is_down = is_why || was_called(turn, ActionKind::went_down);
+  if (!is_down || vet_called(turn)) return {};
   return {vet_for_her(situation, "Went down in the crush: free her and cut no more today. Vet.",
                       About::fall)};
 }

@@ -186,9 +186,18 @@ TEST_CASE("numbers too long for a cow or mixed with letters are refused whole") 
 TEST_CASE("descriptions are not mixed up with calls") {
   CHECK_FALSE(faults_of("no number, brown, lame LH", false).empty());
   CHECK_FALSE(faults_of("412 not done, see again 7d").empty());
+  CHECK_FALSE(faults_of("412 not done, blisters LH").empty());
   CHECK_FALSE(faults_of("caller Anna LH").empty());
   CHECK_FALSE(faults_of("412 LH spray with blue wrap on").empty());
   CHECK(faults_of("no number, \"brown, lame LH\"", false).empty());
+}
+
+TEST_CASE("what is called of a cow may be why she was not done") {
+  for (const char* text :
+       {"412 not done, went down in the crush", "412 unfinished: went down in the crush",
+        "412 not done, near calving", "412 not done, fever and sore mouth"}) {
+    CHECK_MESSAGE(faults_of(text).empty(), text);
+  }
 }
 
 TEST_CASE("a spray named by one word is taken unless the word looks like a slip") {
