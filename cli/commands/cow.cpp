@@ -39,7 +39,8 @@ constexpr Example examples[] = {
     {"evenclaw cow same 412 \"513 or 531\"", "two records are one cow"},
     {"evenclaw cow same 77 77", "77 was said to be gone and is back: the same cow"},
     {"evenclaw cow parted 412 \"513 or 531\"", "takes that back"},
-    {"evenclaw cow left 77 --why sold", "she is gone; her open tasks are closed"}};
+    {"evenclaw cow left 77 --why sold",
+     "she is gone; her open tasks are closed, an end of withdrawal stays"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<EntryAnswer>}};
 
 constexpr std::string_view no_herd_number = "-";
@@ -138,7 +139,8 @@ constexpr Act acts[] = {
     {"number", 3, true, numbered, " carries the number ", " now."},
     {"same", 3, true, united, " and ", " are one cow."},
     {"parted", 3, true, parted, " and ", " are two cows again."},
-    {"left", 2, true, gone, "", " has left the herd; her open tasks are closed."}};
+    {"left", 2, true, gone, "",
+     " has left the herd; her open tasks are closed, an end of withdrawal stays."}};
 
 std::string done_words(const Act& act, const Invocation& invocation) {
   const std::string& named = invocation.operands[1];

@@ -8,6 +8,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/routine_trims.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/routine_trim.hpp"
@@ -112,10 +113,12 @@ Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
   rows->insert(rows->end(), trims->begin(), trims->end());
   for (const TaskRow& row : *rows) {
     const auto cow = cows->find({row.herd, row.cow});
-    if (cow != cows->end() && cow->second.left_on) continue;
+    const bool has_left = cow != cows->end() && cow->second.left_on.has_value();
+    if (has_left && !holds_after_leaving(row, cow->second, today)) continue;
     DueTask task = due_task(row, today);
     task.herd_name = names[task.herd];
     if (cow != cows->end()) task.cow_said = recorded_as(cow->second);
+    if (has_left) task.words = words_after_leaving(row, cow->second);
     count(list, task.state);
     list.tasks.push_back(std::move(task));
   }

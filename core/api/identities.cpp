@@ -13,6 +13,7 @@
 #include "core/api/united_tasks.hpp"
 #include "core/base/text.hpp"
 #include "core/log/body.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/electronic_number.hpp"
 #include "core/trade/identity.hpp"
@@ -395,6 +396,7 @@ Result<EntryId> cow_left(const Ports& ports, HerdId herd, CowId cow, Day day,
   body.day = day;
   body.words = trimmed(words);
   for (const TaskRow& task : *tasks) {
+    if (!ends_when_she_leaves(task)) continue;
     body.closes.push_back({task.task, body.words.empty() ? "gone" : body.words});
   }
   return write_one(ports, herd.value, body, {});

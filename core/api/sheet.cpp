@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
-#include <set>
+#include <map>
 #include <utility>
 
 #include "core/api/filled_rows.hpp"
@@ -15,6 +15,7 @@
 #include "core/sheets/visit_lines.hpp"
 #include "core/sheets/visit_sheet.hpp"
 #include "core/sheets/yard_list.hpp"
+#include "core/trade/after_leaving.hpp"
 
 namespace evenclaw {
 
@@ -86,11 +87,18 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   if (!trims) faults.insert(faults.end(), trims.faults().begin(), trims.faults().end());
   if (!faults.empty()) return faults;
   input.tasks.insert(input.tasks.end(), trims->begin(), trims->end());
-  std::set<CowId> left;
+  std::map<CowId, const CowRow*> left;
   for (const CowRow& cow : input.cows) {
-    if (cow.left_on) left.insert(cow.cow);
+    if (cow.left_on) left[cow.cow] = &cow;
   }
-  std::erase_if(input.tasks, [&](const TaskRow& task) { return left.count(task.cow) > 0; });
+  std::erase_if(input.tasks, [&](const TaskRow& task) {
+    const auto cow = left.find(task.cow);
+    return cow != left.end() && !holds_after_leaving(task, *cow->second, today);
+  });
+  for (TaskRow& task : input.tasks) {
+    const auto cow = left.find(task.cow);
+    if (cow != left.end()) task.words = words_after_leaving(task, *cow->second);
+  }
   std::erase_if(input.handling, [&](const HandlingRow& row) { return left.count(row.cow) > 0; });
   auto feet = feet_of_the_open_visit(store, herd.herd);
   if (!feet) return feet.faults();

@@ -8,6 +8,7 @@
 
 #include "core/api/cow_names.hpp"
 #include "core/exchange/calendar.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/task_rows.hpp"
 
@@ -41,7 +42,8 @@ Result<TaskCalendar> task_calendar(const Ports& ports, const Herd& herd, std::op
     if (owner && task.owner != *owner) continue;
     const auto cow = by_id.find(task.cow);
     if (cow == by_id.end()) continue;
-    if (cow->second->left_on) task.open = false;
+    const bool has_left = cow->second->left_on.has_value();
+    if (has_left && !holds_after_leaving(task, *cow->second, today)) task.open = false;
     if (!is_told(task, today)) continue;
     ++(task.open ? made.open : made.cancelled);
     told.push_back({std::move(task), recorded_as(*cow->second)});

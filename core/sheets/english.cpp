@@ -223,6 +223,9 @@ constexpr Worded<Saying> sayings[] = {
     {S::directed_by_name, "ordered by {name}"},
     {S::nobody_directed, "nobody said who ordered it"},
     {S::no_mark_called, "Nobody said that she is marked."},
+    {S::tell_the_buyer, "sold, {date}: tell the buyer"},
+    {S::tell_the_slaughterhouse, "gone for slaughter, {date}: tell the slaughterhouse"},
+    {S::tell_who_has_her, "left the herd, {date}: tell whoever has her now"},
     {S::stay_near_title, "Stay near: not for transport or sale yet"},
     {S::stay_near_note,
      "What stands beside her tells of pain, or of what nobody has looked into yet. A cow that is "

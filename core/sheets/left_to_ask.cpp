@@ -4,17 +4,18 @@
 #include <tuple>
 
 #include "core/sheets/withdrawal_said.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-bool left_before(const VisitView& view, CowId id) {
-  const std::vector<CowRow>& cows = view.input.rows.cows;
-  return std::any_of(cows.begin(), cows.end(), [&](const CowRow& cow) {
-    return cow.cow == id && cow.left_on && *cow.left_on < view.input.visit.day;
-  });
+/// Of a cow who left only what whoever has her now must know of.
+bool is_no_longer_asked(const CowRow& left, std::optional<HalfNotKnown> half) {
+  const MilkAndMeat held = held_after(way_left(left.left_words));
+  if (half == HalfNotKnown::milk) return !held.milk;
+  return !held.meat;
 }
 
 bool is_given(const ActionRow& row) {
@@ -46,10 +47,10 @@ std::vector<LeftToAsk> left_to_ask(const VisitView& view) {
   std::vector<LeftToAsk> left;
   for (const auto& [cow, acts] : acts_by_cow(view)) {
     const std::vector<SaidOf> said = withdrawals_said(acts);
-    const bool is_gone = left_before(view, cow);
+    const CowRow* gone = who_left(view, cow);
     for (const ActionRow* row : acts) {
-      if (is_gone && row->visit != view.input.visit.visit) continue;
       const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
+      if (gone != nullptr && is_no_longer_asked(*gone, half)) continue;
       if (half || is_withdrawal_open(acts, said, *row)) left.push_back({cow, row, half});
     }
   }

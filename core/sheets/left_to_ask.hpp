@@ -24,8 +24,8 @@ struct LeftToAsk {
 std::map<CowId, std::vector<const ActionRow*>> acts_by_cow(const VisitView& view);
 
 /// Of this visit and of earlier ones, by number of the cow and in the order in which it was done.
-/// What was left open before counts as answered by what is told at a later visit. Of earlier visits
-/// not of cows that left before this one.
+/// What was left open before counts as answered by what is told at a later visit. Of cows who left
+/// what their new owner or the slaughterhouse must know of (core/trade/after_leaving.hpp).
 std::vector<LeftToAsk> left_to_ask(const VisitView& view);
 
 /// From the acts of earlier visits takes out all that no sheet has to tell. There stay all acts of

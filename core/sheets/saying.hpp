@@ -84,6 +84,9 @@ enum class Saying {
   directed_by_name,  // {name}
   nobody_directed,
   no_mark_called,
+  tell_the_buyer,           // {date}
+  tell_the_slaughterhouse,  // {date}
+  tell_who_has_her,         // {date}
   stay_near_title,
   stay_near_note,
   vet_is_asked_for,

@@ -8,11 +8,6 @@ namespace evenclaw {
 
 namespace {
 
-bool has_left(const VisitView& view, CowId cow) {
-  return std::any_of(view.input.rows.cows.begin(), view.input.rows.cows.end(),
-                     [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
-}
-
 bool came_since(const VisitView& view, CowId cow) {
   return std::any_of(view.input.rows.tasks.begin(), view.input.rows.tasks.end(),
                      [&](const TaskRow& task) {
@@ -78,7 +73,7 @@ bool is_vet_asked_for(const VisitView& view, const CowSeen& cow) {
 }
 
 bool is_past_the_vet(const VisitView& view, CowId cow) {
-  return has_left(view, cow) || came_since(view, cow);
+  return who_left(view, cow) != nullptr || came_since(view, cow);
 }
 
 bool was_gone_past(const CowSeen& cow, const SignOfHer& sign) {

@@ -15,11 +15,6 @@ namespace {
 
 constexpr std::string_view too_short_rule = "toe-far-too-short";
 
-bool has_left(const VisitView& view, CowId cow) {
-  return std::any_of(view.input.rows.cows.begin(), view.input.rows.cows.end(),
-                     [cow](const CowRow& row) { return row.cow == cow && row.left_on; });
-}
-
 }  // namespace
 
 bool calls_for_vet(const Warning& warning) {
@@ -41,7 +36,7 @@ std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen&
 
 std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow) {
   std::vector<const EarlierStop*> stops;
-  if (has_left(view, cow)) return stops;
+  if (who_left(view, cow) != nullptr) return stops;
   for (const EarlierStop& stop : view.input.earlier_stops) {
     if (stop.cow == cow) stops.push_back(&stop);
   }

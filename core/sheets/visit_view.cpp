@@ -6,6 +6,7 @@
 #include <string_view>
 #include <tuple>
 
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -141,6 +142,13 @@ bool asks_about(const WarningShown& shown, const OnFootRow& row) {
   return asked.rule == still_on_rule && asked.foot == row.foot && asked.claw == row.claw;
 }
 
+const CowRow* left_among(const std::vector<CowRow>& cows, CowId id) {
+  const auto found = std::find_if(cows.begin(), cows.end(), [id](const CowRow& row) {
+    return row.cow == id && row.left_on.has_value();
+  });
+  return found == cows.end() ? nullptr : &*found;
+}
+
 bool is_told(const WarningShown& shown) {
   return !shown.decision.empty() && shown.decision != went_ahead;
 }
@@ -171,6 +179,10 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
   CowNames names(input.rows.cows, wording);
   auto missing = not_seen_of(input, cows, names);
   auto tasks = open_tasks_in_order(input.rows.tasks, names);
+  std::erase_if(tasks, [&](const TaskRow* task) {
+    const CowRow* left = left_among(input.rows.cows, task->cow);
+    return left != nullptr && !holds_after_leaving(*task, *left, input.printed);
+  });
   std::vector<CowSeen> in_order;
   in_order.reserve(cows.size());
   for (auto& [id, cow] : cows) {
@@ -209,6 +221,10 @@ bool was_seen_on(const OnFootRow& row, const CowSeen* cow, Day day) {
            const bool is_it = said && said->fixture == row.fixture && act->foot == row.foot;
            return is_it && is_on_after(said->step) && claws_agree(act->claw, row.claw);
          });
+}
+
+const CowRow* who_left(const VisitView& view, CowId cow) {
+  return left_among(view.input.rows.cows, cow);
 }
 
 const CowSeen* find_cow(const VisitView& view, CowId cow) {

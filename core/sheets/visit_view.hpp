@@ -33,7 +33,9 @@ struct VisitView {
   CowNames names;
   std::vector<CowSeen> cows;                // by number
   std::vector<const NotSeenCow*> not_seen;  // by number; without those that did come
-  std::vector<const TaskRow*> tasks;        // open ones, by due day, owner, cow and foot
+  // Open ones, by due day, owner, cow and foot. Of a cow who left only what her new owner or the
+  // slaughterhouse must know of.
+  std::vector<const TaskRow*> tasks;
 };
 
 VisitView view_of(const VisitSheetInput& input, const Wording& wording);
@@ -49,6 +51,9 @@ bool is_on_in_doubt(const OnFootRow& row, const CowSeen* cow, Day day);
 /// It was put on that day, or somebody said in her turn that it is on. `cow` is null when she was
 /// not there.
 bool was_seen_on(const OnFootRow& row, const CowSeen* cow, Day day);
+
+/// Her row, once she left the herd; nothing of one who is in it.
+const CowRow* who_left(const VisitView& view, CowId cow);
 
 /// Nothing when she was not there.
 const CowSeen* find_cow(const VisitView& view, CowId cow);

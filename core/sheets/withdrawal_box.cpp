@@ -12,6 +12,7 @@
 #include "core/sheets/left_to_ask.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
@@ -140,6 +141,22 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
+/// Whoever has her now has to know it.
+std::string who_has_her(const CowRow& left, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const std::string date = wording.date(*left.left_on, view.input.printed);
+  switch (way_left(left.left_words)) {
+    case LeavingWay::sold:
+      return wording.say(Saying::tell_the_buyer, {{"date", date}});
+    case LeavingWay::slaughtered:
+      return wording.say(Saying::tell_the_slaughterhouse, {{"date", date}});
+    case LeavingWay::not_told:
+    case LeavingWay::died:
+      return wording.say(Saying::tell_who_has_her, {{"date", date}});
+  }
+  return {};
+}
+
 Saying told_of(HalfNotKnown half) {
   switch (half) {
     case HalfNotKnown::milk:
@@ -148,6 +165,10 @@ Saying told_of(HalfNotKnown half) {
       return Saying::meat_not_spoken_of;
   }
   return Saying::milk_not_spoken_of;
+}
+
+bool is_milked_still(const CowRow& left) {
+  return held_after(way_left(left.left_words)).milk;
 }
 
 /// Which milking of its day it is stands in the words of a task alone.
@@ -182,11 +203,16 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   NoticeItem item{view.names.label(cow), {}};
   const std::string looks = view.names.looks(cow);
   if (!looks.empty()) item.lines.push_back({strong(looks)});
+  const CowRow* left = who_left(view, cow);
+  if (left != nullptr) {
+    item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
+  }
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
   for (const TaskRow* task : latest_ends(view, cow)) item.lines.push_back(end_line(*task, view));
   const std::vector<SaidOf> said = withdrawals_said(all);
   const std::vector<const ActionRow*> acts = acts_behind(view, cow, all, said);
   for (const HalfNotKnown half : halves_not_known(view, all)) {
+    if (left != nullptr && half == HalfNotKnown::milk && !is_milked_still(*left)) continue;
     item.lines.push_back({strong(wording.say(told_of(half)))});
   }
   for (const std::string& cause : causes_of(acts, said, view)) {
@@ -195,7 +221,8 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   const bool is_marked = std::any_of(acts.begin(), acts.end(), [](const ActionRow* row) {
     return row->action == ActionKind::marked;
   });
-  if (!is_marked) item.lines.push_back({plain(wording.say(Saying::no_mark_called))});
+  if (!is_marked && left == nullptr)
+    item.lines.push_back({plain(wording.say(Saying::no_mark_called))});
   return item;
 }
 
@@ -255,7 +282,9 @@ std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftT
   for (const LeftToAsk& one : left) {
     if (one.half && is_told_in_item(view, one.cow)) continue;
     auto& cows = cows_by_product[words_of_unknown(view, one)];
-    const std::string name = view.names.in_text(one.cow);
+    std::string name = view.names.in_text(one.cow);
+    const CowRow* gone = who_left(view, one.cow);
+    if (gone != nullptr) name += " (" + who_has_her(*gone, view) + ')';
     if (cows.empty() || cows.back() != name) cows.push_back(name);
   }
   std::vector<NoticeItem> items;

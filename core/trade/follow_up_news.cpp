@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_after_all.hpp"
@@ -298,7 +299,9 @@ NewsEffect walks_sound(const Rows& past) {
 
 NewsEffect gone(const Rows& past) {
   NewsEffect effect;
-  for (const TaskRow& task : open_tasks(past)) close_task(effect.closes, task, "gone");
+  for (const TaskRow& task : open_tasks(past)) {
+    if (ends_when_she_leaves(task)) close_task(effect.closes, task, "gone");
+  }
   return effect;
 }
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/text.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/national_tag.hpp"
 #include "core/trade/task_rows.hpp"
@@ -123,9 +124,12 @@ Result<KnownHerd> KnownHerd::read(Store& store, HerdId herd) {
     });
   }
   if (read) {
-    read = for_each_row<TaskRow>(
-        store, herd, [&](const TaskRow& row) { cows[row.cow].open_tasks.push_back(row.task); },
-        {{"open", Compare::equal, Cell(std::int64_t{1})}});
+    read = for_each_row<TaskRow>(store, herd,
+                                 [&](const TaskRow& row) {
+                                   if (ends_when_she_leaves(row))
+                                     cows[row.cow].open_tasks.push_back(row.task);
+                                 },
+                                 {{"open", Compare::equal, Cell(std::int64_t{1})}});
   }
   if (!read) return read.faults();
   return known;

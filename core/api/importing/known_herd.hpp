@@ -26,7 +26,7 @@ struct KnownCow {
   CowFactsRow facts = {};
   std::vector<LifeEventTold> life = {};  // by day
   std::optional<Day> last_in_crush = {};
-  std::vector<TaskId> open_tasks = {};
+  std::vector<TaskId> open_tasks = {};  // those that end when she leaves
 };
 
 /// The day she left, as the picture will tell it: the first leaving after which she neither arrived

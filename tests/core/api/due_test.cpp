@@ -90,6 +90,22 @@ TEST_CASE("of a cow that left nothing is due") {
   CHECK(cows.listed("2026-11-04").empty());
 }
 
+TEST_CASE("a withdrawal of a cow who was sold stays due until it is over, of one who died not") {
+  const struct {
+    const char* why;
+    Lines lines;
+  } rows[] = {{"sold", {"412 due last day meat held back: Fri 6 Nov; left the herd Tue 3 Nov"}},
+              {"died", {}}};
+
+  for (const auto& row : rows) {
+    TwoCows cows;
+    (void)cows.place.visited("2026-11-01", {"412 nothing found; injected; meat 5d", "done"});
+    REQUIRE(cow_left(cows.place.ports(), cows.herd, cows.cow("412"), day("2026-11-03"), row.why));
+    CHECK_MESSAGE(cows.listed("2026-11-06") == row.lines, row.why);
+    CHECK(cows.listed("2026-11-07").empty());
+  }
+}
+
 TEST_CASE("a routine trim is the same task each time it is asked for, and no hand closes it") {
   TwoCows cows;
   const auto task_on = [&](std::string_view on) {

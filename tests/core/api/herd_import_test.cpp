@@ -117,6 +117,14 @@ TEST_CASE("a cow that leaves is gone with the reason, and her open tasks are clo
   CHECK(cow.open_tasks.empty());
 }
 
+TEST_CASE("a list in which she was sold leaves the end of her withdrawal open") {
+  ListTaken herd;
+  (void)herd.place.visited("2026-10-13", {"412 nothing found; injected; meat 30d", "done"});
+  REQUIRE(herd.shown("412").open_tasks.size() == 1);
+  (void)herd.told("number;left;reason\n412;2026-10-20;sold\n");
+  CHECK(herd.shown("412").open_tasks.size() == 1);
+}
+
 TEST_CASE("a number given to another cow after its carrier left never brings her history along") {
   ListTaken herd;
   constexpr std::string_view list =

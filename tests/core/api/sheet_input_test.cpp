@@ -75,11 +75,32 @@ TEST_CASE("an end told at the next visit is told with what was given before") {
   CHECK_MESSAGE(!holds(sheet, "on Mon 2 Nov: 522"), sheet);
 }
 
-TEST_CASE("a cow that left before the visit is asked about no more") {
+TEST_CASE("of a cow who was sold the buyer is told, of one who died nobody is asked any more") {
+  for (const auto& [told, is_told] : {std::pair("522 sold", true), std::pair("522 died", false)}) {
+    Workplace place;
+    given_something(place);
+    (void)place.visited("2026-11-05", {told, "12 nothing found", "done"});
+    const std::string sheet = next_sheet(place, {"13 nothing found", "done"});
+    CHECK_MESSAGE(
+        holds(sheet, "(mystery), on Mon 2 Nov: 522 (sold, Thu 5 Nov: tell the") == is_told, sheet);
+    CHECK(holds(sheet, "mystery") == is_told);
+  }
+}
+
+TEST_CASE("an end of withdrawal goes with a cow who was sold at the gate, until it is over") {
   Workplace place;
-  given_something(place);
-  (void)place.visited("2026-11-05", {"522 sold", "12 nothing found", "done"});
-  CHECK_FALSE(holds(next_sheet(place, {"13 nothing found", "done"}), "mystery"));
+  place.clock.set(day("2026-11-02"));
+  (void)place.visited("2026-11-02", {"522 nothing found; injected; milk 2d, meat 10d", "done"});
+  place.clock.set(day("2026-11-03"));
+  const std::string sheet =
+      sheet_on(place, place.visited("2026-11-03", {"522 sold", "12 nothing found", "done"}).visit,
+               "2026-11-03");
+  CHECK_MESSAGE(holds(sheet, "Sold, Tue 3 Nov: tell the buyer."), sheet);
+  CHECK_MESSAGE(holds(sheet, "Last milk held back: Wed 4 Nov evening"), sheet);
+  CHECK_MESSAGE(holds(sheet, "Last day meat held back: Thu 12 Nov"), sheet);
+  place.clock.set(day("2026-11-13"));
+  const Visit later = place.visited("2026-11-13", {"13 nothing found", "done"}).visit;
+  CHECK_FALSE(holds(sheet_on(place, later, "2026-11-13"), "522"));
 }
 
 TEST_CASE("a cow whose milk is over and whose meat nobody knows is to be asked of") {

@@ -68,12 +68,30 @@ TEST_CASE("what is told of today's medicine answers nothing that was given befor
   CHECK(left_on(day) == 1);
 }
 
-TEST_CASE("a cow that left before this visit is asked about no more, one that leaves today is") {
-  for (const int days_ago : {1, 0}) {
-    InventedDay day("Hollow Meadow");
-    given_before(day, "mystery", 7);
-    day.known("513").left_on = day.input().visit.day - days_ago;
-    CHECK(left_on(day) == (days_ago == 0 ? 1 : 0));
+TEST_CASE("of a cow who left is asked what whoever has her now must know") {
+  const struct {
+    const char* told;
+    std::size_t of_nothing_known;
+    std::size_t of_milk_not_known;
+  } rows[] = {{"sold", 1, 1}, {"gone", 1, 1}, {"", 1, 1}, {"culled", 1, 0}, {"died", 0, 0}};
+
+  for (const auto& row : rows) {
+    for (const int days_ago : {1, 0}) {
+      InventedDay day("Hollow Meadow");
+      given_before(day, "mystery", 7);
+      day.known("513").left_on = day.input().visit.day - days_ago;
+      day.known("513").left_words = row.told;
+      CHECK_MESSAGE(left_on(day) == row.of_nothing_known, row.told);
+      day.rows().actions.clear();
+      given_before(day, "mystery", 7);
+      day.turn("513");
+      day.did({ActionKind::meat_withheld});
+      day.rows().turns.pop_back();
+      std::size_t milk = 0;
+      const VisitView view = view_of(day.input(), english_wording());
+      for (const LeftToAsk& left : left_to_ask(view)) milk += left.half == HalfNotKnown::milk;
+      CHECK_MESSAGE((milk > 0) == (row.of_milk_not_known > 0), row.told);
+    }
   }
 }
 

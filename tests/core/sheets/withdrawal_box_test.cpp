@@ -134,6 +134,52 @@ TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke o
   }
 }
 
+TEST_CASE("of a cow who left the box tells what whoever has her now must know, until it is over") {
+  const struct {
+    const char* told;
+    const char* whom;
+    bool milk;
+    bool meat;
+  } rows[] = {
+      {"513 sold", "Sold, Mon 23 Nov: tell the buyer.", true, true},
+      {"513 verkauft", "Sold, Mon 23 Nov: tell the buyer.", true, true},
+      {"513 culled", "Gone for slaughter, Mon 23 Nov: tell the slaughterhouse.", false, true},
+      {"513 gone", "Left the herd, Mon 23 Nov: tell whoever has her now.", true, true},
+      {"513 sold, 77 died", "Left the herd, Mon 23 Nov: tell whoever has her now.", true, true},
+      {"513 died", "MILK AND MEAT", false, false},
+  };
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("77").reason = Reason::routine;
+    day.known("513").left_on = day.input().visit.day - 1;
+    day.known("513").left_words = row.told;
+    TaskRow& milk = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
+    milk.rule = milk_withdrawal_rule.slug;
+    milk.words = "last milk held back: Thu 26 Nov evening";
+    TaskRow& meat = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 9);
+    meat.rule = meat_withdrawal_rule.slug;
+    meat.words = "last day meat held back: Thu 3 Dec";
+    const std::string text = withdrawal_box_text(day.input());
+    CHECK_MESSAGE(holds(text, row.whom) == (row.milk || row.meat), row.told << text);
+    CHECK_MESSAGE(holds(text, "Last milk held back") == row.milk, row.told << text);
+    CHECK_MESSAGE(holds(text, "Last day meat held back") == row.meat, row.told << text);
+    CHECK_FALSE(holds(text, "Nobody said that she is marked"));
+    day.input().printed = day.input().visit.day + 10;
+    CHECK_FALSE(holds(withdrawal_box_text(day.input()), "MILK AND MEAT"));
+  }
+}
+
+TEST_CASE("what nobody stated of a cow who was sold is asked first, for the buyer") {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
+  day.known("513").left_on = day.input().visit.day;
+  day.known("513").left_words = "513 sold";
+  CHECK(holds(withdrawal_box_text(day.input()),
+              "# Spray (blue): 513 (sold, Tue 24 Nov: tell the buyer)."));
+}
+
 TEST_CASE("of a cow with her milk alone held back it is told that nobody spoke of her meat") {
   const auto told = [](ActionKind of_meat) {
     InventedDay day("Hollow Meadow");

@@ -321,6 +321,17 @@ TEST_CASE("gone closes all her tasks") {
   for (const TaskClosed& closed : effect.closes) CHECK(closed.how == "gone");
 }
 
+TEST_CASE("gone leaves the ends of withdrawals open: a buyer has to know of them") {
+  Past past = with_acts({{Foot::rh, act(ActionKind::wrap_on)}});
+  TaskRow end;
+  end.task = {uuid_derived("end")};
+  end.kind = TaskKind::withdrawal_end;
+  past.known.rows.tasks.push_back(end);
+  const NewsEffect effect = after(News::gone, past);
+  REQUIRE(effect.closes.size() == 1);
+  CHECK(effect.closes.front().task != end.task);
+}
+
 TEST_CASE("walks sound closes the watching and nothing else") {
   Past past = with_acts({{Foot::lh, act(ActionKind::see_again)}});
   TaskRow watch;

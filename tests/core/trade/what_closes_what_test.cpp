@@ -142,8 +142,7 @@ Kinds expected_of(News news) {
       return {"watching"};
     case News::gone:
       return {"wrap off",      "first look at a block", "block check", "block off",
-              "farmer's look", "trimmer's look",        "watching",    "vet",
-              "held back"};
+              "farmer's look", "trimmer's look",        "watching",    "vet"};
   }
   return {};
 }
