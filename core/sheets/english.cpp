@@ -197,7 +197,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::other_owner, "{owner}: {words}"},
     {S::done_on, "done on"},
     {S::from_day, "not before {date}"},
-    {S::late, "late"},
     {S::was_due_by, "late, was due by {date}"},
     {S::not_done_title, "Not done, and why"},
     {S::everything_done,

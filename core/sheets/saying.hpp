@@ -114,8 +114,7 @@ enum class Saying {
   for_vet,
   other_owner,  // {owner} {words}
   done_on,
-  from_day,  // {date}
-  late,
+  from_day,    // {date}
   was_due_by,  // {date}
   not_done_title,
   everything_done,

@@ -47,10 +47,6 @@ std::vector<CowOnDay> cows_of(const Tasks& of_one_day) {
   return cows;
 }
 
-bool is_late(const TaskRow& task, Day today) {
-  return task.overdue <= today;
-}
-
 /// What stands under one heading: cows with something to do on a day, listed under one owner.
 struct CowsOfOwner {
   Owner owner = Owner::farmer;
@@ -68,13 +64,6 @@ std::vector<CowsOfOwner> by_owner(const std::vector<CowOnDay>& cows) {
     if (!of.cows.empty()) owners.push_back(std::move(of));
   }
   return owners;
-}
-
-bool all_late(const std::vector<CowOnDay>& cows, Day today) {
-  return std::all_of(cows.begin(), cows.end(), [&](const CowOnDay& cow) {
-    return std::all_of(cow.tasks.begin(), cow.tasks.end(),
-                       [&](const TaskRow* task) { return is_late(*task, today); });
-  });
 }
 
 /// From when on the farm may do it, where that is not yet and not only on the last day.
@@ -102,15 +91,11 @@ std::optional<Day> not_before(const std::vector<CowOnDay>& cows, Day today) {
 /// What is the same of every line is said in the heading above them.
 struct UnderHeading {
   Owner owner = Owner::farmer;
-  bool late = false;
   std::optional<Day> not_before = {};
 };
 
-/// That it is late comes first: a word at the end of a long line is not read.
 Runs task_line(const TaskRow& task, const UnderHeading& under, Day today, const Wording& wording) {
   Runs line;
-  const bool says_late = is_late(task, today) && !under.late;
-  if (says_late) line.push_back(strong(wording.say(Saying::late) + ": "));
   line.push_back(
       plain(task.owner == under.owner
                 ? task.words
@@ -147,7 +132,9 @@ TaskItem item_of(const CowOnDay& cow, const UnderHeading& under, const DaySheet&
 Heading heading_of(const CowsOfOwner& of, const UnderHeading& under, const DaySheet& sheet) {
   const Wording& wording = sheet.wording;
   const Day due = of.cows.front().tasks.front()->due;
-  std::string words = wording.say(under.late ? Saying::was_due_by : Saying::by_day,
+  // Also while its last good day is still to come: a day that is past says no more by when.
+  const bool is_late = due < sheet.today;
+  std::string words = wording.say(is_late ? Saying::was_due_by : Saying::by_day,
                                   {{"date", wording.date(due, sheet.today)}});
   if (under.not_before) {
     const std::string from = wording.date(*under.not_before, sheet.today);
@@ -160,8 +147,7 @@ Heading heading_of(const CowsOfOwner& of, const UnderHeading& under, const DaySh
 }
 
 void add_list(std::vector<Block>& blocks, const CowsOfOwner& of, const DaySheet& sheet) {
-  const UnderHeading under{of.owner, all_late(of.cows, sheet.today),
-                           not_before(of.cows, sheet.today)};
+  const UnderHeading under{of.owner, not_before(of.cows, sheet.today)};
   TaskList list{sheet.wording.say(Saying::done_on), {}};
   for (const CowOnDay& cow : of.cows) list.items.push_back(item_of(cow, under, sheet));
   blocks.emplace_back(heading_of(of, under, sheet));

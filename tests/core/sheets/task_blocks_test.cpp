@@ -60,16 +60,6 @@ TEST_CASE("what is past its last good day is called late, what is due today toda
         "77  [ ] wrap off\n");
 }
 
-TEST_CASE("where only some of a day are late, each late line says so first") {
-  InventedDay day("Hollow Meadow");
-  day.task("412", TaskKind::wrap_off, Owner::farmer, -6);
-  day.task("77", TaskKind::look_at_foot, Owner::farmer, -6).overdue = day.input().printed + 1;
-  CHECK(text_of(day) ==
-        "By Wed 18 Nov (for the farm)\n"
-        "77   [ ] see her again\n"
-        "412  [ ] late: wrap off\n");
-}
-
 TEST_CASE("the farm is told from when on a wrap may come off") {
   InventedDay day("Hollow Meadow");
   TaskRow& wrap = day.task("412", TaskKind::wrap_off, Owner::farmer, 5);
@@ -110,6 +100,15 @@ TEST_CASE("tasks and cows are counted apart") {
   CHECK(words() == "1 task on 1 cow");
   day.task("412", TaskKind::look_at_foot, Owner::trimmer, 2);
   CHECK(words() == "2 tasks on 1 cow");
+}
+
+TEST_CASE("a day that is past is called late also while its last good day is still to come") {
+  InventedDay day("Hollow Meadow");
+  TaskRow& task = day.task("412", TaskKind::wrap_off, Owner::farmer, -1);
+  task.overdue = task.due + 3;
+  CHECK(text_of(day) ==
+        "Late, was due by Mon 23 Nov (for the farm)\n"
+        "412  [ ] wrap off\n");
 }
 
 }  // namespace evenclaw
