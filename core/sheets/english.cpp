@@ -197,6 +197,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::other_owner, "{owner}: {words}"},
     {S::done_on, "done on"},
     {S::from_day, "not before {date}"},
+    {S::day_in_doubt, "{what} ({date} was said, and nobody answered whether that is meant)"},
     {S::was_due_by, "late, was due by {date}"},
     {S::not_done_title, "Not done, and why"},
     {S::everything_done,

@@ -114,8 +114,9 @@ enum class Saying {
   for_vet,
   other_owner,  // {owner} {words}
   done_on,
-  from_day,    // {date}
-  was_due_by,  // {date}
+  from_day,      // {date}
+  day_in_doubt,  // {what} {date}
+  was_due_by,    // {date}
   not_done_title,
   everything_done,
   was_not_done,

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <tuple>
 
+#include "core/sheets/days_in_doubt.hpp"
 #include "core/trade/after_leaving.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
@@ -149,6 +150,23 @@ const CowRow* left_among(const std::vector<CowRow>& cows, CowId id) {
   return found == cows.end() ? nullptr : &*found;
 }
 
+/// Open tasks, a day nobody answered for as it was asked; of a cow who left what her new owner or
+/// the slaughterhouse must know of.
+std::vector<TaskRow> open_as_told(const VisitSheetInput& input, const CowsById& cows,
+                                  const Wording& wording) {
+  std::vector<TaskRow> open;
+  for (const TaskRow& row : input.rows.tasks) {
+    const CowRow* left = left_among(input.rows.cows, row.cow);
+    const bool is_hers = left == nullptr || holds_after_leaving(row, *left, input.printed);
+    if (!row.open || !is_hers) continue;
+    const auto seen = cows.find(row.cow);
+    const auto asked =
+        seen == cows.end() ? std::nullopt : day_in_doubt(input, seen->second, row, wording);
+    open.push_back(asked.value_or(row));
+  }
+  return open;
+}
+
 bool is_told(const WarningShown& shown) {
   return !shown.decision.empty() && shown.decision != went_ahead;
 }
@@ -178,11 +196,8 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
   add_warnings(cows, input);
   CowNames names(input.rows.cows, wording);
   auto missing = not_seen_of(input, cows, names);
-  auto tasks = open_tasks_in_order(input.rows.tasks, names);
-  std::erase_if(tasks, [&](const TaskRow* task) {
-    const CowRow* left = left_among(input.rows.cows, task->cow);
-    return left != nullptr && !holds_after_leaving(*task, *left, input.printed);
-  });
+  std::vector<TaskRow> open_rows = open_as_told(input, cows, wording);
+  auto tasks = open_tasks_in_order(open_rows, names);
   std::vector<CowSeen> in_order;
   in_order.reserve(cows.size());
   for (auto& [id, cow] : cows) {
@@ -191,8 +206,13 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
   }
   std::sort(in_order.begin(), in_order.end(),
             [&](const CowSeen& a, const CowSeen& b) { return names.before(a.cow, b.cow); });
-  return {input,           wording, std::move(names), std::move(in_order), std::move(missing),
-          std::move(tasks)};
+  return {input,
+          wording,
+          std::move(names),
+          std::move(in_order),
+          std::move(missing),
+          std::move(tasks),
+          std::move(open_rows)};
 }
 
 bool is_on(const OnFootRow& row, Day day) {

@@ -36,6 +36,7 @@ struct VisitView {
   // Open ones, by due day, owner, cow and foot. Of a cow who left only what her new owner or the
   // slaughterhouse must know of.
   std::vector<const TaskRow*> tasks;
+  std::vector<TaskRow> open_rows;  // what `tasks` points to, as told; moves with the view
 };
 
 VisitView view_of(const VisitSheetInput& input, const Wording& wording);
