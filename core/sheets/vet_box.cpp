@@ -143,6 +143,7 @@ struct VetCall {
   bool is_of_today = true;    // made at this visit
   std::string status = {};    // whether he was asked for
   bool is_to_see_her = true;  // not only asked for pain relief
+  VetUrgency urgency = VetUrgency::today;
 };
 
 /// Asked for twice for one place, he is rung once: as late as the first was, for what was seen
@@ -157,6 +158,7 @@ void add_call(std::vector<VetCall>& calls, VetCall call) {
   const bool is_told = same->why == call.why && same->when == call.when;
   if (is_told) return;
   same->why = call.why + "; " + same->why;
+  same->urgency = std::min(same->urgency, call.urgency);
   same->is_of_today = same->is_of_today || call.is_of_today;
 }
 
@@ -165,6 +167,17 @@ bool is_called_to(const std::vector<VetCall>& calls, std::optional<Foot> foot) {
     const bool is_there = !call.foot || call.foot == foot;
     return call.is_of_today && call.is_to_see_her && is_there;
   });
+}
+
+/// How soon what is seen there wants him; of every foot when none is given.
+VetUrgency urgency_there(const VisitView& view, const CowSeen& cow, std::optional<Foot> foot) {
+  VetUrgency urgency = VetUrgency::later;
+  for (const SignOfHer& sign : signs_of_her(cow)) {
+    const bool is_elsewhere = foot && sign.foot && sign.foot != foot;
+    const bool is_known = vet_on_record(view, cow, sign) == VetOnRecord::knows;
+    if (!is_elsewhere && !is_known) urgency = std::min(urgency, sign.sign->urgency);
+  }
+  return urgency;
 }
 
 void add_tasks(std::vector<VetCall>& calls, const VisitView& view, CowId cow,
@@ -177,6 +190,11 @@ void add_tasks(std::vector<VetCall>& calls, const VisitView& view, CowId cow,
     VetCall call{task->foot, why_vet(view, *task, stops),
                  when_vet(*task, view.input.printed, wording), is_of_today};
     call.is_to_see_her = !is_for_pain_relief(*task);
+    call.urgency = task->due <= view.input.printed ? VetUrgency::today : VetUrgency::later;
+    if (is_of_today && call.is_to_see_her) {
+      const CowSeen& seen = *find_cow(view, cow);
+      call.urgency = std::min(call.urgency, urgency_there(view, seen, task->foot));
+    }
     if (is_of_today && call.is_to_see_her) call.status = wording.say(Saying::vet_is_asked_for);
     add_call(calls, std::move(call));
   }
@@ -207,9 +225,10 @@ void add_signs(std::vector<VetCall>& calls, const VisitView& view, const CowSeen
     const bool tells_all = sign.foot || is_of_her_alone;
     const std::string why = tells_all ? why_vet_today(view, cow, sign.foot)
                                       : wording.list(signs_of(view, cow, std::nullopt));
-    const Saying status = status_of(view, cow, sign, stops);
-    calls.push_back(
-        {sign.foot, why, wording.say(Saying::vet_ring_today), true, wording.say(status)});
+    VetCall call{sign.foot, why, wording.say(Saying::vet_ring_today)};
+    call.urgency = sign.sign->urgency;
+    call.status = wording.say(status_of(view, cow, sign, stops));
+    calls.push_back(std::move(call));
   }
 }
 
@@ -257,6 +276,17 @@ void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId
   }
 }
 
+/// "came lame on right hind": a cow with sores that is lame is what the vet asks after first.
+void add_how_she_came(std::vector<VetCall>& calls, const VisitView& view, const CowSeen& cow) {
+  const bool is_told = calls.empty() || !cow.came_lame || !may_be_notifiable(view, cow);
+  if (is_told) return;
+  const Wording& wording = view.wording;
+  calls.front().why += ", " + (cow.lame.empty() ? wording.say(Saying::vet_came_lame)
+                                                : wording.say(Saying::came_lame_on,
+                                                              {{"feet", wording.feet(cow.lame)}}));
+}
+
+/// The most urgent first.
 std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* seen,
                                const std::vector<const Warning*>& stops) {
   std::vector<VetCall> calls;
@@ -266,6 +296,9 @@ std::vector<VetCall> calls_for(const VisitView& view, CowId cow, const CowSeen* 
     add_stops(calls, view, *seen, stops);
   }
   add_earlier_stops(calls, view, cow);
+  std::stable_sort(calls.begin(), calls.end(),
+                   [](const VetCall& a, const VetCall& b) { return a.urgency < b.urgency; });
+  if (seen != nullptr) add_how_she_came(calls, view, *seen);
   return calls;
 }
 

@@ -205,4 +205,25 @@ TEST_CASE(
   CHECK(text.find("# 513") < text.find("# 77  Left hind, bleeding"));
 }
 
+TEST_CASE("how a cow came stands beside what could be notifiable of her") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::lame, {Foot::rh});
+  day.did({ActionKind::fever});
+  day.did({ActionKind::sore_mouth});
+  CHECK(holds(vet_box_text(day.input()),
+              "# 412  The cow, fever and sore mouth, came lame on right hind\n"));
+}
+
+TEST_CASE("of one cow what is most urgent is read first") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lf, Claw::outside, Lesion::sw});
+  day.task_on(Foot::lf, Claw::none, TaskKind::vet, Owner::vet, 2);
+  day.did({ActionKind::bleeding, Foot::rh});
+  const std::string text = vet_box_text(day.input());
+  CAPTURE(text);
+  CHECK(holds(text, "# 412  Right hind, bleeding that does not stop\n"));
+  CHECK(text.find("Right hind") < text.find("Left front"));
+}
+
 }  // namespace evenclaw
