@@ -4,22 +4,10 @@
 
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
-#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
 namespace {
-
-bool hurts_on(const CowSeen& cow, Foot foot, Claw claw) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
-    const bool is_there = row->foot == foot && (row->claw == claw || row->claw == Claw::both);
-    const Hurts hurts = facts_of(row->lesion).hurts;
-    const bool is_bad = hurts == Hurts::when_bad && row->degree == Degree::bad;
-    const bool is_foul =
-        row->lesion == Lesion::ip || (row->lesion == Lesion::sw && row->claw == Claw::both);
-    return is_there && !is_foul && (hurts == Hurts::yes || is_bad);
-  });
-}
 
 void add_new(std::vector<Saying>& all, Saying saying) {
   if (std::find(all.begin(), all.end(), saying) == all.end()) all.push_back(saying);
@@ -37,9 +25,6 @@ std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
   for (const Foot one : all_feet) {
     if (foot && one != *foot) continue;
     if (!short_toes_on(view, cow, one).empty()) add_new(sayings, Saying::nothing_off_toe);
-    if (hurts_on(cow, one, Claw::outside) && hurts_on(cow, one, Claw::inside)) {
-      add_new(sayings, Saying::no_block_both_hurt);
-    }
   }
   std::vector<std::string> words;
   words.reserve(sayings.size());

@@ -58,6 +58,7 @@ enum class Saying {
   no_vet,
   nobody_answered,
   was_gone_past,
+  ask_what_was_meant,
   leave_foot_alone,
   let_her_be,
   nothing_off_toe,

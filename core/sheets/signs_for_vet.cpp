@@ -4,7 +4,8 @@
 #include <iterator>
 #include <utility>
 
-#include "core/trade/call_line/lexer.hpp"
+#include "core/sheets/signs_in_words.hpp"
+#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
@@ -86,7 +87,8 @@ constexpr SignForVet table[] = {
     {"lame-on-two-legs", {}, {}, false, VetUrgency::today, {}, by_its_check},
     {"it-stinks", {}, {}, false, VetUrgency::today, {}, by_its_check},
     {"toe-far-too-short", {}, {}, false, VetUrgency::today, {}, by_its_check},
-    {"act-reserved-for-vet", {}, {}, false, VetUrgency::today, {}, by_its_check}};
+    {"act-reserved-for-vet", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {both_claws_rule, {}, {}, false, VetUrgency::today, Saying::no_block_both_hurt, by_its_check}};
 
 constexpr ActionKind signs_of_illness[] = {Act::sore_mouth, Act::blisters, Act::fever};
 
@@ -102,25 +104,6 @@ const SignForVet* sign_found(const FindingRow& finding) {
     return row.found == finding.lesion && row.is_above_both == is_above_both;
   });
   return found == std::end(table) ? nullptr : found;
-}
-
-/// Kept as the reason why her turn was broken off, these are no call and no check hears them.
-constexpr std::string_view falls[] = {
-    "went down",       "going down",        "gone down",  "is down",     "fell",     "collapsed",
-    "bricht zusammen", "zusammengebrochen", "umgefallen", "hingefallen", "zu boden", "am boden"};
-
-std::string spaced_words(std::string_view text) {
-  std::string words = " ";
-  for (const Token& token : tokens_of(text)) words += token.folded + ' ';
-  return words;
-}
-
-bool tells_of_a_fall(const TurnRow& turn) {
-  if (turn.end == TurnEnd::done || turn.end_reason.empty()) return false;
-  const std::string said = spaced_words(turn.end_reason);
-  return std::any_of(std::begin(falls), std::end(falls), [&](std::string_view fall) {
-    return said.find(' ' + std::string(fall) + ' ') != std::string::npos;
-  });
 }
 
 bool shows(const CowSeen& cow, ActionKind sign) {
@@ -140,18 +123,65 @@ void add_new(std::vector<SignOfHer>& signs, const SignForVet* sign, std::optiona
   if (!is_known) signs.push_back({sign, foot});
 }
 
+bool hurts_on(const CowSeen& cow, Foot foot, Claw claw) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+    const bool is_there = row->foot == foot && (row->claw == claw || row->claw == Claw::both);
+    const Hurts hurts = facts_of(row->lesion).hurts;
+    const bool is_bad = hurts == Hurts::when_bad && row->degree == Degree::bad;
+    const bool is_foul =
+        row->lesion == Lesion::ip || (row->lesion == Lesion::sw && row->claw == Claw::both);
+    return is_there && !is_foul && (hurts == Hurts::yes || is_bad);
+  });
+}
+
+const SignForVet* sign_of_check(std::string_view check) {
+  const auto found = std::find_if(std::begin(table), std::end(table),
+                                  [check](const SignForVet& row) { return row.check == check; });
+  return found == std::end(table) ? nullptr : found;
+}
+
+/// Called of her or found on her.
+std::vector<SignOfHer> signs_on_record(const CowSeen& cow) {
+  std::vector<SignOfHer> signs;
+  for (const ActionRow* row : cow.actions) add_new(signs, sign_seen(row->action), row->foot);
+  for (const FindingRow* row : cow.findings) add_new(signs, sign_found(*row), row->foot);
+  for (const Foot foot : all_feet) {
+    if (do_both_claws_hurt(cow, foot)) add_new(signs, sign_of_check(both_claws_rule), foot);
+  }
+  return signs;
+}
+
+bool is_among(const std::vector<SignOfHer>& signs, const SignForVet* sign) {
+  return std::any_of(signs.begin(), signs.end(),
+                     [sign](const SignOfHer& one) { return one.sign == sign; });
+}
+
+/// What the words of a turn that was not done tell of, where no call of hers tells it.
+std::vector<const SignForVet*> told_in_words(const CowSeen& cow, const TurnRow& turn) {
+  if (turn.end == TurnEnd::done || turn.end_reason.empty()) return {};
+  std::vector<const SignForVet*> told = signs_in_words(turn.end_reason);
+  const std::vector<SignOfHer> known = signs_on_record(cow);
+  std::erase_if(told, [&](const SignForVet* sign) { return is_among(known, sign); });
+  return told;
+}
+
 }  // namespace
 
 std::span<const SignForVet> signs_for_vet() {
   return table;
 }
 
+bool do_both_claws_hurt(const CowSeen& cow, Foot foot) {
+  return hurts_on(cow, foot, Claw::outside) && hurts_on(cow, foot, Claw::inside);
+}
+
 std::vector<SignOfHer> signs_of_her(const CowSeen& cow) {
-  std::vector<SignOfHer> signs;
-  for (const ActionRow* row : cow.actions) add_new(signs, sign_seen(row->action), row->foot);
-  for (const FindingRow* row : cow.findings) add_new(signs, sign_found(*row), row->foot);
+  std::vector<SignOfHer> signs = signs_on_record(cow);
   for (const TurnRow* turn : cow.turns) {
-    if (tells_of_a_fall(*turn)) add_new(signs, sign_seen(Act::went_down), std::nullopt);
+    for (const SignForVet* sign : told_in_words(cow, *turn)) {
+      if (is_among(signs, sign)) continue;
+      signs.push_back({sign, std::nullopt, is_not_understood(turn->end_reason)});
+    }
   }
   return signs;
 }
@@ -169,8 +199,7 @@ std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
     if (is_there) add(wording.act(*row, view.input.visit.day));
   }
   for (const TurnRow* turn : cow.turns) {
-    const bool is_told = foot || shows(cow, Act::went_down) || !tells_of_a_fall(*turn);
-    if (is_told) continue;
+    if (foot || told_in_words(cow, *turn).empty()) continue;
     const Saying end =
         turn->end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished;
     add(wording.say(Saying::with_reason, {{"what", wording.say(end)}, {"why", turn->end_reason}}));

@@ -30,15 +30,24 @@ struct SignForVet {
 
 std::span<const SignForVet> signs_for_vet();
 
+/// The check that both claws of a foot hurt. Its row holds neither sign nor lesion: that they do
+/// follows from all that was found on the foot.
+inline constexpr std::string_view both_claws_rule = "both-claws-painful";
+
 /// A sign of hers and the foot it is on; of all of her when on none.
 struct SignOfHer {
   const SignForVet* sign = nullptr;
   std::optional<Foot> foot;
+  bool is_only_asked = false;  // a line that was not understood may tell of it
 };
 
 /// What was called, found, or said as the reason why she was let out ("went down"), each once for a
-/// place. A fall said so stands for the call "went down in the crush".
+/// place. A fall said so stands for the call "went down in the crush". Then what a line may tell of
+/// that was not understood.
 std::vector<SignOfHer> signs_of_her(const CowSeen& cow);
+
+/// What was found on each of the claws hurts: no good one is left for a block.
+bool do_both_claws_hurt(const CowSeen& cow, Foot foot);
 
 /// The signs of that foot in words, or of the whole cow when no foot is given, each once. What was
 /// found is not among them.

@@ -1,6 +1,7 @@
 #include "core/sheets/vet_box.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 #include <span>
 #include <utility>
@@ -8,6 +9,7 @@
 #include "core/sheets/foot_lines.hpp"
 #include "core/sheets/left_for_vet.hpp"
 #include "core/sheets/signs_for_vet.hpp"
+#include "core/sheets/signs_in_words.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
@@ -227,7 +229,11 @@ void add_signs(std::vector<VetCall>& calls, const VisitView& view, const CowSeen
                                       : wording.list(signs_of(view, cow, std::nullopt));
     VetCall call{sign.foot, why, wording.say(Saying::vet_ring_today)};
     call.urgency = sign.sign->urgency;
-    call.status = wording.say(status_of(view, cow, sign, stops));
+    if (sign.is_only_asked) {
+      call.when = wording.say(Saying::ask_what_was_meant);
+    } else {
+      call.status = wording.say(status_of(view, cow, sign, stops));
+    }
     calls.push_back(std::move(call));
   }
 }
@@ -363,6 +369,19 @@ bool leaves_something_alone(const VisitView& view, CowId cow) {
   return !left_alone(view, seen, calls_for(view, cow, seen, stops)).empty();
 }
 
+/// News nobody could read, or of which nobody could be sure, that may tell of a sign.
+std::vector<NoticeItem> asked_items(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<NoticeItem> items;
+  for (const AskedOnSheet& asked : view.input.asked) {
+    if (signs_in_words(asked.words).empty()) continue;
+    items.push_back(
+        {asked.cow,
+         {{plain(asked.words)}, {plain(as_sentence(wording.say(Saying::ask_what_was_meant)))}}});
+  }
+  return items;
+}
+
 /// That nobody leaves is read before any cow.
 std::optional<Runs> standstill(const VisitView& view, const std::vector<CowForVet>& cows) {
   const bool is_told = !cows.empty() && cows.front().urgency == VetUrgency::reportable;
@@ -380,14 +399,17 @@ Saying title_of(const std::vector<CowForVet>& cows) {
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<CowForVet> cows = cows_for_vet(view);
-  BoxedNotice box{wording.say(title_of(cows)), {}, {}};
-  if (cows.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
+  std::vector<NoticeItem> asked = asked_items(view);
+  const Saying title = asked.empty() ? title_of(cows) : Saying::vet_today_title;
+  BoxedNotice box{wording.say(title), {}, {}};
+  if (cows.empty() && asked.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
   if (auto lead = standstill(view, cows)) box.items.push_back({"", {*std::move(lead)}});
   bool is_left_alone = false;
   for (const CowForVet& called : cows) {
     box.items.push_back(vet_item(view, called.cow));
     is_left_alone = is_left_alone || leaves_something_alone(view, called.cow);
   }
+  std::move(asked.begin(), asked.end(), std::back_inserter(box.items));
   box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
   box.foot = {plain(wording.say(Saying::vet_decides))};
   if (is_left_alone) box.foot.push_back(plain(' ' + wording.say(Saying::left_alone_status)));

@@ -9,8 +9,8 @@
 namespace evenclaw {
 
 /// Each cow of cows_for_vet() once, with whether the vet was asked for; signs of a disease the law
-/// wants reported, and that nobody leaves, lead; of one cow what is most urgent. One sentence
-/// instead of a box when there is none.
+/// wants reported, and that nobody leaves, lead; of one cow what is most urgent. Then what was
+/// asked of news that may tell of a sign. One sentence instead of a box when there is none of it.
 std::vector<Block> vet_box(const VisitView& view);
 
 /// The cows of the box, the leg and why, a line for each, below a heading of level 3: for a page

@@ -8,6 +8,8 @@ namespace evenclaw {
 
 namespace {
 
+constexpr std::string_view block_on_painful_rule = "block-on-painful-claw";
+
 bool came_since(const VisitView& view, CowId cow) {
   return std::any_of(view.input.rows.tasks.begin(), view.input.rows.tasks.end(),
                      [&](const TaskRow& task) {
@@ -60,6 +62,17 @@ bool was_settled_in_words(const CowSeen& cow, const SignOfHer& sign) {
   return any_decision(cow, sign, is_settled) && !any_decision(cow, sign, is_open);
 }
 
+/// That both claws hurt is seen and weighed by whoever decides, be it only to go ahead: then no vet
+/// is needed. Of a foot with a block the check of the block asks in its stead.
+bool was_decided_on(const CowSeen& cow, const SignOfHer& sign) {
+  if (sign.sign->check != both_claws_rule) return false;
+  return std::any_of(cow.warnings.begin(), cow.warnings.end(), [&](const WarningShown* shown) {
+    const std::string& rule = shown->warning.rule;
+    const bool is_it = rule == both_claws_rule || rule == block_on_painful_rule;
+    return is_it && shown->warning.foot == sign.foot && !shown->decision.empty();
+  });
+}
+
 }  // namespace
 
 bool is_vet_asked_for(const VisitView& view, const CowSeen& cow) {
@@ -84,7 +97,8 @@ bool was_gone_past(const CowSeen& cow, const SignOfHer& sign) {
 VetOnRecord vet_on_record(const VisitView& view, const CowSeen& cow, const SignOfHer& sign) {
   if (is_past_the_vet(view, cow.cow)) return VetOnRecord::knows;
   if (is_vet_asked_for(view, cow)) return VetOnRecord::asked;
-  const bool is_known = is_in_his_hands(view, cow, sign) || was_settled_in_words(cow, sign);
+  const bool is_known = is_in_his_hands(view, cow, sign) || was_settled_in_words(cow, sign) ||
+                        was_decided_on(cow, sign);
   return is_known ? VetOnRecord::knows : VetOnRecord::no;
 }
 

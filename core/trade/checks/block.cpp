@@ -102,7 +102,8 @@ Firing on_painful(const Situation& situation, const FootCall& call, const Action
                          : std::string("that was opened");
   const std::string what = "Block on the claw " + why + " (" + where + ").";
   if (cannot_bear_a_block(past, call, partner(claw))) {
-    firing.warning.words = sentence(where) + " is blocked, but both claws hurt: no block; vet?";
+    firing.warning.words =
+        sentence(where) + " is blocked: both claws hurt, no good one for a block. Vet?";
     with_go_ahead(firing.warning, {}, situation.language);
     return firing;
   }

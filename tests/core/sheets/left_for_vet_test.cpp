@@ -68,7 +68,7 @@ TEST_CASE("what to leave alone until the vet comes follows from what was called,
          day.found({Foot::lh, Claw::outside, Lesion::su});
          day.found({Foot::lh, Claw::inside, Lesion::wla});
        },
-       "no block"},
+       "no good one for a block"},
       {"one hurts, the other is bruised",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::outside, Lesion::su});

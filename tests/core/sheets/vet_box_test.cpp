@@ -226,4 +226,16 @@ TEST_CASE("of one cow what is most urgent is read first") {
   CHECK(text.find("Right hind") < text.find("Left front"));
 }
 
+TEST_CASE("a line nobody understood that may tell of a sign is asked about in the box") {
+  InventedDay day("Hollow Meadow");
+  day.turn("331").end = TurnEnd::unfinished;
+  day.last_turn().end_reason = "\"331 foo bar blisters everywhere\" was not understood";
+  const std::string text = vet_box_text(day.input());
+  CAPTURE(text);
+  CHECK(holds(text,
+              "# 331  The cow, not finished: \"331 foo bar blisters everywhere\" was not "
+              "understood\n"));
+  CHECK(holds(text, "#      Ask the trimmer today what was meant;"));
+}
+
 }  // namespace evenclaw

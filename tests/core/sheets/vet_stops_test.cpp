@@ -169,4 +169,33 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   CHECK(holds(page, "412: Right hind, bleeding that does not stop; Left hind, pus"));
 }
 
+TEST_CASE("a foot both of whose claws hurt stands in the box until somebody decided on it") {
+  const struct {
+    const char* rule;
+    Rank rank;
+    const char* decision;
+    bool is_told;
+  } rows[] = {{"both-claws-painful", Rank::ask, "", true},
+              {"both-claws-painful", Rank::ask, "go ahead", false},
+              {"block-on-painful-claw", Rank::stop, "", true},
+              {"block-on-painful-claw", Rank::stop, "go ahead", false}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.found({Foot::lh, Claw::outside, Lesion::su});
+    day.found({Foot::lh, Claw::inside, Lesion::su});
+    day.warned(row.rank, "Left hind: both claws hurt, no good one for a block. Vet?", row.decision);
+    Warning& warning = day.input().warnings.back().shown.warning;
+    warning.rule = row.rule;
+    warning.foot = Foot::lh;
+    warning.claw = row.rank == Rank::ask ? Claw::both : Claw::inside;
+    const std::string text = box_text(day.input());
+    CAPTURE(text);
+    CHECK(holds(text, "# 412  Left hind, outside claw: sole ulcer") == row.is_told);
+    CHECK(holds(text, "#      Both claws hurt, no good one for a block.\n") == row.is_told);
+    CHECK_FALSE(holds(page_text(day.input()), "Vet? Not answered"));
+  }
+}
+
 }  // namespace evenclaw

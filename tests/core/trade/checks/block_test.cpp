@@ -105,7 +105,8 @@ TEST_CASE("with both claws hurting there is no good claw to offer") {
       {foot(Foot::lh, {found(Lesion::su, Claw::both)}, {act(ActionKind::block_on, Claw::inside)})});
   const std::vector<Warning> warnings = check_turn(turn, {}, first_of_november, false, english());
   REQUIRE(warnings.size() == 1);
-  CHECK(warnings[0].words == "Left hind inside is blocked, but both claws hurt: no block; vet?");
+  CHECK(warnings[0].words ==
+        "Left hind inside is blocked: both claws hurt, no good one for a block. Vet?");
 }
 
 TEST_CASE("a block left on from last time on a claw that hurts today is a stop") {

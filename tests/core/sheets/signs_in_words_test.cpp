@@ -1,0 +1,59 @@
+#include "core/sheets/signs_in_words.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// The acts and lesions of the rows, "went_down fever".
+std::string named(std::string_view words) {
+  std::string all;
+  for (const SignForVet* sign : signs_in_words(words)) {
+    if (!all.empty()) all += ' ';
+    all += sign->seen ? word_of(*sign->seen) : word_of(*sign->found);
+  }
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("why she was let out and a line nobody understood may tell of a sign") {
+  const struct {
+    const char* words;
+    const char* named;
+  } rows[] = {{"went down", "went_down"},
+              {"went down in the crush", "went_down"},
+              {"fever and sore mouth", "sore_mouth fever"},
+              {"sie liegt am Boden", "went_down"},
+              {"no time", ""},
+              {"swollen hock", ""},
+              {"\"331 xyzzy went down badly\" was not understood", "went_down"},
+              {"\"331 foo blisters\", \"LH bar\" were not understood", "blisters"},
+              {"\"331 LH foul smellz\" was not understood", "IP"},
+              {"\"331 Fieber xyz\" was not understood", "fever"},
+              {"\"331 LH keeps bleeding, foo\" was not understood", "bleeding"},
+              {"\"331 LH SU foo\" was not understood", ""}};
+
+  for (const auto& row : rows) CHECK_MESSAGE(named(row.words) == row.named, row.words);
+}
+
+TEST_CASE("a sign in a line nobody understood is only asked about, one of a reason is told") {
+  for (const auto& [words, is_asked] :
+       {std::pair("\"331 foo blisters\" was not understood", true), std::pair("fever", false)}) {
+    InventedDay day("Hollow Meadow");
+    TurnRow& turn = day.turn("331");
+    turn.end = TurnEnd::unfinished;
+    turn.end_reason = words;
+    const VisitView view = view_of(day.input(), english_wording());
+    const std::vector<SignOfHer> signs = signs_of_her(view.cows.at(0));
+    REQUIRE(signs.size() == 1);
+    CHECK(signs.front().is_only_asked == is_asked);
+  }
+}
+
+}  // namespace evenclaw
