@@ -286,18 +286,6 @@ Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vecto
   return Done{};
 }
 
-/// To whom the vet came, as told on the day of the visit.
-Outcome add_vet_came(VisitSheetInput& input, Store& store) {
-  std::vector<TaskRow> closed;
-  Faults faults;
-  fill(closed, faults, store, input.visit.herd,
-       {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))},
-        {"closed_on", Compare::equal, Cell(to_text(input.visit.day))}});
-  if (!faults.empty()) return faults;
-  for (const TaskRow& task : closed) input.vet_came.push_back(task.cow);
-  return Done{};
-}
-
 /// The visit it can be set beside, with what was found then; and who was left lame before.
 Outcome add_earlier(VisitSheetInput& input, Store& store) {
   const VisitRow& visit = input.visit;
@@ -370,8 +358,6 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   input.stated = *std::move(stated);
   const Outcome earlier = add_earlier(input, ports.store);
   if (!earlier) return earlier.faults();
-  const Outcome came = add_vet_came(input, ports.store);
-  if (!came) return came.faults();
   const Outcome told = add_told(input, ports, visit);
   if (!told) return told.faults();
   return input;

@@ -18,11 +18,6 @@ bool came_since(const VisitView& view, CowId cow) {
                      });
 }
 
-bool came_that_day(const VisitView& view, CowId cow) {
-  const auto& came = view.input.vet_came;
-  return std::find(came.begin(), came.end(), cow) != came.end();
-}
-
 /// What he was only asked for, as pain relief, he need not know of.
 bool is_on_his_word(const ActionRow& row) {
   if (row.action == ActionKind::pain_relief_asked) return false;
@@ -35,10 +30,8 @@ bool is_foul_treated(const ActionRow& row) {
   return row.action == ActionKind::vet_plan || (is_medicine && is_on_his_word(row));
 }
 
-/// That he came, told today, is of what was there before: foul is what he came for.
-bool is_in_his_hands(const VisitView& view, const CowSeen& cow, const SignOfHer& sign) {
+bool is_in_his_hands(const CowSeen& cow, const SignOfHer& sign) {
   const bool is_foul = sign.sign->until_then == Saying::no_wrap_on_foul;
-  if (is_foul && came_that_day(view, cow.cow)) return true;
   return std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
     const bool is_there = sign.foot && row->foot == sign.foot;
     return (is_there && is_on_his_word(*row)) || (is_foul && is_foul_treated(*row));
@@ -97,8 +90,8 @@ bool was_gone_past(const CowSeen& cow, const SignOfHer& sign) {
 VetOnRecord vet_on_record(const VisitView& view, const CowSeen& cow, const SignOfHer& sign) {
   if (is_past_the_vet(view, cow.cow)) return VetOnRecord::knows;
   if (is_vet_asked_for(view, cow)) return VetOnRecord::asked;
-  const bool is_known = is_in_his_hands(view, cow, sign) || was_settled_in_words(cow, sign) ||
-                        was_decided_on(cow, sign);
+  const bool is_known =
+      is_in_his_hands(cow, sign) || was_settled_in_words(cow, sign) || was_decided_on(cow, sign);
   return is_known ? VetOnRecord::knows : VetOnRecord::no;
 }
 

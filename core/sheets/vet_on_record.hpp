@@ -6,8 +6,9 @@
 namespace evenclaw {
 
 /// Nothing; the vet was asked for at this visit and has not come; he knows of it: he came since,
-/// had a hand in it, foul is treated by his plan or he was told today to have come, or the check of
-/// the sign was answered in words that settle it. "Go ahead" settles nothing.
+/// had a hand in it, foul is treated by his plan, or the check of the sign was answered in words
+/// that settle it. "Go ahead" settles nothing but that both claws of a foot hurt. That he came,
+/// told at this visit of what was there before, is no word on what was found at it.
 enum class VetOnRecord { no, asked, knows };
 
 VetOnRecord vet_on_record(const VisitView& view, const CowSeen& cow, const SignOfHer& sign);

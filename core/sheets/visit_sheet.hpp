@@ -99,7 +99,6 @@ struct VisitSheetInput {
   std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
   std::vector<StillLame> still_lame = {};  // of earlier visits, not seen at this one
   std::vector<EarlierStop> earlier_stops = {};  // what stops_left_open() chose
-  std::vector<CowId> vet_came = {};             // to these, as told on the day of the visit
   std::vector<TurnWarning> warnings;            // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;

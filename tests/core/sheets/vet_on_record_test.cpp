@@ -59,8 +59,13 @@ TEST_CASE("whether the vet was asked for or knows of a sign follows from what is
        VetOnRecord::knows},
       {"injected, nobody said on whose word",
        [](InventedDay& day) { day.did({ActionKind::injected}); }, VetOnRecord::no},
-      {"told today to have come",
-       [](InventedDay& day) { day.input().vet_came = {day.id_of("412")}; }, VetOnRecord::knows},
+      {"told today to have come for what was there before",
+       [](InventedDay& day) {
+         TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, 0);
+         task.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
+         task.open = false;
+       },
+       VetOnRecord::no},
       {"came since",
        [](InventedDay& day) { day.task("412", TaskKind::vet, Owner::vet, 0).open = false; },
        VetOnRecord::knows},
@@ -76,7 +81,9 @@ TEST_CASE("that the vet came for what was before is no word on blood of today") 
   InventedDay day("Hollow Meadow");
   day.turn("412");
   day.did({ActionKind::bleeding, Foot::lh});
-  day.input().vet_came = {day.id_of("412")};
+  TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, 0);
+  task.visit = visit_id(day.input().visit.herd, day.input().visit.day - 7, 1);
+  task.open = false;
   const VisitView view = view_of(day.input(), english_wording());
   CHECK(signs_without_vet(view, view.cows.at(0)).size() == 1);
 }
