@@ -9,6 +9,7 @@
 #include "core/log/cow_life.hpp"
 #include "core/log/standing.hpp"
 #include "core/log/visit_facts.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 
 namespace evenclaw {
 
@@ -38,7 +39,10 @@ Turn with_each_foot_once(Turn turn) {
     same->note += (both_noted ? "; " : "") + call.note;
   }
   for (FootCall& call : feet) {
-    if (!call.findings.empty()) call.state = FootState::finding;
+    const bool is_seen = call.state == FootState::unsaid && turn.end == TurnEnd::done &&
+                         std::any_of(call.actions.begin(), call.actions.end(),
+                                     [](const Action& act) { return is_found_on_foot(act.kind); });
+    if (is_seen || !call.findings.empty()) call.state = FootState::finding;
   }
   turn.feet = std::move(feet);
   return turn;

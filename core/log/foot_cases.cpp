@@ -188,7 +188,8 @@ class CaseBook {
 // Whether what was called of this foot in this turn says that anything not called is not there.
 bool was_looked_at(const Turn& turn, const FootCall& call) {
   if (call.state == FootState::nothing_found) return true;
-  return call.state == FootState::finding && turn.end == TurnEnd::done;
+  // Of blisters or pus alone nobody has looked for what was there before.
+  return !call.findings.empty() && turn.end == TurnEnd::done;
 }
 
 void look_at_feet(CaseBook& book, const Told<TurnRecorded>& told) {

@@ -1,5 +1,6 @@
 #include "core/sheets/cow_track.hpp"
 
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/place.hpp"
@@ -45,6 +46,14 @@ void add_finding(FootMark& mark, const FindingRow& row) {
   }
 }
 
+/// Where no claw was called it is above the horn, or between: drawn on the skin.
+void add_seen(FootMark& mark, const ActionRow& row) {
+  const bool on_both = row.claw == Claw::both;
+  if (row.claw == Claw::outside || on_both) mark.outside.found = true;
+  if (row.claw == Claw::inside || on_both) mark.inside.found = true;
+  if (!is_called(row.claw)) add_skin(mark, Place::in_front);
+}
+
 void add_earlier(FootMark& mark, const CaseRow& row) {
   if (is_on_skin(row.lesion, row.claw, row.place)) {
     ++mark.skin_earlier;
@@ -84,6 +93,10 @@ Track track_of(const CowSeen& cow, Day visit_day, const FootSet& todays_feet) {
     mark.todays = todays_feet.has(foot) || is_spoken_of(cow, foot);
   }
   for (const FindingRow* row : cow.findings) add_finding(mark_of(track, row->foot), *row);
+  for (const ActionRow* row : cow.actions) {
+    const bool is_seen = row->foot && is_found_on_foot(row->action);
+    if (is_seen) add_seen(mark_of(track, *row->foot), *row);
+  }
   for (const CaseRow* row : cow.cases) {
     if (row->first_day < visit_day) add_earlier(mark_of(track, row->foot), *row);
   }

@@ -115,9 +115,13 @@ std::string found_sentence(const VisitView& view) {
 }
 
 bool shows_on_lame_leg(const CowSeen& cow) {
-  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
-    return cow.lame.has(row->foot) && counts_as_found(row->lesion);
-  });
+  const bool is_found =
+      std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+        return cow.lame.has(row->foot) && counts_as_found(row->lesion);
+      });
+  return is_found || std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+           return row->foot && cow.lame.has(*row->foot) && counts_as_found(row->action);
+         });
 }
 
 /// The parts add up to the lame cows: "came lame: 1 of 2 with ..., 1 of 2 with ...".

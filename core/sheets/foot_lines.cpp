@@ -236,7 +236,7 @@ std::vector<TermLine> foot_lines(const CowSeen& cow, const VisitView& view) {
   for (const Foot foot : feet_to_tell(cow, view.input.visit.todays_feet)) {
     TermLine line = foot_line(cow, foot, view);
     const std::string state = state_words(cow, foot, view.wording);
-    const bool only_state = line.runs.size() == 1 && !state.empty();
+    const bool only_state = line.runs.size() == 1 && line.runs.front().text == as_sentence(state);
     if (!only_state) {
       lines.push_back(std::move(line));
       continue;

@@ -139,10 +139,14 @@ std::vector<Block> signs(const VisitView& view) {
 /// She came lame, and nothing was found on the legs she is lame on; on none, when no leg was
 /// called.
 bool is_unexplained(const CowSeen& cow) {
-  return cow.came_lame && cow.in_crush &&
-         std::none_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
-           return cow.lame.empty() || cow.lame.has(row->foot);
-         });
+  const auto is_meant = [&](Foot foot) { return cow.lame.empty() || cow.lame.has(foot); };
+  const bool is_found = std::any_of(cow.findings.begin(), cow.findings.end(),
+                                    [&](const FindingRow* row) { return is_meant(row->foot); });
+  const bool is_seen =
+      std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+        return row->foot && counts_as_found(row->action) && is_meant(*row->foot);
+      });
+  return cow.came_lame && cow.in_crush && !is_found && !is_seen;
 }
 
 /// On which legs she is lame, which of them stayed down, and how she walks.

@@ -1,13 +1,13 @@
 #include "core/sheets/visit_view.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <map>
 #include <string_view>
 #include <tuple>
 
 #include "core/sheets/days_in_doubt.hpp"
 #include "core/trade/after_leaving.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/lesion.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -276,9 +276,7 @@ FootState state_of(const CowSeen& cow, Foot foot) {
 }
 
 bool counts_as_found(ActionKind kind) {
-  constexpr ActionKind kinds[] = {ActionKind::pus_above, ActionKind::bone_showing,
-                                  ActionKind::blisters, ActionKind::sore_mouth, ActionKind::fever};
-  return std::find(std::begin(kinds), std::end(kinds), kind) != std::end(kinds);
+  return is_found_on_foot(kind) || kind == ActionKind::sore_mouth || kind == ActionKind::fever;
 }
 
 bool has_something(const CowSeen& cow) {

@@ -93,6 +93,10 @@ const ActFacts& facts_of(ActionKind kind) {
   return act_table[index];
 }
 
+bool is_found_on_foot(ActionKind kind) {
+  return kind == A::blisters || kind == A::bone_showing || kind == A::pus_above;
+}
+
 bool is_always_of_the_cow(ActionKind kind) {
   constexpr A acts[] = {A::told_farmer,
                         A::watch_her_walk,

@@ -30,6 +30,9 @@ const ActFacts& facts_of(ActionKind kind);
 /// lifted. To name it for the vet, or to tell of a wrap that came off, lifts nothing.
 bool was_lifted(const FootCall& call);
 
+/// Blisters, bone, pus above the horn: no lesion, and yet found on the foot it is called of.
+bool is_found_on_foot(ActionKind kind);
+
 /// Concerns all of her, whatever foot was named last.
 bool is_always_of_the_cow(ActionKind kind);
 

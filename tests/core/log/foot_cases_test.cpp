@@ -271,4 +271,23 @@ TEST_CASE("a visit recorded late takes its place by its day") {
   CHECK(steps_by_day(farm.rows_of(cow)) == Steps{CaseStep::first, CaseStep::relapse});
 }
 
+TEST_CASE("blisters and no lesion are found on a lifted foot, and say nothing of an old lesion") {
+  for (const TurnEnd end : {TurnEnd::done, TurnEnd::not_done}) {
+    Farm farm;
+    farm.turn(cow_named("412"), visit_days[0],
+              {foot(Foot::lh, {lesion(Lesion::dd, Claw::none, Place::behind)})});
+    TurnRecorded later = farm.turn_body(cow_named("412"), visit_days[1],
+                                        {foot(Foot::lh, {}, {act(ActionKind::blisters)})});
+    later.turn.end = end;
+    farm.turn(std::move(later));
+    const Rows rows = farm.rows_of(cow_named("412"));
+    const bool is_found = std::any_of(rows.feet.begin(), rows.feet.end(), [](const FootRow& row) {
+      return row.day == *day_from_text(visit_days[1]) && row.state == FootState::finding;
+    });
+    CHECK(is_found == (end == TurnEnd::done));
+    REQUIRE(rows.cases.size() == 1);
+    CHECK_FALSE(rows.cases.front().not_found_on.has_value());
+  }
+}
+
 }  // namespace evenclaw

@@ -116,4 +116,17 @@ TEST_CASE("feet not meant for today are not asked about") {
   CHECK(mark_of(track, Foot::lh).todays);
 }
 
+TEST_CASE("blisters are drawn on the skin, pus of a claw on that claw") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.foot(Foot::lh, FootState::finding);
+  day.did({ActionKind::blisters, Foot::lh});
+  day.foot(Foot::rh, FootState::finding);
+  day.did({ActionKind::pus_above, Foot::rh, Claw::outside});
+  const Track track = track_on(day);
+  CHECK(mark_of(track, Foot::lh).skin_in_front);
+  CHECK(mark_of(track, Foot::rh).outside.found);
+  CHECK_FALSE(mark_of(track, Foot::rh).inside.found);
+}
+
 }  // namespace evenclaw

@@ -123,6 +123,16 @@ TEST_CASE("a finding on a cow whose lame leg nobody called is not counted as fou
         "lame leg, 1 of 2 with the lame leg not called.");
 }
 
+TEST_CASE("blisters on the lame leg are something found on it") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::lame, {Foot::lh});
+  day.foot(Foot::lh, FootState::finding);
+  day.did({ActionKind::blisters, Foot::lh});
+  CHECK(sentences_of(day.input()).at(2) ==
+        "1 of 1 cows that were in the crush came lame: 1 of 1 with something found on a lame "
+        "leg.");
+}
+
 TEST_CASE("what she is trimmed for and what the knife did is nothing that was found") {
   InventedDay day("Hollow Meadow");
   day.turn("412");

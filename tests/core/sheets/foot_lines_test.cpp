@@ -116,6 +116,20 @@ TEST_CASE("a foot with blisters is not said to have nothing") {
   CHECK(line_of(day, Foot::rh) == "Right hind: Pus above the coronet.");
 }
 
+TEST_CASE("a foot on which only blisters were called has a line of its own") {
+  InventedDay day("Hollow Meadow", four_feet);
+  day.turn("412");
+  day.foot(Foot::lh, FootState::unsaid);
+  day.did({ActionKind::blisters, Foot::lh});
+  for (const Foot foot : {Foot::lf, Foot::rf, Foot::rh}) day.foot(foot, FootState::nothing_found);
+  const VisitView view = view_of(day.input(), english_wording());
+  bool is_told = false;
+  for (const TermLine& line : foot_lines(view.cows.at(0), view)) {
+    is_told = is_told || (line.term == "Left hind" && line.runs.front().text == "Blisters.");
+  }
+  CHECK(is_told);
+}
+
 TEST_CASE("what nobody knows about a wrap is said as not known") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
