@@ -152,7 +152,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::withdrawal_ask_of_these,
      "Where no end is named, no withdrawal time was recorded: the label and the vet say how long; "
      "make sure before milk or meat is sold."},
-    {S::withdrawal_ask_line, "ask first: no withdrawal was recorded"},
+    {S::withdrawal_ask_line, "ASK FIRST: no withdrawal was recorded"},
     {S::milk_not_spoken_of, "Her milk: withdrawal not known. Ask the vet before it is sold."},
     {S::meat_not_spoken_of,
      "Her meat: withdrawal not known. Ask the vet before she goes for slaughter."},
@@ -177,6 +177,7 @@ constexpr Worded<Saying> sayings[] = {
     {S::vet_is_not_asked_for, "vet not asked for yet"},
     {S::came_lame_on, "came lame on {feet}"},
     {S::not_lifted_then, "{what}, {date}, and was not lifted there then nor since"},
+    {S::told_still_lame, "told on {date} to be still lame"},
     {S::cow_count, "{n} cow|{n} cows"},
     {S::wears_block, "block on, {where}"},
     {S::wears_wrap, "wrap on, {where}"},

@@ -94,6 +94,7 @@ enum class Saying {
   vet_is_not_asked_for,
   came_lame_on,     // {feet}
   not_lifted_then,  // {what} {date}
+  told_still_lame,  // {date}
   cow_count,        // {n}
   wears_block,      // {where}
   wears_wrap,       // {where}

@@ -13,6 +13,7 @@
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/withdrawal_known.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/lame_score.hpp"
 #include "core/trade/lesion.hpp"
 
@@ -30,7 +31,8 @@ void add(Whys& whys, CowId cow, std::string why) {
 
 bool keeps_her(ActionKind kind) {
   return kind == ActionKind::to_straw || kind == ActionKind::near_parlour ||
-         kind == ActionKind::short_walk;
+         kind == ActionKind::short_walk || kind == ActionKind::near_calving ||
+         kind == ActionKind::heavy_in_calf;
 }
 
 void add_told(Whys& whys, const VisitView& view) {
@@ -135,6 +137,16 @@ void add_lame_before(Whys& whys, const VisitView& view) {
   }
 }
 
+/// News of her, and nobody has seen since that she walks well.
+void add_told_lame(Whys& whys, const VisitView& view) {
+  const Wording& wording = view.wording;
+  for (const TaskRow* task : view.tasks) {
+    if (task->rule != still_lame_rule.slug) continue;
+    const std::string date = wording.date(task->made_on, view.input.visit.day);
+    add(whys, task->cow, wording.say(Saying::told_still_lame, {{"date", date}}));
+  }
+}
+
 /// Whatever was found and done: that she walks well again nobody has seen yet.
 void add_lame(Whys& whys, const VisitView& view) {
   const Wording& wording = view.wording;
@@ -168,6 +180,7 @@ std::vector<Block> stay_near(const VisitView& view) {
   add_for_vet(whys, view);
   add_lame(whys, view);
   add_lame_before(whys, view);
+  add_told_lame(whys, view);
   add_worn(whys, view);
   add_held_back(whys, view);
   for (const CowRow& cow : view.input.rows.cows) {

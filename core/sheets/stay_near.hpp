@@ -9,10 +9,11 @@
 namespace evenclaw {
 
 /// Each cow once, by number, with all that keeps her: told at this visit to stand on straw, near
-/// the parlour or to walk short ways only; the vet asked for, or a Stop for the vet not answered;
-/// pus, bone, blood, a swelling or a fall; lame when she came; a block or wrap on her, whether she
-/// was seen or not; milk or meat held back, or not known since this visit or an earlier one. Not
-/// those that left. Whether a cow is fit to travel is not judged. Nothing when there is none.
+/// the parlour or to walk short ways only; near calving or heavy in calf; the vet asked for, or a
+/// Stop for the vet not answered; pus, bone, blood, a swelling or a fall; lame when she came, or
+/// told to be so still; a block or wrap on her, whether she was seen or not; milk or meat held
+/// back, or not known since this visit or an earlier one. Not those that left. Whether a cow is fit
+/// to travel is not judged. Nothing when there is none.
 std::vector<Block> stay_near(const VisitView& view);
 
 }  // namespace evenclaw

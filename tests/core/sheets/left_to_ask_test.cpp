@@ -36,7 +36,7 @@ TEST_CASE("what was left open before is asked first, with the day it was given")
   const std::string box = text_of(withdrawal_box(view_of(day.input(), english_wording())));
   CHECK_MESSAGE(holds(box, "Medicine given (mystery), on Tue 17 Nov: 513."), box);
   const std::string near = text_of(stay_near(view_of(day.input(), english_wording())));
-  CHECK_MESSAGE(holds(near, "ask first: no withdrawal was recorded"), near);
+  CHECK_MESSAGE(holds(near, "ASK FIRST: no withdrawal was recorded"), near);
 }
 
 TEST_CASE("what is told at a later visit without a medicine answers all that was left open") {

@@ -132,6 +132,15 @@ TEST_CASE("each of these keeps a cow near, and nothing else does") {
          day.last_turn().mobility_score = 1;
        },
        false},
+      {"near calving", [](InventedDay& day) { day.did({ActionKind::near_calving}); }, true},
+      {"heavy in calf", [](InventedDay& day) { day.did({ActionKind::heavy_in_calf}); }, true},
+      {"told to be still lame",
+       [](InventedDay& day) {
+         day.task("412", TaskKind::look_at_foot, Owner::trimmer, 0).rule = "still-lame";
+       },
+       true},
+      {"to be looked at again",
+       [](InventedDay& day) { day.task("412", TaskKind::look_at_foot, Owner::trimmer, 0); }, false},
       {"left",
        [](InventedDay& day) {
          day.did({ActionKind::wrap_on, Foot::lh});

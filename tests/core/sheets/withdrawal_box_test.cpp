@@ -48,7 +48,7 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
               "# MILK AND MEAT: NOT FOR SALE\n"
               "# 513  Last milk held back: Thu 26 Nov evening; marked with paint.\n"
               "#      Spray (slowmix), ordered by the vet.\n"
-              "# Ask first: no withdrawal was recorded\n"
+              "# ASK FIRST: no withdrawal was recorded\n"
               "# Paste (tar): 77.\n"));
   CHECK(holds(text, "Where no end is named"));
 }
