@@ -145,7 +145,7 @@ Result<std::vector<EarlierStop>> unanswered_stops(Store& store, const VisitRow& 
     for (const auto& [turn, shown] : *warnings) {
       const bool is_open = shown.warning.rank == Rank::stop && shown.decision.empty();
       const DoubtRow& doubt = *turns.at(turn);
-      if (is_open) stops.push_back({doubt.cow, turn, doubt.day, shown.warning});
+      if (is_open) stops.push_back({doubt.cow, turn, doubt.day, shown.warning, false});
     }
   }
   return stops;
@@ -272,17 +272,42 @@ Result<std::vector<ProductStated>> stated_in(const Ports& ports, HerdId herd,
   return stated;
 }
 
+/// Stops of other visits against which somebody went ahead, and whose sign lasts.
+Result<std::vector<EarlierStop>> stops_gone_past(Store& store, const VisitRow& visit,
+                                                 const std::vector<TurnRow>& turns) {
+  std::map<VisitId, std::map<EntryId, const TurnRow*>> stopped;
+  for (const TurnRow& turn : turns) {
+    if (turn.stops > 0 && turn.visit != visit.visit) stopped[turn.visit].emplace(turn.turn, &turn);
+  }
+  std::vector<EarlierStop> stops;
+  for (const auto& [other, of_it] : stopped) {
+    std::set<EntryId> ids;
+    for (const auto& [id, turn] : of_it) ids.insert(id);
+    const auto warnings = warnings_of(store, visit.herd, other, ids);
+    if (!warnings) return warnings.faults();
+    for (const auto& [id, shown] : *warnings) {
+      if (!lasts_though_gone_past(shown)) continue;
+      const TurnRow& turn = *of_it.at(id);
+      stops.push_back({turn.cow, id, turn.day, shown.warning, true});
+    }
+  }
+  return stops;
+}
+
 Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vector<TurnRow>& turns) {
   const VisitRow& visit = input.visit;
-  const auto unanswered = unanswered_stops(store, visit);
-  if (!unanswered) return unanswered.faults();
-  if (unanswered->empty()) return Done{};
+  auto unsettled = unanswered_stops(store, visit);
+  if (!unsettled) return unsettled.faults();
+  const auto gone_past = stops_gone_past(store, visit, turns);
+  if (!gone_past) return gone_past.faults();
+  unsettled->insert(unsettled->end(), gone_past->begin(), gone_past->end());
+  if (unsettled->empty()) return Done{};
   std::vector<TaskRow> vet_tasks;
   Faults faults;
   fill(vet_tasks, faults, store, visit.herd,
        {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))}});
   if (!faults.empty()) return faults;
-  input.earlier_stops = stops_left_open(visit, *unanswered, turns, vet_tasks);
+  input.earlier_stops = stops_left_open(visit, *unsettled, turns, vet_tasks);
   return Done{};
 }
 

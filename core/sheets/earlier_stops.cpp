@@ -1,8 +1,10 @@
 #include "core/sheets/earlier_stops.hpp"
 
 #include <algorithm>
+#include <span>
 #include <tuple>
 
+#include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
 
 namespace evenclaw {
@@ -37,12 +39,21 @@ bool is_with_the_vet(const EarlierStop& stop, const VisitRow& visit,
 
 }  // namespace
 
+bool lasts_though_gone_past(const WarningShown& shown) {
+  if (shown.warning.rank != Rank::stop || shown.decision != went_ahead) return false;
+  const std::span<const SignForVet> signs = signs_for_vet();
+  return std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
+    const bool is_on_record = sign.seen || sign.found || sign.urgency == VetUrgency::reportable;
+    return is_on_record && sign.urgency != VetUrgency::at_once && sign.check == shown.warning.rule;
+  });
+}
+
 std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
-                                         const std::vector<EarlierStop>& unanswered,
+                                         const std::vector<EarlierStop>& unsettled,
                                          const std::vector<TurnRow>& turns,
                                          const std::vector<TaskRow>& vet_tasks) {
   std::vector<EarlierStop> open;
-  for (const EarlierStop& stop : unanswered) {
+  for (const EarlierStop& stop : unsettled) {
     const bool is_over =
         was_lifted_since(stop, visit, turns) || is_with_the_vet(stop, visit, vet_tasks);
     if (calls_for_vet(stop.warning) && is_before(stop, visit, turns) && !is_over) {

@@ -1,4 +1,4 @@
-// Stops for the vet of earlier visits that nobody answered and nobody has looked at since.
+// Stops for the vet of earlier visits that were not settled and nobody has looked at since.
 #pragma once
 
 #include <vector>
@@ -7,13 +7,18 @@
 
 namespace evenclaw {
 
-/// Those of `unanswered` that still call for the vet on the day of the visit, by cow and day. A
+/// A Stop that was answered with "go ahead", and whose sign lasts: what was seen or found is no
+/// less there for it. Blood and a fall are over by the next visit, one way or the other; where only
+/// a check tells of it, who goes ahead decides that no vet is needed (our judgement).
+bool lasts_though_gone_past(const WarningShown& shown);
+
+/// Those of `unsettled` that still call for the vet on the day of the visit, by cow and day. A
 /// Stop is over once its foot was lifted again (any foot, when it was of the whole cow), for then
 /// what was found there speaks in its stead; and once the vet was asked for her or came, for then a
 /// task tells of it (our judgement). `turns` and `vet_tasks`: of the herd up to that day, the tasks
 /// open or closed.
 std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
-                                         const std::vector<EarlierStop>& unanswered,
+                                         const std::vector<EarlierStop>& unsettled,
                                          const std::vector<TurnRow>& turns,
                                          const std::vector<TaskRow>& vet_tasks);
 

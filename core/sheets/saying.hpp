@@ -194,7 +194,8 @@ enum class Saying {
   status_law,
   // the vet's page
   vet_signs_title,
-  stop_of_day,  // {date}
+  stop_gone_past,  // {date}
+  stop_of_day,     // {date}
   vet_again_title,
   vet_found_title,
   of_findings,     // {n} {of}

@@ -277,7 +277,9 @@ void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId
     add_call(
         calls,
         {stop->warning.foot,
-         clauses({wording.say(Saying::stop_of_day, {{"date", date}}) + ' ' + stop->warning.words}),
+         clauses({wording.say(stop->was_gone_past ? Saying::stop_gone_past : Saying::stop_of_day,
+                              {{"date", date}}) +
+                  ' ' + stop->warning.words}),
          wording.say(Saying::vet_ring_today), false});
   }
 }

@@ -34,7 +34,7 @@ class Lines {
   }
 
   void add_earlier_stop(const EarlierStop& stop) {
-    add_warning(stop.cow, {stop.warning, {}});
+    add_warning(stop.cow, {stop.warning, std::string(stop.was_gone_past ? went_ahead : "")});
     lines_.back().by_day = stop.on;
   }
 

@@ -75,6 +75,7 @@ struct EarlierStop {
   EntryId turn;
   Day on;
   Warning warning;
+  bool was_gone_past = false;  // answered with "go ahead"; else nobody answered
 };
 
 struct VisitSheetInput {

@@ -161,4 +161,51 @@ TEST_CASE("the vet's table and the lines of the visit name the end that holds") 
   CHECK_MESSAGE(holds(lines, "held_back,2026-11-06,evening,2026-11-07"), lines);
 }
 
+TEST_CASE("a Stop gone past is told again until its foot was lifted again") {
+  for (const auto& [line, is_told] :
+       {std::pair("12 nothing found", true), std::pair("522 nothing found", false)}) {
+    Workplace place;
+    place.clock.set(day("2026-11-02"));
+    (void)place.visited("2026-11-02", {"522 RH outside swollen", "go ahead", "rest fine", "done"});
+    place.clock.set(day("2026-11-06"));
+    const std::string sheet = next_sheet(place, {line, "done"});
+    CHECK_MESSAGE(holds(sheet, "Stop of Mon 2 Nov, gone ahead anyway") == is_told, sheet);
+  }
+}
+
+TEST_CASE("foul found again is for the vet though he was told at the gate to have come") {
+  Workplace place;
+  place.clock.set(day("2026-11-02"));
+  (void)place.visited("2026-11-02", {"522 LH foul; vet", "rest fine", "done"});
+  place.clock.set(day("2026-11-06"));
+  const std::string sheet =
+      next_sheet(place, {"522 vet came", "522 recheck", "LH foul", "rest fine", "done"});
+  CHECK_MESSAGE(holds(sheet, "# 522  Left hind, foul"), sheet);
+}
+
+TEST_CASE("a cow who was not done for she went down is told of with reason and sign") {
+  Workplace place;
+  place.clock.set(day("2026-11-06"));
+  const std::string sheet = next_sheet(place, {"522 not done, went down in the crush", "done"});
+  CHECK_MESSAGE(holds(sheet, "# 522  The cow, not done: went down in the crush"), sheet);
+  CHECK_MESSAGE(holds(sheet, "- 522 not done: went down in the crush."), sheet);
+}
+
+TEST_CASE("a refused line that may tell of a sign is asked about in the vet's box") {
+  Workplace place;
+  place.clock.set(day("2026-11-06"));
+  const std::string sheet = next_sheet(
+      place, {"522 LH outside SU", "RH blisterss and blisters foo", "rest fine", "done"});
+  CHECK_MESSAGE(holds(sheet, "Ask the trimmer today what was meant"), sheet);
+}
+
+TEST_CASE("blisters of one foot stand in its line, and the foot counts as lifted") {
+  Workplace place;
+  place.clock.set(day("2026-11-06"));
+  const std::string sheet = next_sheet(place, {"522 lame RH", "RH blisters", "rest fine", "done"});
+  CHECK_MESSAGE(holds(sheet, "Right hind: Blisters."), sheet);
+  CHECK_MESSAGE(!holds(sheet, "not lifted"), sheet);
+  CHECK_MESSAGE(!holds(sheet, "nobody said what was found"), sheet);
+}
+
 }  // namespace evenclaw::test

@@ -131,4 +131,34 @@ TEST_CASE("a Stop of an earlier visit stands in the vet's box and keeps her near
   CHECK_FALSE(holds(near(), "412"));
 }
 
+TEST_CASE("a Stop somebody went ahead against lasts where its sign does") {
+  const struct {
+    const char* rule;
+    const char* decision;
+    bool lasts;
+  } rows[] = {{"swollen-on-one-side", "go ahead", true}, {"toe-or-bone", "go ahead", true},
+              {"notifiable-signs", "go ahead", true},    {"swollen-on-one-side", "LH vet", false},
+              {"swollen-on-one-side", "", false},        {"bleeding-goes-on", "go ahead", false},
+              {"down-in-the-crush", "go ahead", false},  {"lame-on-two-legs", "go ahead", false},
+              {"both-claws-blocked", "go ahead", false}};
+
+  for (const auto& row : rows) {
+    WarningShown shown;
+    shown.warning.rule = row.rule;
+    shown.warning.rank = Rank::stop;
+    shown.decision = row.decision;
+    CHECK_MESSAGE(lasts_though_gone_past(shown) == row.lasts, row.rule << ' ' << row.decision);
+  }
+}
+
+TEST_CASE("a Stop of an earlier visit that was gone past says so") {
+  SevenDaysAgo then;
+  then.day.known("412");
+  then.stop.was_gone_past = true;
+  then.day.input().earlier_stops = {then.stop};
+  CHECK(holds(text_of(vet_box(view_of(then.day.input(), english_wording()))),
+              "# 412  Left hind, Stop of Tue 17 Nov, gone ahead anyway, and nobody looked since: "
+              "Swollen above one claw: vet.\n"));
+}
+
 }  // namespace evenclaw
