@@ -1,8 +1,8 @@
 #include "core/sheets/signs_in_words.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <string>
+#include <utility>
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -10,19 +10,6 @@
 namespace evenclaw {
 
 namespace {
-
-/// Kept as the reason why her turn was broken off, these are no call and no check hears them.
-constexpr std::string_view falls[] = {
-    "went down",       "going down",        "gone down",  "is down",     "fell",     "collapsed",
-    "bricht zusammen", "zusammengebrochen", "umgefallen", "hingefallen", "zu boden", "am boden"};
-
-bool tells_of_a_fall(const std::vector<Token>& tokens) {
-  std::string said = " ";
-  for (const Token& token : tokens) said += token.folded + ' ';
-  return std::any_of(std::begin(falls), std::end(falls), [&](std::string_view fall) {
-    return said.find(' ' + std::string(fall) + ' ') != std::string::npos;
-  });
-}
 
 bool is_named(const SignForVet& sign, const Phrase& phrase, bool may_be_found) {
   if (phrase.kind == TermKind::lesion) {
@@ -33,11 +20,27 @@ bool is_named(const SignForVet& sign, const Phrase& phrase, bool may_be_found) {
   return is_act && sign.seen && static_cast<ActionKind>(phrase.value) == *sign.seen;
 }
 
+struct Said {
+  std::string words;
+  std::vector<Token> tokens;
+  bool may_be_found;
+};
+
 /// A line is quoted where it is kept: its words are looked at without the quotes.
-std::vector<Token> words_of(std::string_view text) {
+Said said_in(std::string_view text) {
   std::string bare(text);
   std::replace(bare.begin(), bare.end(), '"', ' ');
-  return tokens_of(bare);
+  std::vector<Token> tokens = tokens_of(bare);
+  return {std::move(bare), std::move(tokens), is_not_understood(text)};
+}
+
+bool is_told(const SignForVet& sign, const Said& said, const Language& language) {
+  if (sign.seen == ActionKind::went_down && language.tells_of_a_fall(said.words)) return true;
+  for (std::size_t at = 0; at < said.tokens.size(); ++at) {
+    const Phrase* phrase = language.longest_match(said.tokens, at).phrase;
+    if (phrase != nullptr && is_named(sign, *phrase, said.may_be_found)) return true;
+  }
+  return false;
 }
 
 }  // namespace
@@ -47,18 +50,13 @@ bool is_not_understood(std::string_view end_reason) {
 }
 
 std::vector<const SignForVet*> signs_in_words(std::string_view words) {
-  const std::vector<Token> tokens = words_of(words);
-  const bool is_fall = tells_of_a_fall(tokens);
-  const bool may_be_found = is_not_understood(words);
+  const Said said = said_in(words);
+  const auto languages = call_languages();
   std::vector<const SignForVet*> named;
   for (const SignForVet& sign : signs_for_vet()) {
-    bool is_there = is_fall && sign.seen == ActionKind::went_down;
-    for (const Language* language : {&english(), &german()}) {
-      for (std::size_t at = 0; at < tokens.size() && !is_there; ++at) {
-        const Phrase* phrase = language->longest_match(tokens, at).phrase;
-        is_there = phrase != nullptr && is_named(sign, *phrase, may_be_found);
-      }
-    }
+    const bool is_there =
+        std::any_of(languages.begin(), languages.end(),
+                    [&](const CallLanguage& each) { return is_told(sign, said, each.words()); });
     if (is_there) named.push_back(&sign);
   }
   return named;

@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "core/api/recording/two_cows.hpp"
-#include "core/api/words_alike.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -22,7 +21,7 @@ std::string how_she_left(std::string_view line, const std::string& number,
     const Language::Match match = language.longest_match(tokens, at);
     const bool tells_how = match.phrase != nullptr && match.phrase->kind == TermKind::news &&
                            static_cast<News>(match.phrase->value) == News::gone;
-    if (tells_how) return std::string(alike_to(match.phrase->words));
+    if (tells_how) return std::string(language.alike_to(match.phrase->words));
     at += std::max<std::size_t>(match.word_count, 1);
   }
   return {};

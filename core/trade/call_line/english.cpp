@@ -349,6 +349,12 @@ constexpr NewsVerdict english_verdicts[] = {
     {"no mistake", true}, {"wrong cow", false}, {"wrong number", false}, {"mistake", false},
     {"mistaken", false},  {"not so", false},    {"not true", false},     {"not hers", false}};
 
+constexpr WordsAlike english_alike[] = {{"dead", "died"}};
+
+// Kept as the reason why her turn was broken off, these are no call and no check hears them.
+constexpr std::string_view english_falls[] = {"went down", "going down", "gone down",
+                                              "is down",   "fell",       "collapsed"};
+
 // "Rest's fine".
 constexpr ShortWord english_short_words[] = {{"s", "is"}};
 
@@ -378,7 +384,8 @@ const Language& english() {
   static const Language language(
       "english", phrases,
       {english_how_done, english_number_leads, english_short_words, english_fillers,
-       english_articles, english_asides, english_short_claws, english_months, english_verdicts});
+       english_articles, english_asides, english_short_claws, english_months, english_verdicts,
+       english_alike, english_falls});
   return language;
 }
 

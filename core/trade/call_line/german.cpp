@@ -363,6 +363,12 @@ constexpr NewsVerdict german_verdicts[] = {
     {"falsche Nummer", false}, {"Irrtum", false},       {"Fehler", false},
     {"verwechselt", false},    {"stimmt nicht", false}, {"nicht wahr", false}};
 
+constexpr WordsAlike german_alike[] = {{"tot", "verendet"}};
+
+// Kept as the reason why her turn was broken off, these are no call and no check hears them.
+constexpr std::string_view german_falls[] = {"bricht zusammen", "zusammengebrochen", "umgefallen",
+                                             "hingefallen",     "zu Boden",          "am Boden"};
+
 // They stand between what is called and call nothing themselves.
 constexpr std::string_view german_fillers[] = {
     "der", "die", "das", "den", "dem",  "ein",  "eine", "einen", "ist", "sind", "war", "hat",
@@ -390,7 +396,9 @@ const Language& german() {
                                   german_asides,
                                   {},
                                   german_months,
-                                  german_verdicts});
+                                  german_verdicts,
+                                  german_alike,
+                                  german_falls});
   return language;
 }
 

@@ -42,6 +42,18 @@ bool holds(std::span<const std::string_view> words, std::string_view word) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
+/// A comma parts what stands on its sides.
+std::vector<std::string> parted_words(std::string_view text) {
+  std::vector<std::string> words;
+  for (Token& token : tokens_of(text)) words.push_back(std::move(token.folded));
+  return words;
+}
+
+bool are_among(const std::vector<std::string>& said, std::string_view phrase) {
+  const std::vector<std::string> words = words_of(phrase);
+  return std::search(said.begin(), said.end(), words.begin(), words.end()) != said.end();
+}
+
 constexpr std::size_t most_zone_digits = 4;
 
 std::vector<std::string> words_with_apostrophe(std::string_view phrase) {
@@ -165,19 +177,26 @@ bool Language::is_aside(std::string_view folded) const {
 }
 
 bool Language::says_it_was_wrong(std::string_view words) const {
-  std::vector<std::string> said;  // a comma parts what stands on its sides
-  for (Token& token : tokens_of(words)) said.push_back(std::move(token.folded));
-  const auto is_said = [&](const NewsVerdict& verdict) {
-    const std::vector<std::string> sign = words_of(verdict.words);
-    return std::search(said.begin(), said.end(), sign.begin(), sign.end()) != said.end();
-  };
+  const std::vector<std::string> said = parted_words(words);
   bool is_wrong = false;
   for (const NewsVerdict& verdict : beside_.verdicts) {
-    if (!is_said(verdict)) continue;
+    if (!are_among(said, verdict.words)) continue;
     if (verdict.holds) return false;
     is_wrong = true;
   }
   return is_wrong;
+}
+
+std::string_view Language::alike_to(std::string_view words) const {
+  const auto found = std::find_if(beside_.alike.begin(), beside_.alike.end(),
+                                  [&](const WordsAlike& each) { return each.words == words; });
+  return found == beside_.alike.end() ? words : found->as;
+}
+
+bool Language::tells_of_a_fall(std::string_view words) const {
+  const std::vector<std::string> said = parted_words(words);
+  return std::any_of(beside_.falls.begin(), beside_.falls.end(),
+                     [&](std::string_view fall) { return are_among(said, fall); });
 }
 
 std::optional<Claw> Language::claw_in_short(std::string_view folded) const {

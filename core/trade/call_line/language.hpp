@@ -58,6 +58,13 @@ struct NewsVerdict {
   bool holds;
 };
 
+/// Two phrases of the table that say one thing of a cow where her news is told apart by its words:
+/// "dead" is as "died".
+struct WordsAlike {
+  std::string_view words;
+  std::string_view as;
+};
+
 /// Single words, in lower case, that mean nothing a turn could hold but are known when they are
 /// said in certain places.
 struct WordsBeside {
@@ -70,6 +77,8 @@ struct WordsBeside {
   std::span<const ShortClaw> short_claws = {};     // "in": behind a block or a lesion
   std::span<const std::string_view> months = {};   // in full, January first
   std::span<const NewsVerdict> verdicts = {};      // of several words, too
+  std::span<const WordsAlike> alike = {};
+  std::span<const std::string_view> falls = {};  // "went down": in words why she was let out
 };
 
 class Language {
@@ -118,6 +127,12 @@ class Language {
   /// Whether the words say that what was told does not hold: "told of the wrong cow", "not so".
   /// Whole words only: "not sore" says nothing against it, nor does "no mistake".
   [[nodiscard]] bool says_it_was_wrong(std::string_view words) const;
+
+  /// The words the phrase is alike to: "died" for "dead"; any other words as they are.
+  [[nodiscard]] std::string_view alike_to(std::string_view words) const;
+
+  /// Whether free words tell that she fell. Whole words only.
+  [[nodiscard]] bool tells_of_a_fall(std::string_view words) const;
 
   /// The claw the word may stand for; nothing for any other word.
   [[nodiscard]] std::optional<Claw> claw_in_short(std::string_view folded) const;

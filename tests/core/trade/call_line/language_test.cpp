@@ -184,3 +184,43 @@ TEST_CASE("an answer says in either language that what was told does not hold") 
     CHECK(row.language.says_it_was_wrong(row.words) == row.is_wrong);
   }
 }
+
+TEST_CASE("who is dead died, and who was sold was not culled") {
+  CHECK(english().alike_to("dead") == "died");
+  CHECK(english().alike_to("died") == "died");
+  CHECK(german().alike_to("tot") == "verendet");
+  CHECK(english().alike_to("sold") == "sold");
+  CHECK(english().alike_to("culled") == "culled");
+  CHECK(english().alike_to("") == "");
+  CHECK(moonish().alike_to("for") == "for");
+}
+
+TEST_CASE("a fall is heard in whole words only") {
+  CHECK(english().tells_of_a_fall("She went down, let her out"));
+  CHECK_FALSE(english().tells_of_a_fall("went, down the road"));
+  CHECK_FALSE(english().tells_of_a_fall("felled"));
+  CHECK(german().tells_of_a_fall("liegt am Boden"));
+  CHECK_FALSE(moonish().tells_of_a_fall("went down"));
+}
+
+TEST_CASE("every language has its words for a fall, and which of its words are alike") {
+  for (const CallLanguage& each : call_languages()) {
+    CAPTURE(each.code);
+    const Language& language = each.words();
+    CHECK_FALSE(language.words_beside().falls.empty());
+    CHECK_FALSE(language.words_beside().alike.empty());
+    for (const WordsAlike& alike : language.words_beside().alike) {
+      CAPTURE(alike.words);
+      const std::vector<Token> words = tokens_of(alike.words);
+      const std::vector<Token> as = tokens_of(alike.as);
+      const Language::Match one = language.longest_match(words, 0);
+      const Language::Match other = language.longest_match(as, 0);
+      REQUIRE(one.phrase != nullptr);
+      REQUIRE(other.phrase != nullptr);
+      CHECK(one.phrase->words == alike.words);
+      CHECK(other.phrase->words == alike.as);
+      CHECK(one.phrase->kind == other.phrase->kind);
+      CHECK(one.phrase->value == other.phrase->value);
+    }
+  }
+}
