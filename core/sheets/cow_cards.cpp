@@ -64,7 +64,7 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     if (words.empty()) return;
     head.push_back({(head.empty() ? "" : " ") + as_sentence(words), emphasis});
   };
-  add(view.names.looks(cow.cow), Emphasis::strong);
+  add(view.names.beside_label(cow.cow), Emphasis::strong);
   // That no reason was called is said above all cards.
   for (const TurnRow* turn : cow.turns) {
     if (tells_why(turn)) add(wording.reasons(*turn), Emphasis::plain);

@@ -45,7 +45,12 @@ const CowNames::Name& CowNames::name_of(CowId cow) const {
 }
 
 std::string CowNames::label(CowId cow) const {
-  return name_of(cow).label;
+  const Name& name = name_of(cow);
+  return name.numberless ? "?" : name.label;
+}
+
+std::string CowNames::beside_label(CowId cow) const {
+  return name_of(cow).numberless ? in_text(cow) : std::string();
 }
 
 std::string CowNames::number(CowId cow) const {

@@ -15,7 +15,8 @@ class CowNames {
  public:
   CowNames(std::span<const CowRow> cows, const Wording& wording);
 
-  /// "412", "513 or 531?" when her number is in doubt, "no number" when none is known.
+  /// "412", "513 or 531?" when her number is in doubt, "?" when none is known: what stands large
+  /// keeps to its column.
   [[nodiscard]] std::string label(CowId cow) const;
 
   /// "412", "513 or 531?"; "" when none is known.
@@ -23,6 +24,10 @@ class CowNames {
 
   /// What a cow without a number looks like, "" for the others.
   [[nodiscard]] std::string looks(CowId cow) const;
+
+  /// What stands beside the label of a cow without a number, "no number (brown heifer)"; "" for the
+  /// others.
+  [[nodiscard]] std::string beside_label(CowId cow) const;
 
   /// Where there is no room for a line of its own: "412", "no number (brown heifer)".
   [[nodiscard]] std::string in_text(CowId cow) const;

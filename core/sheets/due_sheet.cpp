@@ -76,7 +76,7 @@ std::optional<BoxedNotice> careful_with(const DueSheetInput& input, const CowNam
   BoxedNotice box{wording.say(Saying::careful_title), {}, {}};
   for (const CowId cow : cows) {
     NoticeItem item{names.label(cow), {}};
-    if (const std::string looks = names.looks(cow); !looks.empty()) {
+    if (const std::string looks = names.beside_label(cow); !looks.empty()) {
       item.lines.push_back({strong(looks)});
     }
     item.lines.push_back({plain(as_sentence(how_handled(input, cow, wording)))});
@@ -99,7 +99,7 @@ std::vector<WritingItem> boxes(const DueSheetInput& input, std::size_t on_a_shee
   items.reserve(cows.size() + 2 * on_a_sheet);
   for (const CowId cow : cows) {
     WritingItem item{names.label(cow), {}};
-    if (const std::string looks = names.looks(cow); !looks.empty()) {
+    if (const std::string looks = names.beside_label(cow); !looks.empty()) {
       item.about.push_back(strong(looks + ": "));
     }
     if (const std::string how = how_handled(input, cow, wording); !how.empty()) {

@@ -194,7 +194,7 @@ std::vector<Block> stay_near(const VisitView& view) {
   Table table{"", {{wording.say(Saying::column_cow)}, {wording.say(Saying::column_why)}}, {}};
   for (const CowId cow : cows) {
     // What a cow without a number looks like would widen the column of all others.
-    const std::string looks = view.names.looks(cow);
+    const std::string looks = view.names.beside_label(cow);
     Runs why = {plain(clauses(whys.at(cow)))};
     if (!looks.empty()) why.insert(why.begin(), strong(looks + ": "));
     table.rows.push_back({{plain(view.names.label(cow))}, std::move(why)});

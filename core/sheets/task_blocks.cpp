@@ -119,7 +119,7 @@ struct DaySheet {
 TaskItem item_of(const CowOnDay& cow, const UnderHeading& under, const DaySheet& sheet) {
   TaskItem item;
   item.label = sheet.names.label(cow.cow);
-  const std::string looks = sheet.names.looks(cow.cow);
+  const std::string looks = sheet.names.beside_label(cow.cow);
   if (!looks.empty()) item.about = {strong(looks)};
   for (const TaskRow* task : cow.tasks) {
     item.lines.push_back(task_line(*task, under, sheet.today, sheet.wording));

@@ -348,7 +348,7 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   const auto stops = seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
   const std::vector<VetCall> calls = calls_for(view, cow, seen, stops);
   NoticeItem item{view.names.label(cow), {}};
-  const std::string looks = view.names.looks(cow);
+  const std::string looks = view.names.beside_label(cow);
   for (std::size_t i = 0; i < calls.size(); ++i) {
     const VetCall& call = calls[i];
     item.lines.push_back(

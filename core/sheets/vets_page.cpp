@@ -73,7 +73,7 @@ std::string history_words(const CowSeen& cow, const FindingRow& finding, const V
 std::vector<Runs> finding_row(const CowSeen& cow, const FindingRow& row, const VisitView& view) {
   std::string found = view.wording.finding_at_claw(row);
   for (const std::string& sign : signs_of(view, cow, row.foot)) found += "; " + sign;
-  const std::string looks = view.names.looks(cow.cow);
+  const std::string looks = view.names.beside_label(cow.cow);
   Runs what = {plain(found)};
   if (!looks.empty()) what.insert(what.begin(), strong(looks + ": "));
   return {{plain(view.names.label(cow.cow))},

@@ -132,7 +132,7 @@ Runs end_line(const TaskRow& task, const VisitView& view) {
 std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   const Wording& wording = view.wording;
   const CowSeen* cow = find_cow(view, id);
-  const bool is_numbered = view.names.label(id) != wording.say(Saying::no_number);
+  const bool is_numbered = !view.names.number(id).empty();
   if (is_numbered || cow == nullptr || cow->findings.empty()) return std::nullopt;
   std::vector<std::string> found;
   for (const FindingRow* row : cow->findings) {
@@ -201,7 +201,7 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
                           const std::vector<const ActionRow*>& all) {
   const Wording& wording = view.wording;
   NoticeItem item{view.names.label(cow), {}};
-  const std::string looks = view.names.looks(cow);
+  const std::string looks = view.names.beside_label(cow);
   if (!looks.empty()) item.lines.push_back({strong(looks)});
   const CowRow* left = who_left(view, cow);
   if (left != nullptr) {
