@@ -7,6 +7,7 @@
 
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/trade/call_line/lexer.hpp"
 
 namespace evenclaw {
 
@@ -48,6 +49,14 @@ bool tells_of_a_sign(const Warning& warning) {
   });
 }
 
+std::string folded_words(std::string_view text) {
+  std::string words;
+  for (const Token& token : tokens_of(text)) {
+    if (!token.folded.empty()) words += token.folded + ' ';
+  }
+  return words;
+}
+
 enum class Reader { farmer, vet };
 
 /// Checks for the vet that nobody answered stand in his box.
@@ -80,6 +89,16 @@ void add_new_words(std::vector<std::string>& parts, std::string words) {
   }
 }
 
+/// "Near calving" is told already by "Near calving: only what cannot wait".
+void leave_out_what_is_told(std::vector<std::string>& parts) {
+  const std::vector<std::string> all = parts;
+  std::erase_if(parts, [&](const std::string& part) {
+    return std::any_of(all.begin(), all.end(), [&](const std::string& other) {
+      return other.size() > part.size() && folded_words(other).rfind(folded_words(part), 0) == 0;
+    });
+  });
+}
+
 std::vector<std::string> parts_of_cow(const CowSeen& cow, Reader reader, const VisitView& view) {
   std::vector<std::string> parts;
   for (const ActionRow* row : cow.actions) {
@@ -89,6 +108,7 @@ std::vector<std::string> parts_of_cow(const CowSeen& cow, Reader reader, const V
   for (const WarningShown* shown : cow.warnings) {
     if (is_told_to(reader, *shown)) add_new_words(parts, words_here(*shown, view.wording));
   }
+  leave_out_what_is_told(parts);
   return parts;
 }
 

@@ -87,6 +87,29 @@ std::vector<Counted> most_found(const VisitView& view) {
   return counts;
 }
 
+/// Those of whom it is known what was found, where these are not just those with feet lifted.
+std::string whom_counted(const VisitView& view) {
+  const bool are_the_lifted = std::all_of(
+      view.cows.begin(), view.cows.end(),
+      [](const CowSeen& cow) { return is_known_what_was_found(cow) == was_looked_at(cow); });
+  return view.wording.say(are_the_lifted ? Saying::cows_with_feet_lifted : Saying::cows_said_of);
+}
+
+/// " Not counted as found: overgrown claw." where such stand in the lists below; else "".
+std::string not_counted_sentence(const VisitView& view) {
+  std::vector<std::string> names;
+  for (const CowSeen& cow : view.cows) {
+    for (const FindingRow* row : cow.findings) {
+      const std::string name = view.wording.lesion(row->lesion);
+      const bool is_told = std::find(names.begin(), names.end(), name) != names.end();
+      if (!counts_as_found(row->lesion) && !is_told) names.push_back(name);
+    }
+  }
+  if (names.empty()) return {};
+  std::sort(names.begin(), names.end());
+  return view.wording.say(Saying::not_counted_as_found, {{"list", view.wording.list(names)}});
+}
+
 std::string found_sentence(const VisitView& view) {
   const Wording& wording = view.wording;
   Share share;
@@ -95,7 +118,11 @@ std::string found_sentence(const VisitView& view) {
     share.of += is_known_what_was_found(cow) ? 1 : 0;
   }
   if (share.of == 0) return {};
-  if (share.n == 0) return said(Saying::found_nothing, share, wording);
+  const std::string whom = whom_counted(view);
+  if (share.n == 0) {
+    return wording.say(Saying::found_nothing, {{"of", std::to_string(share.of)}, {"whom", whom}}) +
+           not_counted_sentence(view);
+  }
   const auto most = most_found(view);
   std::vector<std::string> lesions;
   lesions.reserve(most.size());
@@ -107,11 +134,12 @@ std::string found_sentence(const VisitView& view) {
   }
   return wording.say(Saying::found_on, {{"n", std::to_string(share.n)},
                                         {"of", std::to_string(share.of)},
+                                        {"whom", whom},
                                         {"percent", percent_words(share, wording)}}) +
          (lesions.empty() ? std::string()
                           : wording.say(is_tie ? Saying::such_as : Saying::most_often,
                                         {{"list", wording.list(lesions)}})) +
-         '.';
+         '.' + not_counted_sentence(view);
 }
 
 bool shows_on_lame_leg(const CowSeen& cow) {

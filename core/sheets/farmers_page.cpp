@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -228,7 +229,10 @@ std::vector<Block> told_at_visit(const VisitView& view) {
   if (view.input.told.empty()) return {};
   Bullets bullets;
   bullets.items.reserve(view.input.told.size());
-  for (const std::string& words : view.input.told) bullets.items.push_back({plain(words)});
+  std::set<std::string> told;
+  for (const std::string& words : view.input.told) {
+    if (told.insert(words).second) bullets.items.push_back({plain(words)});
+  }
   return {Heading{2, view.wording.say(Saying::told_title)}, std::move(bullets)};
 }
 
@@ -236,7 +240,9 @@ std::vector<Block> told_at_visit(const VisitView& view) {
 std::vector<Block> still_asked(const VisitView& view) {
   if (view.input.asked.empty()) return {};
   Bullets bullets;
+  std::set<std::pair<std::string, std::string>> told;
   for (const AskedOnSheet& asked : view.input.asked) {
+    if (!told.emplace(asked.cow, asked.words).second) continue;
     Runs runs;
     if (!asked.cow.empty()) runs.push_back(strong(asked.cow + " "));
     runs.push_back(plain(asked.words));

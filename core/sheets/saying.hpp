@@ -141,16 +141,19 @@ enum class Saying {
   looked_at,  // {n} {of}
   looked_at_nobody,
   all_removed,
-  found_on,         // {n} {of} {percent}
-  found_nothing,    // {of}
-  most_often,       // {list}
-  such_as,          // {list}: no lesion was found more often than another
-  lesion_share,     // {lesion} {n} {of}
-  percent,          // {n}
-  came_lame,        // {n} {of}
-  cause_found,      // {n} {of}
-  cause_not_found,  // {n} {of}
-  leg_not_called,   // {n} {of}
+  found_on,  // {n} {of} {whom} {percent}
+  cows_with_feet_lifted,
+  cows_said_of,
+  not_counted_as_found,  // {list}
+  found_nothing,         // {of} {whom}
+  most_often,            // {list}
+  such_as,               // {list}: no lesion was found more often than another
+  lesion_share,          // {lesion} {n} {of}
+  percent,               // {n}
+  came_lame,             // {n} {of}
+  cause_found,           // {n} {of}
+  cause_not_found,       // {n} {of}
+  leg_not_called,        // {n} {of}
   // against last time: {date} {n_then} {of_then} {n_now} {of_now}, {range}; the last {low} {high}
   fewer_than_then,
   more_than_then,
@@ -206,6 +209,7 @@ enum class Saying {
   found_at_visits,  // {n}
   grew_worse,
   column_foot,
+  column_feet_of_lifted,
   column_where,
   column_found,
   column_before,

@@ -94,6 +94,16 @@ TEST_CASE("what nobody answered is told, and a Stop that somebody went on agains
   }
 }
 
+TEST_CASE("what a check says of an act is not told twice") {
+  InventedDay day("Hollow Meadow");
+  day.turn("12");
+  day.did({ActionKind::near_calving});
+  day.warned(Rank::ask, "Near calving: only what cannot wait.", "");
+  day.input().warnings.back().shown.warning.rule = "near-calving";
+  CHECK(text_of(also_said_for_farmer(view_of(day.input(), english_wording())))
+            .find("12: Near calving: only what cannot wait. Not answered.") != std::string::npos);
+}
+
 TEST_CASE("a cow that left the herd is not told of, and no list stands where nothing was said") {
   InventedDay day("Hollow Meadow");
   day.turn("12");

@@ -65,7 +65,7 @@ TEST_CASE("the day is told with what each count is out of") {
         std::vector<std::string>{
             "Feet were lifted on 3 of 3 cows that came or were expected.",
             "Something was found on 2 of 3 cows with feet lifted, such as digital dermatitis (1 "
-            "of 3) and white line abscess (1 of 3).",
+            "of 3 cows) and white line abscess (1 of 3 cows).",
             "1 of 3 cows that were in the crush came lame: 1 of 1 with something "
             "found on a lame leg."});
 }
@@ -141,7 +141,9 @@ TEST_CASE("what she is trimmed for and what the knife did is nothing that was fo
   day.turn("413");
   day.rest_fine();
   day.found({Foot::lh, Claw::outside, Lesion::blood_drawn});
-  CHECK(sentences_of(day.input()).at(1) == "Nothing was found on 2 of 2 cows with feet lifted.");
+  CHECK(sentences_of(day.input()).at(1) ==
+        "Nothing was found on 2 of 2 cows with feet lifted. Not counted as found: blood drawn and "
+        "overgrown.");
 }
 
 TEST_CASE("a cow of whose foot nobody said what was found counts neither way") {
@@ -151,7 +153,8 @@ TEST_CASE("a cow of whose foot nobody said what was found counts neither way") {
   day.turn("413");
   day.foot(Foot::lh, FootState::nothing_found);
   day.foot(Foot::rh, FootState::unsaid);
-  CHECK(sentences_of(day.input()).at(1) == "Nothing was found on 1 of 1 cows with feet lifted.");
+  CHECK(sentences_of(day.input()).at(1) ==
+        "Nothing was found on 1 of 1 cows of whom it was said what was found.");
 }
 
 TEST_CASE("why the cows came is told as not called where nobody said") {
@@ -173,9 +176,9 @@ TEST_CASE("what ties with the second of the most found is named too, unless too 
 
   const Row rows[] = {
       {{3, 2, 2},
-       "most often sole ulcer (3 of 10), white line abscess (2 of 10) and growth between "
-       "the claws (2 of 10)."},
-      {{3, 1, 1, 1, 1}, "most often sole ulcer (3 of 10)."},
+       "most often sole ulcer (3 of 10 cows), white line abscess (2 of 10 cows) and growth between "
+       "the claws (2 of 10 cows)."},
+      {{3, 1, 1, 1, 1}, "most often sole ulcer (3 of 10 cows)."},
       {{1, 1, 1, 1, 1}, "such as "}};
   constexpr Lesion lesions[] = {Lesion::su, Lesion::wla, Lesion::ih, Lesion::tu, Lesion::hhe};
   for (const Row& row : rows) {

@@ -166,7 +166,7 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
               "Left hind, pus above the coronet and outside claw: toe ulcer (TU)\n"));
   const std::string page = page_text(day.input());
   CHECK(holds(page, "outside claw, pus above the coronet: 412 left hind\n"));
-  CHECK(holds(page, "412: Right hind, bleeding that does not stop; Left hind, pus"));
+  CHECK(holds(page, "412: Right hind, bleeding that does not stop; left hind, pus"));
 }
 
 TEST_CASE("a foot both of whose claws hurt stands in the box until somebody decided on it") {
