@@ -174,7 +174,7 @@ void add_past(Sentences& sentences, const CowSeen& cow, Foot foot, const VisitVi
 TermLine shared_line(const std::string& state, const FootSet& feet, const Wording& wording) {
   if (feet.count() == 1) return {capitalised(wording.feet(feet)), {plain(as_sentence(state))}};
   const std::string words =
-      wording.say(Saying::state_of_feet, {{"state", state}, {"feet", wording.feet(feet)}});
+      wording.say(Saying::with_reason, {{"what", state}, {"why", wording.feet(feet)}});
   return {"", {plain(as_sentence(words))}};
 }
 

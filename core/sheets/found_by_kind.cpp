@@ -92,7 +92,7 @@ std::vector<Block> found_by_kind(const VisitView& view) {
   const Wording& wording = view.wording;
   Table table{"",
               {{wording.say(Saying::column_found)},
-               {wording.say(Saying::column_feet_of_lifted)},
+               {wording.say(Saying::column_feet)},
                {wording.say(Saying::column_where)}},
               {},
               RowHead::words};

@@ -9,13 +9,12 @@ enum class Saying {
   claw_named,  // {claw}
   claw_not_called,
   both_claws,
-  at_claw,      // {what} {claw}
-  beside_code,  // {words} {code}
-  zone_named,   // {n}
-  claw_gone,    // {claw}
+  at_claw,     // {what} {claw}
+  zone_named,  // {n}
+  claw_gone,   // {claw}
   a_claw,
   dd_in_it,
-  with_product,          // {what} {product}
+  in_brackets,           // {what} {aside}
   off_by,                // {what} {date}
   by_date,               // {what} {date}
   held_back_to,          // {what} {date}
@@ -114,7 +113,6 @@ enum class Saying {
   for_farmer,
   for_trimmer,
   for_vet,
-  other_owner,  // {owner} {words}
   done_on,
   from_day,      // {date}
   day_in_doubt,  // {what} {date}
@@ -209,7 +207,6 @@ enum class Saying {
   found_at_visits,  // {n}
   grew_worse,
   column_foot,
-  column_feet_of_lifted,
   column_where,
   column_found,
   column_before,
@@ -242,7 +239,6 @@ enum class Saying {
   column_feet,
   lifted_not_said,
   found_not_said,
-  state_of_feet,  // {state} {feet}
   found_since,    // {date}
   cow_called_by,  // {name}
   called_twice,   // {calls}
@@ -287,7 +283,6 @@ enum class Saying {
   nothing_due,
   due_foot,  // {herd} {date} {version}
   yard_title,
-  yard_source,  // {what}
   writing_title,
   writing_how,
   writing_lame_on,

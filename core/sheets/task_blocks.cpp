@@ -99,8 +99,8 @@ Runs task_line(const TaskRow& task, const UnderHeading& under, Day today, const 
   line.push_back(
       plain(task.owner == under.owner
                 ? task.words
-                : wording.say(Saying::other_owner, {{"owner", owner_words(task.owner, wording)},
-                                                    {"words", task.words}})));
+                : wording.say(Saying::with_reason,
+                              {{"what", owner_words(task.owner, wording)}, {"why", task.words}})));
   const std::optional<Day> from = not_before(task, today);
   if (from && from != under.not_before) {
     const std::string date = wording.date(*from, today);

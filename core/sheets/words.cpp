@@ -186,13 +186,13 @@ std::string Wording::finding(const FindingRow& row) const {
   std::string inside;
   if (facts_of(row.lesion).code_known != CodeKnown::none) inside = word_of(row.lesion);
   append(inside, zone(row));
-  return inside.empty() ? words : say(Saying::beside_code, {{"words", words}, {"code", inside}});
+  return inside.empty() ? words : say(Saying::in_brackets, {{"what", words}, {"aside", inside}});
 }
 
 std::string Wording::finding_name(const FindingRow& row) const {
   const std::string name = lesion(row.lesion, row.words);
   if (facts_of(row.lesion).code_known == CodeKnown::none) return name;
-  return say(Saying::beside_code, {{"words", name}, {"code", std::string(word_of(row.lesion))}});
+  return say(Saying::in_brackets, {{"what", name}, {"aside", std::string(word_of(row.lesion))}});
 }
 
 std::string Wording::finding_details(const FindingRow& row) const {
@@ -227,18 +227,18 @@ std::string Wording::held_back(std::string what, const ActionRow& row, Day near)
 std::string Wording::act(const ActionRow& row, Day near) const {
   std::string words = words_of(tables_.acts, row.action);
   if (row.material != Material::not_called) {
-    words = say(Saying::with_product,
-                {{"what", words}, {"product", words_of(tables_.materials, row.material)}});
+    words = say(Saying::in_brackets,
+                {{"what", words}, {"aside", words_of(tables_.materials, row.material)}});
   }
   if (row.by_whom != ByWhom::not_called) {
-    words = say(Saying::with_product,
-                {{"what", words}, {"product", words_of(tables_.by_whoms, row.by_whom)}});
+    words = say(Saying::in_brackets,
+                {{"what", words}, {"aside", words_of(tables_.by_whoms, row.by_whom)}});
   }
   const bool left_out = row.claw == Claw::not_called && !puts_block_on(row.action);
   const std::string where = left_out ? std::string() : claw(row.claw);
   if (!where.empty()) words = say(Saying::at_claw, {{"what", words}, {"claw", where}});
   if (!row.product.empty()) {
-    words = say(Saying::with_product, {{"what", words}, {"product", row.product}});
+    words = say(Saying::in_brackets, {{"what", words}, {"aside", row.product}});
   }
   if (row.directed_by != ByWhom::not_called) {
     words = say(Saying::directed_by,

@@ -17,6 +17,17 @@ std::string farmers_page_text(const VisitSheetInput& input) {
 
 }  // namespace
 
+TEST_CASE("what was told or asked twice stands once") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.input().told = {"513 wrap off", "513 wrap off", "77 sold"};
+  day.input().asked = {{"66", "Which cow was it?"}, {"66", "Which cow was it?"}};
+  const std::string text = farmers_page_text(day.input());
+  CHECK(text.find("513 wrap off") == text.rfind("513 wrap off"));
+  CHECK(holds(text, "- 77 sold\n"));
+  CHECK(text.find("Which cow was it?") == text.rfind("Which cow was it?"));
+}
+
 TEST_CASE("what may not be sold stands before the vet, and both before all else") {
   const auto blocks = farmers_page(view_of(three_cow_day(), english_wording()));
   REQUIRE(std::holds_alternative<BoxedNotice>(blocks.at(0)));
