@@ -351,9 +351,9 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   const std::string looks = view.names.beside_label(cow);
   for (std::size_t i = 0; i < calls.size(); ++i) {
     const VetCall& call = calls[i];
+    if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
     item.lines.push_back(
         {strong(capitalised(where_called(call, wording))), plain(", " + call.why)});
-    if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
     if (seen != nullptr) add_warnings(item, call, view, *seen, stops);
     const std::string when = when_to_ring(call);
     const bool is_last_of_day = i + 1 == calls.size() || when_to_ring(calls[i + 1]) != when;
