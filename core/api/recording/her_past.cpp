@@ -10,6 +10,7 @@
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/on_foot.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -148,27 +149,60 @@ class Reader {
  private:
   void take(const Clause& clause) {
     const auto* act = said_as_a<ActionSaid>(clause);
-    const auto foot = act == nullptr ? std::nullopt : foot_that_carries_it(draft_, *act, past_);
-    if (foot && !more_is_said_of_a_foot() && !another_is_named(*act, *foot))
-      return take_where_it_is(*act, *foot);
-    compare(clause);
-    add(clause);
+    if (act == nullptr) {
+      compare(clause);
+      return add(clause);
+    }
+    ActionSaid there = *act;
+    there.all = false;
+    const FootSet feet = feet_that_carry_it(draft_, *act, past_);
+    const bool is_clear =
+        !feet.empty() && !more_is_said_of_a_foot() && !another_is_named(*act, feet);
+    if (!is_clear) return add(TurnClause{there});
+    take_where_it_is(there, feet);
   }
 
-  void take_where_it_is(const ActionSaid& act, Foot foot) {
+  void take_where_it_is(const ActionSaid& act, const FootSet& feet) {
     const Fixture fixture = fixture_said(act.action.kind)->fixture;
-    learned(told_of_fixture(past_, foot, fixture, language_));
-    if (find_foot(draft_.turn, foot) == nullptr) out_.unnamed.add(FootSet{foot});
-    add(TurnClause{FeetNamed{FootSet{foot}}});
+    for (const Foot foot : all_feet) {
+      if (!feet.has(foot)) continue;
+      learned(told_of_fixture(past_, foot, fixture, language_));
+      if (find_foot(draft_.turn, foot) == nullptr) out_.unnamed.add(FootSet{foot});
+    }
+    add(TurnClause{FeetNamed{feet}});
     add(TurnClause{act});
+    if (nothing_is_found_behind()) take_nothing_found(feet);
     while (at_ + 1 < line_.clauses.size() && said_as_a<NoteSaid>(line_.clauses[at_ + 1])) {
       add(line_.clauses[++at_]);
     }
     add(TurnClause{FeetNamed{}});
   }
 
+  /// "Wrap off; nothing found" may be of that foot or of all of today's: it holds of that one.
+  void take_nothing_found(const FootSet& feet) {
+    add(line_.clauses[++at_]);
+    const bool says_rest_fine =
+        std::any_of(line_.clauses.begin(), line_.clauses.end(),
+                    [](const Clause& each) { return said_as_a<RestFineSaid>(each) != nullptr; });
+    if (says_rest_fine) return;
+    std::string where;
+    for (const Foot foot : all_feet) {
+      if (!feet.has(foot)) continue;
+      where += (where.empty() ? "" : ", ") + std::string(language_.say(TermKind::foot, foot));
+    }
+    learned(with_quoted_words("taken: " + where + " {nothing found}; of the others say {rest fine}",
+                              language_));
+  }
+
+  [[nodiscard]] bool nothing_is_found_behind() const {
+    if (at_ + 1 >= line_.clauses.size()) return false;
+    const auto* said = said_as_a<FootStateSaid>(line_.clauses[at_ + 1]);
+    return said != nullptr && said->state == FootState::nothing_found;
+  }
+
   [[nodiscard]] bool more_is_said_of_a_foot() const {
-    for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
+    const std::size_t first = at_ + (nothing_is_found_behind() ? 2 : 1);
+    for (std::size_t next = first; next < line_.clauses.size(); ++next) {
       if (names_feet(line_.clauses[next])) return false;
       if (is_said_of_a_foot(line_.clauses[next])) return true;
     }
@@ -177,11 +211,12 @@ class Reader {
 
   /// "Wrap off; LH DD", where RH carries one: it may be of either. In "wrap off, LH block gone" the
   /// foot is of the block.
-  [[nodiscard]] bool another_is_named(const ActionSaid& act, Foot foot) const {
+  [[nodiscard]] bool another_is_named(const ActionSaid& act, const FootSet& feet) const {
     for (std::size_t next = at_ + 1; next < line_.clauses.size(); ++next) {
       const auto* named = said_as_a<FeetNamed>(line_.clauses[next]);
       if (named == nullptr || is_of_the_other_fixture(act, next + 1)) continue;
-      return !named->feet.has(foot);
+      return std::none_of(std::begin(all_feet), std::end(all_feet),
+                          [&](Foot foot) { return feet.has(foot) && named->feet.has(foot); });
     }
     return false;
   }

@@ -130,7 +130,7 @@ void keep_refused_once(InCrush& cow, std::string_view text, const Language& lang
 
 }  // namespace
 
-/// "102 wrap off, nothing found" lacks the foot, and it is on record where her wrap is.
+/// "102 wrap off, sole ulcer" lacks the foot, and it is on record where her wrap is.
 Faults RecordingState::with_foot_offered(Faults faults, std::string_view text) {
   const auto lacks_foot = [](const Fault& fault) {
     return fault.slug == "call-impossible" && !fault.token.empty();

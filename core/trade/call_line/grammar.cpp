@@ -387,6 +387,12 @@ constexpr Step step_table[] = {
     {S::news_foot, K::wrap_act, S::news_said, &B::say_news_of_foot_between},
     {S::news_foot, K::block_act, S::news_said, &B::say_news_of_foot_between},
     {S::news_next, K::number, S::news_number, &B::add_news_number},
+    {S::news_next, K::gone, S::news_said, &B::say_more_news},
+    {S::news_next, K::news, S::news_said, &B::say_more_news},
+    {S::news_next, K::wrap_act, S::news_said, &B::say_more_news},
+    {S::news_next, K::block_act, S::news_said, &B::say_more_news},
+    {S::news_next, K::walks_sound, S::news_said, &B::say_more_news},
+    {S::news_next, K::handling, S::news_said, &B::say_more_news},
     {S::news_next, K::comma, S::news_next},
     {S::news_next, K::strong, S::news_next},
 

@@ -74,6 +74,14 @@ FootSet carrying(const KnownPast& past, Fixture fixture) {
   return feet_where([&](Foot foot) { return !off_today(past, foot, fixture).empty(); });
 }
 
+FootSet carrying_from_before(const KnownPast& past, Fixture fixture) {
+  return feet_where([&](Foot foot) {
+    const std::vector<OnFootRow> left = fixtures_left(past.rows, foot, fixture);
+    return std::any_of(left.begin(), left.end(),
+                       [&](const OnFootRow& row) { return row.since < past.today; });
+  });
+}
+
 /// The claws known to be missing, by earlier turns or this one.
 ClawPair missing_claws(const TurnDraft& draft, const Rows& rows, Foot foot) {
   ClawPair claws = missing_before(rows, foot);
@@ -328,15 +336,15 @@ Result<PutPlainly> put_plainly(const TurnDraft& draft, const KnownSaid& said, co
   return PutPlainly{};
 }
 
-std::optional<Foot> foot_that_carries_it(const TurnDraft& draft, const ActionSaid& said,
-                                         const KnownPast& past) {
+FootSet feet_that_carry_it(const TurnDraft& draft, const ActionSaid& said, const KnownPast& past) {
   const std::optional<FixtureSaid> told = fixture_said(said.action.kind);
   const bool is_from_before =
       told && (is_off_after(told->step) || told->step == FixtureStep::left_on ||
                told->step == FixtureStep::not_known);
-  if (!is_from_before || said.whole_cow || !draft.feet_named.empty()) return std::nullopt;
+  if (!is_from_before || said.whole_cow || !draft.feet_named.empty()) return {};
   const FootSet feet = carrying(past, told->fixture);
-  return feet.count() == 1 ? std::optional(only_one(feet)) : std::nullopt;
+  if (feet.count() == 1) return feet;
+  return said.all ? carrying_from_before(past, told->fixture) : FootSet{};
 }
 
 std::string told_of_fixture(const KnownPast& past, Foot foot, Fixture fixture,

@@ -34,10 +34,10 @@ Result<PutPlainly> put_plainly(const TurnDraft& draft, const KnownSaid& said, co
                                const Language& language);
 
 /// The foot of an act that tells of a wrap or block from before and names no foot, when only one
-/// of hers carries such a one; nothing otherwise. Where none does, one that was told off today
-/// counts: it may be told once more.
-std::optional<Foot> foot_that_carries_it(const TurnDraft& draft, const ActionSaid& said,
-                                         const KnownPast& past);
+/// of hers carries such a one; of "wraps off" every foot that carries one, but none put on today;
+/// no foot otherwise. Where none carries one, one that was told off today counts: it may be told
+/// once more.
+FootSet feet_that_carry_it(const TurnDraft& draft, const ActionSaid& said, const KnownPast& past);
 
 /// "LH wrap on since 13 Oct, 14 days, 9 late": of what is known to be on that foot; "" of nothing.
 std::string told_of_fixture(const KnownPast& past, Foot foot, Fixture fixture,

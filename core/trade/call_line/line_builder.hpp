@@ -139,6 +139,7 @@ class LineBuilder {
   void add_news_number(const Term& number);
   void add_news_feet(const Term& feet);
   void say_news(const Term& news);
+  void say_more_news(const Term& news);
   void add_news_foot_between(const Term& foot);
   void say_news_of_foot_between(const Term& news);
   // Animals counted together.
@@ -187,6 +188,7 @@ class LineBuilder {
   [[nodiscard]] CowSaid* cow_being_named();
   void check_cow_number(const Term& number);
   void refuse_gone_foot(const Term& term);
+  void refuse_news_of_whom(const Term& news);
   void open_with_claw(TurnClause item, const Term& from);
   void refuse_unclear_claw();
   void refuse_claw_between(const Term& lesion);
@@ -222,6 +224,7 @@ class LineBuilder {
   FootSet feet_before_between_;  // of the news in front of that comma
   std::size_t news_from_ = 0;    // clauses of the news said last
   bool news_said_ = false;
+  std::optional<Term> news_without_number_;  // behind a semicolon
   bool mends_batch_ = false;
 };
 

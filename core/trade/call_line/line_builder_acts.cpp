@@ -47,12 +47,19 @@ std::optional<News> news_in(const Term& term) {
   return std::nullopt;
 }
 
+bool is_feet_named(const PlacedClause& placed) {
+  const auto* said = std::get_if<TurnClause>(&placed.clause);
+  return said != nullptr && std::holds_alternative<FeetNamed>(*said);
+}
+
 constexpr std::size_t most_score_digits = 5;
 
 }  // namespace
 
 void LineBuilder::open_act(const Term& act) {
-  open_with_claw(new_act(act.as<ActionKind>()), act);
+  ActionSaid said = new_act(act.as<ActionKind>());
+  said.all = act.plural && std::none_of(clauses_.begin(), clauses_.end(), is_feet_named);
+  open_with_claw(std::move(said), act);
 }
 
 void LineBuilder::open_block_of(const Term& material) {
@@ -320,6 +327,9 @@ void LineBuilder::say_writer(const Term& name) {
 
 void LineBuilder::add_news_number(const Term& number) {
   check_cow_number(number);
+  if (news_without_number_ && digits_of(number) != news_numbers_.front()) {
+    refuse_news_of_whom(*std::exchange(news_without_number_, std::nullopt));
+  }
   if (news_said_) {
     news_numbers_.clear();
     news_feet_ = {};
@@ -363,6 +373,25 @@ void LineBuilder::say_news(const Term& term) {
   for (const std::string& number : news_numbers_) {
     add(NewsSaid{number, *news, news_feet_, term.plural}, term);
   }
+}
+
+// "301 wrap off; sold": while one cow is told of it is of her.
+void LineBuilder::say_more_news(const Term& news) {
+  if (news_numbers_.size() != 1) return refuse_news_of_whom(news);
+  const bool is_of_one =
+      std::all_of(clauses_.begin(), clauses_.end(), [this](const PlacedClause& placed) {
+        const auto* told = std::get_if<NewsSaid>(&placed.clause);
+        return told != nullptr && told->number == news_numbers_.front();
+      });
+  if (!is_of_one) return refuse_news_of_whom(news);
+  news_without_number_ = news;
+  say_news(news);
+}
+
+void LineBuilder::refuse_news_of_whom(const Term& news) {
+  refuse(not_understood("it is unclear of which cow " + quoted(news.said) + " is told",
+                        "say her number before it: \"{77 gone}\""),
+         news);
 }
 
 void LineBuilder::add_news_foot_between(const Term& foot) {

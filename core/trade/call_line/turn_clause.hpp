@@ -49,6 +49,7 @@ struct FindingSaid {
 struct ActionSaid {
   Action action;
   bool whole_cow = false;
+  bool all = false;  // "wraps off", no foot named in the line: of every foot that carries one
   friend bool operator==(const ActionSaid&, const ActionSaid&) = default;
 };
 

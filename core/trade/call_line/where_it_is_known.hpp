@@ -10,8 +10,8 @@
 namespace evenclaw {
 
 /// The clause tells what became of a wrap or block, no foot is named and nothing behind it is said
-/// of one, and the line tells what only a turn can: why she came, or that
-/// the rest is fine.
+/// of one but "nothing found" right behind it, and the line tells what only a turn can: that, why
+/// she came, or that the rest is fine.
 bool may_be_where_it_is_known(std::span<const PlacedClause> clauses, std::size_t at);
 
 }  // namespace evenclaw

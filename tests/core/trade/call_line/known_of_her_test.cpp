@@ -92,11 +92,23 @@ TEST_CASE("an act that tells of a wrap or block from before finds its foot, a ne
   rows.on_feet.push_back(on(Foot::lh, Fixture::block, first_of_november - 14));
   const KnownPast past{rows, {}, first_of_november};
   ActionSaid said{act(ActionKind::block_came_off, Claw::not_called), false};
-  CHECK(foot_that_carries_it({}, said, past) == Foot::lh);
+  CHECK(feet_that_carry_it({}, said, past) == FootSet{Foot::lh});
   said.action.kind = ActionKind::block_on;
-  CHECK_FALSE(foot_that_carries_it({}, said, past).has_value());
+  CHECK(feet_that_carry_it({}, said, past).empty());
   said.action.kind = ActionKind::wrap_off;
-  CHECK_FALSE(foot_that_carries_it({}, said, past).has_value());
+  CHECK(feet_that_carry_it({}, said, past).empty());
+}
+
+TEST_CASE("\"wraps off\" is of all that were on before today, \"wrap off\" of none of several") {
+  Rows rows;
+  rows.on_feet.push_back(on(Foot::lh, Fixture::wrap, first_of_november - 14));
+  rows.on_feet.push_back(on(Foot::rh, Fixture::wrap, first_of_november - 14));
+  rows.on_feet.push_back(on(Foot::lf, Fixture::wrap, first_of_november));
+  const KnownPast past{rows, {}, first_of_november};
+  ActionSaid said{act(ActionKind::wrap_off, Claw::none), false};
+  CHECK(feet_that_carry_it({}, said, past).empty());
+  said.all = true;
+  CHECK(feet_that_carry_it({}, said, past) == hind_feet);
 }
 
 TEST_CASE("a wrap told off today is the one that is told off once more") {

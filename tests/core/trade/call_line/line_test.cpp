@@ -75,6 +75,22 @@ TEST_CASE("news is told of one cow or of many") {
   CHECK(news_in("news 412 walks sound") == "412 walks_sound; ");
 }
 
+TEST_CASE("news of one cow goes on behind a semicolon as behind a comma") {
+  CHECK(news_in("301 wrap off; sold") == "301 wrap_off; 301 gone; ");
+  CHECK(news_in("301 wrap off; walks sound") == "301 wrap_off; 301 walks_sound; ");
+  CHECK(news_in("301 wrap off; 301 block off; sold") == "301 wrap_off; 301 block_off; 301 gone; ");
+}
+
+TEST_CASE("beside news of another cow it is asked whose a piece without a number is") {
+  for (const char* text : {"301, 302 wraps off; sold", "301 wrap off; 302 gone; walks sound",
+                           "301 wrap off; sold; 302 gone"}) {
+    CAPTURE(text);
+    const Faults faults = faults_of(text, false);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().message.find("it is unclear of which cow") == 0);
+  }
+}
+
 TEST_CASE("one number with what can be said of a cow in the crush begins her turn") {
   const Line line = line_of("412 walks sound");
   CHECK(std::holds_alternative<CowNamed>(line.clauses.front()));

@@ -31,9 +31,15 @@ TEST_CASE("alone, or with what only news tells, it is news of her") {
   CHECK_FALSE(is_her_turn("301 block gone, walks all right"));
 }
 
+TEST_CASE("nothing found right behind it is of that foot, whatever parts them") {
+  CHECK(is_her_turn("301 block off; nothing found"));
+  CHECK(is_her_turn("301 block off, nothing found"));
+  CHECK(is_her_turn("301 recheck; block gone, nothing found"));
+}
+
 TEST_CASE("what is said of a foot that is not named keeps the line from being understood") {
-  CHECK_FALSE(is_read("301 recheck; block gone, nothing found"));
   CHECK_FALSE(is_read("301 recheck; block gone; sole ulcer"));
+  CHECK_FALSE(is_read("301 block gone, nothing found; trimmed"));
 }
 
 TEST_CASE("a block that is put on needs its foot") {
