@@ -113,15 +113,84 @@ std::vector<std::string> kinds_that_matter() {
           std::string(QuestionSettled::kind)};
 }
 
-std::vector<NewsSaid> news_of(const Result<Line>& line, const std::string& number) {
+std::vector<NewsSaid> all_news_of(const Result<Line>& line) {
   std::vector<NewsSaid> news;
   if (!line) return news;
   for (const Clause& clause : line->clauses) {
-    const auto* said = std::get_if<NewsSaid>(&clause);
-    if (said != nullptr && plain_number(said->number) == plain_number(number)) {
-      news.push_back(*said);
-    }
+    if (const auto* said = std::get_if<NewsSaid>(&clause)) news.push_back(*said);
   }
+  return news;
+}
+
+std::vector<NewsSaid> news_of(const std::vector<NewsSaid>& all, const std::string& number) {
+  std::vector<NewsSaid> news;
+  std::copy_if(all.begin(), all.end(), std::back_inserter(news), [&](const NewsSaid& said) {
+    return plain_number(said.number) == plain_number(number);
+  });
+  return news;
+}
+
+/// Who only walked by was called as if she stood there.
+std::vector<NewsSaid> read_as_told(std::string_view words, Day day, const Language& language) {
+  LineContext context;
+  context.visit_day = day;
+  std::vector<NewsSaid> news = all_news_of(read_line(words, context, language));
+  if (!news.empty()) return news;
+  const std::string lead(language.say(TermKind::news_lead));
+  return all_news_of(read_line(lead + ' ' + std::string(words), context, language));
+}
+
+/// "305 wrap off; no, 304": what was told, and what mended it.
+struct MendedWords {
+  std::string_view told;
+  std::string_view mending;
+};
+
+MendedWords mended_words(std::string_view words) {
+  const std::size_t cut = words.rfind(';');
+  if (cut == std::string_view::npos) return {{}, trimmed(words)};
+  return {trimmed(words.substr(0, cut)), trimmed(words.substr(cut + 1))};
+}
+
+/// The number a mending is of; "" where several were told of, or it cannot be known.
+std::string number_told(std::string_view words, Day day, const Language& language) {
+  const std::vector<NewsSaid> news = read_as_told(words, day, language);
+  if (!news.empty()) {
+    const std::string& first = news.front().number;
+    return news_of(news, first).size() == news.size() ? first : std::string();
+  }
+  const std::string_view mending = mended_words(words).mending;
+  if (const auto alone = number_put_right_in(mending, language)) return *alone;
+  const auto both = news_mended_in(mending, language);
+  return both ? both->right.value_or("") : std::string();
+}
+
+/// "305 wrap off; no, 304" tells of 304 what its front tells of 305, "300 wrap off, block gone; 300
+/// no, no block gone" of 300 what is left, "301 no, sold" what is told instead.
+std::vector<NewsSaid> told_once_mended(std::string_view words, const std::string& number, Day day,
+                                       const Language& language) {
+  const auto [told, mending] = mended_words(words);
+  const auto alone = number_put_right_in(mending, language);
+  const auto both = news_mended_in(mending, language);
+  const auto right = alone || !both ? alone : both->right;
+  if (right && plain_number(*right) == plain_number(number)) {
+    const std::string wrong = both ? both->number : number_told(told, day, language);
+    std::vector<NewsSaid> news = news_told_in(told, wrong, day, language);
+    for (NewsSaid& each : news) each.number = number;
+    return news;
+  }
+  const auto instead = news_instead_in(mending, language);
+  const auto now = instead ? news_of(read_as_told(instead->words, day, language), number)
+                           : std::vector<NewsSaid>();
+  if (told.empty()) return now;
+  const auto denied = news_denied_in(mending, language);
+  if (now.empty() && !denied) return {};
+  std::vector<NewsSaid> news = news_told_in(told, number, day, language);
+  std::erase_if(news, [&](const NewsSaid& each) {
+    return (denied && is_denied(*denied, each.news)) ||
+           std::any_of(now.begin(), now.end(),
+                       [&](const NewsSaid& other) { return is_instead_of(each, other); });
+  });
   return news;
 }
 
@@ -225,13 +294,8 @@ Result<std::vector<NewsStanding>> news_standing(Store& store, HerdId herd, CowId
 
 std::vector<NewsSaid> news_told_in(std::string_view words, const std::string& number, Day day,
                                    const Language& language) {
-  LineContext context;
-  context.visit_day = day;
-  const std::vector<NewsSaid> news = news_of(read_line(words, context, language), number);
-  if (!news.empty()) return news;
-  // Who only walked by was called as if she stood there.
-  const std::string lead(language.say(TermKind::news_lead));
-  return news_of(read_line(lead + ' ' + std::string(words), context, language), number);
+  const std::vector<NewsSaid> news = news_of(read_as_told(words, day, language), number);
+  return news.empty() ? told_once_mended(words, number, day, language) : news;
 }
 
 Fault nothing_to_take_back(const NewsMended& mended) {

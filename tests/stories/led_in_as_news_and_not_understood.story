@@ -38,7 +38,7 @@ saved 309
 refused line 4: "block gnoe" is not understood; expected news of the cow, something done, a foot or a number; did you mean "block gone"?
 refused line 4: "block" is done to a cow in the crush; start a line with her number alone, then name the foot
 refused line 6: "no" cannot stand here; expected a foot, a number, news of the cow or something done
-refused line 7: no foot is named for what was done; say the foot first: LF, RF, LH, RH
+refused line 7: no foot is named for what was done; no wrap is known on her; was it another cow? Else say the foot first: LF, RF, LH, RH
 saved 310
 told 301: closed: wrap off left hind
 told 303: closed: wrap off left hind

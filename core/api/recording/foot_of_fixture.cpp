@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -33,7 +34,12 @@ std::string remedy_with_foot(const Rows& past, std::string_view said, const Lang
     if (!lines.empty()) lines += ", ";
     lines += '"' + std::string(language.say(TermKind::foot, foot)) + ' ' + std::string(said) + '"';
   }
-  return lines.empty() ? lines : "say the foot first: " + lines;
+  if (!lines.empty()) return "say the foot first: " + lines;
+  return with_quoted_words(
+      "no " + std::string(name_of(*fixture)) +
+          " is known on her; was it another cow? Else say the foot first: {LF, "
+          "RF, LH, RH}",
+      language);
 }
 
 }  // namespace evenclaw

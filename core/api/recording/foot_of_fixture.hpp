@@ -10,7 +10,7 @@
 namespace evenclaw {
 
 /// "say the foot first: RH wrap off", with `said` behind each foot that carries such a wrap or
-/// block from before. "" when the words tell of neither, or she carries none.
+/// block from before, or that none is known on her. "" when the words tell of neither.
 std::string remedy_with_foot(const Rows& past, std::string_view said, const Language& language);
 
 }  // namespace evenclaw

@@ -252,6 +252,10 @@ Outcome NewsDesk::tell_instead(const std::string& words, const NewsMended& mende
     if (!told) return told;
   }
   if (!all.empty()) return Done{};
+  book_.answers
+      .add(ReplyKind::question, "What was told of " + mended.number +
+                                    " is not understood. What is it of " + *mended.right + '?')
+      .cow = plain_number(*mended.right);
   return keep_as_unread(book_, {*mended.right, both},
                         "What was told of her was not understood. What is "
                         "it?");

@@ -92,6 +92,33 @@ TEST_CASE("calls, news and corrections of a turn mend no news") {
   }
 }
 
+TEST_CASE("what was told is known through the lines that mended it") {
+  const struct {
+    const char* words;
+    const char* number;
+    std::vector<News> news;
+  } rows[] = {
+      {"305 wrap off; no, 304", "304", {News::wrap_off}},
+      {"305 wrap off; no, 304; no, 306", "306", {News::wrap_off}},
+      {"305 wrap off, walks sound; 305 no, 304", "304", {News::wrap_off, News::walks_sound}},
+      {"305 wrap off; 305 no, 304; 304 no, 305", "305", {News::wrap_off}},
+      {"301 wrap off, walks sound; 301 no, still lame", "301", {News::wrap_off}},
+      {"300 wrap off, block gone; 300 no, no block gone", "300", {News::wrap_off}},
+      {"301 no, sold", "301", {News::gone}},
+      {"305 wrap off; no, 304", "305", {}},
+      {"305, 306 wraps off; no, 304", "304", {}}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.words);
+    std::vector<News> told;
+    for (const NewsSaid& each : news_told_in(row.words, row.number, day("2026-10-27"), english())) {
+      CHECK(each.number == row.number);
+      told.push_back(each.news);
+    }
+    CHECK(told == row.news);
+  }
+}
+
 TEST_CASE("between visits news of the wrong cow is told of the right one") {
   Workplace place;
   visit_two_with_blocks(place);

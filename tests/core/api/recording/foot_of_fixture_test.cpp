@@ -29,8 +29,12 @@ TEST_CASE("with wraps on two feet both are offered") {
         "say the foot first: \"LH wraps off\", \"RH wraps off\"");
 }
 
-TEST_CASE("no foot is offered for what she does not carry, nor for what is put on") {
-  CHECK(remedy_with_foot(with({Foot::rh}, Fixture::wrap), "block gone", english()).empty());
+TEST_CASE("of what she does not carry it is said that none is known on her") {
+  CHECK(remedy_with_foot(with({Foot::rh}, Fixture::wrap), "block gone", english()) ==
+        "no block is known on her; was it another cow? Else say the foot first: LF, RF, LH, RH");
+}
+
+TEST_CASE("no foot is offered for what is put on") {
   CHECK(remedy_with_foot(with({Foot::rh}, Fixture::wrap), "wrap on", english()).empty());
   CHECK(remedy_with_foot(with({Foot::rh}, Fixture::wrap), "spray", english()).empty());
 }
