@@ -7,6 +7,7 @@
 #include <iterator>
 #include <utility>
 #include <variant>
+#include <vector>
 
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/settled_turn.hpp"
@@ -33,14 +34,25 @@ std::optional<News> news_that_tells(const FixtureSaid& said) {
   return std::nullopt;
 }
 
-/// The one act of a foot of which nothing else was said, and no claw with it.
-const Action* only_act_of(const FootCall& call) {
+/// The acts of a foot of which nothing else was said, when each may be told from outside: without
+/// a claw or a time.
+bool may_be_told_from_outside(const FootCall& call) {
   FootCall only;
   only.foot = call.foot;
   only.actions = call.actions;
-  if (call != only || call.actions.size() != 1) return nullptr;
-  const Action& act = call.actions.front();
-  return is_called(act.claw) || act.when.said() ? nullptr : &act;
+  return call == only && !call.actions.empty() &&
+         std::none_of(call.actions.begin(), call.actions.end(),
+                      [](const Action& act) { return is_called(act.claw) || act.when.said(); });
+}
+
+void tell_as_well(std::vector<NewsSaid>& all, const NewsSaid& one) {
+  const auto same = std::find_if(all.begin(), all.end(),
+                                 [&](const NewsSaid& each) { return each.news == one.news; });
+  if (same == all.end()) {
+    all.push_back(one);
+  } else {
+    same->feet.add(one.feet);
+  }
 }
 
 /// Kept by itself, the line says of whom it is: her number may have stood in one that was refused.
@@ -50,33 +62,33 @@ std::string naming_her(const VisitBook& book, const std::string& number, std::st
 }
 
 /// What is told of her as news, when all of it can be that.
-std::optional<NewsSaid> only_news_of(const InCrush& cow) {
+std::vector<NewsSaid> only_news_of(const InCrush& cow) {
   const Turn& turn = cow.draft.turn;
   const std::optional<News> news = only_news_in(turn);
   if (!news) return only_fate_in(turn, cow.past.rows);
-  return NewsSaid{turn.cow.number, *news, {}, false};
+  return {NewsSaid{turn.cow.number, *news, {}, false}};
 }
 
 }  // namespace
 
-std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
+std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
   Turn only;
   only.cow = turn.cow;
   only.feet = turn.feet;
-  if (turn != only || turn.feet.empty()) return std::nullopt;
-  NewsSaid news;
-  news.number = turn.cow.number;
-  bool is_known = false;  // on one of the feet: "hinds wraps off"
+  if (turn != only) return {};
+  std::vector<NewsSaid> all;
+  bool is_known = false;  // one of them, on one of the feet: "hinds wraps off"
   for (const FootCall& call : turn.feet) {
-    const Action* act = only_act_of(call);
-    const auto said = act == nullptr ? std::nullopt : fixture_said(act->kind);
-    const auto told = said ? news_that_tells(*said) : std::nullopt;
-    if (!told || (!news.feet.empty() && news.news != *told)) return std::nullopt;
-    is_known = is_known || !fixtures_left(past, call.foot, said->fixture).empty();
-    news.news = *told;
-    news.feet.add(call.foot);
+    if (!may_be_told_from_outside(call)) return {};
+    for (const Action& act : call.actions) {
+      const auto said = fixture_said(act.kind);
+      const auto told = said ? news_that_tells(*said) : std::nullopt;
+      if (!told) return {};
+      is_known = is_known || !fixtures_left(past, call.foot, said->fixture).empty();
+      tell_as_well(all, NewsSaid{turn.cow.number, *told, {call.foot}, false});
+    }
   }
-  return is_known ? std::optional(news) : std::nullopt;
+  return is_known ? all : std::vector<NewsSaid>{};
 }
 
 const CowSaid* says_only_how_she_is(const Line& line) {
@@ -126,7 +138,7 @@ bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why) {
       !words.empty() && std::all_of(words.begin(), words.end(),
                                     [&](const std::string& line) { return line == words.front(); });
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
-         is_one_line && said.known == CowKnown::numbered && only_news_of(cow) &&
+         is_one_line && said.known == CowKnown::numbered && !only_news_of(cow).empty() &&
          book.finder.carrier(said.number);
 }
 
@@ -159,15 +171,19 @@ Outcome RecordingState::tell_that_she_walked_by() {
   const InCrush cow = *std::move(crush_.cow);
   crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
-  const NewsSaid news = only_news_of(cow).value_or(NewsSaid{});
-  const Outcome told = news_.tell(news, naming_her(book_, news.number, cow.draft.words.front()));
+  const std::vector<NewsSaid> all = only_news_of(cow);
+  Outcome told = Done{};
+  for (const NewsSaid& news : all) {
+    told = news_.tell(news, naming_her(book_, news.number, cow.draft.words.front()));
+    if (!told) break;
+  }
   book_.by = now;
-  if (told && !news.feet.empty()) {
+  if (told && !all.front().feet.empty()) {
     book_.answers
         .add(ReplyKind::mark,
              "taken as news of her; if she was in the crush, say her number and "
              "what was found")
-        .cow = plain_number(news.number);
+        .cow = plain_number(all.front().number);
   }
   return told;
 }

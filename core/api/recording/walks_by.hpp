@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/api/recording/in_crush.hpp"
 #include "core/api/recording/visit_book.hpp"
@@ -19,9 +20,9 @@ const CowSaid* says_only_how_she_is(const Line& line);
 /// That one thing as news, when nothing else was said of her: no foot, no other act, no reason.
 std::optional<News> only_news_in(const Turn& turn);
 
-/// "201 RH wrap off" and nothing else, of a wrap or block that is known on one of the feet, as
-/// news; nothing for any other turn. `past` is her rows before it.
-std::optional<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
+/// "201 RH wrap off", "201 LH wrap and block off" and nothing else, one of them known on one of the
+/// feet, as news; empty for any other turn. `past` is her rows before it.
+std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);

@@ -14,6 +14,7 @@
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
+#include "core/trade/call_line/off_together.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/said_date.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -98,7 +99,7 @@ class Parser {
     if (const auto claw = claw_in_short(tokens_, at_, spot_, builder_, language_)) {
       return term_of(TermKind::claw, 1, static_cast<int>(*claw));
     }
-    const Language::Match match = language_.longest_match(tokens_, at_);
+    const Language::Match match = match_of_both(tokens_, at_, language_);
     if (match.phrase == nullptr) return unphrased_term();
     if (match.phrase->kind == TermKind::zone_word && at_ + match.word_count < tokens_.size()) {
       const Token& behind = tokens_[at_ + match.word_count];

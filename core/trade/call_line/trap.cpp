@@ -12,6 +12,7 @@
 #include "core/trade/call_line/lookalike.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
+#include "core/trade/call_line/off_together.hpp"
 #include "core/trade/call_line/offered.hpp"
 #include "core/trade/call_line/open_item.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
@@ -401,7 +402,8 @@ std::optional<PlacedFault> trap_in(const NextStep& next, const Language& languag
                                                       swallowed_by_a_batch,
                                                       one_or_several,
                                                       no_lame,
-                                                      number_behind_lame};
+                                                      number_behind_lame,
+                                                      off_too_or_put_on};
   for (const auto trap : traps) {
     if (std::optional<PlacedFault> fault = trap(next, language)) return fault;
   }

@@ -55,12 +55,28 @@ TEST_CASE("what became of a wrap is told as news when that is all and the foot c
   wrap.fixture = Fixture::wrap;
   past.on_feet.push_back(wrap);
   const auto news = only_fate_in(saying::turn_of({"416 RH wrap off"}), past);
-  REQUIRE(news.has_value());
-  CHECK(news->news == News::wrap_off);
-  CHECK(news->feet == FootSet{Foot::rh});
+  REQUIRE(news.size() == 1);
+  CHECK(news.front().news == News::wrap_off);
+  CHECK(news.front().feet == FootSet{Foot::rh});
   for (const char* line : {"416 LH wrap off", "416 RH block off", "416 RH wrap off; nothing found",
                            "416 lame RH; RH wrap off", "416 RH wrap on", "416"}) {
     CAPTURE(line);
-    CHECK_FALSE(only_fate_in(saying::turn_of({line}), past).has_value());
+    CHECK(only_fate_in(saying::turn_of({line}), past).empty());
   }
+}
+
+TEST_CASE("what became of several wraps and blocks is told one by one") {
+  Rows past;
+  OnFootRow wrap;
+  wrap.foot = Foot::rh;
+  wrap.fixture = Fixture::wrap;
+  past.on_feet.push_back(wrap);
+  const auto on_one_foot = only_fate_in(saying::turn_of({"416 RH wrap and block off"}), past);
+  REQUIRE(on_one_foot.size() == 2);
+  CHECK(on_one_foot.front().news == News::wrap_off);
+  CHECK(on_one_foot.back().news == News::block_off);
+  const auto on_two = only_fate_in(saying::turn_of({"416 LH wrap off; RH wrap still on"}), past);
+  REQUIRE(on_two.size() == 2);
+  CHECK(on_two.front().feet == FootSet{Foot::lh});
+  CHECK(on_two.back().news == News::wrap_still_on);
 }
