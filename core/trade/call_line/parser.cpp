@@ -10,6 +10,7 @@
 #include "core/trade/call_line/claw_in_short.hpp"
 #include "core/trade/call_line/foot_behind.hpp"
 #include "core/trade/call_line/judged_later.hpp"
+#include "core/trade/call_line/leg_behind_comma.hpp"
 #include "core/trade/call_line/mark.hpp"
 #include "core/trade/call_line/misplaced.hpp"
 #include "core/trade/call_line/nearest.hpp"
@@ -458,6 +459,7 @@ class Parser {
     for (const PlacedClause& placed : builder_.clauses()) {
       reading.line.clauses.push_back(placed.clause);
     }
+    add_leg_behind_comma(reading.line, builder_.clauses(), tokens_, language_);
     reading.faults = std::move(faults_);
     reading.awaits_past = awaits_past_;
     reading.tokens = tokens_.size();
