@@ -139,7 +139,10 @@ void LineBuilder::time_on_date(const Term& date) {
 // "No, 5d", "no, off Thu": what follows is the time that is right.
 void LineBuilder::correct_time(const Term& first) {
   close();
-  open(TurnClause{TimeCorrected{}}, first);
+  TimeCorrected right;
+  if (first.kind == TermKind::off) right.lead = TimeLead::off;
+  if (first.kind == TermKind::till) right.lead = TimeLead::till;
+  open(TurnClause{right}, first);
 }
 
 // "No, wrap off 5d".

@@ -29,8 +29,16 @@ bool is_named(const TimeCorrected& said, ActionKind kind) {
   return meant && done && meant->fixture == done->fixture;
 }
 
+/// "Off Fri" is of a wrap or block, "till Fri" of milk or meat.
+bool may_be_led_in_so(TimeLead lead, const Action& act) {
+  const ActFacts& facts = facts_of(act.kind);
+  if (lead == TimeLead::off) return facts.time == ActTime::comes_off;
+  return lead == TimeLead::any || facts.said_as == TermKind::withheld_act;
+}
+
 /// Named, it may be one of which no time was called.
 bool is_meant(const TimeCorrected& said, const Action& act) {
+  if (!may_be_led_in_so(said.lead, act)) return false;
   const bool has_time = act.when.said() || (said.act && facts_of(act.kind).time != ActTime::none);
   return has_time && is_named(said, act.kind) && claws_agree(said.claw, act.claw);
 }

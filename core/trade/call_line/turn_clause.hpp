@@ -122,12 +122,17 @@ struct DetailCorrected {
   friend bool operator==(const DetailCorrected&, const DetailCorrected&) = default;
 };
 
+/// How the right time is led in: "off" tells when a wrap or block comes off, "till" how long milk
+/// or meat is held back.
+enum class TimeLead { any, off, till };
+
 /// "no, 5d", "no, wrap off 5d": the time of what was said last was wrong. With its act and claw of
 /// that one; a wrap or block that comes off is meant by any word for it.
 struct TimeCorrected {
   TimeSaid when;
   std::optional<ActionKind> act = {};
   Claw claw = Claw::not_called;
+  TimeLead lead = TimeLead::any;
   friend bool operator==(const TimeCorrected&, const TimeCorrected&) = default;
 };
 

@@ -27,6 +27,12 @@ TEST_CASE("a time is put right of what was said last with one, or of the act tha
                "410 // LH DD; wrap on, off 5d // RH sole ulcer; block on inside, off 28d"},
               {{"410 both hinds DD; wrap 3d; RF nothing found", "no, wrap 5d"},
                "410 // LH DD; wrap on, off 5d // RH DD; wrap on, off 5d // RF nothing found"},
+              {{"410 LH DD; wrap on, off 3d; see again 4 weeks", "no, off Fri"},
+               "410 // LH DD; wrap on, off Fri; see again 28d"},
+              {{"410 LH SU; block inside, off 4 weeks; see again 14d", "no, off 5 weeks"},
+               "410 // LH sole ulcer; block on inside, off 35d; see again 14d"},
+              {{"410 milk withheld till Mon; LH DD; see again 14d", "no, till Tue"},
+               "410 milk withheld till Tue // LH DD; see again 14d"},
               {{"410 LH DD; wrap 3d", "no, 5d", "no, RH"}, "410 // RH DD; wrap on, off 5d"},
               {{"410 LH foul; milk withheld 4d", "no, milk 10 milkings; meat 10d", "no, milk 3d"},
                "410 milk withheld 3d; meat withheld 10d // LH foul"}};
