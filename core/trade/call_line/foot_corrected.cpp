@@ -1,11 +1,12 @@
 #include "core/trade/call_line/foot_corrected.hpp"
 
-#include <algorithm>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "core/trade/call_line/claw_said_last.hpp"
 #include "core/trade/call_line/kept_once.hpp"
 #include "core/trade/call_line/nothing_found.hpp"
 #include "core/trade/call_line/open_item.hpp"
@@ -79,9 +80,6 @@ Outcome correct_foot(TurnDraft& draft, const FootCorrected& said) {
 }
 
 Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {
-  std::vector<TurnClause> clauses = draft.since_naming;
-  const auto last = std::find_if(clauses.rbegin(), clauses.rend(),
-                                 [](TurnClause& clause) { return claw_in(clause) != nullptr; });
   if (const auto before = named_again(draft)) {
     TurnDraft again = recalled(draft.turn, before);
     Outcome outcome = correct_claw(again, said);
@@ -90,15 +88,18 @@ Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {
     draft.before_naming = std::move(again.turn);
     return Done{};
   }
-  if (draft.feet_named.empty() || last == clauses.rend()) {
+  std::vector<TurnClause> clauses = draft.since_naming;
+  if (const auto unclear = why_claw_is_unclear(clauses, said.claw)) return fault_of(*unclear);
+  const std::optional<std::size_t> last = claw_said_last(clauses);
+  if (draft.feet_named.empty() || !last) {
     return fault_of(impossible("nothing was said of a claw that could be corrected"));
   }
-  Claw& claw = *claw_in(*last);
+  Claw& claw = *claw_in(clauses[*last]);
   if (claw == said.claw) {
     return fault_of(impossible(std::string(word_of(claw)) + " is what was said"));
   }
   TurnDraft once = draft;
-  mend_claw_said_alike(once, *last, said.claw);
+  mend_claw_said_alike(once, clauses[*last], said.claw);
   claw = said.claw;
   Outcome mended = say_again(once, draft.feet_named, clauses);
   if (mended.ok()) draft = std::move(once);

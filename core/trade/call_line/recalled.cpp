@@ -1,7 +1,10 @@
 #include "core/trade/call_line/recalled.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <vector>
+
+#include "core/trade/call_line/claw_said_last.hpp"
 
 namespace evenclaw {
 
@@ -39,16 +42,8 @@ TurnDraft recalled(const Turn& turn, std::optional<Foot> foot) {
 }
 
 bool is_claw_of_a_finding_last(const TurnDraft& draft) {
-  const auto has_claw = [](const TurnClause& clause) {
-    if (const auto* found = std::get_if<FindingSaid>(&clause)) {
-      return found->finding.claw != Claw::none;
-    }
-    if (const auto* act = std::get_if<ActionSaid>(&clause)) return act->action.claw != Claw::none;
-    return std::holds_alternative<MeasureSaid>(clause);
-  };
-  const std::vector<TurnClause>& since = draft.since_naming;
-  const auto last = std::find_if(since.rbegin(), since.rend(), has_claw);
-  return last != since.rend() && std::holds_alternative<FindingSaid>(*last);
+  const std::optional<std::size_t> last = claw_said_last(draft.since_naming);
+  return last && std::holds_alternative<FindingSaid>(draft.since_naming[*last]);
 }
 
 std::optional<Foot> named_again(const TurnDraft& draft) {
