@@ -27,12 +27,14 @@ void bind_supersedes(Statement& statement, const Envelope& envelope) {
   }
 }
 
+// Whether it was inserted tells the count of changes: a RETURNING clause is a trigger to SQLite,
+// which for every row opens a table of its own and copies each page before it is touched.
 bool insert_row(Connection& connection, const Entry& entry, const Digest& digest,
                 const std::string& envelope_text) {
   const Envelope& envelope = entry.envelope;
   auto insert = connection.prepared(
       "INSERT INTO entry (scope, id, digest, device, seq, order_, kind, supersedes, at, envelope,"
-      " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING RETURNING 1");
+      " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING");
   insert->id(envelope.scope).id(envelope.id.value).digest(digest);
   insert->id(envelope.device.value).integer(envelope.seq).integer(envelope.order);
   insert->text(envelope.kind);
@@ -43,9 +45,8 @@ bool insert_row(Connection& connection, const Entry& entry, const Digest& digest
   } else {
     insert->nothing();
   }
-  const bool is_new = insert->step();
-  if (is_new) insert->run();
-  return is_new;
+  insert->run();
+  return connection.changed() > 0;
 }
 
 void insert_subjects(Connection& connection, const Envelope& envelope, const Digest& digest) {
