@@ -100,6 +100,14 @@ constexpr std::array rules = {
               "Nobody can check or take off a block whose side is not known.",
               "common practice, no source", "412\nLH outside sole ulcer; block on",
               "412\nLH outside sole ulcer; block on inside; block stacked; pain relief given"},
+    CheckRule{"block-over-what-may-hurt", Rank::ask,
+              "What hurts only when it is bad may hurt under the block, and nobody said how bad it "
+              "is.",
+              "block on the sound claw only: Cattle Lameness claw trimming group, Cramer 2015 "
+              "(University of Minnesota); that it is asked is our judgement",
+              "412\nLH outside sole ulcer; inside bruise; block on inside; pain relief given",
+              "412\nLH outside sole ulcer; inside bruise slight; block on inside; pain relief "
+              "given"},
     CheckRule{
         "comes-off-on-that-day", Rank::ask,
         "A day that no wrap or block is meant to reach is a slip, and the farmer keeps to it.",
@@ -296,6 +304,7 @@ constexpr std::array<Check, rules.size()> checks = {notifiable_signs,
                                                     both_claws_painful,
                                                     claw_that_is_missing,
                                                     block_side_not_called,
+                                                    block_over_what_may_hurt,
                                                     comes_off_on_that_day,
                                                     swelling_side_not_called,
                                                     it_stinks,

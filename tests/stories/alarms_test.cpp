@@ -28,6 +28,7 @@ const std::vector<PlantedFault> planted = {
     {"block_on_a_claw_that_is_missing", Rank::ask, "claw-that-is-missing"},
     {"block_on_for_eight_weeks", Rank::note, "block-past-four-weeks"},
     {"block_on_the_claw_with_the_ulcer", Rank::stop, "block-on-painful-claw"},
+    {"block_over_a_bruise_inside", Rank::ask, "block-over-what-may-hurt"},
     {"block_put_on_without_its_side", Rank::ask, "block-side-not-called"},
     {"blocked_again_for_the_first_time", Rank::note, "blocked-again"},
     {"blocked_again_not_healed_twice", Rank::ask, "blocked-again-twice"},

@@ -269,7 +269,51 @@ Firing side_asked(const Situation& situation, const FootCall& call, const Action
   return firing;
 }
 
+/// It would hurt if it is bad, and nobody said how bad it is.
+const Finding* perhaps_painful_on(const FootCall& call, Claw claw) {
+  const auto found =
+      std::find_if(call.findings.begin(), call.findings.end(), [&](const Finding& finding) {
+        return facts_of(finding.lesion).hurts == Hurts::when_bad &&
+               finding.degree == Degree::not_called && includes(finding.claw, claw);
+      });
+  return found == call.findings.end() ? nullptr : &*found;
+}
+
+Firing how_bad_asked(const FootCall& call, const Finding& finding, Claw claw,
+                     const Language& language) {
+  Firing firing;
+  firing.warning.foot = call.foot;
+  firing.warning.claw = claw;
+  firing.causes = {{call.foot, About::block}};
+  firing.warning.words = "Block on " + std::string(spoken(call.foot)) + ' ' +
+                         std::string(spoken(claw)) + ", over the " + spoken_name(finding) +
+                         ": how bad is that?";
+  const std::string again = offered_finding(call.foot, finding.claw, finding.lesion, language);
+  std::vector<std::string> answers;
+  for (const Degree degree : {Degree::slight, Degree::bad}) {
+    answers.push_back(again + ' ' + std::string(language.say(TermKind::degree, degree)));
+  }
+  with_go_ahead(firing.warning, std::move(answers), language);
+  return firing;
+}
+
 }  // namespace
+
+std::vector<Firing> block_over_what_may_hurt(const Situation& situation) {
+  std::vector<Firing> firings;
+  if (!situation.finished) return firings;
+  for (const FootCall& call : situation.turn.feet) {
+    for (const Action& action : call.actions) {
+      const Claw on = puts_block_on(action) ? action.claw : Claw::none;
+      for (const Claw claw : single_claws) {
+        const Finding* finding = includes(on, claw) ? perhaps_painful_on(call, claw) : nullptr;
+        if (finding == nullptr) continue;
+        firings.push_back(how_bad_asked(call, *finding, claw, situation.language));
+      }
+    }
+  }
+  return firings;
+}
 
 std::vector<Firing> block_on_painful_claw(const Situation& situation) {
   std::vector<Firing> firings;

@@ -72,6 +72,7 @@ std::vector<Firing> toe_far_too_short(const Situation& situation);
 std::vector<Firing> both_claws_painful(const Situation& situation);
 std::vector<Firing> claw_that_is_missing(const Situation& situation);
 std::vector<Firing> block_side_not_called(const Situation& situation);
+std::vector<Firing> block_over_what_may_hurt(const Situation& situation);
 std::vector<Firing> comes_off_on_that_day(const Situation& situation);
 std::vector<Firing> swelling_side_not_called(const Situation& situation);
 std::vector<Firing> it_stinks(const Situation& situation);

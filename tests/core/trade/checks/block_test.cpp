@@ -43,7 +43,23 @@ TEST_CASE("blood in the sole is a stop only when it is bad") {
   };
   CHECK(fired(with(Degree::bad), {}, first_of_november) == on_painful);
   CHECK(fired(with(Degree::plain), {}, first_of_november).empty());
-  CHECK(fired(with(Degree::not_called), {}, first_of_november).empty());
+  CHECK(fired(with(Degree::slight), {}, first_of_november).empty());
+}
+
+TEST_CASE("how bad it is, is asked of blood in the sole under a block once all is called") {
+  const auto with = [](Claw found_on, Claw blocked) {
+    return cow(
+        {foot(Foot::lh, {found(Lesion::sh, found_on)}, {act(ActionKind::block_on, blocked)})});
+  };
+  const Names how_bad = {"ask block-over-what-may-hurt LH"};
+  CHECK(fired(with(Claw::inside, Claw::inside), {}, first_of_november) == how_bad);
+  CHECK(fired(with(Claw::both, Claw::inside), {}, first_of_november) == how_bad);
+  CHECK(fired(with(Claw::inside, Claw::outside), {}, first_of_november).empty());
+  CHECK(fired(with(Claw::inside, Claw::inside), {}, first_of_november, false).empty());
+  const Turn turn = with(Claw::inside, Claw::inside);
+  const Warning asked = check_turn(turn, {}, first_of_november, true, english()).at(0);
+  CHECK(asked.words == "Block on left hind inside, over the sole haemorrhage: how bad is that?");
+  CHECK(asked.answers == Names{"LH inside bruise slight", "LH inside bruise bad", "go ahead"});
 }
 
 TEST_CASE("a block beside skin disease is no stop") {
