@@ -52,7 +52,10 @@ std::optional<std::string> question_about(const NewsSaid& news, Fixture fixture,
   if (is_one_somewhere(fixture, past) && !is_on_them && (known.empty() || !news.feet.empty())) {
     return std::nullopt;
   }
-  if (known.empty()) return "No " + what + " is known on her. Was it another cow?";
+  if (known.empty()) {
+    const std::string where = news.feet.empty() ? "her" : "her " + spoken(news.feet);
+    return "No " + what + " is known on " + where + ". Was it another cow?";
+  }
   if (news.feet.empty() && !news.all && known.count() > 1) {
     return "Which " + what + ": " + one_of(known) + "?";
   }

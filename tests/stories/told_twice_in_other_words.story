@@ -19,7 +19,7 @@ today hinds
 told: today's feet: LH RH
 told 88: closed: wrap off left hind; wrap off right hind
 told 88: noted; nothing of hers was waiting for it
-question 88: No wrap is known on her. Was it another cow?
+question 88: No wrap is known on her right front. Was it another cow?
 
 ## ended
-news_unclear 88: "88 wrap off RF": No wrap is known on her. Was it another cow?
+news_unclear 88: "88 wrap off RF": No wrap is known on her right front. Was it another cow?

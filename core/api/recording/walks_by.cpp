@@ -71,6 +71,25 @@ std::vector<NewsSaid> only_news_of(const InCrush& cow) {
 
 }  // namespace
 
+std::vector<NewsSaid> told_foot_by_foot(const NewsSaid& news, const Line& line, const Rows& past) {
+  const std::optional<FixtureSaid> said = fixture_said(news.news);
+  std::vector<NewsSaid> each;
+  FootSet spoken_of;
+  for (const Clause& clause : line.clauses) {
+    const auto* turn_clause = std::get_if<TurnClause>(&clause);
+    const auto* named = turn_clause == nullptr ? nullptr : std::get_if<FeetNamed>(turn_clause);
+    if (named == nullptr || !said) continue;
+    const bool is_known = std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+      return named->feet.has(foot) && !fixtures_left(past, foot, said->fixture).empty();
+    });
+    NewsSaid piece = news;
+    piece.feet = named->feet;
+    spoken_of.add(named->feet);
+    each.insert(is_known ? each.begin() : each.end(), std::move(piece));
+  }
+  return each.size() > 1 && spoken_of == news.feet ? each : std::vector<NewsSaid>{news};
+}
+
 std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
   Turn only;
   only.cow = turn.cow;
@@ -172,10 +191,13 @@ Outcome RecordingState::tell_that_she_walked_by() {
   crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
   const std::vector<NewsSaid> all = only_news_of(cow);
+  const std::string words = naming_her(book_, all.front().number, cow.draft.words.front());
+  const auto line = read_in_herd(book_, words, {book_.visit.day, false, 0});
   Outcome told = Done{};
   for (const NewsSaid& news : all) {
-    told = news_.tell(news, naming_her(book_, news.number, cow.draft.words.front()));
-    if (!told) break;
+    for (const NewsSaid& each : told_foot_by_foot(news, line ? *line : Line{}, cow.past.rows)) {
+      if (told) told = news_.tell(each, words);
+    }
   }
   book_.by = now;
   if (told && !all.front().feet.empty()) {

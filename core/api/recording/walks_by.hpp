@@ -24,6 +24,10 @@ std::optional<News> only_news_in(const Turn& turn);
 /// feet, as news; empty for any other turn. `past` is her rows before it.
 std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 
+/// That news foot by foot where `line` named one after the other, "301 RH wrap off; LH wrap off",
+/// and last of those on which none is known; else as it is.
+std::vector<NewsSaid> told_foot_by_foot(const NewsSaid& news, const Line& line, const Rows& past);
+
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);
 

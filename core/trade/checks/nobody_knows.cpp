@@ -40,13 +40,18 @@ std::optional<Firing> asked_about(const Action& action, const FootCall& call,
   if (is_known_on(past, call.foot, said->fixture, situation.today)) return std::nullopt;
   if (is_one_somewhere(said->fixture, past)) return std::nullopt;
   if (vet_was_called(situation.past)) return std::nullopt;
-  // What is on the other foot is asked about there, or believed of both.
+  // What is on the other foot is asked about there, unless that one was told of by itself.
   const Foot other = other_side(call.foot);
-  if (!fixtures_left(past, other, said->fixture).empty()) return std::nullopt;
+  const bool is_on_other = !fixtures_left(past, other, said->fixture).empty();
+  const FootCall* there = find_foot(situation.turn, other);
+  if (is_on_other && (there == nullptr || !speaks_of(*there, said->fixture))) return std::nullopt;
   Firing firing;
   firing.warning.foot = call.foot;
-  firing.warning.words = "No " + std::string(name_of(said->fixture)) + " is known on her " +
-                         std::string(spoken(call.foot)) + ". Was it another cow?";
+  firing.warning.words =
+      "No " + std::string(name_of(said->fixture)) + " is known on her " +
+      std::string(spoken(call.foot)) +
+      (is_on_other ? ", only on " + std::string(spoken(other)) + ". Was one there?"
+                   : ". Was it another cow?");
   firing.warning.answers = {
       offered_taking_back(call.foot, action.kind, action.claw, situation.language),
       offered_go_ahead(situation.language)};

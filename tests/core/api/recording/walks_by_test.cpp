@@ -80,3 +80,21 @@ TEST_CASE("what became of several wraps and blocks is told one by one") {
   CHECK(on_two.front().feet == FootSet{Foot::lh});
   CHECK(on_two.back().news == News::wrap_still_on);
 }
+
+TEST_CASE("told of one foot after the other it is told of each, last where none is known") {
+  Rows past;
+  OnFootRow wrap;
+  wrap.foot = Foot::rh;
+  wrap.fixture = Fixture::wrap;
+  past.on_feet.push_back(wrap);
+  const NewsSaid both{"416", News::wrap_off, hind_feet, false};
+  const auto read = [](std::string_view text) {
+    return read_line(text, saying::in_crush(false), english()).value();
+  };
+  const auto each = told_foot_by_foot(both, read("416 LH wrap off; RH wrap off"), past);
+  REQUIRE(each.size() == 2);
+  CHECK(each.front().feet == FootSet{Foot::rh});
+  CHECK(each.back().feet == FootSet{Foot::lh});
+  CHECK(told_foot_by_foot(both, read("416 both hinds wrap off"), past) ==
+        std::vector<NewsSaid>{both});
+}

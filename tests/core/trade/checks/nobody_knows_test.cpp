@@ -61,3 +61,10 @@ TEST_CASE("one that is on the other foot is asked about as a slip of the side") 
   CHECK(fired(turn, wrapped.known, first_of_november, false) ==
         Names{"ask side-or-claw-swapped LH"});
 }
+
+TEST_CASE("told off on both, and only one was known: the other one is asked about") {
+  const Past wrapped = seen_before(foot(Foot::rh, {}, {act(ActionKind::wrap_on)}));
+  const Turn turn = cow({foot(Foot::rh, {}, {act(ActionKind::wrap_off)}),
+                         foot(Foot::lh, {}, {act(ActionKind::wrap_off)})});
+  CHECK(fired(turn, wrapped.known, first_of_november, false) == asked_where_it_is);
+}
