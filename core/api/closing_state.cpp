@@ -85,8 +85,10 @@ class PointCollector {
   void add_doubt(const DoubtRow& doubt) {
     if (doubt.visit != visit_.visit) return;
     const bool is_number = doubt.kind == DoubtKind::doubtful_number;
-    add(point_kind(doubt.kind), doubt.cow,
-        is_number ? doubt.words + seen_of_these(doubt.turn) : doubt.words);
+    const std::string seen = is_number ? seen_of_these(doubt.turn) : std::string();
+    // Of a number that stood only in a line nobody understood the line is asked about.
+    if (is_number && seen.empty() && only_refused_.count(doubt.turn) > 0) return;
+    add(point_kind(doubt.kind), doubt.cow, doubt.words + seen);
     if (doubt.kind == DoubtKind::unnumbered) points_.back().words += alike_before(doubt.cow);
     const auto rank = heard_.ranks.find({doubt.turn, doubt.words});
     const bool is_warning = doubt.kind == DoubtKind::unanswered && rank != heard_.ranks.end();
@@ -101,6 +103,7 @@ class PointCollector {
     if (turn.end == TurnEnd::done)
       waits_for_feet_[turn.cow] |= heard_.said_rest_fine.count(turn.turn) > 0;
     if (turn.end != TurnEnd::done) asked_in_full_.insert(turn.cow);
+    if (turn.end == TurnEnd::unfinished && turn.words.empty()) only_refused_.insert(turn.turn);
     const auto told_by = heard_.told_by.find(turn.turn);
     if (turn.walks_sound && told_by != heard_.told_by.end()) {
       const auto& [device, order] = told_by->second;
@@ -402,6 +405,7 @@ class PointCollector {
   std::set<CowId> looked_at_;             // in the crush, at this visit
   std::map<CowId, bool> waits_for_feet_;  // of a turn that was done: "rest fine" was said
   std::set<CowId> asked_in_full_;         // her turn was not
+  std::set<EntryId> only_refused_;        // no line of the turn was understood
   std::map<CowId, FootSet> spoken_of_feet_;
   std::set<std::pair<CowId, Fixture>> spoken_of_;                 // alike
   std::set<OnHerFoot> told_in_crush_;                             // alike, of which foot

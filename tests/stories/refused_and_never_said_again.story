@@ -44,6 +44,5 @@ saved 414
 414 | fine LH RH
 
 ## ended
-doubtful_number 513?: Is her number 513?
 unfinished 412: Her turn was not finished: "blokc on inside, off 35d" was not understood
 unfinished 513?: Her turn was not finished: "513 blck came off last week" was not understood
