@@ -27,6 +27,7 @@ done
 ## answered
 told: today's feet: LH RH
 ask white face: 640 was called "white face" before. 640 meant? (answer: no, 640 / go ahead)
+mark 640: put right: all that was called of white face is hers
 saved 640
 ask white face: 640 was called "white face" before. 640 meant? (answer: no, 640 / go ahead)
 saved white face

@@ -41,6 +41,7 @@ saved 413
 saved 414
 refused line 13: "LH" is said of a cow, and no cow is named yet; start with her number
 refused line 13: "oustide" is not understood either; did you mean "outside"?
+mark 415: put right: all that was called of no number is hers
 
 ## recorded
 412 lame LH | LH outside SU sole_middle bad; block_on inside | fine RH

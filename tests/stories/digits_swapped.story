@@ -30,6 +30,7 @@ done
 ## answered
 told: today's feet: LH RH
 ask 321: 321 is new here; 231 has a block on right hind. 231 meant? (answer: no, 231 / go ahead)
+mark 231: put right: all that was called of 321 is hers
 saved 231
 ask 119: 119 is new here and came for a recheck. 118 meant? (answer: no, 118 / go ahead)
 saved 119

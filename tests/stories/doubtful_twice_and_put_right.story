@@ -30,8 +30,10 @@ saved 410?
 saved 411
 mark 410?: taken for the one who was called so before
 mark 410?: place, degree not called (right hind sole ulcer)
+mark 401: put right: all that was called of 410? is hers
 saved 401
 refused line 8: "DDD" is not understood; expected a foot, a claw, a lesion, nothing found, why she came or a degree; did you mean "DD"?
+mark 402: put right: all that was called of 420? is hers
 saved 402
 
 ## turns

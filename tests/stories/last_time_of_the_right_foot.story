@@ -37,6 +37,7 @@ mark 207: LH DD raw behind (1 Sep)
 mark 207: RH: nothing to take over is known of it from an earlier visit; call what is found
 saved 207
 mark 208: LH outside sole ulcer middle of the sole, bad (1 Sep)
+mark 209: put right: all that was called of 208 is hers
 mark 209: LH: nothing to take over is known of it from an earlier visit; call what is found
 saved 209
 mark 206: RH inside bruise heel, slight (1 Sep)

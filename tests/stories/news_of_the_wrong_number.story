@@ -56,6 +56,7 @@ refused line 12: News was told of several cows, and it is not clear whose number
 told 308: taken back: 308, 309 gone
 there already 309
 refused line 16: It is unclear whether that is the number of who stands there, or of whom the news is. The news: "309 no, 307"; her number: "413 no, 307".
+mark 412: put right: all that was called of 413 is hers
 saved 412
 
 ## due 2026-10-27

@@ -35,6 +35,7 @@ saved 414
 refused line 7: 412 was in the crush at this visit and is let out, so her number is not mended by word of mouth. If no other cow is 412: evenclaw cow number 412 421; if 421 is in the crush now, say 421 alone.
 refused line 8: 414 was in the crush at this visit and is let out, so her number is not mended by word of mouth. Call 424 with what was found of her, and take that back from 414; if 424 is in the crush now, say 424 alone.
 saved 419
+mark 431: put right: all that was called of 430 is hers
 saved 431
 saved 415
 refused line 13: 415 was in the crush at this visit and is let out, so her number is not mended by word of mouth. Say "no, 416", without her number.

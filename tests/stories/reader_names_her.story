@@ -29,6 +29,7 @@ done
 told: today's feet: LH RH
 saved 276000312312345
 ask 276000312312345: The reader gave 276000312312345, who was in the crush today already. Is it her? (answer: go ahead)
+mark 414: put right: all that was called of 276000312312345 is hers
 saved 414
 question 276000998877665: Nobody here carries that electronic number. Which number has she?
 saved 276000998877665

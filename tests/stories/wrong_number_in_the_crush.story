@@ -22,6 +22,7 @@ done
 
 ## answered
 told: today's feet: LF RF LH RH
+mark 421: put right: all that was called of 412 is hers
 ask 421: Wrap on right hind since 13 Oct (14 d): still on? (answer: RH wrap still on / RH wrap came off by itself / RH wrap taken off / RH wrap don't know)
 saved 421
 

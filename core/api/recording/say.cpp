@@ -401,6 +401,7 @@ Outcome RecordingState::open_cow(const CowSaid& cow) {
 Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view text) {
   const auto* other_cow = std::get_if<CowCorrected>(&clause);
   if (other_cow != nullptr && !crush_.cow) return correct_last_cow(other_cow->cow, text);
+  const std::string called = cow_in_crush(book_, crush_);
   const Outcome added = add_to(book_, *crush_.cow, clause);
   if (!added) return added;
   crush_.cow->done_said = false;
@@ -413,7 +414,10 @@ Outcome RecordingState::say_of_her(const TurnClause& clause, std::string_view te
   if (const auto* ended = std::get_if<EndSaid>(&clause)) checks_.offer_to_warn(ended->reason);
   if (other_cow == nullptr) return Done{};
   const CowSaid right = crush_.cow->draft.turn.cow;
-  return hold_against(right);
+  const Outcome held = hold_against(right);
+  if (held && book_.typed)
+    checks_.show_mark("put right: all that was called of " + called + " is hers");
+  return held;
 }
 
 /// The lines stay; the cow they are held against is another one now.

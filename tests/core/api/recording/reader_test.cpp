@@ -146,7 +146,9 @@ TEST_CASE(
   const std::string twice =
       "ask 412: The reader gave 412, who was in the crush today already. Is it her? "
       "(answer: go ahead)";
-  CHECK(answers == Lines{known_412, "saved 412", "saved 413", known_412, twice, "saved 414"});
+  const std::string right = "mark 414: put right: all that was called of 412 is hers";
+  CHECK(answers ==
+        Lines{known_412, "saved 412", "saved 413", known_412, twice, right, "saved 414"});
   CHECK(crush.shown("412").turns.size() == 1);
 }
 

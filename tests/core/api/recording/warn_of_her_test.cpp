@@ -34,7 +34,9 @@ TEST_CASE("a number put right warns of the cow that stands there") {
   WithAKicker herd;
   Recording recording = herd.place.record(herd.place.start());
   CHECK(answers(recording, "413 lame LH").empty());
-  CHECK(answers(recording, "no, 412") == Lines{"mark 412: careful: kicks"});
+  CHECK(
+      answers(recording, "no, 412") ==
+      Lines{"mark 412: careful: kicks", "mark 412: put right: all that was called of 413 is hers"});
 }
 
 TEST_CASE("of lines that came in together she is gone already") {
