@@ -297,20 +297,24 @@ Firing how_bad_asked(const FootCall& call, const Finding& finding, Claw claw,
   return firing;
 }
 
+void ask_how_bad(std::vector<Firing>& firings, const Situation& situation, const FootCall& call,
+                 const Action& action) {
+  if (!puts_block_on(action)) return;
+  for (const Claw claw : single_claws) {
+    const Finding* finding = includes(action.claw, claw) ? perhaps_painful_on(call, claw) : nullptr;
+    if (finding != nullptr) {
+      firings.push_back(how_bad_asked(call, *finding, claw, situation.language));
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Firing> block_over_what_may_hurt(const Situation& situation) {
   std::vector<Firing> firings;
   if (!situation.finished) return firings;
   for (const FootCall& call : situation.turn.feet) {
-    for (const Action& action : call.actions) {
-      const Claw on = puts_block_on(action) ? action.claw : Claw::none;
-      for (const Claw claw : single_claws) {
-        const Finding* finding = includes(on, claw) ? perhaps_painful_on(call, claw) : nullptr;
-        if (finding == nullptr) continue;
-        firings.push_back(how_bad_asked(call, *finding, claw, situation.language));
-      }
-    }
+    for (const Action& action : call.actions) ask_how_bad(firings, situation, call, action);
   }
   return firings;
 }
