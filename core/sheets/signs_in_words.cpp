@@ -1,8 +1,8 @@
 #include "core/sheets/signs_in_words.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
-#include <utility>
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
@@ -10,6 +10,34 @@
 namespace evenclaw {
 
 namespace {
+
+/// What words call in any language.
+struct Heard {
+  std::vector<const Phrase*> phrases;
+  bool is_fall = false;
+};
+
+/// No phrase inside another: "lay down in the crush" holds no "down in the crush".
+void add_phrases(const Language& language, const std::vector<Token>& tokens, Heard& heard) {
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    if (match.phrase != nullptr) heard.phrases.push_back(match.phrase);
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+}
+
+/// A line is quoted where it is kept: its words are looked at without the quotes.
+Heard heard_in(std::string_view words) {
+  std::string bare(words);
+  std::replace(bare.begin(), bare.end(), '"', ' ');
+  const std::vector<Token> tokens = tokens_of(bare);
+  Heard heard;
+  for (const CallLanguage& each : call_languages()) {
+    add_phrases(each.words(), tokens, heard);
+    heard.is_fall = heard.is_fall || each.words().tells_of_a_fall(bare);
+  }
+  return heard;
+}
 
 bool is_named(const SignForVet& sign, const Phrase& phrase, bool may_be_found) {
   if (phrase.kind == TermKind::lesion) {
@@ -20,29 +48,6 @@ bool is_named(const SignForVet& sign, const Phrase& phrase, bool may_be_found) {
   return is_act && sign.seen && static_cast<ActionKind>(phrase.value) == *sign.seen;
 }
 
-struct Said {
-  std::string words;
-  std::vector<Token> tokens;
-  bool may_be_found;
-};
-
-/// A line is quoted where it is kept: its words are looked at without the quotes.
-Said said_in(std::string_view text) {
-  std::string bare(text);
-  std::replace(bare.begin(), bare.end(), '"', ' ');
-  std::vector<Token> tokens = tokens_of(bare);
-  return {std::move(bare), std::move(tokens), is_not_understood(text)};
-}
-
-bool is_told(const SignForVet& sign, const Said& said, const Language& language) {
-  if (sign.seen == ActionKind::went_down && language.tells_of_a_fall(said.words)) return true;
-  for (std::size_t at = 0; at < said.tokens.size(); ++at) {
-    const Phrase* phrase = language.longest_match(said.tokens, at).phrase;
-    if (phrase != nullptr && is_named(sign, *phrase, said.may_be_found)) return true;
-  }
-  return false;
-}
-
 }  // namespace
 
 bool is_not_understood(std::string_view end_reason) {
@@ -50,13 +55,14 @@ bool is_not_understood(std::string_view end_reason) {
 }
 
 std::vector<const SignForVet*> signs_in_words(std::string_view words) {
-  const Said said = said_in(words);
-  const auto languages = call_languages();
+  const Heard heard = heard_in(words);
+  const bool may_be_found = is_not_understood(words);
   std::vector<const SignForVet*> named;
   for (const SignForVet& sign : signs_for_vet()) {
     const bool is_there =
-        std::any_of(languages.begin(), languages.end(),
-                    [&](const CallLanguage& each) { return is_told(sign, said, each.words()); });
+        (heard.is_fall && sign.seen == ActionKind::went_down) ||
+        std::any_of(heard.phrases.begin(), heard.phrases.end(),
+                    [&](const Phrase* phrase) { return is_named(sign, *phrase, may_be_found); });
     if (is_there) named.push_back(&sign);
   }
   return named;

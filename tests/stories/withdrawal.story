@@ -38,7 +38,7 @@ saved 615
 513  Last milk held back: Thu 29 Oct evening; marked with paint.
 Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
-Ask first: no withdrawal was recorded
+ASK FIRST: no withdrawal was recorded
 Spray (greenmix): 614 and 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards. Where no end is named, no withdrawal time was
@@ -74,7 +74,7 @@ Nobody said that she is marked.
 513  Last milk held back: Thu 29 Oct evening; marked with paint.
 Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
-Ask first: no withdrawal was recorded
+ASK FIRST: no withdrawal was recorded
 Spray (greenmix): 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards. Where no end is named, no withdrawal time was

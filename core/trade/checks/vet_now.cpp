@@ -1,9 +1,12 @@
 // What is seen in the crush and is beyond trimming: the vet comes before more is cut.
 #include <algorithm>
+#include <cstddef>
 #include <utility>
+#include <vector>
 
 #include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/spoken.hpp"
 
@@ -33,6 +36,19 @@ bool is_one_sided(const Finding& finding, const Situation& situation) {
   if (finding.lesion != Lesion::sw || finding.claw == Claw::both) return false;
   return is_called(finding.claw) ||
          holds_phrase(finding.words, TermKind::one_side, 0, situation.language);
+}
+
+/// "Lay down in the crush" holds "down in the crush", and is another thing.
+bool is_why_let_out(const Turn& turn, ActionKind kind, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(turn.end_reason, language);
+  for (std::size_t at = 0; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_it = match.phrase != nullptr && match.phrase->kind == TermKind::plain_act &&
+                       static_cast<ActionKind>(match.phrase->value) == kind;
+    if (is_it) return true;
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+  return false;
 }
 
 /// For each act of that kind one warning: `before`, where it is, `after`.
@@ -123,9 +139,8 @@ std::vector<Firing> bleeding_goes_on(const Situation& situation) {
 
 std::vector<Firing> down_in_the_crush(const Situation& situation) {
   const Turn& turn = situation.turn;
-  const bool is_why = holds_phrase(turn.end_reason, TermKind::plain_act,
-                                   static_cast<int>(ActionKind::went_down), situation.language);
-  const bool is_down = is_why || was_called(turn, ActionKind::went_down);
+  const bool is_down = was_called(turn, ActionKind::went_down) ||
+                       is_why_let_out(turn, ActionKind::went_down, situation.language);
   if (!is_down || vet_called(turn)) return {};
   return {vet_for_her(situation, "Went down in the crush: free her and cut no more today. Vet.",
                       About::fall)};

@@ -31,6 +31,7 @@ TEST_CASE("why she was let out and a line nobody understood may tell of a sign")
               {"fever and sore mouth", "sore_mouth fever"},
               {"sie liegt am Boden", "went_down"},
               {"no time", ""},
+              {"lay down in the crush", ""},
               {"swollen hock", ""},
               {"\"331 xyzzy went down badly\" was not understood", "went_down"},
               {"\"331 foo blisters\", \"LH bar\" were not understood", "blisters"},

@@ -71,6 +71,7 @@ TEST_CASE("let out because she went down, she is a stop still") {
   CHECK(fired_on("412\nLH trimmed; unfinished; went down in the crush") ==
         Names{"stop down-in-the-crush"});
   CHECK(fired_on("412\nnot done, went down in the crush") == Names{"stop down-in-the-crush"});
+  CHECK(fired_on("412\nnot done, lay down in the crush").empty());
 }
 
 TEST_CASE("lame on two legs waits until all of her was said") {
