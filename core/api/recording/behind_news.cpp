@@ -5,6 +5,7 @@
 #include <variant>
 
 #include "core/api/recording/late_mending.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/identity.hpp"
@@ -23,6 +24,20 @@ bool is_found_or_done(const Clause& clause) {
 
 bool names_who_it_is_of(const Clause& clause) {
   return std::holds_alternative<CowNamed>(clause) || std::holds_alternative<NewsSaid>(clause);
+}
+
+/// "LH " before "spray", which stands in no line of its own without its foot; "" where a foot is
+/// named in the line or none was before it.
+std::string feet_left_out(const InCrush& here, std::string_view said, const Language& language) {
+  if (feet_in_refused(said, language) != RefusedFeet{{}, {}, true}) return {};
+  std::string feet;
+  for (const Foot foot : all_feet) {
+    if (!here.draft.feet_named.has(foot)) continue;
+    const std::string and_word(language.say(TermKind::conjunction));
+    feet += (feet.empty() ? "" : and_word + ' ') + std::string(language.say(TermKind::foot, foot)) +
+            ' ';
+  }
+  return feet;
 }
 
 }  // namespace
@@ -53,16 +68,18 @@ Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, std::string_view text
   const std::string said(trimmed(text));
   crush.cow->of_which = said;
   const CowSaid& here = crush.cow->draft.turn.cow;
+  const std::string feet = feet_left_out(*crush.cow, said, book.language);
   const std::string of_her = here.known == CowKnown::numbered
-                                 ? '"' + plain_number(here.number) + ' ' + said + '"'
+                                 ? '"' + plain_number(here.number) + ' ' + feet + said + '"'
                                  : "say it once more";
+  const std::string foot_too = feet.empty() ? "" : ", and the foot before it";
   refuse(book, crush, text,
          {{.slug = "call-impossible",
            .message = "The line before told of " + number + ", so it is not clear whose this is.",
            .line = book.answers.line(),
            .remedy = "Of her in the crush: " + of_her + "; of " + number + ": \"" + number + ' ' +
-                     said + "\"."}});
-  crush.cow->refused.emplace_back(text, crush.cow->draft.feet_named, book.language);
+                     said + "\"" + foot_too + "."}});
+  keep_refused(*crush.cow, text, book.language);
   return Done{};
 }
 
