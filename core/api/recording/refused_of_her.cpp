@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/recording/foot_in_doubt.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
@@ -64,7 +65,8 @@ std::string_view without_right_number(std::string_view said, const InCrush& cow)
 }  // namespace
 
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
-  cow.refused.emplace_back(text, cow.draft.feet_named, language);
+  const FootSet in_doubt = feet_in_doubt(cow, language);
+  cow.refused.emplace_back(text, in_doubt.empty() ? cow.draft.feet_named : in_doubt, language);
   cow.refused.back().said_before = cow.draft.words.size();
 }
 

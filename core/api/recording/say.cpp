@@ -10,6 +10,7 @@
 #include "core/api/recording/call_of_her.hpp"
 #include "core/api/recording/called_before.hpp"
 #include "core/api/recording/earlier_turn.hpp"
+#include "core/api/recording/foot_in_doubt.hpp"
 #include "core/api/recording/held_back.hpp"
 #include "core/api/recording/last_time_anew.hpp"
 #include "core/api/recording/late_mending.hpp"
@@ -244,6 +245,9 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
       is_called_anew(line) || names_the_next_without_name(book_, crush_, line, text);
   Faults faults = not_applicable(line);
   if (const auto other = scored_otherwise_before(book_, crush_, line, text);
+  const auto in_doubt =
+      crush_.cow ? why_foot_is_in_doubt(*crush_.cow, line, text, book_.language) : std::nullopt;
+  if (in_doubt && faults.empty()) faults.push_back(*in_doubt);
       other && faults.empty())
     faults.push_back(*other);
   if (const auto again = new_one_off_in_crush(book_, crush_, line);
