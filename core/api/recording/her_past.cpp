@@ -5,6 +5,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/amount_alone.hpp"
 #include "core/api/recording/answer_in_short.hpp"
 #include "core/api/recording/claw_asked.hpp"
 #include "core/api/recording/earlier_turn.hpp"
@@ -355,6 +356,9 @@ std::optional<std::string> answered_of_her(const VisitBook& book, InCrush& cow,
   const OpenQuestions questions{open, book.last_line.asked};
   if (!answer) answer = answer_which_claw(text, questions, so_far, book.language);
   if (!answer && book.typed) answer = score_in_short(text, cow.refused, book.language);
+  const bool is_behind_it =
+      cow.refused.empty() || cow.refused.back().said_before < so_far.words.size();
+  if (!answer && is_behind_it) answer = off_of_the_last(text, so_far, book.language);
   return answer;
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/recording/amount_alone.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/base/edit_distance.hpp"
@@ -256,6 +257,7 @@ bool are_other_cows(const Compared& before, const Compared& after) {
 
 bool is_said_again(std::string_view refused, std::string_view now, const Language& language) {
   if (!is_utf8(refused) || !is_utf8(now)) return false;
+  if (is_amount_alone(refused, language)) return holds_the_amount(refused, now, language);
   const Compared before = compared(refused, language);
   const Compared after = compared(now, language);
   if (ends_her_number(before, after)) return true;

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/api/recording/amount_alone.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/base/edit_distance.hpp"
 #include "core/base/text.hpp"
@@ -300,6 +301,7 @@ bool only_joins(TermKind kind) {
 bool is_said_in_other_words(std::string_view refused, std::string_view now,
                             const Language& language) {
   if (!is_utf8(refused) || !is_utf8(now)) return false;
+  if (is_amount_alone(refused, language)) return holds_the_amount(refused, now, language);
   HeardLine before = heard(refused, language);
   HeardLine after = heard(now, language);
   const std::size_t said_first = before.said.size();
