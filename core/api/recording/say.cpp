@@ -200,8 +200,9 @@ Result<bool> RecordingState::said_in_between(const Result<Line>& line, std::stri
 }
 
 Outcome RecordingState::take_understood(Line line, std::string_view text) {
-  line = as_news_of_one_out(book_, crush_, std::move(line), text);
-  auto plain = beside_her_past(std::move(line));
+  auto told = as_news_of_one_out(book_, crush_, std::move(line), text);
+  if (!told) return told.faults();
+  auto plain = beside_her_past(*std::move(told));
   if (!plain) return refuse_for(text, plain.faults());
   line = std::move(plain->line);
   const FootSet lifted = lifted_at_this_visit(book_, crush_, line);
@@ -244,10 +245,10 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   this_line_.calls_her_anew =
       is_called_anew(line) || names_the_next_without_name(book_, crush_, line, text);
   Faults faults = not_applicable(line);
-  if (const auto other = scored_otherwise_before(book_, crush_, line, text);
   const auto in_doubt =
       crush_.cow ? why_foot_is_in_doubt(*crush_.cow, line, text, book_.language) : std::nullopt;
   if (in_doubt && faults.empty()) faults.push_back(*in_doubt);
+  if (const auto other = scored_otherwise_before(book_, crush_, line, text);
       other && faults.empty())
     faults.push_back(*other);
   if (const auto again = new_one_off_in_crush(book_, crush_, line);

@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <variant>
+#include <vector>
 
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/walks_by.hpp"
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/on_foot.hpp"
@@ -51,10 +54,35 @@ std::optional<NewsSaid> told_after_all(const VisitBook& book, const Crush& crush
   return was_lame ? news : std::nullopt;
 }
 
+/// The turn of another cow is not at its end, and of a cow of the herd is said what became of a
+/// wrap or block that is known on her, and nothing else: she did not come into the crush for it.
+Result<std::vector<NewsSaid>> told_of_another(const VisitBook& book, const Crush& crush,
+                                              const Line& line) {
+  const auto* named =
+      line.clauses.size() < 2 ? nullptr : std::get_if<CowNamed>(&line.clauses.front());
+  const bool is_another = named != nullptr && crush.cow && named->cow.known == CowKnown::numbered &&
+                          !stands_there(book, crush, named->cow);
+  const bool is_between = is_another && !looks_finished(book, *crush.cow) &&
+                          !walked_by(book, *crush.cow, LetOutBy::next_cow);
+  if (!is_between) return std::vector<NewsSaid>{};
+  // Who stood there at this visit is called again.
+  const std::optional<CowId> cow = book.finder.carrier(named->cow.number);
+  if (!cow || book.before.last_of(*cow) != nullptr) return std::vector<NewsSaid>{};
+  TurnDraft draft;
+  draft.turn.cow = named->cow;
+  for (const Clause& clause : std::span(line.clauses).subspan(1)) {
+    const auto* said = std::get_if<TurnClause>(&clause);
+    if (said == nullptr || !add_clause(draft, *said)) return std::vector<NewsSaid>{};
+  }
+  const auto past = past_of(book, *cow);
+  if (!past) return past.faults();
+  return only_fate_in(draft.turn, past->rows);
+}
+
 }  // namespace
 
-Line as_news_of_one_out(const VisitBook& book, const Crush& crush, Line line,
-                        std::string_view text) {
+Result<Line> as_news_of_one_out(const VisitBook& book, const Crush& crush, Line line,
+                                std::string_view text) {
   if (answers_which_is_off(book, crush, line)) {
     const std::string lead(book.language.say(TermKind::news_lead));
     auto news = read_in_herd(book, lead + ' ' + std::string(text),
@@ -62,6 +90,9 @@ Line as_news_of_one_out(const VisitBook& book, const Crush& crush, Line line,
     if (news) return *std::move(news);
   }
   if (const auto news = told_after_all(book, crush, line)) line.clauses = {*news};
+  const auto told = told_of_another(book, crush, line);
+  if (!told) return told.faults();
+  if (!told->empty()) line.clauses.assign(told->begin(), told->end());
   return line;
 }
 
