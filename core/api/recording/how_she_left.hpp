@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/trade/call_line/language.hpp"
 
@@ -12,5 +13,9 @@ namespace evenclaw {
 /// dead died. "" when it says no more than that she is gone, or nothing of it.
 std::string how_she_left(std::string_view line, const std::string& number,
                          const Language& language);
+
+/// Every time the line says that the cow of that number left, in order: how, or "" for "gone".
+std::vector<std::string> ways_she_left(std::string_view line, const std::string& number,
+                                       const Language& language);
 
 }  // namespace evenclaw

@@ -24,6 +24,7 @@ struct LastLine {
   std::string refused;               // itself, when it was refused
   std::string lacks_foot;            // itself, when nothing but the foot was missing
   std::vector<std::string> told_of;  // the numbers of whom it told news, in order
+  std::vector<std::string> left;     // the numbers of whom it told that she left, each time
   bool counted = false;              // animals together
   bool let_out = false;              // a cow was let out with it, or put right after that
   std::string whose;                 // itself, when it was asked whose is put right by it

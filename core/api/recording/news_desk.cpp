@@ -70,7 +70,23 @@ Outcome NewsDesk::settle_number_slip(const NewsSaid& news, std::string_view text
   return settle_unread(book_, {before->said.number, before->words}, text);
 }
 
-Outcome NewsDesk::tell(const NewsSaid& news, std::string_view text) {
+/// "77 died; 77 sold": what is told the second time, as if it stood on a line of its own. Nothing
+/// for what is told of her once.
+std::optional<std::string> NewsDesk::left_in_another_way(const NewsSaid& news,
+                                                         std::string_view text) {
+  if (news.news != News::gone) return std::nullopt;
+  const std::string number = plain_number(news.number);
+  std::vector<std::string>& left = book_.last_line.left;
+  const auto at = static_cast<std::size_t>(std::count(left.begin(), left.end(), number));
+  left.push_back(number);
+  const std::vector<std::string> ways = ways_she_left(text, number, book_.language);
+  const bool is_told_again = at > 0 && at < ways.size() && !ways[at].empty();
+  return is_told_again ? std::optional(number + ' ' + ways[at]) : std::nullopt;
+}
+
+Outcome NewsDesk::tell(const NewsSaid& news, std::string_view said_as) {
+  const std::optional<std::string> again = left_in_another_way(news, said_as);
+  const std::string_view text = again ? std::string_view(*again) : said_as;
   const std::string number = plain_number(news.number);
   if (book_.last_line.told_of.empty() || book_.last_line.told_of.back() != number)
     book_.last_line.told_of.push_back(number);

@@ -25,7 +25,7 @@ class NewsDesk {
   NewsDesk(VisitBook& book, Crush& crush, TurnsLetOut& turns)
       : book_(book), crush_(crush), turns_(turns) {}
 
-  Outcome tell(const NewsSaid& news, std::string_view text);
+  Outcome tell(const NewsSaid& news, std::string_view said_as);
 
   /// True when the line takes back what was told of a cow, or tells it of another one. `told`: the
   /// numbers of whom the line before told news.
@@ -37,6 +37,7 @@ class NewsDesk {
  private:
   [[nodiscard]] bool tells_how_she_left(CowId cow, const NewsSaid& news,
                                         std::string_view text) const;
+  std::optional<std::string> left_in_another_way(const NewsSaid& news, std::string_view text);
   [[nodiscard]] bool is_answered_by(CowId cow, const NewsSaid& news,
                                     const std::string& words) const;
   [[nodiscard]] bool is_asked_about(CowId cow, const NewsSaid& news) const;
