@@ -325,8 +325,16 @@ bool is_said_in_other_words(std::string_view refused, std::string_view now,
       return false;
     }
   }
+  // "Frnts" is "fronts" once those are named.
+  FootSet feet = before.feet;
+  std::erase_if(slips, [&](const Heard& slip) {
+    const bool is_named = slip.looks_like != nullptr && is_a_foot(slip.looks_like->kind) &&
+                          has_all(after.feet, feet_in(*slip.looks_like));
+    if (is_named) feet.add(feet_in(*slip.looks_like));
+    return is_named;
+  });
   // With every word, and the foot that one of them lacked.
-  const bool adds_a_foot = !before.feet.empty() && before.feet != after.feet;
+  const bool adds_a_foot = !feet.empty() && feet != after.feet;
   if (adds_a_foot && !slips.empty()) return false;
   return std::all_of(slips.begin(), slips.end(),
                      [&](const Heard& slip) { return is_mended(slip, after.said, rest); });
