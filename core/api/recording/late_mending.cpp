@@ -108,6 +108,22 @@ std::optional<Foot> only_foot_meant(const Turn& turn, const LateMending& mending
   return std::nullopt;
 }
 
+/// "No, outside sole ulcer": the feet on which a sole ulcer was called; none for anything else.
+FootSet feet_with_that_lesion(const Turn& turn, const LateMending& mending) {
+  FootSet feet;
+  for (const TurnClause& clause : mending.corrections) {
+    const auto* right = std::get_if<FindingSaid>(&clause);
+    if (right == nullptr || !right->instead || !is_called(right->finding.claw)) continue;
+    for (const FootCall& call : turn.feet) {
+      const bool is_called_there =
+          std::any_of(call.findings.begin(), call.findings.end(),
+                      [&](const Finding& found) { return found.lesion == right->finding.lesion; });
+      if (is_called_there) feet.add(FootSet{call.foot});
+    }
+  }
+  return feet;
+}
+
 std::optional<TurnDraft> mended(const Turn& turn, std::optional<Foot> foot,
                                 const LateMending& mending) {
   TurnDraft draft = recalled(turn, foot);
@@ -230,8 +246,10 @@ std::vector<WayToMend> ways_to_mend(const Turn& turn, const LateMending& mending
     ways = with_new_ones(std::move(ways), ways_on(turn, foot, mending));
   };
   const std::optional<Foot> only = only_foot_meant(turn, mending);
+  const FootSet with_it = feet_with_that_lesion(turn, mending);
   for (const FootCall& call : turn.feet) {
-    const bool is_named = mending.feet.empty() || mending.feet.has(call.foot);
+    const bool may_be_named = with_it.empty() || with_it.has(call.foot);
+    const bool is_named = mending.feet.empty() ? may_be_named : mending.feet.has(call.foot);
     if (only && *only != call.foot) continue;
     if (is_named && may_be_meant(call, turn, mending)) add(call.foot);
   }
