@@ -1,6 +1,7 @@
 # A wrap or block that was put on and is lost again the same day is asked about
 
 Also where an older one was taken off for it: that one is off already, and the new one is meant.
+Where the older one was not told off it may be either.
 
 ## given
 visit 2026-10-20
@@ -22,6 +23,7 @@ LH no, no wrap on
 514 LH block came off
 go ahead
 515 LH wrap came off
+go ahead
 done
 
 ## answered
@@ -42,6 +44,7 @@ mark 514: place, degree not called (left hind sole ulcer)
 ask 514: Left hind inside: block put on and off. Which holds? (answer: LH no, no block came off / LH no, no block on inside / go ahead)
 saved 514
 mark 515: place not called (left hind digital dermatitis)
+ask 515: Left hind: wrap put on and off. Which holds? (answer: LH no, no wrap came off by itself / LH no, no wrap on / go ahead)
 saved 515
 
 ## recorded

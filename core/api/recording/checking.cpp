@@ -7,6 +7,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/marks.hpp"
+#include "core/api/recording/new_one_off.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/settled_turn.hpp"
 #include "core/trade/call_line/known_of_her.hpp"
@@ -70,7 +71,8 @@ void ChecksOfHer::check_her(bool finished, std::string_view text) {
   past.so_far = book_.before.so_far(crush_.cow->cow, crush_.cow->by.caller);
   past.in_crush = finished ? time_in_crush() : std::nullopt;
   past.is_finding_last = is_claw_of_a_finding_last(crush_.cow->draft);
-  std::vector<Warning> firing = check_turn(turn, past, book_.visit.day, finished, book_.language);
+  const CowPast known = whole ? without_replaced(past, crush_.cow->earlier->turn.body.turn) : past;
+  std::vector<Warning> firing = check_turn(turn, known, book_.visit.day, finished, book_.language);
   // Something was said of that foot, only nobody could read it; that is asked about.
   const FootSet open = left_open(book_, *crush_.cow);
   firing.erase(std::remove_if(firing.begin(), firing.end(),

@@ -115,6 +115,19 @@ bool puts_on_what_was_told_off(const Turn& before, const Turn& later) {
   });
 }
 
+CowPast without_replaced(CowPast past, const Turn& before) {
+  std::erase_if(past.rows.on_feet, [&](const OnFootRow& row) {
+    const FootCall* call = find_foot(before, row.foot);
+    return call != nullptr &&
+           std::any_of(call->actions.begin(), call->actions.end(), [&](const Action& act) {
+             const std::optional<FixtureSaid> said = fixture_said(act.kind);
+             return said && said->fixture == row.fixture && is_new(said->step) &&
+                    claws_agree(act.claw, row.claw);
+           });
+  });
+  return past;
+}
+
 std::optional<Fault> new_one_off_in_crush(const VisitBook& book, const Crush& crush,
                                           const Line& line) {
   if (!crush.cow) return std::nullopt;

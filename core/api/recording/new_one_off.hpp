@@ -23,6 +23,10 @@ bool tells_the_new_one_off(const Turn& before, const Turn& more);
 /// True when `later` put a wrap or block on where `before` tells that one is off.
 bool puts_on_what_was_told_off(const Turn& before, const Turn& later);
 
+/// Her past without the wraps and blocks that `before`, her first call at this visit, put new ones
+/// in the place of: what is told off at a second call is not surely the old one.
+CowPast without_replaced(CowPast past, const Turn& before);
+
 /// The fault of such a line about her in the crush: it could be said once more of the old one.
 /// Nothing for any other line.
 std::optional<Fault> new_one_off_in_crush(const VisitBook& book, const Crush& crush,
