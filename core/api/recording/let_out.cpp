@@ -10,6 +10,7 @@
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/turn_body.hpp"
 #include "core/api/recording/walks_by.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 
 namespace evenclaw {
 
@@ -101,6 +102,23 @@ bool was_only_mended(const InCrush& cow, LetOutBy why) {
   return cow.mended_before && !goes_on && cow.refused.empty() && says_nothing(cow.draft.turn);
 }
 
+/// A second call that contradicts the first one elsewhere tells all the same what was asked there
+/// of a wrap or block.
+Outcome answer_first_call(TurnsLetOut& turns, const TurnRecorded& body, const Language& language) {
+  for (const FootCall& call : body.turn.feet) {
+    for (const Action& act : call.actions) {
+      const std::optional<News> fate = fate_told_by(act);
+      if (!fate) continue;
+      const std::string words = std::string(language.say(TermKind::foot, call.foot)) + ' ' +
+                                std::string(language.say(facts_of(act.kind).said_as, act.kind));
+      const NewsSaid news{body.turn.cow.number, *fate, {call.foot}, false};
+      const Outcome answered = turns.answer_by_news(body.cow, news, words);
+      if (!answered) return answered;
+    }
+  }
+  return Done{};
+}
+
 }  // namespace
 
 /// The turn in the store that says the same. Unsure cows that are typed in are always new ones.
@@ -164,6 +182,10 @@ Outcome RecordingState::let_out(LetOutBy why) {
   TurnRecorded body = body_of(book_, *crush_.cow, entry, superseded);
   if (says_it_again(book_, *crush_.cow, body, superseded)) return answer_there_already(*superseded);
   const SaidBy by = crush_.cow->by;
+  if (superseded == nullptr) {
+    const Outcome answered = answer_first_call(turns_, body, book_.language);
+    if (!answered) return answered;
+  }
   keep_last_out(entry);
   return turns_.record(entry, std::move(body), by, superseded);
 }

@@ -110,6 +110,11 @@ std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
   return is_known ? all : std::vector<NewsSaid>{};
 }
 
+std::optional<News> fate_told_by(const Action& act) {
+  const auto said = is_called(act.claw) ? std::nullopt : fixture_said(act.kind);
+  return said ? news_that_tells(*said) : std::nullopt;
+}
+
 const CowSaid* says_only_how_she_is(const Line& line) {
   if (line.clauses.size() != 2) return nullptr;
   const auto* named = std::get_if<CowNamed>(&line.clauses.front());

@@ -28,6 +28,10 @@ std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past);
 /// and last of those on which none is known; else as it is.
 std::vector<NewsSaid> told_foot_by_foot(const NewsSaid& news, const Line& line, const Rows& past);
 
+/// What an act tells of a wrap or block from before, as news: off, gone or still on. Nothing for
+/// any other act, or one of a claw that is called.
+std::optional<News> fate_told_by(const Action& act);
+
 /// Only how she walks or has to be handled was said: perhaps she was not in the crush at all.
 bool says_nothing_of_her_feet(const Turn& turn);
 
