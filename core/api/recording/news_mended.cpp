@@ -9,8 +9,11 @@
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/walks_by.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 
@@ -60,6 +63,38 @@ bool is_instead_of_one(const NewsSaid& told, const std::vector<NewsSaid>& now) {
                      [&](const NewsSaid& each) { return is_instead_of(told, each); });
 }
 
+/// The words that are printed for what became of a wrap or block; "" for other news.
+std::string words_of_fate(News news, const Language& language) {
+  const std::optional<FixtureSaid> told = fixture_said(news);
+  for (const auto& each : EnumWords<ActionKind>::table) {
+    if (told && fixture_said(each.value) == told)
+      return std::string(language.say(facts_of(each.value).said_as, each.value));
+  }
+  return {};
+}
+
+/// "620 no, RH" and "412 no, still on" leave out what was told: "620 RH still lame", "412 wrap
+/// still on".
+std::vector<std::string> with_what_was_told(const NewsInstead& instead, News told,
+                                            const Language& language) {
+  if (told == News::still_lame)
+    return {instead.words + ' ' + std::string(language.say(TermKind::news, told))};
+  const std::string fate = words_of_fate(told, language);
+  if (fate.empty()) return {};
+  const std::string rest = instead.words.substr(instead.number.size());
+  return {instead.words + ' ' + fate, instead.number + ' ' + fate.substr(0, fate.find(' ')) + rest};
+}
+
+/// "No, wrap still on" right behind news of one cow is of her.
+std::string with_her_number(std::string_view text, const std::vector<std::string>& told,
+                            const Language& language) {
+  const std::string said(trimmed(text));
+  if (told.size() != 1 || !is_utf8(said)) return said;
+  const Phrase* first = language.longest_match(spoken_tokens(said, language), 0).phrase;
+  const bool corrects = first != nullptr && first->kind == TermKind::correction;
+  return corrects ? told.front() + ' ' + said : said;
+}
+
 }  // namespace
 
 /// "No, 307" right behind news: its number, unless it could be that of who stands in the crush, or
@@ -85,8 +120,10 @@ Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
 /// True when the line takes back what was told of a cow, or tells it of another one.
 Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std::string>& told) {
   if (const auto denied = news_denied_in(text, book_.language)) return deny_news(*denied, text);
-  if (const auto instead = news_instead_in(text, book_.language)) {
-    auto taken = mend_by_other_news(*instead, text);
+  const std::string of_her =
+      crush_.cow ? std::string(text) : with_her_number(text, told, book_.language);
+  if (const auto instead = news_instead_in(of_her, book_.language)) {
+    auto taken = mend_by_other_news(*instead, of_her);
     if (!taken || *taken) return taken;
   }
   const std::optional<NewsMended> mended = news_mended_in(text, book_.language);
@@ -154,14 +191,22 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
   CowSaid her;
   her.number = instead.number;
   const std::optional<CowId> cow = book_.finder.carrier(instead.number);
-  const std::vector<NewsSaid> now = told_in(instead.words, instead.number);
-  if (!cow || now.empty() || stands_there(book_, crush_, her)) return false;
+  if (!cow || stands_there(book_, crush_, her)) return false;
   // Who was called is mended as a cow, not as news.
   if (!book_.before.turns_called(her).empty()) return false;
   const std::string number = plain_number(instead.number);
   auto standing =
       news_standing(book_.ports.store, book_.visit.herd, *cow, book_.journal.unwritten());
   if (!standing) return standing.faults();
+  std::vector<NewsSaid> now = told_in(instead.words, instead.number);
+  const auto latest = std::find_if(standing->rbegin(), standing->rend(),
+                                   [&](const auto& told) { return is_told_at(told, book_.visit); });
+  const auto in_full = now.empty() && latest != standing->rend()
+                           ? with_what_was_told(instead, latest->news.news, book_.language)
+                           : std::vector<std::string>{};
+  for (auto words = in_full.begin(); now.empty() && words != in_full.end(); ++words)
+    now = told_in(*words, instead.number);
+  if (now.empty()) return false;
   const std::string how = how_she_left(instead.words, instead.number, book_.language);
   const auto is_meant = [&](const NewsStanding& told) {
     // "306 no, gone" tells nothing else of one who is gone: it takes that back.
