@@ -124,6 +124,10 @@ Result<Foot> stump_meant(const TurnDraft& draft, const KnownSaid& said, const Kn
   const FootSet feet = feet_where([&](Foot foot) {
     return (!is_named || draft.feet_named.has(foot)) && has_stump(draft, past.rows, foot);
   });
+  const FootSet elsewhere =
+      feet_where([&](Foot foot) { return has_stump(draft, past.rows, foot); });
+  if (feet.empty() && !elsewhere.empty())
+    return which_foot(said, elsewhere, "no claw of hers is known to be missing there", language);
   if (feet.empty()) {
     return not_known(
         said, "no claw of hers is known to be missing" + std::string(is_named ? " there" : ""),
