@@ -51,7 +51,7 @@ std::vector<std::string> ways_she_left(std::string_view line, const std::string&
     const bool left = tells && static_cast<News>(match.phrase->value) == News::gone;
     if (left && is_of_her) {
       const bool tells_how = match.phrase->kind == TermKind::news;
-      ways.emplace_back(tells_how ? alike_to(match.phrase->words) : std::string_view());
+      ways.emplace_back(tells_how ? language.alike_to(match.phrase->words) : std::string_view());
     }
     is_told = is_told || match.phrase != nullptr;
     at += std::max<std::size_t>(match.word_count, 1);
