@@ -5,6 +5,7 @@
 #include <string>
 #include <variant>
 
+#include "core/api/cow_names.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/act_facts.hpp"

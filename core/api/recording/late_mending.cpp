@@ -108,6 +108,11 @@ std::optional<Foot> only_foot_meant(const Turn& turn, const LateMending& mending
   return std::nullopt;
 }
 
+bool is_called_on(const FootCall& call, Lesion lesion) {
+  return std::any_of(call.findings.begin(), call.findings.end(),
+                     [&](const Finding& found) { return found.lesion == lesion; });
+}
+
 /// "No, outside sole ulcer": the feet on which a sole ulcer was called; none for anything else.
 FootSet feet_with_that_lesion(const Turn& turn, const LateMending& mending) {
   FootSet feet;
@@ -115,10 +120,7 @@ FootSet feet_with_that_lesion(const Turn& turn, const LateMending& mending) {
     const auto* right = std::get_if<FindingSaid>(&clause);
     if (right == nullptr || !right->instead || !is_called(right->finding.claw)) continue;
     for (const FootCall& call : turn.feet) {
-      const bool is_called_there =
-          std::any_of(call.findings.begin(), call.findings.end(),
-                      [&](const Finding& found) { return found.lesion == right->finding.lesion; });
-      if (is_called_there) feet.add(FootSet{call.foot});
+      if (is_called_on(call, right->finding.lesion)) feet.add(FootSet{call.foot});
     }
   }
   return feet;

@@ -85,6 +85,29 @@ std::vector<std::string> with_what_was_told(const NewsInstead& instead, News tol
   return {instead.words + ' ' + fate, instead.number + ' ' + fate.substr(0, fate.find(' ')) + rest};
 }
 
+/// The lines it may stand for: as it is, and with what was told of her last at this visit.
+std::vector<std::string> may_stand_for(const NewsInstead& instead,
+                                       const std::vector<NewsStanding>& standing,
+                                       const Visit& visit, const Language& language) {
+  std::vector<std::string> lines = {instead.words};
+  const auto last = std::find_if(standing.rbegin(), standing.rend(),
+                                 [&](const auto& told) { return is_told_at(told, visit); });
+  if (last == standing.rend()) return lines;
+  for (std::string& line : with_what_was_told(instead, last->news.news, language))
+    lines.push_back(std::move(line));
+  return lines;
+}
+
+/// What the first of the lines tells that tells any.
+template <class ToldIn>
+std::vector<NewsSaid> first_told(const std::vector<std::string>& lines, ToldIn told_in) {
+  for (const std::string& line : lines) {
+    std::vector<NewsSaid> told = told_in(line);
+    if (!told.empty()) return told;
+  }
+  return {};
+}
+
 /// "No, wrap still on" right behind news of one cow is of her.
 std::string with_her_number(std::string_view text, const std::vector<std::string>& told,
                             const Language& language) {
@@ -198,14 +221,9 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
   auto standing =
       news_standing(book_.ports.store, book_.visit.herd, *cow, book_.journal.unwritten());
   if (!standing) return standing.faults();
-  std::vector<NewsSaid> now = told_in(instead.words, instead.number);
-  const auto latest = std::find_if(standing->rbegin(), standing->rend(),
-                                   [&](const auto& told) { return is_told_at(told, book_.visit); });
-  const auto in_full = now.empty() && latest != standing->rend()
-                           ? with_what_was_told(instead, latest->news.news, book_.language)
-                           : std::vector<std::string>{};
-  for (auto words = in_full.begin(); now.empty() && words != in_full.end(); ++words)
-    now = told_in(*words, instead.number);
+  const std::vector<NewsSaid> now =
+      first_told(may_stand_for(instead, *standing, book_.visit, book_.language),
+                 [&](const std::string& line) { return told_in(line, instead.number); });
   if (now.empty()) return false;
   const std::string how = how_she_left(instead.words, instead.number, book_.language);
   const auto is_meant = [&](const NewsStanding& told) {

@@ -1,6 +1,7 @@
 // One line: read whole or refused whole, then clause by clause.
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <utility>
 #include <variant>
 
@@ -128,6 +129,11 @@ bool ends_nothing(const VisitBook& book, std::string_view text) {
          std::holds_alternative<TurnEnded>(line->clauses.front());
 }
 
+/// What speaks against a line, as long as nothing else does.
+void add_first(Faults& faults, std::optional<Fault> why) {
+  if (why && faults.empty()) faults.push_back(*std::move(why));
+}
+
 }  // namespace
 
 Outcome RecordingState::take_line(std::string_view text) {
@@ -245,15 +251,9 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   this_line_.calls_her_anew =
       is_called_anew(line) || names_the_next_without_name(book_, crush_, line, text);
   Faults faults = not_applicable(line);
-  const auto in_doubt =
-      crush_.cow ? why_foot_is_in_doubt(*crush_.cow, line, text, book_.language) : std::nullopt;
-  if (in_doubt && faults.empty()) faults.push_back(*in_doubt);
-  if (const auto other = scored_otherwise_before(book_, crush_, line, text);
-      other && faults.empty())
-    faults.push_back(*other);
-  if (const auto again = new_one_off_in_crush(book_, crush_, line);
-      again && faults.empty() && !this_line_.calls_her_anew)
-    faults.push_back(*again);
+  if (crush_.cow) add_first(faults, why_foot_is_in_doubt(*crush_.cow, line, text, book_.language));
+  add_first(faults, scored_otherwise_before(book_, crush_, line, text));
+  if (!this_line_.calls_her_anew) add_first(faults, new_one_off_in_crush(book_, crush_, line));
   if (!faults.empty() && takes_back_what_was_refused(line)) return Done{};
   if (!faults.empty()) return refuse_for(text, faults);
   if (!crush_.cow && corrects_her_feet(line)) return correct_last_feet(line, text);
