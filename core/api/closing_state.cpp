@@ -415,8 +415,9 @@ class PointCollector {
 };
 
 template <class RowType, class F>
-Outcome for_each_row(Store& store, HerdId herd, std::vector<std::string> sorted_by, F&& each) {
-  const auto rows = select_as<RowType>(store, herd, {}, std::move(sorted_by));
+Outcome for_each_row(Store& store, HerdId herd, std::vector<std::string> sorted_by, F&& each,
+                     std::vector<Filter> where = {}) {
+  const auto rows = select_as<RowType>(store, herd, std::move(where), std::move(sorted_by));
   if (!rows) return rows.faults();
   for (const RowType& row : *rows) each(row);
   return Done{};
@@ -455,6 +456,7 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   auto cows = select_as<CowRow>(store, visit.herd);
   if (!cows) return cows.faults();
   PointCollector points(visit, *std::move(heard), *std::move(cows));
+  const Filter of_this_visit{"visit", Compare::equal, Cell(to_text(visit.visit))};
   Outcome read = for_each_row<TurnRow>(store, visit.herd, {},
                                        [&](const TurnRow& row) { points.add_turn(row); });
   if (read) {
@@ -462,12 +464,13 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
                                       [&](const CowNumberRow& row) { points.add_carrier(row); });
   }
   if (read) {
-    read = for_each_row<FootRow>(store, visit.herd, {},
-                                 [&](const FootRow& row) { points.add_foot(row); });
+    read = for_each_row<FootRow>(
+        store, visit.herd, {}, [&](const FootRow& row) { points.add_foot(row); }, {of_this_visit});
   }
   if (read) {
     read = for_each_row<DoubtRow>(store, visit.herd, {},
-                                  [&](const DoubtRow& row) { points.add_doubt(row); });
+                                  [&](const DoubtRow& row) { points.add_doubt(row); },
+                                  {of_this_visit});
   }
   if (read) {
     read = for_each_row<TaskRow>(store, visit.herd, {"due", "kind", "foot"},
@@ -478,10 +481,12 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
                                    [&](const OnFootRow& row) { points.add_on_foot(row); });
   }
   if (read) {
-    read = for_each_row<ActionRow>(store, visit.herd, {}, [&](const ActionRow& row) {
-      points.add_on_since_when(row);
-      points.add_fate(row);
-    });
+    read = for_each_row<ActionRow>(store, visit.herd, {},
+                                   [&](const ActionRow& row) {
+                                     points.add_on_since_when(row);
+                                     points.add_fate(row);
+                                   },
+                                   {of_this_visit});
   }
   if (!read) return read.faults();
   points.add_feet_nobody_spoke_of();

@@ -88,8 +88,11 @@ Result<CowGroups> HerdLog::groups() {
 
 Result<std::vector<Entry>> HerdLog::touching(const Uuid& subject,
                                              const std::vector<std::string>& kinds) {
-  // Hundreds of cows ask for the openings of one visit.
-  const bool of_a_visit = !kinds.empty() && kinds.front() == VisitOpened::kind;
+  // Hundreds of cows ask for the openings of one visit; with its closings it is asked for once.
+  const bool is_closing_wanted =
+      std::find(kinds.begin(), kinds.end(), VisitClosed::kind) != kinds.end();
+  const bool of_a_visit =
+      !kinds.empty() && kinds.front() == VisitOpened::kind && !is_closing_wanted;
   const auto known = of_a_visit ? of_visits_.find(subject) : of_visits_.end();
   if (known != of_visits_.end()) return known->second;
   EntrySelection selection;

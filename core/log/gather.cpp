@@ -13,9 +13,16 @@ namespace evenclaw {
 
 namespace {
 
+/// What dates a visit, and so the turns of a cow at it.
+std::vector<std::string> dating_kinds() {
+  return {std::string(VisitOpened::kind), std::string(VisitCorrected::kind),
+          std::string(Redact::kind)};
+}
+
 std::vector<std::string> visit_kinds() {
-  return {std::string(VisitOpened::kind), std::string(VisitClosed::kind),
-          std::string(VisitCorrected::kind), std::string(Redact::kind)};
+  std::vector<std::string> kinds = dating_kinds();
+  kinds.emplace_back(VisitClosed::kind);
+  return kinds;
 }
 
 /// What is pictured with a visit, or as one.
@@ -115,8 +122,8 @@ class Gathering {
     return Done{};
   }
 
-  /// Openings, corrections and closings of every visit named. Which subjects are visits stands in
-  /// the bodies; asking for those of any subject comes to the same and reads no body.
+  /// Openings and corrections of every visit named. Which subjects are visits stands in the bodies;
+  /// asking for those of any subject comes to the same and reads no body.
   Outcome add_visits(std::span<const CowId> group) {
     std::set<Uuid> asked;
     for (const CowId cow : group) asked.insert(cow.value);
@@ -127,7 +134,7 @@ class Gathering {
     });
     for (const Uuid& subject : subjects) {
       if (!asked.insert(subject).second) continue;
-      const Outcome added = add_touching(subject, visit_kinds());
+      const Outcome added = add_touching(subject, dating_kinds());
       if (!added) return added;
     }
     return Done{};

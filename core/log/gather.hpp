@@ -25,11 +25,11 @@ struct EntryLookup {
   std::function<Result<std::vector<Entry>>(EntryId id)> versions_of;
 };
 
-/// What picture_of_cow() needs for a group: all that touches its cows, the openings, corrections
-/// and closings of the visits they name, and what corrects the same entries elsewhere. (A turn that
-/// one tablet gave to another cow than a second tablet did touches two cows; which of the two
-/// corrections counts is seen only by looking at both.) Where a turn counted as another cow's
-/// before it was corrected, what was told of that cow's tasks too.
+/// What picture_of_cow() needs for a group: all that touches its cows, openings and corrections of
+/// the visits they name, and what corrects the same entries elsewhere. (A turn that one tablet gave
+/// to another cow than a second tablet did touches two cows; which of the two corrections counts is
+/// seen only by looking at both.) Where a turn counted as another cow's before it was corrected,
+/// what was told of that cow's tasks too.
 Result<std::vector<Entry>> entries_for_cow(const EntryLookup& lookup, std::span<const CowId> group);
 
 /// What picture_of_visit() needs.

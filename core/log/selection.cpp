@@ -173,8 +173,9 @@ std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Ce
   const TableShape* shape = find_table(selection.table);
   assert(shape != nullptr);
   std::vector<Cells> selected;
+  const Cell herd = selection.herd ? Cell{to_text(*selection.herd)} : Cell{};
   for (const Cells& row : rows) {
-    const bool is_of_herd = !selection.herd || row.front() == Cell{to_text(*selection.herd)};
+    const bool is_of_herd = !selection.herd || row.front() == herd;
     if (is_of_herd && all_hold(*shape, selection.where, row)) selected.push_back(row);
   }
   std::vector<std::size_t> order = positions_of(*shape, selection.sorted_by);

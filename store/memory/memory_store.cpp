@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 
 namespace evenclaw {
 
@@ -214,7 +215,13 @@ std::vector<Cells> MemoryStore::rows_wanted(const RowSelection& selection) const
   for (auto at = table->second.lower_bound({herd, ""}); at != table->second.end(); ++at) {
     if (selection.herd && at->first.first != herd) break;
     if (subject && at->first.second != *subject) continue;
-    rows.insert(rows.end(), at->second.begin(), at->second.end());
+    if (selection.where.empty()) {
+      rows.insert(rows.end(), at->second.begin(), at->second.end());
+      continue;
+    }
+    // What is not wanted is not copied.
+    std::vector<Cells> wanted = select_rows(selection, at->second);
+    std::move(wanted.begin(), wanted.end(), std::back_inserter(rows));
   }
   return rows;
 }
