@@ -9,12 +9,14 @@
 #include "core/api/filled_rows.hpp"
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
+#include "core/api/products.hpp"
 #include "core/api/removed_records.hpp"
 #include "core/api/whom_to_ring.hpp"
 #include "core/log/body.hpp"
 #include "core/sheets/earlier_stops.hpp"
 #include "core/sheets/last_time.hpp"
 #include "core/sheets/left_to_ask.hpp"
+#include "core/sheets/off_label_floor.hpp"
 #include "core/sheets/still_lame.hpp"
 #include "core/trade/told_ends.hpp"
 
@@ -58,6 +60,29 @@ std::vector<FindingRow> findings_until(Faults& faults, Store& store, const Visit
   return findings;
 }
 
+/// Products that once stood on the list with less than the law asks, and for how many days it asks
+/// that at most.
+Result<std::map<ProductId, std::int32_t>> products_below_floor(Store& store, HerdId herd) {
+  const auto law = local_law(store);
+  if (!law) return law.faults();
+  std::map<ProductId, std::int32_t> below;
+  const Outcome read = store.read_entries(
+      {herd.value, std::nullopt, {std::string(ProductListed::kind)}}, [&](const Entry& entry) {
+        const auto listed = body_as<ProductListed>(entry);
+        if (!listed) return true;
+        const LeastNotReached least = least_not_reached(listed->as_listed, law->country);
+        if (!least.milk_hours && !least.meat_days) return true;
+        const Day milk = milk_end({least.milk_hours.value_or(0), WithdrawalUnit::hours}, Day{})
+                             .value_or(MilkEnd{})
+                             .day;
+        std::int32_t& days = below[listed->product];
+        days = std::max({days, milk - Day{}, least.meat_days.value_or(0)});
+        return true;
+      });
+  if (!read) return read.faults();
+  return below;
+}
+
 /// Behind ends that are still open, and what somebody has to be asked of.
 void add_earlier_actions(Rows& rows, Faults& faults, Store& store, const Visit& visit) {
   std::vector<ActionRow> earlier;
@@ -69,7 +94,12 @@ void add_earlier_actions(Rows& rows, Faults& faults, Store& store, const Visit& 
     const bool is_earlier = row.day < visit.day || with_ends.count(row.visit) > 0;
     return row.visit == visit.visit || !is_earlier;
   });
-  keep_what_may_be_asked(earlier, with_ends);
+  const auto below_floor = products_below_floor(store, visit.herd);
+  if (!below_floor) {
+    faults.insert(faults.end(), below_floor.faults().begin(), below_floor.faults().end());
+    return;
+  }
+  keep_what_may_be_asked(earlier, with_ends, visit.day, *below_floor);
   rows.actions.insert(rows.actions.end(), earlier.begin(), earlier.end());
 }
 
@@ -232,16 +262,24 @@ Result<std::vector<NamedPerson>> people_of(const Ports& ports, const std::vector
   return people;
 }
 
+/// What is to be known beside the bodies of the turns.
+struct BesideTurns {
+  const std::vector<Person>& people;
+  const LocalLaw& law;
+};
+
 /// What the list said then stands in the bodies of the turns.
-Outcome add_stated(std::vector<ProductStated>& stated, const std::vector<Person>& people,
-                   Store& store, HerdId herd, VisitId visit) {
+Outcome add_stated(std::vector<ProductStated>& stated, const BesideTurns& beside, Store& store,
+                   HerdId herd, VisitId visit) {
   const auto add = [&](EntryId turn, const std::vector<Action>& actions) {
     for (const Action& action : actions) {
       if (!action.medicine) continue;
       const Product& product = action.medicine->as_listed;
-      const std::string vet = product.directed_by ? name_of(people, *product.directed_by) : "";
+      const std::string vet =
+          product.directed_by ? name_of(beside.people, *product.directed_by) : "";
       stated.push_back({turn, action.medicine->product, product.stated_by, vet,
-                        product.milk.has_value(), product.meat_days.has_value()});
+                        product.milk.has_value(), product.meat_days.has_value(),
+                        least_not_reached(product, beside.law.country)});
     }
   };
   return store.read_entries({herd.value, visit.value, {std::string(TurnRecorded::kind)}},
@@ -260,13 +298,15 @@ Result<std::vector<ProductStated>> stated_in(const Ports& ports, HerdId herd,
                                              const std::vector<ActionRow>& actions) {
   const auto people = ports.directory.everybody();
   if (!people) return people.faults();
+  const auto law = local_law(ports.store);
+  if (!law) return law.faults();
   std::set<VisitId> visits;
   for (const ActionRow& row : actions) {
     if (row.listed) visits.insert(row.visit);
   }
   std::vector<ProductStated> stated;
   for (const VisitId visit : visits) {
-    const Outcome read = add_stated(stated, *people, ports.store, herd, visit);
+    const Outcome read = add_stated(stated, {*people, *law}, ports.store, herd, visit);
     if (!read) return read.faults();
   }
   return stated;

@@ -1,4 +1,5 @@
 #include "core/sheets/english_acts.hpp"
+#include "core/sheets/english_box.hpp"
 #include "core/sheets/english_track.hpp"
 #include "core/sheets/words.hpp"
 
@@ -419,6 +420,7 @@ constexpr WordingTables tables = {"en",
                                   months,
                                   sayings,
                                   english_track_sayings,
+                                  english_box_sayings,
                                   animals};
 
 constexpr Wording wording(tables);

@@ -18,6 +18,12 @@ bool is_no_longer_asked(const CowRow& left, std::optional<HalfNotKnown> half) {
   return !held.meat;
 }
 
+void leave_what_is_asked(FloorEnds& floor, const CowRow& left) {
+  const MilkAndMeat held = held_after(way_left(left.left_words));
+  if (!held.milk) floor.milk = std::nullopt;
+  if (!held.meat) floor.meat = std::nullopt;
+}
+
 bool is_given(const ActionRow& row) {
   return is_medicine_act(row.action) || is_given_unnamed(row.action);
 }
@@ -52,6 +58,9 @@ std::vector<LeftToAsk> left_to_ask(const VisitView& view) {
       const std::optional<HalfNotKnown> half = half_not_known(view, said, *row);
       if (gone != nullptr && is_no_longer_asked(*gone, half)) continue;
       if (half || is_withdrawal_open(acts, said, *row)) left.push_back({cow, row, half});
+      FloorEnds floor = floor_ends(view, acts, said, *row);
+      if (gone != nullptr) leave_what_is_asked(floor, *gone);
+      if (floor.is_open()) left.push_back({cow, row, std::nullopt, floor});
     }
   }
   std::stable_sort(left.begin(), left.end(), [&](const LeftToAsk& a, const LeftToAsk& b) {
@@ -60,10 +69,15 @@ std::vector<LeftToAsk> left_to_ask(const VisitView& view) {
   return left;
 }
 
-void keep_what_may_be_asked(std::vector<ActionRow>& earlier, const std::set<VisitId>& whole) {
+void keep_what_may_be_asked(std::vector<ActionRow>& earlier, const std::set<VisitId>& whole,
+                            Day today, const std::map<ProductId, std::int32_t>& below_floor) {
+  const auto is_below_floor = [&](const ActionRow& row) {
+    const auto floor = row.listed ? below_floor.find(*row.listed) : below_floor.end();
+    return floor != below_floor.end() && today <= row.day + floor->second;
+  };
   std::set<CowId> asked;
   for (const ActionRow& row : earlier) {
-    if (may_be_asked(row)) asked.insert(row.cow);
+    if (may_be_asked(row) || is_below_floor(row)) asked.insert(row.cow);
   }
   std::erase_if(earlier, [&](const ActionRow& row) {
     const bool is_of_it = is_given(row) || tells_withdrawal(row.action);

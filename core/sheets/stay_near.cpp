@@ -165,6 +165,10 @@ void add_held_back(Whys& whys, const VisitView& view) {
     if (is_open) add(whys, task->cow, view.wording.say(Saying::is_held_back));
   }
   for (const LeftToAsk& left : left_to_ask(view)) {
+    if (left.floor.is_open()) {
+      add(whys, left.cow, view.wording.say(BoxSaying::is_below_the_floor));
+      continue;
+    }
     add(whys, left.cow,
         left.half ? half_words(*left.half, view.wording)
                   : view.wording.say(Saying::withdrawal_ask_line));

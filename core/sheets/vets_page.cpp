@@ -10,6 +10,7 @@
 #include "core/sheets/appended.hpp"
 #include "core/sheets/foot_lines.hpp"
 #include "core/sheets/found_by_kind.hpp"
+#include "core/sheets/off_label_floor.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/vet_urgency.hpp"
@@ -300,9 +301,10 @@ std::string withdrawal_stated(const CowSeen& cow, const ActionRow& row, const Vi
                                                   : ends_held(held, view);
 }
 
-/// With the half of it that is missing.
+/// With the half of it that is missing, and the law's floor where it lies below.
 std::string withdrawal_words(const CowSeen& cow, const ActionRow& row, const VisitView& view) {
-  const std::string stated = withdrawal_stated(cow, row, view);
+  const std::string stated =
+      with_floor_told(view, cow.actions, row, withdrawal_stated(cow, row, view));
   const auto half = half_not_known(view, withdrawals_said(cow.actions), row);
   if (!half) return stated;
   const std::string missing = half_words(*half, view.wording);

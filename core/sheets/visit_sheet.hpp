@@ -1,6 +1,7 @@
 // The sheet left with the farmer after a visit, made from the rows of the picture.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -46,6 +47,12 @@ struct NamedPerson {
   std::string name;  // "person removed" where so
 };
 
+/// What the law asks at least of each half that is stated below it; nothing of the other.
+struct LeastNotReached {
+  std::optional<std::int32_t> milk_hours;
+  std::optional<std::int32_t> meat_days;
+};
+
 /// What the herd's list said of a product when it was put on or given in that turn.
 struct ProductStated {
   EntryId turn;
@@ -54,6 +61,7 @@ struct ProductStated {
   std::string vet = {};     // on whose direction it is used, by name; "" when the list names nobody
   bool states_milk = true;  // a withdrawal, be it none
   bool states_meat = true;
+  LeastNotReached floor = {};  // the law's floor off label, where the list stated less
 };
 
 /// An earlier visit of the herd: its row, and its turns, feet and findings.

@@ -10,9 +10,12 @@
 #include <utility>
 
 #include "core/sheets/left_to_ask.hpp"
+#include "core/sheets/off_label_floor.hpp"
+#include "core/sheets/who_has_her.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/after_leaving.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
@@ -119,9 +122,14 @@ bool is_over(const TaskRow& task, const VisitView& view) {
   return task.overdue <= view.input.printed;
 }
 
-Runs end_line(const TaskRow& task, const VisitView& view) {
+/// An end before the law's floor is not the end.
+bool is_floor_open(const TaskRow& task, const FloorEnds& floor) {
+  return task.rule == milk_withdrawal_rule.slug ? floor.milk.has_value() : floor.meat.has_value();
+}
+
+Runs end_line(const TaskRow& task, const VisitView& view, const FloorEnds& floor) {
   Runs line = {strong(capitalised(task.words))};
-  if (is_over(task, view)) {
+  if (is_over(task, view) && !is_floor_open(task, floor)) {
     line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
   }
   line.push_back(plain("."));
@@ -139,22 +147,6 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
     found.push_back(wording.foot(row->foot) + ", " + wording.finding_at_claw(*row));
   }
   return Runs{plain(as_sentence(wording.list(found)))};
-}
-
-/// Whoever has her now has to know it.
-std::string who_has_her(const CowRow& left, const VisitView& view) {
-  const Wording& wording = view.wording;
-  const std::string date = wording.date(*left.left_on, view.input.printed);
-  switch (way_left(left.left_words)) {
-    case LeavingWay::sold:
-      return wording.say(Saying::tell_the_buyer, {{"date", date}});
-    case LeavingWay::slaughtered:
-      return wording.say(Saying::tell_the_slaughterhouse, {{"date", date}});
-    case LeavingWay::not_told:
-    case LeavingWay::died:
-      return wording.say(Saying::tell_who_has_her, {{"date", date}});
-  }
-  return {};
 }
 
 Saying told_of(HalfNotKnown half) {
@@ -196,9 +188,24 @@ std::vector<const TaskRow*> latest_ends(const VisitView& view, CowId cow) {
   return latest;
 }
 
+/// Beside the ends what the law asks at least, each once.
+void add_floors(NoticeItem& item, const VisitView& view, const std::vector<LeftToAsk>& asked,
+                CowId cow) {
+  std::vector<std::string> told;
+  for (const LeftToAsk& one : asked) {
+    if (one.cow != cow || !one.floor.is_open()) continue;
+    std::string words = floor_words(view, *one.row, one.floor);
+    const bool is_new = std::find(told.begin(), told.end(), words) == told.end();
+    if (!is_new) continue;
+    item.lines.push_back({strong(as_sentence(words))});
+    told.push_back(std::move(words));
+  }
+}
+
 /// How she is marked stands in the words of the task; that nobody called a mark stands here.
 NoticeItem held_back_item(const VisitView& view, CowId cow,
-                          const std::vector<const ActionRow*>& all) {
+                          const std::vector<const ActionRow*>& all,
+                          const std::vector<LeftToAsk>& asked) {
   const Wording& wording = view.wording;
   NoticeItem item{view.names.label(cow), {}};
   const std::string looks = view.names.beside_label(cow);
@@ -208,8 +215,12 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
     item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
   }
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
-  for (const TaskRow* task : latest_ends(view, cow)) item.lines.push_back(end_line(*task, view));
+  const FloorEnds floor = floor_ends_of(view, all);
+  for (const TaskRow* task : latest_ends(view, cow)) {
+    item.lines.push_back(end_line(*task, view, floor));
+  }
   const std::vector<SaidOf> said = withdrawals_said(all);
+  add_floors(item, view, asked, cow);
   const std::vector<const ActionRow*> acts = acts_behind(view, cow, all, said);
   for (const HalfNotKnown half : halves_not_known(view, all)) {
     if (left != nullptr && half == HalfNotKnown::milk && !is_milked_still(*left)) continue;
@@ -250,7 +261,7 @@ EndsNamed ends_named(const VisitView& view, const std::vector<LeftToAsk>& left) 
     if (task->kind != TaskKind::withdrawal_end || !told.insert(task->cow).second) continue;
     auto& over = asked.count(task->cow) > 0 ? ends.asked : ends.over;
     auto& items = are_over.at(task->cow) ? over : ends.held_back;
-    items.push_back(held_back_item(view, task->cow, acts[task->cow]));
+    items.push_back(held_back_item(view, task->cow, acts[task->cow], left));
   }
   return ends;
 }
@@ -273,6 +284,7 @@ std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
     const std::string day = wording.date(product.day, today);
     words = wording.say(Saying::done_on_day, {{"what", words}, {"date", day}});
   }
+  if (left.floor.is_open()) return words + ", " + floor_words(view, *left.row, left.floor);
   return left.half ? words + ", " + half_words(*left.half, wording) : words;
 }
 
@@ -280,7 +292,8 @@ std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
 std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftToAsk>& left) {
   std::map<std::string, std::vector<std::string>> cows_by_product;
   for (const LeftToAsk& one : left) {
-    if (one.half && is_told_in_item(view, one.cow)) continue;
+    const bool is_of_end = one.half || one.floor.is_open();
+    if (is_of_end && is_told_in_item(view, one.cow)) continue;
     auto& cows = cows_by_product[words_of_unknown(view, one)];
     std::string name = view.names.in_text(one.cow);
     const CowRow* gone = who_left(view, one.cow);

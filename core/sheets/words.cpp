@@ -322,6 +322,10 @@ std::string Wording::say(TrackSaying saying, std::initializer_list<Fill> fills) 
   return said_as(row_of(tables_.track_sayings, saying), fills);
 }
 
+std::string Wording::say(BoxSaying saying, std::initializer_list<Fill> fills) const {
+  return said_as(row_of(tables_.box_sayings, saying), fills);
+}
+
 std::string Wording::count(Saying saying, std::size_t n) const {
   return say(saying, {{"n", std::to_string(n)}});
 }

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/base/date.hpp"
+#include "core/sheets/box_saying.hpp"
 #include "core/sheets/saying.hpp"
 #include "core/sheets/track_saying.hpp"
 #include "core/trade/batch.hpp"
@@ -22,6 +23,8 @@ namespace evenclaw {
 
 inline constexpr std::size_t saying_count = static_cast<std::size_t>(Saying::count_ends);
 inline constexpr std::size_t track_saying_count = static_cast<std::size_t>(TrackSaying::count_ends);
+
+inline constexpr std::size_t box_saying_count = static_cast<std::size_t>(BoxSaying::count_ends);
 
 template <class E>
 struct Worded {
@@ -51,6 +54,7 @@ struct WordingTables {
   std::span<const std::string_view> months;   // twelve, short: "Nov"
   std::span<const Worded<Saying>> sayings;
   std::span<const Worded<TrackSaying>> track_sayings;
+  std::span<const Worded<BoxSaying>> box_sayings;
   std::span<const Worded<AnimalKind>> animals;
 };
 
@@ -129,6 +133,7 @@ class Wording {
 
   [[nodiscard]] std::string say(Saying saying, std::initializer_list<Fill> fills = {}) const;
   [[nodiscard]] std::string say(TrackSaying saying, std::initializer_list<Fill> fills = {}) const;
+  [[nodiscard]] std::string say(BoxSaying saying, std::initializer_list<Fill> fills = {}) const;
 
   /// The saying with {n} filled in, in its form for one or for many.
   [[nodiscard]] std::string count(Saying saying, std::size_t n) const;

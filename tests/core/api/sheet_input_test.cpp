@@ -172,6 +172,27 @@ TEST_CASE("a Stop gone past is told again until its foot was lifted again") {
   }
 }
 
+TEST_CASE("an end off label below the law's floor is not over at the next visit") {
+  Workplace place;
+  Product product;
+  product.name = "strongmix";
+  product.labelled = Labelled::no;
+  product.milk = withdrawal_from_text("2d");
+  product.meat_days = 5;
+  product.stated_by = StatedBy::vet;
+  REQUIRE(list_product(place.ports(), place.herd().herd, product, day("2026-10-01"), false).ok());
+  place.clock.set(day("2026-10-27"));
+  (void)place.visited("2026-10-27", {"803 LH DD raw; spray with strongmix", "go ahead", "rest fine",
+                                     "802 LH DD raw; spray with strongmix", "rest fine", "done"});
+  place.clock.set(day("2026-11-06"));
+  const std::string sheet =
+      next_sheet(place, {"803 recheck; nothing found", "12 nothing found", "done"});
+  CHECK_MESSAGE(holds(sheet, "at least 28 days meat"), sheet);
+  CHECK_MESSAGE(holds(sheet, "803"), sheet);
+  CHECK_MESSAGE(holds(sheet, "802"), sheet);
+  CHECK_MESSAGE(!holds(sheet, "ts time is over"), sheet);
+}
+
 TEST_CASE("foul found again is for the vet though he was told at the gate to have come") {
   Workplace place;
   place.clock.set(day("2026-11-02"));

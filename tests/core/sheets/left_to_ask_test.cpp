@@ -112,11 +112,11 @@ TEST_CASE("of earlier visits there stay whole ones, and of cows to be asked of w
   day.turn("77");
   day.did({ActionKind::opened, Foot::lh}).visit = visit_id(day.input().visit.herd, Day{}, 1);
   std::vector<ActionRow> earlier = day.rows().actions;
-  keep_what_may_be_asked(earlier, {});
+  keep_what_may_be_asked(earlier, {}, day.input().visit.day);
   REQUIRE(earlier.size() == 1);
   CHECK(earlier.front().product == "mystery");
   earlier = day.rows().actions;
-  keep_what_may_be_asked(earlier, {earlier.back().visit});
+  keep_what_may_be_asked(earlier, {earlier.back().visit}, day.input().visit.day);
   CHECK(earlier.size() == 2);
 }
 

@@ -17,7 +17,77 @@ std::string withdrawal_box_text(const VisitSheetInput& input) {
   return text_of(withdrawal_box(view_of(input, english_wording())));
 }
 
+/// 513 got a spray off label that states so many days of milk and meat, where the law asks 7
+/// and 28.
+InventedDay off_label_day(int milk, int meat, int days_ago) {
+  InventedDay day("Hollow Meadow");
+  day.turn("513");
+  ActionRow& held = day.did({ActionKind::spray, Foot::lh, Claw::none, "strongmix"});
+  held.day = day.input().visit.day - days_ago;
+  held.withdrawal = milk + meat > 0 ? WithdrawalKnown::held_back : WithdrawalKnown::none;
+  if (milk > 0) held.milk_till = held.day + milk;
+  if (meat > 0) held.meat_till = held.day + meat;
+  held.listed = ProductId{uuid_derived("strongmix")};
+  day.input().stated.push_back({held.turn, *held.listed, StatedBy::vet, "Dr Lee"});
+  day.input().stated.back().floor = {7 * 24, 28};
+  if (milk > 0) {
+    day.task("513", TaskKind::withdrawal_end, Owner::farmer, milk - days_ago).rule =
+        milk_withdrawal_rule.slug;
+  }
+  if (meat > 0) {
+    day.task("513", TaskKind::withdrawal_end, Owner::farmer, meat - days_ago).rule =
+        meat_withdrawal_rule.slug;
+  }
+  return day;
+}
+
 }  // namespace
+
+TEST_CASE("an end off label below the law's floor is told with the floor, and is not over before") {
+  const struct {
+    int milk;
+    int meat;
+    int days_ago;
+    const char* title;
+    const char* floor;
+    bool is_over_told;
+  } rows[] = {
+      {2, 5, 0, "NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
+      {0, 0, 0, "ASK FIRST", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 7, "ASK FIRST", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 8, "ASK FIRST", "at least 28 days meat (meat held back up to and with Mon 14 Dec)",
+       true},
+      {2, 5, 28, "ASK FIRST", "at least 28 days meat", true},
+      {2, 5, 29, "ASK FIRST", "", true},
+  };
+
+  for (const auto& row : rows) {
+    InventedDay day = off_label_day(row.milk, row.meat, row.days_ago);
+    const std::string text = withdrawal_box_text(day.input());
+    CHECK_MESSAGE(holds(text, std::string("# MILK AND MEAT: ") + row.title), text);
+    CHECK_MESSAGE(holds(text, row.floor), text);
+    CHECK_MESSAGE(holds(text, "sk the vet before anything is sold") == (*row.floor != 0), text);
+    CHECK_MESSAGE(holds(text, "ime is over") == row.is_over_told, text);
+  }
+}
+
+TEST_CASE("the law's floor of a cow who was sold is the buyer's to know, of a dead one nobody's") {
+  for (const auto& [told, is_told] : {std::pair("513 sold", true), std::pair("513 died", false)}) {
+    InventedDay day = off_label_day(2, 5, 10);
+    day.known("513").left_on = day.input().visit.day - 1;
+    day.known("513").left_words = told;
+    const std::string text = withdrawal_box_text(day.input());
+    CHECK_MESSAGE(holds(text, "at least 28 days meat") == is_told, text);
+    CHECK_MESSAGE(holds(text, "tell the buyer") == is_told, text);
+  }
+}
+
+TEST_CASE("a later end told by mouth reaches the law's floor") {
+  InventedDay day = off_label_day(2, 5, 0);
+  ActionRow& told = day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 28});
+  told.milk_till = told.meat_till = day.input().visit.day + 28;
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "law's floor"));
+}
 
 TEST_CASE("sprays and pastes are listed with the warning that no withdrawal was recorded") {
   InventedDay day("Hollow Meadow");

@@ -75,6 +75,14 @@ TEST_CASE("English has every saying of the drawing of her feet once") {
   }
 }
 
+TEST_CASE("English has every saying of the boxes once") {
+  const WordingTables& tables = in_english.tables();
+  CHECK(tables.box_sayings.size() == box_saying_count);
+  for (std::size_t i = 0; i < box_saying_count; ++i) {
+    CHECK_MESSAGE(has_row(tables.box_sayings, static_cast<BoxSaying>(i)), i);
+  }
+}
+
 TEST_CASE("feet and claws are named as the trade names them") {
   for (const Foot foot : all_feet) CHECK(in_english.foot(foot) == spoken(foot));
   CHECK(in_english.claw(Claw::outside) == "outside claw");
