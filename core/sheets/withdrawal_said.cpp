@@ -22,11 +22,14 @@ bool is_same_medicine(const ActionRow& a, const ActionRow& b) {
   return is_named ? a.product == b.product : a.action == b.action;
 }
 
-/// "By the vet's plan" tells how it came that something was given, where that is named.
+/// "By the vet's plan" tells how it came that something was given or injected, where that is named;
+/// what is put on a foot stands beside a plan and is not what was given by it (our judgement).
 bool is_plan_of_another(const Acts& acts, const ActionRow& row) {
   return row.action == ActionKind::vet_plan &&
          std::any_of(acts.begin(), acts.end(), [&](const ActionRow* other) {
-           return other->turn == row.turn && is_medicine_act(other->action);
+           const bool is_of_all_of_her =
+               other->action == ActionKind::given || other->action == ActionKind::injected;
+           return other->turn == row.turn && is_of_all_of_her;
          });
 }
 

@@ -307,6 +307,16 @@ TEST_CASE(
   CHECK_FALSE(holds(text, "Treated by the vet's plan: 513"));
 }
 
+TEST_CASE("what was given by the vet's plan is asked about whatever was put on her feet") {
+  for (const Foot foot : {Foot::lh, Foot::rh}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    day.did({ActionKind::vet_plan, Foot::lh});
+    day.did({ActionKind::spray, foot, Claw::none, "bluemix"}).withdrawal = WithdrawalKnown::none;
+    CHECK(holds(withdrawal_box_text(day.input()), "# Treated by the vet's plan: 513.\n"));
+  }
+}
+
 TEST_CASE("a spray with a known time does not stand for pain relief of which nobody said any") {
   InventedDay day("Hollow Meadow");
   day.turn("513");

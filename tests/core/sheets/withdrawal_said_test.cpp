@@ -51,7 +51,7 @@ TEST_CASE("the vet's plan is not what was given by it") {
   InventedDay day("Hollow Meadow");
   day.turn("42");
   day.did({ActionKind::vet_plan, Foot::lh});
-  day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
+  day.did({ActionKind::injected, std::nullopt, Claw::none, "x"});
   day.did({ActionKind::no_withdrawal});
   const auto acts = acts_of(day);
   const auto said = withdrawals_said(acts);
