@@ -127,7 +127,37 @@ bool is_floor_open(const TaskRow& task, const FloorEnds& floor) {
   return task.rule == milk_withdrawal_rule.slug ? floor.milk.has_value() : floor.meat.has_value();
 }
 
-Runs end_line(const TaskRow& task, const VisitView& view, const FloorEnds& floor) {
+/// What she got of which nobody stated a withdrawal, each once.
+std::vector<std::string> unknown_of(const VisitView& view, const std::vector<LeftToAsk>& asked,
+                                    CowId cow) {
+  std::vector<std::string> unknown;
+  for (const LeftToAsk& one : asked) {
+    if (one.cow != cow || one.half || one.floor.is_open()) continue;
+    ActionRow act = *one.row;
+    act.claw = Claw::none;
+    act.said_for = std::nullopt;
+    std::string words = view.wording.act(act, view.input.visit.day);
+    const bool is_new = std::find(unknown.begin(), unknown.end(), words) == unknown.end();
+    if (is_new) unknown.push_back(std::move(words));
+  }
+  return unknown;
+}
+
+/// How she is marked stands behind the end.
+std::string with_unknown(const std::string& words, const std::vector<std::string>& unknown,
+                         const Wording& wording) {
+  const std::size_t mark = std::min(words.find("; "), words.size());
+  return wording.say(BoxSaying::end_not_known_for,
+                     {{"end", words.substr(0, mark)}, {"what", wording.list(unknown)}}) +
+         words.substr(mark);
+}
+
+/// An end beside something of which none is known is no end.
+Runs end_line(const TaskRow& task, const VisitView& view, const FloorEnds& floor,
+              const std::vector<std::string>& unknown) {
+  if (!unknown.empty()) {
+    return {strong(as_sentence(capitalised(with_unknown(task.words, unknown, view.wording))))};
+  }
   Runs line = {strong(capitalised(task.words))};
   if (is_over(task, view) && !is_floor_open(task, floor)) {
     line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
@@ -216,8 +246,9 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   }
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
   const FloorEnds floor = floor_ends_of(view, all);
+  const std::vector<std::string> unknown = unknown_of(view, asked, cow);
   for (const TaskRow* task : latest_ends(view, cow)) {
-    item.lines.push_back(end_line(*task, view, floor));
+    item.lines.push_back(end_line(*task, view, floor, unknown));
   }
   const std::vector<SaidOf> said = withdrawals_said(all);
   add_floors(item, view, asked, cow);

@@ -123,6 +123,25 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
   CHECK(holds(text, "Where no end is named"));
 }
 
+TEST_CASE("an end is told to be the earliest where of something else she got none is known") {
+  for (const int days : {2, -2}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    day.did({ActionKind::paste, Foot::lh, Claw::none, "tar"});
+    ActionRow& held = day.did({ActionKind::injected, std::nullopt, Claw::none, "penmix"});
+    held.withdrawal = WithdrawalKnown::held_back;
+    held.milk_till = held.meat_till = held.day + days;
+    TaskRow& task = day.task("513", TaskKind::withdrawal_end, Owner::farmer, days);
+    task.words = "last milk held back: Thu 26 Nov evening; marked with paint";
+    const std::string text = withdrawal_box_text(day.input());
+    CHECK_MESSAGE(holds(text,
+                        "# 513  Last milk held back: Thu 26 Nov evening at the earliest: not known "
+                        "for paste (tar), ask first; marked with paint.\n"),
+                  text);
+    CHECK_MESSAGE(!holds(text, "ime is over"), text);
+  }
+}
+
 TEST_CASE("who stated the time is told, or that nobody said") {
   const struct {
     StatedBy by;
