@@ -106,9 +106,17 @@ const SignForVet* sign_found(const FindingRow& finding) {
   return found == std::end(table) ? nullptr : found;
 }
 
+/// Called of her, or told as the reason why she was not done.
 bool shows(const CowSeen& cow, ActionKind sign) {
-  return std::any_of(cow.actions.begin(), cow.actions.end(),
-                     [sign](const ActionRow* row) { return row->action == sign; });
+  const bool is_called = std::any_of(cow.actions.begin(), cow.actions.end(),
+                                     [sign](const ActionRow* row) { return row->action == sign; });
+  return is_called || std::any_of(cow.turns.begin(), cow.turns.end(), [sign](const TurnRow* turn) {
+           const bool has_reason = turn->end != TurnEnd::done && !turn->end_reason.empty();
+           if (!has_reason || is_not_understood(turn->end_reason)) return false;
+           const auto told = signs_in_words(turn->end_reason);
+           return std::any_of(told.begin(), told.end(),
+                              [sign](const SignForVet* one) { return one->seen == sign; });
+         });
 }
 
 bool shows_a_sore(const CowSeen& cow) {

@@ -73,6 +73,26 @@ TEST_CASE("one sign alone, and fever in two cows, is not yet taken for a notifia
   CHECK(notifiable({ActionKind::fever, ActionKind::blisters}, {}) == "412");
 }
 
+TEST_CASE("fever told as the reason why she was not done counts as fever called of her") {
+  const struct {
+    const char* reason;
+    bool is_notifiable;
+  } rows[] = {{"fever", true}, {"rope broke", false}, {"\"feverr\" not understood", false}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    TurnRow& turn = day.turn("412");
+    turn.end = TurnEnd::not_done;
+    turn.end_reason = row.reason;
+    day.turn("513");
+    day.did({ActionKind::blisters});
+    const VisitView view = view_of(day.input(), english_wording());
+    for (const CowSeen& cow : view.cows) {
+      CHECK_MESSAGE(may_be_notifiable(view, cow) == row.is_notifiable, row.reason);
+    }
+  }
+}
+
 TEST_CASE("a fall is heard in the words why her turn was broken off, in either language") {
   struct Row {
     const char* words;
