@@ -117,15 +117,20 @@ std::vector<Firing> raw_again(const Situation& situation) {
 }
 
 std::vector<Firing> thin_sole(const Situation& situation) {
-  const std::vector<FootCall>& feet = situation.turn.feet;
-  const auto call = std::find_if(feet.begin(), feet.end(), [](const FootCall& each) {
-    return std::any_of(each.findings.begin(), each.findings.end(),
-                       [](const Finding& finding) { return finding.lesion == Lesion::ts; });
-  });
-  if (!situation.finished || call == feet.end()) return {};
-  Firing firing = note(*call, About::thin_sole,
-                       "Thin sole (" + std::string(spoken(call->foot)) +
-                           "): nothing more comes off there; soft ground, short ways.");
+  const FootCall* first = nullptr;
+  FootSet thin;
+  for (const FootCall& call : situation.turn.feet) {
+    const bool is_thin =
+        std::any_of(call.findings.begin(), call.findings.end(),
+                    [](const Finding& finding) { return finding.lesion == Lesion::ts; });
+    if (!is_thin) continue;
+    if (first == nullptr) first = &call;
+    thin.add(call.foot);
+  }
+  if (!situation.finished || first == nullptr) return {};
+  Firing firing = note(
+      *first, About::thin_sole,
+      "Thin sole (" + spoken(thin) + "): nothing more comes off there; soft ground, short ways.");
   firing.causes.push_back({std::nullopt, About::thin_sole});
   return {firing};
 }

@@ -58,6 +58,16 @@ TEST_CASE("thin soles are noted once for her") {
   CHECK(noted_on("412\nLH outside bruise").empty());
 }
 
+TEST_CASE("a thin sole is noted with every foot it is on") {
+  const ToldDay today = told_day("412\nboth hinds thin sole toe");
+  const std::vector<Warning> noted = check_turn(today.draft.turn, {}, today.today, true, english());
+  const bool names_both = std::any_of(noted.begin(), noted.end(), [](const Warning& warning) {
+    return warning.words ==
+           "Thin sole (both hinds): nothing more comes off there; soft ground, short ways.";
+  });
+  CHECK(names_both);
+}
+
 TEST_CASE(
     "a walk watched in the week after the trim is noted, later and of the worst walk it is not") {
   const Names early = {"note walk-watched-early"};
