@@ -61,9 +61,13 @@ Firing lame_on(Foot foot, std::string_view what, const Situation& situation) {
   return firing;
 }
 
+/// Blisters, pus and bare bone called of a foot are found on it.
 bool something_was_found(const Turn& turn) {
-  return std::any_of(turn.feet.begin(), turn.feet.end(),
-                     [](const FootCall& call) { return !call.findings.empty(); });
+  return std::any_of(turn.feet.begin(), turn.feet.end(), [](const FootCall& call) {
+    return !call.findings.empty() ||
+           std::any_of(call.actions.begin(), call.actions.end(),
+                       [](const Action& action) { return is_found_on_foot(action.kind); });
+  });
 }
 
 bool some_foot_found_fine(const Turn& turn) {

@@ -74,6 +74,14 @@ TEST_CASE("lame without a leg named and nothing found anywhere is a stop for the
   CHECK(fired(turn, {}, first_of_november, false).empty());
 }
 
+TEST_CASE("lame without a leg named and blisters on a foot is not nothing found") {
+  for (const ActionKind seen : {ActionKind::blisters, ActionKind::pus_above}) {
+    const Turn turn = lame(cow({foot(Foot::lf, {}, {act(seen)}), fine(Foot::lh)}), {});
+    const Names all = fired(turn, {}, first_of_november);
+    CHECK(std::find(all.begin(), all.end(), "stop lame-nothing-found") == all.end());
+  }
+}
+
 TEST_CASE("lame without a leg named and a foot only named is a stop when she is let out") {
   const Turn turn = lame(cow({foot(Foot::lh, {})}), {});
   CHECK(fired(turn, {}, first_of_november) == Names{"stop lame-nothing-found"});
