@@ -347,7 +347,12 @@ Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vecto
   fill(vet_tasks, faults, store, visit.herd,
        {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))}});
   if (!faults.empty()) return faults;
-  input.earlier_stops = stops_left_open(visit, *unsettled, turns, vet_tasks);
+  std::vector<FootRow> feet;
+  fill(feet, faults, store, visit.herd,
+       {{"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
+        {"day", Compare::at_most, Cell(to_text(visit.day))}});
+  if (!faults.empty()) return faults;
+  input.earlier_stops = stops_left_open(visit, *unsettled, turns, feet, vet_tasks);
   return Done{};
 }
 

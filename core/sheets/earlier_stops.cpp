@@ -18,12 +18,13 @@ bool is_before(const EarlierStop& stop, const VisitRow& visit, const std::vector
   return !is_of_visit && stop.on <= visit.day;
 }
 
-bool was_lifted_since(const EarlierStop& stop, const VisitRow& visit,
-                      const std::vector<TurnRow>& turns) {
-  return std::any_of(turns.begin(), turns.end(), [&](const TurnRow& turn) {
-    const bool is_since = turn.cow == stop.cow && stop.on < turn.day && turn.day <= visit.day;
-    const auto& foot = stop.warning.foot;
-    return is_since && (foot ? turn.lifted.has(*foot) : !turn.lifted.empty());
+/// That a foot was lifted tells nothing of what was there.
+bool was_looked_at_since(const EarlierStop& stop, const VisitRow& visit,
+                         const std::vector<FootRow>& feet) {
+  return std::any_of(feet.begin(), feet.end(), [&](const FootRow& row) {
+    const bool is_since = row.cow == stop.cow && stop.on < row.day && row.day <= visit.day;
+    const bool is_said = row.state == FootState::finding || row.state == FootState::nothing_found;
+    return is_since && is_said && (!stop.warning.foot || row.foot == *stop.warning.foot);
   });
 }
 
@@ -51,11 +52,12 @@ bool lasts_though_gone_past(const WarningShown& shown) {
 std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
                                          const std::vector<EarlierStop>& unsettled,
                                          const std::vector<TurnRow>& turns,
+                                         const std::vector<FootRow>& feet,
                                          const std::vector<TaskRow>& vet_tasks) {
   std::vector<EarlierStop> open;
   for (const EarlierStop& stop : unsettled) {
     const bool is_over =
-        was_lifted_since(stop, visit, turns) || is_with_the_vet(stop, visit, vet_tasks);
+        was_looked_at_since(stop, visit, feet) || is_with_the_vet(stop, visit, vet_tasks);
     if (calls_for_vet(stop.warning) && is_before(stop, visit, turns) && !is_over) {
       open.push_back(stop);
     }

@@ -296,8 +296,8 @@ constexpr Worded<Saying> sayings[] = {
     {S::status_law, "the vet decides; local law says who may do what."},
 
     {S::vet_signs_title, "Signs seen that the vet knows of"},
-    {S::stop_gone_past, "Stop of {date}, gone ahead anyway, and nobody looked since:"},
-    {S::stop_of_day, "Stop of {date}, nobody answered and nobody looked since:"},
+    {S::stop_gone_past, "Stop of {date}, gone ahead anyway, and nobody said since what is there:"},
+    {S::stop_of_day, "Stop of {date}, nobody answered and nobody said since what is there:"},
     {S::vet_again_title, "Still there, or came back"},
     {S::vet_found_title, "Found today, lesion by lesion"},
     {S::of_findings, "{n} of {of} findings"},

@@ -29,10 +29,11 @@ struct SevenDaysAgo {
   Day visit_day = day.input().visit.day;
   EarlierStop stop = stop_of_412(day, visit_day - 7, "swollen-on-one-side");
   std::vector<TurnRow> turns = {};
+  std::vector<FootRow> feet = {};
   std::vector<TaskRow> tasks = {};
 
   [[nodiscard]] bool is_open() {
-    return !stops_left_open(day.input().visit, {stop}, turns, tasks).empty();
+    return !stops_left_open(day.input().visit, {stop}, turns, feet, tasks).empty();
   }
 
   TurnRow& turn(int days_ago, FootSet lifted) {
@@ -43,6 +44,15 @@ struct SevenDaysAgo {
     row.lifted = lifted;
     turns.push_back(row);
     return turns.back();
+  }
+
+  void foot(int days_ago, Foot of, FootState state) {
+    FootRow row;
+    row.cow = stop.cow;
+    row.foot = of;
+    row.day = visit_day - days_ago;
+    row.state = state;
+    feet.push_back(row);
   }
 
   TaskRow& vet_task(int made_days_ago) {
@@ -64,20 +74,31 @@ TEST_CASE("a Stop of an earlier visit that nobody answered is still open") {
   CHECK(then.is_open());
 }
 
-TEST_CASE("a Stop is over once its foot was lifted again, and not by another foot") {
-  SevenDaysAgo then;
-  then.turn(3, {Foot::rh});
-  CHECK(then.is_open());
-  then.turn(0, {Foot::lh});
-  CHECK_FALSE(then.is_open());
+TEST_CASE("a Stop is over once it was said what is on its foot, and not by another foot") {
+  const struct {
+    Foot foot;
+    FootState state;
+    bool is_open;
+  } rows[] = {{Foot::rh, FootState::finding, true},
+              {Foot::lh, FootState::unsaid, true},
+              {Foot::lh, FootState::not_lifted, true},
+              {Foot::lh, FootState::finding, false},
+              {Foot::lh, FootState::nothing_found, false}};
+
+  for (const auto& row : rows) {
+    SevenDaysAgo then;
+    then.turn(3, {row.foot});
+    then.foot(3, row.foot, row.state);
+    CHECK(then.is_open() == row.is_open);
+  }
 }
 
-TEST_CASE("a Stop of the whole cow is over once any foot was lifted again") {
+TEST_CASE("a Stop of the whole cow is over once it was said what is on any foot") {
   SevenDaysAgo then;
   then.stop.warning.foot.reset();
-  then.turn(3, {});
+  then.turn(3, {Foot::rh});
   CHECK(then.is_open());
-  then.turn(0, {Foot::rh});
+  then.foot(0, Foot::rh, FootState::nothing_found);
   CHECK_FALSE(then.is_open());
 }
 
@@ -121,10 +142,9 @@ TEST_CASE("a Stop of an earlier visit stands in the vet's box and keeps her near
   const auto near = [&] {
     return text_of(stay_near(view_of(then.day.input(), english_wording())));
   };
-  CHECK(
-      holds(box(),
-            "# VET TODAY\n# 412  Left hind, Stop of Tue 17 Nov, nobody answered and nobody looked "
-            "since: Swollen above one claw: vet.\n#      Ring today.\n"));
+  CHECK(holds(box(),
+              "# VET TODAY\n# 412  Left hind, Stop of Tue 17 Nov, nobody answered and nobody said "
+              "since what is there: Swollen above one claw: vet.\n#      Ring today.\n"));
   CHECK(holds(near(), "412  vet not asked for yet\n"));
   then.day.known("412").left_on = then.visit_day;
   CHECK(holds(box(), "No vet was asked for"));
@@ -157,7 +177,8 @@ TEST_CASE("a Stop of an earlier visit that was gone past says so") {
   then.stop.was_gone_past = true;
   then.day.input().earlier_stops = {then.stop};
   CHECK(holds(text_of(vet_box(view_of(then.day.input(), english_wording()))),
-              "# 412  Left hind, Stop of Tue 17 Nov, gone ahead anyway, and nobody looked since: "
+              "# 412  Left hind, Stop of Tue 17 Nov, gone ahead anyway, and nobody said since what "
+              "is there: "
               "Swollen above one claw: vet.\n"));
 }
 
