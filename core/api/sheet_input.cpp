@@ -1,6 +1,7 @@
 #include "core/api/sheet_input.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <utility>
@@ -13,6 +14,7 @@
 #include "core/api/removed_records.hpp"
 #include "core/api/whom_to_ring.hpp"
 #include "core/log/body.hpp"
+#include "core/sheets/earlier_signs.hpp"
 #include "core/sheets/earlier_stops.hpp"
 #include "core/sheets/last_time.hpp"
 #include "core/sheets/left_to_ask.hpp"
@@ -334,6 +336,58 @@ Result<std::vector<EarlierStop>> stops_gone_past(Store& store, const VisitRow& v
   return stops;
 }
 
+std::vector<Filter> not_long_before(const VisitRow& visit) {
+  return {{"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
+          {"day", Compare::at_most, Cell(to_text(visit.day))}};
+}
+
+template <class Row>
+std::vector<Row> rows_of(const std::vector<Row>& rows, VisitId visit) {
+  std::vector<Row> of_it;
+  std::copy_if(rows.begin(), rows.end(), std::back_inserter(of_it),
+               [&](const Row& row) { return row.visit == visit; });
+  return of_it;
+}
+
+/// An earlier visit as it was, as far as it tells of signs and of the vet.
+Result<VisitSheetInput> as_it_was(Store& store, const Rows& earlier, HerdId herd, VisitId visit) {
+  VisitSheetInput then;
+  then.rows.turns = rows_of(earlier.turns, visit);
+  then.rows.feet = rows_of(earlier.feet, visit);
+  then.rows.findings = rows_of(earlier.findings, visit);
+  then.rows.actions = rows_of(earlier.actions, visit);
+  then.visit.herd = herd;
+  then.visit.visit = visit;
+  then.visit.day = then.printed = then.rows.turns.front().day;
+  auto warnings = warnings_of(store, herd, visit, ids_of(then.rows.turns));
+  if (!warnings) return warnings.faults();
+  then.warnings = *std::move(warnings);
+  return then;
+}
+
+/// Only of visits of which something is left are the bodies read.
+Result<std::vector<EarlierStop>> signs_without_stop(Store& store, const VisitRow& visit,
+                                                    const Rows& earlier,
+                                                    const std::vector<EarlierStop>& stops) {
+  std::map<EntryId, VisitId> visits;
+  for (const TurnRow& turn : earlier.turns) visits[turn.turn] = turn.visit;
+  std::map<VisitId, std::vector<EarlierStop>> seen;
+  for (EarlierStop& sign : stops_left_open(visit, signs_seen(earlier, english_wording()),
+                                           earlier.turns, earlier.feet, earlier.tasks)) {
+    const auto of = visits.find(sign.turn);
+    if (of != visits.end()) seen[of->second].push_back(std::move(sign));
+  }
+  std::vector<EarlierStop> signs;
+  for (const auto& [other, of_it] : seen) {
+    const auto then = as_it_was(store, earlier, visit.herd, other);
+    if (!then) return then.faults();
+    for (EarlierStop& sign : signs_not_settled(*then, of_it, stops)) {
+      signs.push_back(std::move(sign));
+    }
+  }
+  return signs;
+}
+
 Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vector<TurnRow>& turns) {
   const VisitRow& visit = input.visit;
   auto unsettled = unanswered_stops(store, visit);
@@ -341,18 +395,19 @@ Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vecto
   const auto gone_past = stops_gone_past(store, visit, turns);
   if (!gone_past) return gone_past.faults();
   unsettled->insert(unsettled->end(), gone_past->begin(), gone_past->end());
-  if (unsettled->empty()) return Done{};
-  std::vector<TaskRow> vet_tasks;
+  Rows earlier;
+  earlier.turns = turns;
   Faults faults;
-  fill(vet_tasks, faults, store, visit.herd,
+  fill(earlier.feet, faults, store, visit.herd, not_long_before(visit));
+  fill(earlier.findings, faults, store, visit.herd, not_long_before(visit));
+  fill(earlier.actions, faults, store, visit.herd, not_long_before(visit));
+  fill(earlier.tasks, faults, store, visit.herd,
        {{"kind", Compare::equal, Cell(std::string(word_of(TaskKind::vet)))}});
   if (!faults.empty()) return faults;
-  std::vector<FootRow> feet;
-  fill(feet, faults, store, visit.herd,
-       {{"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
-        {"day", Compare::at_most, Cell(to_text(visit.day))}});
-  if (!faults.empty()) return faults;
-  input.earlier_stops = stops_left_open(visit, *unsettled, turns, feet, vet_tasks);
+  const auto signs = signs_without_stop(store, visit, earlier, *unsettled);
+  if (!signs) return signs.faults();
+  unsettled->insert(unsettled->end(), signs->begin(), signs->end());
+  input.earlier_stops = stops_left_open(visit, *unsettled, turns, earlier.feet, earlier.tasks);
   return Done{};
 }
 
@@ -362,11 +417,8 @@ Outcome add_earlier(VisitSheetInput& input, Store& store) {
   std::vector<VisitRow> visits;
   std::vector<TurnRow> turns;
   Faults faults;
-  const std::vector<Filter> not_long_ago = {
-      {"day", Compare::at_least, Cell(to_text(visit.day - longest_ago_days))},
-      {"day", Compare::at_most, Cell(to_text(visit.day))}};
-  fill(visits, faults, store, visit.herd, not_long_ago);
-  fill(turns, faults, store, visit.herd, not_long_ago);
+  fill(visits, faults, store, visit.herd, not_long_before(visit));
+  fill(turns, faults, store, visit.herd, not_long_before(visit));
   if (!faults.empty()) return faults;
   input.still_lame = lame_and_not_lifted(visit, turns);
   const Outcome stops = add_earlier_stops(input, store, turns);

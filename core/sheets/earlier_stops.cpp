@@ -58,7 +58,8 @@ std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
   for (const EarlierStop& stop : unsettled) {
     const bool is_over =
         was_looked_at_since(stop, visit, feet) || is_with_the_vet(stop, visit, vet_tasks);
-    if (calls_for_vet(stop.warning) && is_before(stop, visit, turns) && !is_over) {
+    const bool is_for_vet = stop.was_only_seen || calls_for_vet(stop.warning);
+    if (is_for_vet && is_before(stop, visit, turns) && !is_over) {
       open.push_back(stop);
     }
   }

@@ -14,6 +14,7 @@
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/vet_urgency.hpp"
+#include "core/sheets/who_has_her.hpp"
 
 namespace evenclaw {
 
@@ -270,17 +271,22 @@ void add_stops(std::vector<VetCall>& calls, const VisitView& view, const CowSeen
   }
 }
 
+/// "Stop of Tue 17 Nov, nobody answered ...: Swollen above one claw: vet."; "seen Tue 17 Nov ...".
+std::string earlier_words(const EarlierStop& stop, const VisitView& view) {
+  const Wording& wording = view.wording;
+  const std::string date = wording.date(stop.on, view.input.printed);
+  if (stop.was_only_seen) {
+    return wording.say(BoxSaying::seen_on_day, {{"date", date}, {"what", stop.warning.words}});
+  }
+  const Saying which = stop.was_gone_past ? Saying::stop_gone_past : Saying::stop_of_day;
+  return clauses({wording.say(which, {{"date", date}}) + ' ' + stop.warning.words});
+}
+
 void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId cow) {
   const Wording& wording = view.wording;
   for (const EarlierStop* stop : open_earlier_stops(view, cow)) {
-    const std::string date = wording.date(stop->on, view.input.printed);
-    add_call(
-        calls,
-        {stop->warning.foot,
-         clauses({wording.say(stop->was_gone_past ? Saying::stop_gone_past : Saying::stop_of_day,
-                              {{"date", date}}) +
-                  ' ' + stop->warning.words}),
-         wording.say(Saying::vet_ring_today), false});
+    add_call(calls, {stop->warning.foot, earlier_words(*stop, view),
+                     wording.say(Saying::vet_ring_today), false});
   }
 }
 
@@ -348,10 +354,14 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
   const auto stops = seen == nullptr ? std::vector<const Warning*>() : open_vet_stops(view, *seen);
   const std::vector<VetCall> calls = calls_for(view, cow, seen, stops);
   NoticeItem item{view.names.label(cow), {}};
+  const CowRow* left = who_left(view, cow);
   const std::string looks = view.names.beside_label(cow);
   for (std::size_t i = 0; i < calls.size(); ++i) {
     const VetCall& call = calls[i];
     if (i == 0 && !looks.empty()) item.lines.push_back({strong(looks)});
+    if (i == 0 && left != nullptr) {
+      item.lines.push_back({strong(as_sentence(who_has_her_and_authority(*left, view)))});
+    }
     item.lines.push_back(
         {strong(capitalised(where_called(call, wording))), plain(", " + call.why)});
     if (seen != nullptr) add_warnings(item, call, view, *seen, stops);

@@ -97,8 +97,9 @@ VetOnRecord vet_on_record(const VisitView& view, const CowSeen& cow, const SignO
 
 std::vector<SignOfHer> signs_without_vet(const VisitView& view, const CowSeen& cow) {
   std::vector<SignOfHer> signs;
-  if (is_past_the_vet(view, cow.cow)) return signs;
   const bool stays = may_be_notifiable(view, cow);
+  const bool has_left = who_left(view, cow.cow) != nullptr;
+  if (came_since(view, cow.cow) || (has_left && !stays)) return signs;
   for (const SignOfHer& sign : signs_of_her(cow)) {
     const bool is_of_illness = sign.sign->seen && is_sign_of_illness(*sign.sign->seen);
     const bool is_open = vet_on_record(view, cow, sign) == VetOnRecord::no;

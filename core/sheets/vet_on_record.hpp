@@ -23,7 +23,7 @@ bool is_past_the_vet(const VisitView& view, CowId cow);
 bool was_gone_past(const CowSeen& cow, const SignOfHer& sign);
 
 /// Her signs of which nobody asked for the vet and he does not know; those that may be notifiable
-/// stay until he came.
+/// stay until he came, though she left.
 std::vector<SignOfHer> signs_without_vet(const VisitView& view, const CowSeen& cow);
 
 }  // namespace evenclaw

@@ -13,6 +13,7 @@ namespace evenclaw {
 
 namespace {
 
+constexpr std::string_view notifiable_rule = "notifiable-signs";
 constexpr std::string_view too_short_rule = "toe-far-too-short";
 
 }  // namespace
@@ -34,11 +35,16 @@ std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen&
   return stops;
 }
 
+bool is_reportable(const EarlierStop& stop) {
+  return stop.may_be_notifiable || stop.warning.rule == notifiable_rule;
+}
+
 std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow) {
   std::vector<const EarlierStop*> stops;
-  if (who_left(view, cow) != nullptr) return stops;
+  const bool has_left = who_left(view, cow) != nullptr;
   for (const EarlierStop& stop : view.input.earlier_stops) {
-    if (stop.cow == cow) stops.push_back(&stop);
+    const bool is_told = !has_left || is_reportable(stop);
+    if (stop.cow == cow && is_told) stops.push_back(&stop);
   }
   return stops;
 }

@@ -51,7 +51,11 @@ VetUrgency urgency_of(const VisitView& view, CowId id) {
   const bool is_due = std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
     return task->cow == id && is_for_vet(*task) && task->due <= view.input.printed;
   });
-  const bool is_now = is_due || !open_earlier_stops(view, id).empty();
+  const std::vector<const EarlierStop*> earlier = open_earlier_stops(view, id);
+  const bool is_reported = std::any_of(
+      earlier.begin(), earlier.end(), [](const EarlierStop* stop) { return is_reportable(*stop); });
+  if (is_reported) return VetUrgency::reportable;
+  const bool is_now = is_due || !earlier.empty();
   const VetUrgency by_task = is_now ? VetUrgency::today : VetUrgency::later;
   return cow == nullptr ? by_task : sooner(by_task, of_signs(view, *cow));
 }

@@ -77,13 +77,15 @@ struct StillLame {
   FootSet feet;  // those not lifted; empty when no leg was called
 };
 
-/// A Stop of an earlier turn of hers.
+/// A Stop of an earlier turn of hers, or a sign for the vet that raised none.
 struct EarlierStop {
   CowId cow;
   EntryId turn;
   Day on;
   Warning warning;
   bool was_gone_past = false;  // answered with "go ahead"; else nobody answered
+  bool was_only_seen = false;  // no check stopped for it: `warning` holds its name and words
+  bool may_be_notifiable = false;
 };
 
 struct VisitSheetInput {

@@ -1,0 +1,21 @@
+// Signs for the vet of earlier visits that raised no Stop, and of which he does not know.
+#pragma once
+
+#include <vector>
+
+#include "core/sheets/visit_sheet.hpp"
+
+namespace evenclaw {
+
+/// What those rows of earlier visits tell of signs for the vet: called, found, or told as the
+/// reason why she was not done. Not blood and a fall, which are over by the next visit (our
+/// judgement).
+std::vector<EarlierStop> signs_seen(const Rows& rows, const Wording& wording);
+
+/// Those of `seen` that the vet was not told of at their visit, with whether they may be
+/// notifiable; without those for which one of `stops` stands. `then` is that visit as it was.
+std::vector<EarlierStop> signs_not_settled(const VisitSheetInput& then,
+                                           const std::vector<EarlierStop>& seen,
+                                           const std::vector<EarlierStop>& stops);
+
+}  // namespace evenclaw

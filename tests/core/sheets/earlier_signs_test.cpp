@@ -1,0 +1,148 @@
+#include "core/sheets/earlier_signs.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "core/sheets/vet_box.hpp"
+#include "tests/core/sheets/invented_day.hpp"
+#include "tests/core/sheets/sheet_text.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+std::vector<EarlierStop> left_of(InventedDay& day, const std::vector<EarlierStop>& stops = {}) {
+  return signs_not_settled(day.input(), signs_seen(day.rows(), english_wording()), stops);
+}
+
+}  // namespace
+
+TEST_CASE("a sign that raised no Stop is left open, blood and a fall are not") {
+  const struct {
+    const char* name;
+    void (*call)(InventedDay&);
+    std::size_t left;
+  } rows[] = {
+      {"blisters",
+       [](InventedDay& day) {
+         day.did({ActionKind::blisters, Foot::lf});
+       },
+       1},
+      {"sore mouth", [](InventedDay& day) { day.did({ActionKind::sore_mouth}); }, 1},
+      {"swelling of no claw",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::not_called, Lesion::sw});
+         day.found({Foot::rh, Claw::not_called, Lesion::sw});
+       },
+       2},
+      {"fever as the reason",
+       [](InventedDay& day) {
+         day.last_turn().end = TurnEnd::not_done;
+         day.last_turn().end_reason = "fever";
+       },
+       1},
+      {"foul",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::none, Lesion::ip});
+       },
+       1},
+      {"foul treated by the vet's plan",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::none, Lesion::ip});
+         day.did({ActionKind::vet_plan, Foot::lh});
+       },
+       0},
+      {"blisters and the vet",
+       [](InventedDay& day) {
+         day.did({ActionKind::blisters, Foot::lf});
+         day.did({ActionKind::vet});
+       },
+       0},
+      {"bleeding",
+       [](InventedDay& day) {
+         day.did({ActionKind::bleeding, Foot::lf});
+       },
+       0},
+      {"went down", [](InventedDay& day) { day.did({ActionKind::went_down}); }, 0},
+      {"a sole ulcer",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::outside, Lesion::su});
+       },
+       0},
+  };
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    row.call(day);
+    CHECK_MESSAGE(left_of(day).size() == row.left, row.name);
+  }
+}
+
+TEST_CASE("a sign for which a Stop stands is not told besides") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::bone_showing, Foot::lh});
+  std::vector<EarlierStop> stops = left_of(day);
+  REQUIRE(stops.size() == 1);
+  stops.front().was_only_seen = false;
+  CHECK(left_of(day, stops).empty());
+}
+
+TEST_CASE("an earlier sign stands in the vet's box with its day, though nobody stopped for it") {
+  InventedDay then("Hollow Meadow");
+  then.turn("412");
+  then.did({ActionKind::blisters, Foot::lf});
+  InventedDay day("Hollow Meadow");
+  day.known("412");
+  day.input().earlier_stops = left_of(then);
+  day.input().earlier_stops.front().on = day.input().visit.day - 7;
+  const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(text,
+                      "# 412  Left front, seen Tue 17 Nov, and nobody said since what is there: "
+                      "blisters\n"),
+                text);
+}
+
+TEST_CASE("earlier signs that may be notifiable are told first and go with a cow who was sold") {
+  InventedDay then("Hollow Meadow");
+  then.turn("412");
+  then.did({ActionKind::fever});
+  then.did({ActionKind::sore_mouth});
+
+  const struct {
+    const char* left;
+    const char* told;
+  } rows[] = {{"", "# Nobody"},
+              {"412 sold", "Sold, Tue 24 Nov: tell the buyer and the authority."},
+              {"412 died", "Died, Tue 24 Nov: tell the authority."}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    CowRow& cow = day.known("412");
+    day.input().earlier_stops = left_of(then);
+    REQUIRE(day.input().earlier_stops.size() == 2);
+    if (*row.left != 0) {
+      cow.left_on = day.input().visit.day;
+      cow.left_words = row.left;
+    }
+    const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+    CHECK_MESSAGE(holds(text, english_wording().say(Saying::nothing_leaves).substr(1, 20)), text);
+    CHECK_MESSAGE((*row.left == 0 || holds(text, row.told)), text);
+  }
+}
+
+TEST_CASE("a cow with signs that may be notifiable who leaves that day stays in the vet's box") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::fever});
+  day.did({ActionKind::sore_mouth});
+  day.known("412").left_on = day.input().visit.day;
+  day.known("412").left_words = "412 sold";
+  const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(text, "tell the buyer and the authority"), text);
+}
+
+}  // namespace evenclaw
