@@ -19,7 +19,7 @@ today hinds
 412 LH outside bruise middle, slight
 417 walks sound
 news 417 walks sound
-RH nothing found
+412 RH nothing found
 417 walks sound
 LH inside bruise middle, slight
 rest fine

@@ -23,7 +23,7 @@ done
 414 LH fine
 77 gone Thu
 77 gone
-RH fine
+414 RH fine
 done
 
 ## answered

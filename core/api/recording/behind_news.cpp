@@ -14,12 +14,46 @@ namespace evenclaw {
 
 namespace {
 
-/// Or mended: "no, right hind" may be of the wrap that was told off.
-bool is_found_or_done(const Clause& clause) {
+/// "Rest fine" and how her turn ended are of the cow that stands there, and so is a foot alone.
+struct MayBeOfEither {
+  bool operator()(const ReasonSaid&) const { return true; }
+
+  bool operator()(const FootStateSaid&) const { return true; }
+
+  bool operator()(const TrimmedSaid&) const { return true; }
+
+  bool operator()(const FindingSaid&) const { return true; }
+
+  bool operator()(const ActionSaid&) const { return true; }
+
+  bool operator()(const MeasureSaid&) const { return true; }
+
+  bool operator()(const WalksSoundSaid&) const { return true; }
+
+  bool operator()(const MobilityTold&) const { return true; }
+
+  bool operator()(const NoteSaid&) const { return true; }
+
+  bool operator()(const CowCorrected&) const { return false; }
+
+  /// Or mended: "no, right hind" may be of the wrap that was told off.
+  template <class T>
+  bool operator()(const T& said) const {
+    return mends_or_takes_back(said);
+  }
+};
+
+bool may_be_of_either(const Clause& clause) {
   const auto* said = std::get_if<TurnClause>(&clause);
-  if (said == nullptr || std::holds_alternative<CowCorrected>(*said)) return false;
-  return std::holds_alternative<FindingSaid>(*said) || std::holds_alternative<ActionSaid>(*said) ||
-         mends_or_takes_back(*said);
+  return said != nullptr && std::visit(MayBeOfEither{}, static_cast<const AnyTurnClause&>(*said));
+}
+
+/// Why she came and how she walks are of the cow, whatever foot was named last.
+bool is_of_no_foot(const Clause& clause) {
+  const auto* said = std::get_if<TurnClause>(&clause);
+  return said != nullptr && (std::holds_alternative<ReasonSaid>(*said) ||
+                             std::holds_alternative<MobilityTold>(*said) ||
+                             std::holds_alternative<WalksSoundSaid>(*said));
 }
 
 bool names_who_it_is_of(const Clause& clause) {
@@ -28,7 +62,9 @@ bool names_who_it_is_of(const Clause& clause) {
 
 /// "LH " before "spray", which stands in no line of its own without its foot; "" where a foot is
 /// named in the line or none was before it.
-std::string feet_left_out(const InCrush& here, std::string_view said, const Language& language) {
+std::string feet_left_out(const InCrush& here, const Line& line, std::string_view said,
+                          const Language& language) {
+  if (std::all_of(line.clauses.begin(), line.clauses.end(), is_of_no_foot)) return {};
   if (feet_in_refused(said, language) != RefusedFeet{{}, {}, true}) return {};
   std::string feet;
   for (const Foot foot : all_feet) {
@@ -49,7 +85,7 @@ void now_told_of(InCrush& here, const NewsSaid& news, CowId cow) {
 bool may_be_of_her_told_of(const InCrush& here, const Line& line) {
   return !here.told_of.empty() &&
          std::none_of(line.clauses.begin(), line.clauses.end(), names_who_it_is_of) &&
-         std::any_of(line.clauses.begin(), line.clauses.end(), is_found_or_done);
+         std::any_of(line.clauses.begin(), line.clauses.end(), may_be_of_either);
 }
 
 void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
@@ -63,12 +99,13 @@ void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
       here.refused.end());
 }
 
-Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, std::string_view text) {
+Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, const Line& line,
+                            std::string_view text) {
   const std::string number = std::exchange(crush.cow->told_of, {});
   const std::string said(trimmed(text));
   crush.cow->of_which = said;
   const CowSaid& here = crush.cow->draft.turn.cow;
-  const std::string feet = feet_left_out(*crush.cow, said, book.language);
+  const std::string feet = feet_left_out(*crush.cow, line, said, book.language);
   const std::string of_her = here.known == CowKnown::numbered
                                  ? '"' + plain_number(here.number) + ' ' + feet + said + '"'
                                  : "say it once more";

@@ -1,4 +1,4 @@
-// News of another cow is told while somebody stands in the crush: what is called of a foot right
+// News of another cow is told while somebody stands in the crush: what is told of a cow right
 // behind it, without a number, may be of either.
 #pragma once
 
@@ -18,8 +18,8 @@ namespace evenclaw {
 /// own leaves no doubt, also of news before it.
 void now_told_of(InCrush& here, const NewsSaid& news, CowId cow);
 
-/// The line tells of a finding or of something done, or mends one, names no cow, and the one before
-/// was news of another one.
+/// The line tells something of a cow, or mends it, and names none, and the one before was news of
+/// another one. "Rest fine", how a turn ended and a foot alone are of her who stands there.
 bool may_be_of_her_told_of(const InCrush& here, const Line& line);
 
 /// The line that may have been of either is said with the number of one: nothing of it is open of
@@ -28,6 +28,6 @@ void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
                          const Language& language);
 
 /// Refuses such a line, and asks with whose number it is to be said again. Somebody stands there.
-Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, std::string_view text);
+Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, const Line& line, std::string_view text);
 
 }  // namespace evenclaw

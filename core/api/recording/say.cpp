@@ -226,7 +226,8 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
   let_go_held_back(book_, crush_, line, text);
   if (crush_.cow) {
     answer_which_of_two(*crush_.cow, line, text, book_.language);
-    if (may_be_of_her_told_of(*crush_.cow, line)) return ask_of_which_of_two(book_, crush_, text);
+    if (may_be_of_her_told_of(*crush_.cow, line))
+      return ask_of_which_of_two(book_, crush_, line, text);
     crush_.cow->told_of.clear();
   }
   this_line_.unnamed = plain->unnamed;
