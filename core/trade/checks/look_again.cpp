@@ -1,7 +1,9 @@
 // What nobody has to answer and the sheet should keep before the farmer's eyes: a block that stays
 // on, a sore that came back, a sole that bears no more cutting, a walk that tells little yet.
 #include <algorithm>
+#include <cstddef>
 #include <optional>
+#include <string>
 #include <utility>
 
 #include "core/trade/call_line/act_facts.hpp"
@@ -85,6 +87,23 @@ const Action* watched_early(const Situation& situation) {
   return found == acts.end() ? nullptr : &*found;
 }
 
+/// What the note of a warning may hold at most, as its test in check_test.cpp asks.
+constexpr std::size_t longest_note = 90;
+
+/// By their letters where the words of the note would be too long for the names.
+std::string thin_sole_words(const FootSet& thin) {
+  const auto words_of = [](const std::string& feet) {
+    return "Thin sole (" + feet + "): nothing more comes off there; soft ground, short ways.";
+  };
+  std::string words = words_of(spoken(thin));
+  if (words.size() <= longest_note) return words;
+  std::string letters;
+  for (const Foot foot : all_feet) {
+    if (thin.has(foot)) letters += (letters.empty() ? "" : " ") + std::string(word_of(foot));
+  }
+  return words_of(letters);
+}
+
 }  // namespace
 
 std::vector<Firing> block_past_four_weeks(const Situation& situation) {
@@ -128,9 +147,7 @@ std::vector<Firing> thin_sole(const Situation& situation) {
     thin.add(call.foot);
   }
   if (!situation.finished || first == nullptr) return {};
-  Firing firing = note(
-      *first, About::thin_sole,
-      "Thin sole (" + spoken(thin) + "): nothing more comes off there; soft ground, short ways.");
+  Firing firing = note(*first, About::thin_sole, thin_sole_words(thin));
   firing.causes.push_back({std::nullopt, About::thin_sole});
   return {firing};
 }

@@ -59,13 +59,22 @@ TEST_CASE("thin soles are noted once for her") {
 }
 
 TEST_CASE("a thin sole is noted with every foot it is on") {
-  const ToldDay today = told_day("412\nboth hinds thin sole toe");
-  const std::vector<Warning> noted = check_turn(today.draft.turn, {}, today.today, true, english());
-  const bool names_both = std::any_of(noted.begin(), noted.end(), [](const Warning& warning) {
-    return warning.words ==
-           "Thin sole (both hinds): nothing more comes off there; soft ground, short ways.";
-  });
-  CHECK(names_both);
+  const struct {
+    const char* called;
+    const char* feet;
+  } rows[] = {{"LH thin sole toe", "left hind"},
+              {"both hinds thin sole toe", "both hinds"},
+              {"LF thin sole toe\nRH thin sole toe", "LF RH"}};
+
+  for (const auto& row : rows) {
+    const ToldDay today = told_day(std::string("412\n") + row.called);
+    const std::vector<Warning> noted =
+        check_turn(today.draft.turn, {}, today.today, true, english());
+    const bool names_feet = std::any_of(noted.begin(), noted.end(), [&](const Warning& warning) {
+      return warning.words.rfind(std::string("Thin sole (") + row.feet + "):", 0) == 0;
+    });
+    CHECK_MESSAGE(names_feet, row.called);
+  }
 }
 
 TEST_CASE(
