@@ -35,3 +35,44 @@ TEST_CASE("parted over two lines it is asked which of the two was wrong") {
   CHECK(faults.front().remedy.find("in one line") != std::string::npos);
   CHECK_FALSE(saying::refusal_of({"410 LH SU; RF nothing found", "LH no, LH"}).empty());
 }
+
+TEST_CASE("a finding of a foot that was said to be fine moves nothing there from another one") {
+  const std::vector<std::string> rows[] = {
+      {"107 LH SU outside; rest fine; no, RH DD raw"},
+      {"107 LH SU outside, block inside; rest fine; no, RF bruise outside"},
+      {"107 LH SU outside; rest fine", "no, RH DD raw"},
+      {"107 LH SU outside; fronts fine", "no, RF bruise outside"}};
+
+  for (const auto& lines : rows) {
+    INFO(saying::joined(lines));
+    const Faults faults = saying::refusal_of(lines);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().remedy.find("and what was found") != std::string::npos);
+  }
+}
+
+TEST_CASE("what is offered for a foot that was said to be fine can be said") {
+  const struct {
+    std::vector<std::string> lines;
+    const char* turn;
+  } rows[] = {
+      {{"107 LH SU outside; rest fine", "RH DD raw"},
+       "107 rest fine // LH outside sole ulcer // RH DD raw"},
+      {{"107 LH SU outside; rest fine", "LH no, RH"}, "107 rest fine // RH outside sole ulcer"},
+      {{"107 LH SU outside; rest fine; LH no, RH"}, "107 rest fine // RH outside sole ulcer"}};
+
+  for (const auto& row : rows) {
+    INFO(saying::joined(row.lines));
+    CHECK(saying::printed(row.lines) == row.turn);
+  }
+}
+
+TEST_CASE("a finding is moved to a foot that was said to have nothing found only by both names") {
+  for (const char* moved : {"no, RH", "no, RH DD raw"}) {
+    INFO(moved);
+    const Faults faults = saying::refusal_of({"203 RH nothing found; LH DD raw", moved});
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().remedy.find("\"LH no, RH\"") != std::string::npos);
+  }
+  CHECK(saying::printed({"203 RH nothing found; LH DD raw", "LH no, RH"}) == "203 // RH DD raw");
+}
