@@ -54,13 +54,11 @@ Refusal name_or_all_called(Foot named, Foot right) {
                             "}\" in one line; a slip: \"{never mind}\", then {" + meant + "}");
 }
 
-Outcome correct_foot_all_the_same(TurnDraft& draft, const FootCorrected& said);
-
 // "LH no, right hind", where something was called of LH before.
 Outcome correct_foot_named_anew(TurnDraft& draft, Foot named, const FootCorrected& said) {
   if (said.slip == FootSlip::unclear) return fault_of(name_or_all_called(named, said.foot));
   TurnDraft again = recalled(draft.turn, named);
-  Outcome moved = correct_foot_all_the_same(again, said);
+  Outcome moved = correct_foot(again, said);
   if (!moved.ok()) return moved;
   again.words = std::move(draft.words);
   draft = std::move(again);
@@ -103,30 +101,9 @@ Refusal slip_or_not_fine(const TurnDraft& draft, Foot right) {
   return impossible("{" + meant + "} was said to be fine just now", std::move(remedy));
 }
 
-bool was_called_fine_before(const TurnDraft& draft, Foot foot) {
-  const FootCall* call = find_foot(draft.before_naming, foot);
-  const std::vector<TurnClause>& since = draft.since_naming;
-  return call != nullptr && call->state == FootState::nothing_found &&
-         std::any_of(since.begin(), since.end(), [](const TurnClause& clause) {
-           return std::holds_alternative<FindingSaid>(clause);
-         });
-}
+}  // namespace
 
-// "RH nothing found; LH DD raw", and then "no, RH".
-Refusal fine_before(const TurnDraft& draft, Foot right) {
-  const std::string meant(word_of(right));
-  std::string remedy;
-  for (const Foot foot : all_feet) {
-    const std::string named(word_of(foot));
-    if (!draft.feet_named.has(foot)) continue;
-    remedy += "if what was called of {" + named + "} is of {" + meant + "} all the same, say \"{" +
-              named + " no, " + meant + "}\"; ";
-  }
-  return impossible("{nothing found} was said of {" + meant + "}",
-                    remedy + "if not, say \"{never mind}\"");
-}
-
-Outcome correct_foot_all_the_same(TurnDraft& draft, const FootCorrected& said) {
+Outcome correct_foot(TurnDraft& draft, const FootCorrected& said) {
   if (take_off_the_others(draft, said)) return Done{};
   if (draft.feet_named == FootSet{said.foot}) {
     return fault_of(foot_is_what_was_said(draft.turn, said.foot));
@@ -141,13 +118,6 @@ Outcome correct_foot_all_the_same(TurnDraft& draft, const FootCorrected& said) {
   Outcome moved = say_again(once, FootSet{said.foot}, once.since_naming);
   if (moved.ok()) draft = std::move(once);
   return moved;
-}
-
-}  // namespace
-
-Outcome correct_foot(TurnDraft& draft, const FootCorrected& said) {
-  if (was_called_fine_before(draft, said.foot)) return fault_of(fine_before(draft, said.foot));
-  return correct_foot_all_the_same(draft, said);
 }
 
 Outcome correct_claw(TurnDraft& draft, const ClawCorrected& said) {

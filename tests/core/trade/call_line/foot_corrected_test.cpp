@@ -66,13 +66,3 @@ TEST_CASE("what is offered for a foot that was said to be fine can be said") {
     CHECK(saying::printed(row.lines) == row.turn);
   }
 }
-
-TEST_CASE("a finding is moved to a foot that was said to have nothing found only by both names") {
-  for (const char* moved : {"no, RH", "no, RH DD raw"}) {
-    INFO(moved);
-    const Faults faults = saying::refusal_of({"203 RH nothing found; LH DD raw", moved});
-    REQUIRE(faults.size() == 1);
-    CHECK(faults.front().remedy.find("\"LH no, RH\"") != std::string::npos);
-  }
-  CHECK(saying::printed({"203 RH nothing found; LH DD raw", "LH no, RH"}) == "203 // RH DD raw");
-}
