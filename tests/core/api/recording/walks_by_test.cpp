@@ -15,6 +15,15 @@ bool only_one_thing(std::string_view text) {
   return says_only_how_she_is(*line) != nullptr;
 }
 
+Rows with_a_wrap_on_right_hind() {
+  Rows past;
+  OnFootRow wrap;
+  wrap.foot = Foot::rh;
+  wrap.fixture = Fixture::wrap;
+  past.on_feet.push_back(wrap);
+  return past;
+}
+
 }  // namespace
 
 TEST_CASE("a sure number that walks sound or kicks, and nothing else") {
@@ -49,11 +58,7 @@ TEST_CASE("how she walks and is handled says nothing of her feet, whatever else 
 }
 
 TEST_CASE("what became of a wrap is told as news when that is all and the foot carried one") {
-  Rows past;
-  OnFootRow wrap;
-  wrap.foot = Foot::rh;
-  wrap.fixture = Fixture::wrap;
-  past.on_feet.push_back(wrap);
+  const Rows past = with_a_wrap_on_right_hind();
   const auto news = only_fate_in(saying::turn_of({"416 RH wrap off"}), past);
   REQUIRE(news.size() == 1);
   CHECK(news.front().news == News::wrap_off);
@@ -66,11 +71,7 @@ TEST_CASE("what became of a wrap is told as news when that is all and the foot c
 }
 
 TEST_CASE("what became of several wraps and blocks is told one by one") {
-  Rows past;
-  OnFootRow wrap;
-  wrap.foot = Foot::rh;
-  wrap.fixture = Fixture::wrap;
-  past.on_feet.push_back(wrap);
+  const Rows past = with_a_wrap_on_right_hind();
   const auto on_one_foot = only_fate_in(saying::turn_of({"416 RH wrap and block off"}), past);
   REQUIRE(on_one_foot.size() == 2);
   CHECK(on_one_foot.front().news == News::wrap_off);
@@ -82,11 +83,7 @@ TEST_CASE("what became of several wraps and blocks is told one by one") {
 }
 
 TEST_CASE("told of one foot after the other it is told of each, last where none is known") {
-  Rows past;
-  OnFootRow wrap;
-  wrap.foot = Foot::rh;
-  wrap.fixture = Fixture::wrap;
-  past.on_feet.push_back(wrap);
+  const Rows past = with_a_wrap_on_right_hind();
   const NewsSaid both{"416", News::wrap_off, hind_feet, false};
   const auto read = [](std::string_view text) {
     return read_line(text, saying::in_crush(false), english()).value();
