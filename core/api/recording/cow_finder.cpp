@@ -27,6 +27,7 @@ Result<CowFinder> CowFinder::open(Store& store, const LookingAt& where) {
     const bool is_named = row.first_seen < where.day || row.known == CowKnown::doubtful;
     finder.cows_.push_back({row.cow, row.last_seen, row.left_on, row.left_words,
                             is_named ? name_without_number(row) : std::string()});
+    finder.place_of_.emplace(row.cow, finder.cows_.size() - 1);
     finder.taken_.insert(row.cow);
   }
   const auto called = select_as<CowCalledRow>(store, where.herd);
@@ -52,9 +53,8 @@ std::vector<CowFinder::Number> CowFinder::carrying(std::string_view plain) const
 }
 
 const CowFinder::Known* CowFinder::known(CowId cow) const {
-  const auto at = std::find_if(cows_.begin(), cows_.end(),
-                               [&](const Known& known) { return known.cow == cow; });
-  return at == cows_.end() ? nullptr : &*at;
+  const auto at = place_of_.find(cow);
+  return at == place_of_.end() ? nullptr : &cows_[at->second];
 }
 
 bool CowFinder::seen_later(const Number& a, const Number& b) const {
@@ -205,9 +205,10 @@ std::vector<std::pair<CowId, std::string>> CowFinder::slips_of(std::string_view 
   std::vector<std::pair<CowId, std::string>> slips;
   for (const Number& row : numbers_) {
     const bool on_the_day = row.from <= where_.day && (!row.to || where_.day <= *row.to);
+    if (!on_the_day || !is_slip_of(plain, row.number)) continue;
     // One first seen in this recording has nothing from before.
-    const bool is_here = on_the_day && known(row.cow) != nullptr && !has_left(row);
-    if (is_here && is_slip_of(plain, row.number)) slips.emplace_back(row.cow, row.number);
+    const bool is_here = known(row.cow) != nullptr && !has_left(row);
+    if (is_here) slips.emplace_back(row.cow, row.number);
   }
   return slips;
 }

@@ -1,10 +1,12 @@
 // Which cow is meant by what was said, as far as the herd's records tell.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <set>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -131,8 +133,9 @@ class CowFinder {
   LookingAt where_;
   std::vector<Number> numbers_;
   std::vector<Known> cows_;
-  std::vector<Called> called_;  // at earlier visits
-  std::vector<Tag> tags_;       // a number in an ear belongs to that animal for good
+  std::unordered_map<CowId, std::size_t> place_of_;  // in cows_
+  std::vector<Called> called_;                       // at earlier visits
+  std::vector<Tag> tags_;  // a number in an ear belongs to that animal for good
   std::set<CowId> taken_;
 };
 
