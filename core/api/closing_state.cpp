@@ -457,8 +457,11 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   if (!cows) return cows.faults();
   PointCollector points(visit, *std::move(heard), *std::move(cows));
   const Filter of_this_visit{"visit", Compare::equal, Cell(to_text(visit.visit))};
-  Outcome read = for_each_row<TurnRow>(store, visit.herd, {},
-                                       [&](const TurnRow& row) { points.add_turn(row); });
+  // Another visit of that day may have seen her, too.
+  const Filter of_that_day{"day", Compare::equal, Cell(to_text(visit.day))};
+  const Filter is_open{"open", Compare::equal, Cell(std::int64_t{1})};
+  Outcome read = for_each_row<TurnRow>(
+      store, visit.herd, {}, [&](const TurnRow& row) { points.add_turn(row); }, {of_that_day});
   if (read) {
     read = for_each_row<CowNumberRow>(store, visit.herd, {},
                                       [&](const CowNumberRow& row) { points.add_carrier(row); });
@@ -474,7 +477,7 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   }
   if (read) {
     read = for_each_row<TaskRow>(store, visit.herd, {"due", "kind", "foot"},
-                                 [&](const TaskRow& row) { points.add_due(row); });
+                                 [&](const TaskRow& row) { points.add_due(row); }, {is_open});
   }
   if (read) {
     read = for_each_row<OnFootRow>(store, visit.herd, {},
