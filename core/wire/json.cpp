@@ -1,5 +1,6 @@
 #include "core/wire/json.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <cstddef>
@@ -63,12 +64,28 @@ void write_escaped(std::string& out, char c) {
   }
 }
 
+bool needs_escape(char c) {
+  return c == '"' || c == '\\' || static_cast<std::uint8_t>(c) < 0x20;
+}
+
+/// Whole runs at once: hardly a character of a log needs an escape.
+void write_escaped(std::string& out, std::string_view text) {
+  while (!text.empty()) {
+    const auto run = std::find_if(text.begin(), text.end(), needs_escape) - text.begin();
+    out.append(text.substr(0, static_cast<std::size_t>(run)));
+    text.remove_prefix(static_cast<std::size_t>(run));
+    if (text.empty()) return;
+    write_escaped(out, text.front());
+    text.remove_prefix(1);
+  }
+}
+
 void write_string(std::string& out, std::string_view text) {
   out += '"';
   if (is_utf8(text)) {
-    for (const char c : text) write_escaped(out, c);
+    write_escaped(out, text);
   } else {
-    for (const char c : valid_utf8(text)) write_escaped(out, c);
+    write_escaped(out, valid_utf8(text));
   }
   out += '"';
 }
