@@ -414,14 +414,29 @@ class PointCollector {
   std::vector<OpenPoint> points_;
 };
 
-template <class RowType, class F>
-Outcome for_each_row(Store& store, HerdId herd, std::vector<std::string> sorted_by, F&& each,
-                     std::vector<Filter> where = {}) {
-  const auto rows = select_as<RowType>(store, herd, std::move(where), std::move(sorted_by));
-  if (!rows) return rows.faults();
-  for (const RowType& row : *rows) each(row);
-  return Done{};
-}
+/// The rows of a herd, one table after another; after a fault no more are read.
+class RowsOfHerd {
+ public:
+  RowsOfHerd(Store& store, HerdId herd) : store_(store), herd_(herd) {}
+
+  template <class RowType, class F>
+  void each(std::vector<Filter> where, F&& take, std::vector<std::string> sorted_by = {}) {
+    if (!read_) return;
+    const auto rows = select_as<RowType>(store_, herd_, std::move(where), std::move(sorted_by));
+    if (!rows) {
+      read_ = rows.faults();
+      return;
+    }
+    for (const RowType& row : *rows) take(row);
+  }
+
+  [[nodiscard]] const Outcome& read() const { return read_; }
+
+ private:
+  Store& store_;
+  HerdId herd_;
+  Outcome read_ = Done{};
+};
 
 }  // namespace
 
@@ -460,38 +475,19 @@ Result<ClosingState> closing_state(Store& store, const Visit& visit) {
   // Another visit of that day may have seen her, too.
   const Filter of_that_day{"day", Compare::equal, Cell(to_text(visit.day))};
   const Filter is_open{"open", Compare::equal, Cell(std::int64_t{1})};
-  Outcome read = for_each_row<TurnRow>(
-      store, visit.herd, {}, [&](const TurnRow& row) { points.add_turn(row); }, {of_that_day});
-  if (read) {
-    read = for_each_row<CowNumberRow>(store, visit.herd, {},
-                                      [&](const CowNumberRow& row) { points.add_carrier(row); });
-  }
-  if (read) {
-    read = for_each_row<FootRow>(
-        store, visit.herd, {}, [&](const FootRow& row) { points.add_foot(row); }, {of_this_visit});
-  }
-  if (read) {
-    read = for_each_row<DoubtRow>(store, visit.herd, {},
-                                  [&](const DoubtRow& row) { points.add_doubt(row); },
-                                  {of_this_visit});
-  }
-  if (read) {
-    read = for_each_row<TaskRow>(store, visit.herd, {"due", "kind", "foot"},
-                                 [&](const TaskRow& row) { points.add_due(row); }, {is_open});
-  }
-  if (read) {
-    read = for_each_row<OnFootRow>(store, visit.herd, {},
-                                   [&](const OnFootRow& row) { points.add_on_foot(row); });
-  }
-  if (read) {
-    read = for_each_row<ActionRow>(store, visit.herd, {},
-                                   [&](const ActionRow& row) {
-                                     points.add_on_since_when(row);
-                                     points.add_fate(row);
-                                   },
-                                   {of_this_visit});
-  }
-  if (!read) return read.faults();
+  RowsOfHerd rows(store, visit.herd);
+  rows.each<TurnRow>({of_that_day}, [&](const TurnRow& row) { points.add_turn(row); });
+  rows.each<CowNumberRow>({}, [&](const CowNumberRow& row) { points.add_carrier(row); });
+  rows.each<FootRow>({of_this_visit}, [&](const FootRow& row) { points.add_foot(row); });
+  rows.each<DoubtRow>({of_this_visit}, [&](const DoubtRow& row) { points.add_doubt(row); });
+  rows.each<TaskRow>({is_open}, [&](const TaskRow& row) { points.add_due(row); },
+                     {"due", "kind", "foot"});
+  rows.each<OnFootRow>({}, [&](const OnFootRow& row) { points.add_on_foot(row); });
+  rows.each<ActionRow>({of_this_visit}, [&](const ActionRow& row) {
+    points.add_on_since_when(row);
+    points.add_fate(row);
+  });
+  if (!rows.read()) return rows.read().faults();
   points.add_feet_nobody_spoke_of();
   points.add_not_known_in_crush();
   points.add_unclear_news();
