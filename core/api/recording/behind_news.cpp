@@ -99,16 +99,22 @@ void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
       here.refused.end());
 }
 
+std::string line_with_her_number(const InCrush& here, const Line& line, std::string_view said,
+                                 const Language& language) {
+  const CowSaid& cow = here.draft.turn.cow;
+  if (cow.known != CowKnown::numbered) return {};
+  return plain_number(cow.number) + ' ' + feet_left_out(here, line, said, language) +
+         std::string(trimmed(said));
+}
+
 Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, const Line& line,
                             std::string_view text) {
   const std::string number = std::exchange(crush.cow->told_of, {});
   const std::string said(trimmed(text));
   crush.cow->of_which = said;
-  const CowSaid& here = crush.cow->draft.turn.cow;
   const std::string feet = feet_left_out(*crush.cow, line, said, book.language);
-  const std::string of_her = here.known == CowKnown::numbered
-                                 ? '"' + plain_number(here.number) + ' ' + feet + said + '"'
-                                 : "say it once more";
+  const std::string with_number = line_with_her_number(*crush.cow, line, said, book.language);
+  const std::string of_her = with_number.empty() ? "say it once more" : '"' + with_number + '"';
   const std::string foot_too = feet.empty() ? "" : ", and the foot before it";
   refuse(book, crush, text,
          {{.slug = "call-impossible",

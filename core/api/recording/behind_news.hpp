@@ -2,6 +2,7 @@
 // behind it, without a number, may be of either.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 #include "core/api/recording/crush.hpp"
@@ -26,6 +27,11 @@ bool may_be_of_her_told_of(const InCrush& here, const Line& line);
 /// her in the crush.
 void answer_which_of_two(InCrush& here, const Line& line, std::string_view text,
                          const Language& language);
+
+/// "260 LH spray": the line with the number of her in the crush before it, and the foot that was
+/// spoken of where it stands in no line of its own without one; "" when she has no clear number.
+std::string line_with_her_number(const InCrush& here, const Line& line, std::string_view said,
+                                 const Language& language);
 
 /// Refuses such a line, and asks with whose number it is to be said again. Somebody stands there.
 Outcome ask_of_which_of_two(VisitBook& book, Crush& crush, const Line& line, std::string_view text);

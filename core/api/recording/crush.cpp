@@ -9,6 +9,8 @@
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/settled_turn.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/act_facts.hpp"
+#include "core/trade/call_line/term.hpp"
 
 namespace evenclaw {
 
@@ -34,6 +36,37 @@ Faults with_longest_asked_for(Faults faults, InCrush& cow, const VisitBook& book
   faults.resize(1);
   faults.front().message = "It is asked of more than one medicine, and not clear of which that is.";
   faults.front().remedy = "The longest of all, for milk and meat: \"" + *line + "\".";
+  return faults;
+}
+
+/// Of which nobody said yet what was given.
+const Action* last_without_name(const Turn& turn) {
+  const Action* last = nullptr;
+  const auto look_at = [&](const Action& action) {
+    const bool may_have_one = facts_of(action.kind).said_as == TermKind::product_act;
+    if (may_have_one && action.product.empty()) last = &action;
+  };
+  for (const FootCall& call : turn.feet) {
+    for (const Action& action : call.actions) look_at(action);
+  }
+  for (const Action& action : turn.actions) look_at(action);
+  return last;
+}
+
+/// "Painfree" while it is asked with what she was injected.
+Faults with_medicine_offered(Faults faults, const InCrush& cow, const VisitBook& book,
+                             std::string_view text) {
+  const Action* act = last_without_name(cow.draft.turn);
+  const bool starts_unknown =
+      !faults.empty() && faults.front().column == 1 && faults.front().slug == "call-not-understood";
+  if (act == nullptr || !starts_unknown) return faults;
+  const std::string line = std::string(book.language.say(TermKind::product_act, act->kind)) + ' ' +
+                           std::string(book.language.say(TermKind::with)) + ' ' +
+                           std::string(trimmed(text));
+  const auto said = read_in_herd(book, line, after_let_out(book));
+  if (!said || said->clauses.size() != 1) return faults;
+  faults.resize(1);
+  faults.front().remedy = "If that was given: \"" + line + "\".";
   return faults;
 }
 
@@ -72,6 +105,7 @@ void refuse(VisitBook& book, Crush& crush, std::string_view text, const Faults& 
   const bool may_answer = is_asked && is_an_aside(text, book.language);
   Faults faults = may_answer ? with_answers_offered(refused, book.language) : refused;
   if (is_asked) faults = with_longest_asked_for(std::move(faults), *crush.cow, book, text);
+  if (is_asked) faults = with_medicine_offered(std::move(faults), *crush.cow, book, text);
   if (is_a_heading(text, book.language)) faults = with_heading_offered(std::move(faults), text);
   for (const Fault& fault : faults) {
     ReplyItem& item = book.answers.add(ReplyKind::refused, fault.message);

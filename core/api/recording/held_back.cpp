@@ -4,12 +4,15 @@
 #include <utility>
 #include <variant>
 
+#include "core/api/recording/behind_news.hpp"
+#include "core/api/recording/late_mending.hpp"
 #include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/two_cows.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/medicine.hpp"
 
 namespace evenclaw {
 
@@ -23,11 +26,68 @@ bool names_a_cow(const Clause& clause) {
   return std::holds_alternative<CowNamed>(clause);
 }
 
+/// "Painfree", of the herd's own list.
+bool is_a_medicine(const InCrush& here, std::string_view text) {
+  return find_product(here.past.medicine.list, trimmed(text)) != nullptr;
+}
+
+/// Behind a foot that the line names an act is real work on some cow.
+struct GoesOn {
+  bool is_foot_named = false;
+
+  bool operator()(const FindingSaid& said) const { return mends_or_takes_back(said); }
+
+  bool operator()(const ReasonSaid& said) const { return mends_or_takes_back(said); }
+
+  bool operator()(const MobilityTold& said) const { return mends_or_takes_back(said); }
+
+  bool operator()(const MeasureSaid&) const { return false; }
+
+  bool operator()(const CowCorrected&) const { return false; }
+
+  bool operator()(const KnownSaid&) const { return false; }
+
+  bool operator()(const ActionSaid& said) const { return said.whole_cow || !is_foot_named; }
+
+  template <class T>
+  bool operator()(const T&) const {
+    return true;
+  }
+};
+
+/// It was refused before the other may have been named.
+bool was_hers_before(const Crush& crush, std::string_view said) {
+  const std::vector<RefusedLine>& open = crush.cow->refused;
+  const auto at_line = [&](std::string_view text) {
+    return std::find_if(open.begin(), open.end(),
+                        [text](const RefusedLine& refused) { return refused.text == text; });
+  };
+  const auto hers = at_line(said);
+  const auto named_another = at_line(crush.held_back_by);
+  if (hers == open.end()) return false;
+  if (named_another == open.end()) return crush.held_back_by.starts_with(said);
+  return hers < named_another;
+}
+
 }  // namespace
 
+bool only_goes_on(const Line& line) {
+  GoesOn goes_on;
+  bool any = false;
+  for (const Clause& clause : line.clauses) {
+    const auto* said = std::get_if<TurnClause>(&clause);
+    if (said == nullptr) continue;
+    any = true;
+    const auto* feet = std::get_if<FeetNamed>(said);
+    if (feet != nullptr) goes_on.is_foot_named = !feet->feet.empty();
+    if (!std::visit(goes_on, static_cast<const AnyTurnClause&>(*said))) return false;
+  }
+  return any;
+}
+
 void hold_back_after(const VisitBook& book, Crush& crush, std::string_view refused) {
-  const bool may_be_another = crush.cow && may_be_of_another_cow(refused, book.language);
-  if (may_be_another) crush.held_back_by = trimmed(refused);
+  if (!crush.cow || is_a_medicine(*crush.cow, refused)) return;
+  if (may_be_of_another_cow(refused, book.language)) crush.held_back_by = trimmed(refused);
 }
 
 void let_go_held_back(const VisitBook& book, Crush& crush, const Line& line,
@@ -54,21 +114,23 @@ void let_go_held_back(const VisitBook& book, Crush& crush, const Line& line,
 
 bool holds_back(const Crush& crush, const Line& line, std::string_view text) {
   if (!crush.cow || crush.held_back_by.empty()) return false;
-  const std::vector<RefusedLine>& open = crush.cow->refused;
-  const bool is_hers = std::any_of(open.begin(), open.end(), [&](const RefusedLine& refused) {
-    return refused.text != crush.held_back_by && refused.text == trimmed(text);
-  });
-  return !is_hers && std::any_of(line.clauses.begin(), line.clauses.end(), is_said_of_her);
+  return !was_hers_before(crush, trimmed(text)) &&
+         std::any_of(line.clauses.begin(), line.clauses.end(), is_said_of_her);
 }
 
-Outcome refuse_held_back(VisitBook& book, Crush& crush, std::string_view text) {
+Outcome refuse_held_back(VisitBook& book, Crush& crush, const Line& line, std::string_view text) {
+  const std::string of_her = line_with_her_number(*crush.cow, line, text, book.language);
+  const bool is_hers_perhaps = only_goes_on(line) && !of_her.empty();
   refuse(book, crush, text,
          {{.slug = "call-impossible",
            .message = "A line before may have named another cow, so it is not clear whose "
                       "this is.",
            .line = book.answers.line(),
-           .remedy = "Say her number, and this once more."}});
-  keep_refused(*crush.cow, text, book.language);
+           .remedy = is_hers_perhaps ? "Of her in the crush: \"" + of_her +
+                                           "\"; of another: her number before it."
+                                     : "Say her number, and this once more."}});
+  if (is_hers_perhaps) crush.cow->of_which = trimmed(text);
+  keep_refused_once(*crush.cow, text, book.language);
   return Done{};
 }
 

@@ -191,6 +191,15 @@ bool holds_a_number(const std::vector<Token>& tokens) {
                      [](const Token& token) { return token.kind == TokenKind::number; });
 }
 
+/// "All wraps off": a word that names nobody, and then what became of wraps or blocks alone.
+bool is_of_whatever_was_on(const std::vector<Token>& tokens, std::size_t at, std::string_view text,
+                           const Language& language) {
+  if (!language.tells_how_done(tokens[at].folded) || holds_a_number(tokens)) return false;
+  const Phrase* behind =
+      at + 1 < tokens.size() ? language.longest_match(tokens, at + 1).phrase : nullptr;
+  return behind != nullptr && is_of_wrap_or_block(*behind) && tells_news_alone(text, language);
+}
+
 /// "101 vet; 102 wraps off": whose the next line is nobody knows.
 bool names_two_cows(const std::vector<Token>& tokens, const Language& language) {
   for (std::size_t at = 1; at < tokens.size(); ++at) {
@@ -240,7 +249,10 @@ bool may_be_of_another_cow(std::string_view text, const Language& language) {
   if (at == tokens.size()) return false;
   if (tokens[at].kind != TokenKind::word) return !has_its_unit(tokens, at, language);
   const Language::Match match = language.longest_match(tokens, at);
-  if (match.phrase == nullptr) return !is_slip_of_hers(tokens, at, language);
+  if (match.phrase == nullptr) {
+    return !is_of_whatever_was_on(tokens, at, text, language) &&
+           !is_slip_of_hers(tokens, at, language);
+  }
   if (names_who_works(match.phrase->kind)) return holds_a_number(tokens);
   return std::find(std::begin(not_another_cow), std::end(not_another_cow), match.phrase->kind) ==
          std::end(not_another_cow);

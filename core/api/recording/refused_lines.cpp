@@ -104,9 +104,14 @@ std::vector<PartOfLine> parts_with_feet(std::string_view text, bool one_stands_t
                                          : std::vector<PartOfLine>{};
 }
 
-/// A foot, or a number that cannot be one: some cow was called.
-bool is_of_somebody(std::string_view text, const Language& language) {
-  return tells_of_a_foot(text, language) || has_letters_in_number(text, language);
+/// A foot, or a number that cannot be one: some cow was called. "Spray" goes on with one, and calls
+/// none.
+bool is_of_somebody(const VisitBook& book, std::string_view text) {
+  if (has_letters_in_number(text, book.language)) return true;
+  const RefusedFeet feet = feet_in_refused(text, book.language);
+  if (!feet.any_foot) return feet != RefusedFeet{};
+  const auto line = read_in_herd(book, text, after_let_out(book));
+  return !line || !only_goes_on(*line);
 }
 
 /// A cow who was called before and whom the line would mend, had it been understood.
@@ -118,14 +123,6 @@ std::optional<CowSaid> would_be_mended(const VisitBook& book, const LineContext&
   const bool is_of_before =
       !book.before.turns_called(cow).empty() && !named_her_before(book.before, cow, text);
   return is_of_before ? std::optional(cow) : std::nullopt;
-}
-
-/// Said twice it is kept once.
-void keep_refused_once(InCrush& cow, std::string_view text, const Language& language) {
-  const bool is_known =
-      std::any_of(cow.refused.begin(), cow.refused.end(),
-                  [&](const RefusedLine& before) { return before.text == trimmed(text); });
-  if (!is_known) keep_refused(cow, text, language);
 }
 
 }  // namespace
@@ -191,7 +188,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   }
   const bool corrects = corrects_without_number(text, book_.language);
   if (!crush_.cow && corrects) return keep_correction(book_, who_is_meant(crush_, turns_), text);
-  if (!crush_.cow && is_of_somebody(text, book_.language)) {
+  if (!crush_.cow && is_of_somebody(book_, text)) {
     CowSaid nobody;
     nobody.known = CowKnown::unnumbered;
     const Outcome named = name_in_refused(nobody, text);

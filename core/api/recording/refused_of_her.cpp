@@ -70,6 +70,13 @@ void keep_refused(InCrush& cow, std::string_view text, const Language& language)
   cow.refused.back().said_before = cow.draft.words.size();
 }
 
+void keep_refused_once(InCrush& cow, std::string_view text, const Language& language) {
+  const bool is_known =
+      std::any_of(cow.refused.begin(), cow.refused.end(),
+                  [&](const RefusedLine& before) { return before.text == trimmed(text); });
+  if (!is_known) keep_refused(cow, text, language);
+}
+
 void given_again(InCrush& cow, std::string_view text, const Language& language) {
   const std::string_view now = trimmed(text);
   const FootSet named_last = cow.draft.feet_named;

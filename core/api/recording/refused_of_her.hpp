@@ -12,6 +12,9 @@ namespace evenclaw {
 /// Keeps one of them.
 void keep_refused(InCrush& cow, std::string_view text, const Language& language);
 
+/// Said twice it is kept once.
+void keep_refused_once(InCrush& cow, std::string_view text, const Language& language);
+
 /// What `text` says again, by itself or with the lines taken since, is open no more.
 void given_again(InCrush& cow, std::string_view text, const Language& language);
 

@@ -238,10 +238,10 @@ Outcome RecordingState::take_understood(Line line, std::string_view text) {
 /// A line before it that nobody could read may have named another cow.
 Outcome RecordingState::take_held_back(const Line& line, std::string_view text) {
   const bool corrects = corrects_her_feet(line) || corrects_the_number(line);
-  if (corrects) return refuse_held_back(book_, crush_, text);
+  if (corrects || only_goes_on(line)) return refuse_held_back(book_, crush_, line, text);
   const Outcome stands = stand_for_whoever();
   if (!stands) return stands;
-  if (book_.typed) return refuse_held_back(book_, crush_, text);
+  if (book_.typed) return refuse_held_back(book_, crush_, line, text);
   book_.answers.add(ReplyKind::question, "Whose is this? A line before it was not understood.")
       .token = shortened(text, 60);
   return take_read(line, text);

@@ -147,6 +147,17 @@ TEST_CASE("a refused line that starts with a word of a foot or a slip of one is 
   }
 }
 
+TEST_CASE("what became of all wraps or blocks names no cow") {
+  for (const char* text : {"all wraps off", "everything wrap off", "all blocks still on"}) {
+    INFO(std::string(text));
+    CHECK_FALSE(may_be_of_another_cow(text, english()));
+  }
+  for (const char* text : {"white face wraps off", "all 413 wrap off", "all heifers wraps off"}) {
+    INFO(std::string(text));
+    CHECK(may_be_of_another_cow(text, english()));
+  }
+}
+
 TEST_CASE("a correction that was not understood names the cow it was to mend") {
   const auto mended_in = [](const char* text) {
     return cow_mended_in_refused(text, LineContext{}, english());
