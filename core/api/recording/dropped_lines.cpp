@@ -123,6 +123,7 @@ Result<bool> RecordingState::drops_what_was_refused(std::string_view text,
     any = any || *of_news;
     // It named other cows, and nobody doubts any more whose the feet are.
     if (*of_news && crush_.held_back_by == just_refused) crush_.held_back_by.clear();
+    if (*of_news && crush_.cow && !just_refused.empty()) crush_.cow->told_of.clear();
   }
   if (has_number) {
     auto of_turns = turns_.drop_of_all_let_out(*number, text);

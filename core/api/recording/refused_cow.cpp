@@ -23,6 +23,7 @@ namespace {
 
 constexpr std::size_t longest_name = 8;  // tokens that name a cow
 constexpr std::size_t longest_line_bytes = 4096;
+constexpr std::size_t words_in_a_fate = 3;  // "wrap still on"
 
 bool starts_a_cow(const std::vector<Token>& tokens, const Language& language) {
   if (tokens.empty()) return false;
@@ -208,6 +209,51 @@ bool names_two_cows(const std::vector<Token>& tokens, const Language& language) 
   return false;
 }
 
+/// "Wrap on still" is "wrap still on"; "" for any other words.
+std::string fate_in_usual_order(std::span<const Token> said, const Language& language) {
+  for (std::size_t i = 0; i < language.phrases().size(); ++i) {
+    if (!tells_fate(language.phrases()[i])) continue;
+    const std::vector<Token> words = tokens_of(language.folded(i));
+    if (words.size() != words_in_a_fate || said.size() < words.size()) continue;
+    const auto is_alike = [](const Token& a, const Token& b) { return a.folded == b.folded; };
+    if (std::is_permutation(words.begin(), words.end(), said.begin(), is_alike)) {
+      return language.folded(i);
+    }
+  }
+  return {};
+}
+
+/// The line with every one of them in the order in which it is known.
+std::string in_usual_order(std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  std::string line(text);
+  for (std::size_t at = tokens.size(); at-- > 0;) {
+    const std::string usual = fate_in_usual_order(std::span(tokens).subspan(at), language);
+    if (usual.empty()) continue;
+    const Token& last = tokens[at + words_in_a_fate - 1];
+    const std::size_t from = tokens[at].offset;
+    line.replace(from, last.offset + last.length - from, usual);
+  }
+  return line;
+}
+
+/// News, and how she is handled or walks, which is told of one who is not in the crush as well.
+bool is_news(const Phrase& said) {
+  return tells_fate(said) || said.kind == TermKind::handling || said.kind == TermKind::walks_sound;
+}
+
+bool stands_beside_news(TermKind kind) {
+  return kind == TermKind::foot || kind == TermKind::feet || kind == TermKind::conjunction;
+}
+
+/// With each word that nobody knows as the one it is a slip of.
+std::vector<Token> with_slips_known(std::string_view text, const Language& language) {
+  std::vector<TermKind> kinds = {TermKind::news, TermKind::gone};
+  kinds.insert(kinds.end(), std::begin(not_another_cow), std::end(not_another_cow));
+  const std::string mended = with_slips_mended(in_usual_order(text, language), kinds, language);
+  return spoken_tokens(mended, language);
+}
+
 /// A cow of whose number only these words are known.
 CowSaid known_by(std::string_view text, std::span<const Token> words) {
   const Token& last = words.back();
@@ -359,6 +405,31 @@ bool tells_news_alone(std::string_view text, const Language& language) {
     any = any || tells_fate(*match.phrase);
   }
   return any;
+}
+
+std::string told_in_unread_news(std::string_view text, const Language& language) {
+  if (!is_utf8(text) || text.size() > longest_line_bytes) return {};
+  const std::vector<Token> said = spoken_tokens(text, language);
+  const std::size_t first = first_said(said, language);
+  if (first >= said.size() || said[first].kind != TokenKind::number) return {};
+  if (is_part_of_a_word(said, first, language)) return {};
+  const std::vector<Token> tokens = with_slips_known(text, language);
+  bool any = false;
+  for (std::size_t at = first + 1; at < tokens.size();) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_told = match.phrase != nullptr && is_news(*match.phrase);
+    const bool is_between = match.phrase == nullptr ? tokens[at].kind != TokenKind::word
+                                                    : stands_beside_news(match.phrase->kind);
+    const bool is_a_number = tokens[at].kind == TokenKind::number;
+    if (is_a_number && !names_another_cow(tokens, at, language)) return {};
+    if (!is_told && !is_between) return {};
+    any = any || is_told;
+    at += std::max<std::size_t>(match.word_count, 1);
+  }
+  const Token& number = said[first];
+  return any ? plain_number(number.folded.empty() ? text.substr(number.offset, number.length)
+                                                  : std::string_view(number.folded))
+             : std::string();
 }
 
 bool tells_todays_feet(std::string_view text, const Language& language) {

@@ -46,6 +46,11 @@ bool names_several_cows(std::string_view text, const Language& language);
 /// was found or done in the crush.
 bool tells_news_alone(std::string_view text, const Language& language);
 
+/// The number a refused line starts with, when all that stands behind it, behind every other number
+/// in it too, tells what became of a cow, her wrap or block, or is a slip of that: "101 warp off",
+/// "102 wrap off?", "102 still lame; 105 wrap on still". "" for any other line.
+std::string told_in_unread_news(std::string_view text, const Language& language);
+
 /// A refused line about the feet that are lifted today, and about no cow: "today all".
 bool tells_todays_feet(std::string_view text, const Language& language);
 

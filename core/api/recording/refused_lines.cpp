@@ -13,6 +13,7 @@
 #include "core/api/recording/refused_of_her.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
+#include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/state.hpp"
 #include "core/api/recording/two_cows.hpp"
 #include "core/base/text.hpp"
@@ -172,6 +173,10 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     keep_apart(text);
     return keep_unread(book_, text);
   }
+  if (const std::string told_of = news_of_one_out(text); !told_of.empty()) {
+    if (crush_.cow) crush_.cow->told_of = told_of;
+    return keep_unread(book_, text);
+  }
   const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
   if (!parts.empty()) return keep_with_each(parts, text);
   if (refused.likely != CowLikely::none) {
@@ -197,6 +202,15 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
   if (!crush_.cow) return keep_unread(book_, text);
   keep_refused_once(*crush_.cow, text, book_.language);
   return Done{};
+}
+
+/// The number of whom such a line tells what became of her: while the turn of another cow is under
+/// way, or nobody stands there, she does not come into the crush for it.
+std::string RecordingState::news_of_one_out(std::string_view text) const {
+  std::string number = told_in_unread_news(text, book_.language);
+  if (number.empty() || !crush_.cow) return number;
+  const bool is_hers = only_number(crush_.cow->draft.turn.cow) == number;
+  return is_hers || looks_finished(book_, *crush_.cow) ? std::string() : number;
 }
 
 /// News, or several cows: none of it is of her in the crush, nor of any cow that follows.

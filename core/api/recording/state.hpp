@@ -100,6 +100,7 @@ class RecordingState {
   Faults with_foot_offered(Faults faults, std::string_view text);
   Outcome refused_line(std::string_view text, const Faults& faults);
   [[nodiscard]] bool tells_of_others(const RefusedCow& refused, std::string_view text) const;
+  [[nodiscard]] std::string news_of_one_out(std::string_view text) const;
   void keep_apart(std::string_view text);
   Outcome keep_with_each(const std::vector<PartOfLine>& parts, std::string_view text);
   Outcome name_in_refused(const CowSaid& cow, std::string_view text);

@@ -147,6 +147,29 @@ TEST_CASE("a refused line that starts with a word of a foot or a slip of one is 
   }
 }
 
+TEST_CASE("a number and news nobody could read, or a slip of news, tells of one who is out") {
+  constexpr LineOfNoCow rows[] = {
+      {"101 warp off", "101"},          {"102 wrap off?", "102"},
+      {"102 still lme", "102"},         {"105 wrap on still", "105"},
+      {"101 wrap off LHH", "101"},      {"102 still lame, wrap's gone; 105 wrap on still", "102"},
+      {"and 103 blok came off", "103"}, {"104 kiks", "104"}};
+  for (const LineOfNoCow& row : rows) {
+    CAPTURE(row.text);
+    CHECK(told_in_unread_news(row.text, english()) == row.cow);
+  }
+}
+
+TEST_CASE(
+    "what may be found or done in the crush, or an unknown word, is no news that was not read") {
+  for (const char* text :
+       {"112 nothnig found", "112 lme LH", "412 LH outsde SU", "412 wrap off, sole ulcr",
+        "412 wrap on", "412 wrap off 3d", "412 wrap off big hole", "412 claw gone", "412 recheck?",
+        "warp off", "4l3 warp off", "412", "102 wrap off; 104 RH DD raww"}) {
+    CAPTURE(text);
+    CHECK(told_in_unread_news(text, english()).empty());
+  }
+}
+
 TEST_CASE("what became of all wraps or blocks names no cow") {
   for (const char* text : {"all wraps off", "everything wrap off", "all blocks still on"}) {
     INFO(std::string(text));
