@@ -9,6 +9,7 @@
 #include "core/base/text.hpp"
 #include "core/exchange/life_words.hpp"
 #include "core/exchange/record_faults.hpp"
+#include "core/trade/after_leaving.hpp"
 #include "core/trade/electronic_number.hpp"
 #include "core/trade/national_tag.hpp"
 
@@ -245,7 +246,7 @@ class LineReading {
       if (event.event != LifeEvent::left) continue;
       event.words = reason_;
       event.reason = reason_named(reason_);
-      if (event.way == LeavingWay::not_told) event.way = way_named(reason_);
+      if (event.way == LeavingWay::not_told) event.way = way_left(reason_);
     }
     std::sort(record.events.begin(), record.events.end(),
               [](const LifeEventTold& a, const LifeEventTold& b) {

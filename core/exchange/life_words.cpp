@@ -1,10 +1,9 @@
 #include "core/exchange/life_words.hpp"
 
-#include <algorithm>
-#include <cstddef>
 #include <string>
 
 #include "core/base/text.hpp"
+#include "core/trade/leaving_words.hpp"
 
 namespace evenclaw {
 
@@ -19,9 +18,6 @@ constexpr EventNamed arrived = {LifeEvent::arrived};
 constexpr EventNamed calved = {LifeEvent::calved};
 constexpr EventNamed dried_off = {LifeEvent::dried_off};
 constexpr EventNamed left = {LifeEvent::left};
-constexpr EventNamed sold = {LifeEvent::left, LeavingWay::sold};
-constexpr EventNamed slaughtered = {LifeEvent::left, LeavingWay::slaughtered};
-constexpr EventNamed died = {LifeEvent::left, LeavingWay::died};
 
 constexpr EventWord event_words[] = {{"arrived", arrived},
                                      {"arrival", arrived},
@@ -57,32 +53,9 @@ constexpr EventWord event_words[] = {{"arrived", arrived},
                                      {"left", left},
                                      {"gone", left},
                                      {"departure", left},
-                                     {"culled", left},
-                                     {"cull", left},
                                      {"abgang", left},
                                      {"afvoer", left},
-                                     {"sortie", left},
-                                     {"sold", sold},
-                                     {"sale", sold},
-                                     {"verkauft", sold},
-                                     {"verkauf", sold},
-                                     {"verkocht", sold},
-                                     {"vendue", sold},
-                                     {"vente", sold},
-                                     {"slaughter", slaughtered},
-                                     {"slaughtered", slaughtered},
-                                     {"geschlachtet", slaughtered},
-                                     {"schlachtung", slaughtered},
-                                     {"geslacht", slaughtered},
-                                     {"abattage", slaughtered},
-                                     {"died", died},
-                                     {"dead", died},
-                                     {"death", died},
-                                     {"verendet", died},
-                                     {"tot", died},
-                                     {"dood", died},
-                                     {"morte", died},
-                                     {"mort", died}};
+                                     {"sortie", left}};
 
 struct ReasonWord {
   std::string_view holds;  // folded, anywhere in the text
@@ -143,6 +116,7 @@ std::optional<EventNamed> event_named(std::string_view words) {
   for (const EventWord& word : event_words) {
     if (word.words == folded) return word.named;
   }
+  if (const auto way = leaving_way(folded)) return EventNamed{LifeEvent::left, *way};
   return std::nullopt;
 }
 
@@ -154,18 +128,6 @@ LeavingReason reason_named(std::string_view words) {
     if (folded.find(word.holds) != std::string::npos) return word.reason;
   }
   return LeavingReason::other;
-}
-
-LeavingWay way_named(std::string_view words) {
-  const std::string folded = fold_case(trimmed(words));
-  std::string_view rest = folded;
-  while (!rest.empty()) {
-    const std::size_t end = std::min(rest.find_first_of(" ,;:/"), rest.size());
-    const auto named = event_named(rest.substr(0, end));
-    if (named && named->way != LeavingWay::not_told) return named->way;
-    rest.remove_prefix(std::min(end + 1, rest.size()));
-  }
-  return LeavingWay::not_told;
 }
 
 }  // namespace evenclaw

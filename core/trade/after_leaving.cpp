@@ -1,47 +1,19 @@
 #include "core/trade/after_leaving.hpp"
 
-#include <algorithm>
-#include <iterator>
 #include <optional>
 
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/follow_up_rules.hpp"
+#include "core/trade/leaving_words.hpp"
 #include "core/trade/spoken.hpp"
 
 namespace evenclaw {
-
-namespace {
-
-struct WayNamed {
-  std::string_view words;  // folded
-  LeavingWay way;
-};
-
-// From memory. Who is culled goes for slaughter: common practice, no source.
-constexpr WayNamed ways[] = {{"sold", LeavingWay::sold},
-                             {"sale", LeavingWay::sold},
-                             {"verkauft", LeavingWay::sold},
-                             {"culled", LeavingWay::slaughtered},
-                             {"cull", LeavingWay::slaughtered},
-                             {"slaughter", LeavingWay::slaughtered},
-                             {"slaughtered", LeavingWay::slaughtered},
-                             {"abattoir", LeavingWay::slaughtered},
-                             {"geschlachtet", LeavingWay::slaughtered},
-                             {"schlachthof", LeavingWay::slaughtered},
-                             {"died", LeavingWay::died},
-                             {"dead", LeavingWay::died},
-                             {"put down", LeavingWay::died},
-                             {"verendet", LeavingWay::died},
-                             {"eingeschläfert", LeavingWay::died},
-                             {"tot", LeavingWay::died}};
-
-}  // namespace
 
 LeavingWay way_left(std::string_view words) {
   std::string said = " ";
   for (const Token& token : tokens_of(words)) said += token.folded + ' ';
   std::optional<LeavingWay> told;
-  for (const WayNamed& named : ways) {
+  for (const LeavingWord& named : leaving_words()) {
     if (said.find(' ' + std::string(named.words) + ' ') == std::string::npos) continue;
     if (told && *told != named.way) return LeavingWay::not_told;
     told = named.way;

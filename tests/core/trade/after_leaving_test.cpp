@@ -47,6 +47,9 @@ TEST_CASE("how she left is read from the words in which it was told, in either l
               {"gone", LeavingWay::not_told},
               {"", LeavingWay::not_told},
               {"moved to Far Farm", LeavingWay::not_told},
+              {"sold, low yield", LeavingWay::sold},
+              {"Klauen/geschlachtet", LeavingWay::slaughtered},
+              {"lame", LeavingWay::not_told},
               {"306 sold, 307 died", LeavingWay::not_told}};
 
   for (const auto& row : rows) CHECK_MESSAGE(way_left(row.words) == row.way, row.words);
