@@ -244,11 +244,6 @@ void close_by_act(std::vector<TaskClosed>& closed, const FootCall& call, const A
   }
 }
 
-bool was_looked_at(const FootCall& call) {
-  return call.state == FootState::finding || call.state == FootState::nothing_found ||
-         !call.findings.empty();
-}
-
 std::string looked_at_as(const FootCall& call) {
   if (call.findings.empty()) return "looked at, nothing found";
   const Finding& first = call.findings.front();

@@ -97,7 +97,24 @@ bool asks_for_her(std::span<const TaskMade> tasks) {
   });
 }
 
+/// Somebody told that she is still lame, and this turn ends what was asked for then: nobody has
+/// said that she walks well.
+bool was_told_still_lame(const Turn& turn, const Rows& past, Day visit_day) {
+  return std::any_of(past.tasks.begin(), past.tasks.end(), [&](const TaskRow& task) {
+    if (!task.open) return task.closed_on == visit_day && task.closed_how == told_still_lame;
+    return task.rule == still_lame_rule.slug &&
+           std::any_of(turn.feet.begin(), turn.feet.end(), [&](const FootCall& call) {
+             return was_looked_at(call) && (!task.foot || task.foot == call.foot);
+           });
+  });
+}
+
 }  // namespace
+
+bool was_looked_at(const FootCall& call) {
+  return call.state == FootState::finding || call.state == FootState::nothing_found ||
+         !call.findings.empty();
+}
 
 bool follows_from_open_horn(const TaskRow& task) {
   return task.rule == horn_first_look_rule.slug || task.rule == horn_look_rule.slug;
@@ -120,7 +137,8 @@ std::vector<TaskMade> looks_asked_for(const Turn& turn, const Rows& past,
   }
   std::erase_if(looks, [&](const TaskMade& look) { return is_asked_today(past, look, visit_day); });
   const bool is_done = turn.end == TurnEnd::done && !turn.walks_sound;
-  if (is_done && is_lame(turn) && !asks_for_her(called) && !asks_for_her(looks)) {
+  const bool may_be_lame = is_lame(turn) || was_told_still_lame(turn, past, visit_day);
+  if (is_done && may_be_lame && !asks_for_her(called) && !asks_for_her(looks)) {
     looks.push_back(task_from(lame_walk_rule, {}, visit_day));
   }
   return looks;

@@ -12,10 +12,14 @@ namespace evenclaw {
 
 /// What the findings of a settled turn ask for by themselves, without ids: after a lesion of the
 /// horn without a block, after a treated sore of digital dermatitis, after foul, and, when she came
-/// lame and nothing else asks for her, how she walks. `called` are the tasks made by what was
-/// called: see again or the vet for a foot, or for her, leaves no look to be added there.
+/// lame, or news told that she still is, and nothing else asks for her, how she walks. `called` are
+/// the tasks made by what was called: see again or the vet for a foot, or for her, leaves no look
+/// to be added there.
 std::vector<TaskMade> looks_asked_for(const Turn& turn, const Rows& past,
                                       std::span<const TaskMade> called, Day visit_day);
+
+/// It was said what is there, or that nothing is.
+bool was_looked_at(const FootCall& call);
 
 /// A look that followed from what was found on the foot: found or not the next time it is lifted,
 /// it is asked for anew.

@@ -282,7 +282,7 @@ bool is_answered_by_lame(const TaskRow& task, const NewsSaid& news, Day today) {
 NewsEffect still_lame(const NewsSaid& news, const Rows& past, Day today, EntryId entry) {
   NewsEffect effect;
   for (const TaskRow& task : open_tasks(past)) {
-    if (is_answered_by_lame(task, news, today)) close_task(effect.closes, task, "still lame");
+    if (is_answered_by_lame(task, news, today)) close_task(effect.closes, task, told_still_lame);
   }
   if (news.feet.empty()) look_today(effect, std::nullopt, past, today);
   for (const Foot foot : all_feet) {

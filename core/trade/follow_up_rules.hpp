@@ -44,6 +44,9 @@ inline constexpr int walks_worse_after_trim_days = 7;
 /// not watched in the days after the trim unless the day said lies in them.
 TaskMade task_from(const FollowUpRule& rule, const Aim& aim, Day visit_day);
 
+/// As which news that she is still lame closes a look.
+inline constexpr std::string_view told_still_lame = "still lame";
+
 /// Gives every task the id that task_id() derives from what it is.
 void name_tasks(std::vector<TaskMade>& tasks, EntryId first);
 

@@ -144,6 +144,34 @@ TEST_CASE("of a lame cow for whom nothing else asks the walk is watched, never i
   });
 }
 
+TEST_CASE("told to be still lame and found with nothing, her walk is watched") {
+  const Day today = first_of_november;
+  NewsSaid news;
+  news.news = News::still_lame;
+  const Past before;
+  Past told = before;
+  for (const TaskMade& made : effect_of(news, before.known, today, entry(5)).makes) {
+    TaskRow row;
+    row.task = made.task;
+    row.made_on = row.earliest = row.due = today;
+    row.kind = made.kind;
+    row.owner = made.owner;
+    row.rule = made.rule;
+    told.known.rows.tasks.push_back(row);
+  }
+  REQUIRE(told.known.rows.tasks.size() == 1);
+  const auto looks = [&](const Turn& turn) {
+    return looks_asked_for(turn, told.known.rows, {}, today).size();
+  };
+  CHECK(looks(cow({fine(Foot::lh), fine(Foot::rh)})) == 1);
+  CHECK(looks(cow({})) == 0);  // the look that was asked for then stays
+  Turn sound = cow({fine(Foot::lh)});
+  sound.walks_sound = true;
+  CHECK(looks(sound) == 0);
+  told.known.rows.tasks.front().rule = "see-again";
+  CHECK(looks(cow({fine(Foot::lh)})) == 0);
+}
+
 TEST_CASE("pain relief asked for asks for it, and nobody for her walk less") {
   const Names both = {"pain-relief vet her 0-0-1", "lame-walk farmer her 7-14-22"};
   const Names asked = {"pain-relief vet her 0-0-1"};
