@@ -12,6 +12,7 @@
 #include "core/api/people.hpp"
 #include "core/api/products.hpp"
 #include "core/api/removed_records.hpp"
+#include "core/api/vet_asked_earlier.hpp"
 #include "core/api/whom_to_ring.hpp"
 #include "core/log/body.hpp"
 #include "core/sheets/earlier_signs.hpp"
@@ -472,6 +473,9 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   auto rows = rows_for_sheet(ports.store, visit, today);
   if (!rows) return rows.faults();
   input.rows = *std::move(rows);
+  auto asked = vet_asked_earlier(ports.store, input.visit, input.rows);
+  if (!asked) return asked.faults();
+  input.vet_asked_before = *std::move(asked);
   auto whom = whom_to_ring(ports);
   if (!whom) return whom.faults();
   input.whom_to_ring = *std::move(whom);

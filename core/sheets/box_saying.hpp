@@ -11,10 +11,24 @@ enum class BoxSaying {
   least_of_meat,      // {time}
   floor_ask_the_vet,
   is_below_the_floor,
-  seen_on_day,        // {date} {what}
-  and_the_authority,  // {what}
-  tell_authority,     // {date}
-  count_ends          // how many there are; stays the last
+  seen_on_day,            // {date} {what}
+  and_the_authority,      // {what}
+  tell_authority,         // {date}
+  vet_asked_then,         // {date}
+  vet_asked_then_for,     // {date} {what}
+  relief_asked_then,      // {date}
+  relief_asked_then_for,  // {date} {what}
+  look_again,             // {foot}
+  look_at_her_again,
+  vet_first,       // {what}
+  she_came_for,    // {what}
+  said_in_a_note,  // {what}
+  ask_what_vet_is_to_see,
+  could_be_notifiable_title,
+  standstill,    // {who}
+  seen_of_whom,  // {who} {date}
+  withdrawals_over_title,
+  count_ends  // how many there are; stays the last
 };
 
 }  // namespace evenclaw

@@ -120,7 +120,6 @@ constexpr Worded<Saying> sayings[] = {
     {S::box_continued, "{what} (CONTINUED)"},
     {S::vet_ring_today, "ring today"},
     {S::vet_by, "ring by {date}"},
-    {S::vet_asked_on, "asked for on {date}"},
     {S::vet_came_lame, "came lame"},
     {S::vet_decides,
      "The farm rings the vet. Diagnosis, medicines, pain relief and surgery are the vet's."},

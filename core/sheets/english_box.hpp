@@ -15,6 +15,26 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
      "ASK FIRST: the withdrawal lies below the law's floor off label"},
     {BoxSaying::seen_on_day, "seen {date}, and nobody said since what is there: {what}"},
     {BoxSaying::and_the_authority, "{what} and the authority"},
-    {BoxSaying::tell_authority, "died, {date}: tell the authority"}};
+    {BoxSaying::tell_authority, "died, {date}: tell the authority"},
+    {BoxSaying::vet_asked_then,
+     "the vet was asked for on {date}; nobody said since whether he came"},
+    {BoxSaying::vet_asked_then_for,
+     "the vet was asked for on {date} for {what}; nobody said since whether he came"},
+    {BoxSaying::relief_asked_then,
+     "pain relief was asked for on {date}; nobody said since whether she got any"},
+    {BoxSaying::relief_asked_then_for,
+     "pain relief was asked for on {date} for {what}; nobody said since whether she got any"},
+    {BoxSaying::look_again, "look at {foot} again"},
+    {BoxSaying::look_at_her_again, "look at her feet again"},
+    {BoxSaying::vet_first, "{what} (the vet first: see his box)"},
+    {BoxSaying::she_came_for, "came for: {what}"},
+    {BoxSaying::said_in_a_note, "said in a note: {what}"},
+    {BoxSaying::ask_what_vet_is_to_see,
+     "ask the trimmer today what the vet is to see, and when: that was not called"},
+    {BoxSaying::could_be_notifiable_title, "COULD BE NOTIFIABLE"},
+    {BoxSaying::standstill,
+     "{who}: nobody and nothing leaves the farm before the vet or the authority has said so"},
+    {BoxSaying::seen_of_whom, "{who}, of {date}"},
+    {BoxSaying::withdrawals_over_title, "Milk and meat: the time is over"}};
 
 }  // namespace evenclaw

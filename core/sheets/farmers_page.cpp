@@ -287,8 +287,10 @@ std::vector<Block> nothing_held_back(const VisitView& view) {
 }  // namespace
 
 std::vector<Block> farmers_page(const VisitView& view) {
-  std::vector<Block> blocks = withdrawal_box(view);
-  const bool is_none_held = blocks.empty();
+  std::vector<Block> blocks = standstill_box(view);
+  std::vector<Block> held = withdrawal_box(view);
+  const bool is_none_held = held.empty();
+  append(blocks, std::move(held));
   append(blocks, vet_box(view));
   if (is_none_held) append(blocks, nothing_held_back(view));
   append(blocks, to_do(view));

@@ -50,8 +50,7 @@ enum class Saying {
   vet_title,
   box_continued,  // {what}
   vet_ring_today,
-  vet_by,        // {date}
-  vet_asked_on,  // {date}
+  vet_by,  // {date}
   vet_came_lame,
   vet_decides,
   no_vet,

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/sheets/signs_in_words.hpp"
+#include "core/sheets/words_of_her.hpp"
 #include "core/trade/lesion.hpp"
 
 namespace evenclaw {
@@ -159,17 +160,28 @@ std::vector<SignOfHer> signs_on_record(const CowSeen& cow) {
   return signs;
 }
 
-bool is_among(const std::vector<SignOfHer>& signs, const SignForVet* sign) {
-  return std::any_of(signs.begin(), signs.end(),
-                     [sign](const SignOfHer& one) { return one.sign == sign; });
+/// On that foot, or anywhere when the words are of all of her.
+bool is_among(const std::vector<SignOfHer>& signs, const SignForVet* sign,
+              std::optional<Foot> foot) {
+  return std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& one) {
+    return one.sign == sign && (!foot || !one.foot || one.foot == foot);
+  });
 }
 
-/// What the words of a turn that was not done tell of, where no call of hers tells it.
-std::vector<const SignForVet*> told_in_words(const CowSeen& cow, const TurnRow& turn) {
-  if (turn.end == TurnEnd::done || turn.end_reason.empty()) return {};
-  std::vector<const SignForVet*> told = signs_in_words(turn.end_reason);
+/// There pus comes from, as far as anybody knows.
+bool has_white_line_abscess(const CowSeen& cow, std::optional<Foot> foot) {
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* row) {
+    return row->lesion == Lesion::wla && (!foot || row->foot == foot);
+  });
+}
+
+/// What the words tell of, where no call of hers tells it.
+std::vector<const SignForVet*> told_in_words(const CowSeen& cow, const WordsOfHer& said) {
+  HeardAs as = heard_as(said);
+  as.is_pus_explained = has_white_line_abscess(cow, said.foot);
+  std::vector<const SignForVet*> told = signs_in_words(said.words, as);
   const std::vector<SignOfHer> known = signs_on_record(cow);
-  std::erase_if(told, [&](const SignForVet* sign) { return is_among(known, sign); });
+  std::erase_if(told, [&](const SignForVet* sign) { return is_among(known, sign, said.foot); });
   return told;
 }
 
@@ -185,10 +197,11 @@ bool do_both_claws_hurt(const CowSeen& cow, Foot foot) {
 
 std::vector<SignOfHer> signs_of_her(const CowSeen& cow) {
   std::vector<SignOfHer> signs = signs_on_record(cow);
-  for (const TurnRow* turn : cow.turns) {
-    for (const SignForVet* sign : told_in_words(cow, *turn)) {
-      if (is_among(signs, sign)) continue;
-      signs.push_back({sign, std::nullopt, is_not_understood(turn->end_reason)});
+  for (const WordsOfHer& said : words_of_her(cow)) {
+    for (const SignForVet* sign : told_in_words(cow, said)) {
+      if (!is_among(signs, sign, said.foot)) {
+        signs.push_back({sign, said.foot, is_only_asked(said)});
+      }
     }
   }
   return signs;
@@ -206,11 +219,9 @@ std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
     const bool is_there = row->foot == foot && sign_seen(row->action) != nullptr;
     if (is_there) add(wording.act(*row, view.input.visit.day));
   }
-  for (const TurnRow* turn : cow.turns) {
-    if (foot || told_in_words(cow, *turn).empty()) continue;
-    const Saying end =
-        turn->end == TurnEnd::not_done ? Saying::was_not_done : Saying::was_unfinished;
-    add(wording.say(Saying::with_reason, {{"what", wording.say(end)}, {"why", turn->end_reason}}));
+  for (const WordsOfHer& said : words_of_her(cow)) {
+    const bool is_told = said.foot == foot && !told_in_words(cow, said).empty();
+    if (is_told) add(words_as_told(said, wording));
   }
   return signs;
 }

@@ -38,12 +38,12 @@ inline constexpr std::string_view both_claws_rule = "both-claws-painful";
 struct SignOfHer {
   const SignForVet* sign = nullptr;
   std::optional<Foot> foot;
-  bool is_only_asked = false;  // a line that was not understood may tell of it
+  bool is_only_asked = false;  // words nobody has read as a call may tell of it
 };
 
 /// What was called, found, or said as the reason why she was let out ("went down"), each once for a
-/// place. A fall said so stands for the call "went down in the crush". Then what a line may tell of
-/// that was not understood.
+/// place. A fall said so stands for the call "went down in the crush". Then what a note, the words
+/// she came for or a line that was not understood may tell of.
 std::vector<SignOfHer> signs_of_her(const CowSeen& cow);
 
 /// What was found on each of the claws hurts: no good one is left for a block.

@@ -39,13 +39,28 @@ Heard heard_in(std::string_view words) {
   return heard;
 }
 
-bool is_named(const SignForVet& sign, const Phrase& phrase, bool may_be_found) {
+bool is_act(const Phrase& phrase, ActionKind kind) {
+  const bool may_be = phrase.kind == TermKind::plain_act || phrase.kind == TermKind::opened_act;
+  return may_be && static_cast<ActionKind>(phrase.value) == kind;
+}
+
+/// "Swollen" alone may be of a hock.
+bool is_only_swollen(const Phrase& phrase) {
+  return static_cast<Lesion>(phrase.value) == Lesion::sw &&
+         phrase.words.find(' ') == std::string_view::npos;
+}
+
+bool is_named(const SignForVet& sign, const Phrase& phrase, const HeardAs& as) {
   if (phrase.kind == TermKind::lesion) {
     const bool is_it = sign.found && static_cast<Lesion>(phrase.value) == *sign.found;
-    return may_be_found && is_it && !sign.is_above_both;
+    const bool is_clear = as.is_of_foot || !is_only_swollen(phrase);
+    return as.may_be_found && is_it && is_clear && !sign.is_above_both;
   }
-  const bool is_act = phrase.kind == TermKind::plain_act || phrase.kind == TermKind::opened_act;
-  return is_act && sign.seen && static_cast<ActionKind>(phrase.value) == *sign.seen;
+  if (phrase.kind == TermKind::unclear_word) {
+    const bool is_pus = static_cast<UnclearWord>(phrase.value) == UnclearWord::abscess;
+    return is_pus && !as.is_pus_explained && sign.seen == ActionKind::pus_above;
+  }
+  return sign.seen && is_act(phrase, *sign.seen);
 }
 
 }  // namespace
@@ -54,18 +69,25 @@ bool is_not_understood(std::string_view end_reason) {
   return end_reason.find(" not understood") != std::string_view::npos;
 }
 
-std::vector<const SignForVet*> signs_in_words(std::string_view words) {
+std::vector<const SignForVet*> signs_in_words(std::string_view words, const HeardAs& as) {
   const Heard heard = heard_in(words);
-  const bool may_be_found = is_not_understood(words);
+  HeardAs all = as;
+  if (is_not_understood(words)) all.may_be_found = all.is_of_foot = true;
   std::vector<const SignForVet*> named;
   for (const SignForVet& sign : signs_for_vet()) {
     const bool is_there =
         (heard.is_fall && sign.seen == ActionKind::went_down) ||
         std::any_of(heard.phrases.begin(), heard.phrases.end(),
-                    [&](const Phrase* phrase) { return is_named(sign, *phrase, may_be_found); });
+                    [&](const Phrase* phrase) { return is_named(sign, *phrase, all); });
     if (is_there) named.push_back(&sign);
   }
   return named;
+}
+
+bool names_the_vet(std::string_view words) {
+  const Heard heard = heard_in(words);
+  return std::any_of(heard.phrases.begin(), heard.phrases.end(),
+                     [](const Phrase* phrase) { return is_act(*phrase, ActionKind::vet); });
 }
 
 }  // namespace evenclaw

@@ -8,9 +8,13 @@
 
 namespace evenclaw {
 
-/// Each cow of cows_for_vet() once, with whether the vet was asked for; signs of a disease the law
-/// wants reported, and that nobody leaves, lead; of one cow what is most urgent. Then what was
-/// asked of news that may tell of a sign. One sentence instead of a box when there is none of it.
+/// Of whom what was seen could be notifiable, and that nobody and nothing leaves: read before all
+/// else. Empty when there is none.
+std::vector<Block> standstill_box(const VisitView& view);
+
+/// Each cow of cows_for_vet() once, with whether the vet was asked for; of one cow what is most
+/// urgent. Then what was asked of news that may tell of a sign or names the vet. One sentence
+/// instead of a box when there is none of it.
 std::vector<Block> vet_box(const VisitView& view);
 
 /// The cows of the box, the leg and why, a line for each, below a heading of level 3: for a page

@@ -108,4 +108,9 @@ std::vector<SignOfHer> signs_without_vet(const VisitView& view, const CowSeen& c
   return signs;
 }
 
+std::vector<WordsOfHer> vet_only_named(const VisitView& view, const CowSeen& cow) {
+  const bool is_settled = is_past_the_vet(view, cow.cow) || is_vet_asked_for(view, cow);
+  return is_settled ? std::vector<WordsOfHer>() : words_naming_the_vet(cow);
+}
+
 }  // namespace evenclaw

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/sheets/signs_for_vet.hpp"
+#include "core/sheets/words_of_her.hpp"
 
 namespace evenclaw {
 
@@ -25,5 +26,8 @@ bool was_gone_past(const CowSeen& cow, const SignOfHer& sign);
 /// Her signs of which nobody asked for the vet and he does not know; those that may be notifiable
 /// stay until he came, though she left.
 std::vector<SignOfHer> signs_without_vet(const VisitView& view, const CowSeen& cow);
+
+/// Free words that name the vet, where he was not asked for at this visit and no sign is told.
+std::vector<WordsOfHer> vet_only_named(const VisitView& view, const CowSeen& cow);
 
 }  // namespace evenclaw

@@ -22,6 +22,7 @@ VetUrgency of_signs(const VisitView& view, const CowSeen& cow) {
     if (vet_on_record(view, cow, sign) == VetOnRecord::knows) continue;
     urgency = sooner(urgency, sign.sign->urgency);
   }
+  if (!vet_only_named(view, cow).empty()) urgency = sooner(urgency, VetUrgency::today);
   for (const Warning* stop : open_vet_stops(view, cow)) {
     for (const SignForVet& sign : signs_for_vet()) {
       if (sign.check == stop->rule) urgency = sooner(urgency, sign.urgency);
@@ -36,8 +37,9 @@ std::set<CowId> cows_called_for(const VisitView& view) {
     if (is_for_vet(*task)) cows.insert(task->cow);
   }
   for (const CowSeen& cow : view.cows) {
-    const bool is_called =
-        !open_vet_stops(view, cow).empty() || !signs_without_vet(view, cow).empty();
+    const bool is_called = !open_vet_stops(view, cow).empty() ||
+                           !signs_without_vet(view, cow).empty() ||
+                           !vet_only_named(view, cow).empty();
     if (is_called) cows.insert(cow.cow);
   }
   for (const EarlierStop& stop : view.input.earlier_stops) {

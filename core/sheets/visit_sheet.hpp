@@ -88,6 +88,12 @@ struct EarlierStop {
   bool may_be_notifiable = false;
 };
 
+/// The vet, or pain relief, was asked for at an earlier visit, and the task is open still.
+struct VetAskedBefore {
+  TaskId task;
+  std::string what;  // as vet_asked_for_what() tells it; "" when nobody knows
+};
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
@@ -110,7 +116,8 @@ struct VisitSheetInput {
   std::optional<VisitBefore> before = {};  // what last_comparable() chose; nothing when it is none
   std::vector<StillLame> still_lame = {};  // of earlier visits, not seen at this one
   std::vector<EarlierStop> earlier_stops = {};  // what stops_left_open() chose
-  std::vector<TurnWarning> warnings;            // of the turns of this visit, in the order shown
+  std::vector<VetAskedBefore> vet_asked_before = {};
+  std::vector<TurnWarning> warnings;  // of the turns of this visit, in the order shown
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;
   std::vector<AskedOnSheet> asked;

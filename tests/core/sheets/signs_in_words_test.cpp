@@ -38,6 +38,8 @@ TEST_CASE("why she was let out and a line nobody understood may tell of a sign")
               {"\"331 LH foul smellz\" was not understood", "IP"},
               {"\"331 Fieber xyz\" was not understood", "fever"},
               {"\"331 LH keeps bleeding, foo\" was not understood", "bleeding"},
+              {"\"331 LH pus out of it xyz\" was not understood", "pus_above"},
+              {"\"331 Eiter raus xyz\" was not understood", "pus_above"},
               {"\"331 LH SU foo\" was not understood", ""}};
 
   for (const auto& row : rows) CHECK_MESSAGE(named(row.words) == row.named, row.words);
@@ -55,6 +57,32 @@ TEST_CASE("a sign in a line nobody understood is only asked about, one of a reas
     REQUIRE(signs.size() == 1);
     CHECK(signs.front().is_only_asked == is_asked);
   }
+}
+
+TEST_CASE("of a note what is found counts, a swelling alone only on a foot, explained pus not") {
+  const struct {
+    const char* words;
+    HeardAs as;
+    std::size_t signs;
+  } rows[] = {{"swollen above the horn", {}, 0},
+              {"swollen above the horn", {.may_be_found = true}, 1},
+              {"swollen hock", {.may_be_found = true}, 0},
+              {"swollen", {.may_be_found = true, .is_of_foot = true}, 1},
+              {"pus", {.may_be_found = true}, 1},
+              {"pus", {.may_be_found = true, .is_pus_explained = true}, 0},
+              {"pus above the horn", {.may_be_found = true, .is_pus_explained = true}, 1}};
+
+  for (const auto& row : rows) {
+    CHECK_MESSAGE(signs_in_words(row.words, row.as).size() == row.signs, row.words);
+  }
+}
+
+TEST_CASE("words name the vet unless he came or is not needed") {
+  CHECK(names_the_vet("the vet should see it"));
+  CHECK(names_the_vet("Tierarzt soll gucken"));
+  CHECK_FALSE(names_the_vet("vet not needed"));
+  CHECK_FALSE(names_the_vet("vet came"));
+  CHECK_FALSE(names_the_vet("runs with the dry cows"));
 }
 
 }  // namespace evenclaw

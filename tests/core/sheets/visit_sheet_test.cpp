@@ -46,7 +46,7 @@ VisitSheetInput random_tasks(RandomStream& random) {
     const std::string cow = std::to_string(400 + random.below(12));
     const auto owner = static_cast<Owner>(random.below(3));
     const auto days = static_cast<int>(random.below(30));
-    TaskRow& task = day.task(cow, TaskKind::look_at_foot, owner, days - 8);
+    TaskRow& task = day.task(cow, TaskKind::block_check, owner, days - 8);
     task.words = "errand number " + std::to_string(i) + '!';
     task.open = random.below(5) != 0;
   }
