@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/sheets/days_in_doubt.hpp"
+#include "core/sheets/vet_first.hpp"
 #include "core/trade/after_leaving.hpp"
 #include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/lesion.hpp"
@@ -206,13 +207,15 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
   }
   std::sort(in_order.begin(), in_order.end(),
             [&](const CowSeen& a, const CowSeen& b) { return names.before(a.cow, b.cow); });
-  return {input,
-          wording,
-          std::move(names),
-          std::move(in_order),
-          std::move(missing),
-          std::move(tasks),
-          std::move(open_rows)};
+  VisitView view{input,
+                 wording,
+                 std::move(names),
+                 std::move(in_order),
+                 std::move(missing),
+                 std::move(tasks),
+                 std::move(open_rows)};
+  tell_vet_first(view);
+  return view;
 }
 
 bool is_on(const OnFootRow& row, Day day) {

@@ -1,0 +1,92 @@
+#include "core/sheets/vet_first.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "tests/core/sheets/invented_day.hpp"
+
+namespace evenclaw {
+
+namespace {
+
+/// The words of the first task on the sheet that is not the vet's.
+std::string order_on_sheet(InventedDay& day) {
+  const VisitView view = view_of(day.input(), english_wording());
+  for (const TaskRow* task : view.tasks) {
+    if (task->kind != TaskKind::vet) return task->words;
+  }
+  return {};
+}
+
+void farmer_looks(InventedDay& day, Foot foot) {
+  day.task_on(foot, Claw::none, TaskKind::look_at_foot, Owner::farmer, 3).words =
+      "look at left hind, vet if no better";
+}
+
+}  // namespace
+
+TEST_CASE("a look of the farm says that the vet is first where he is called to that foot") {
+  const struct {
+    const char* name;
+    void (*say)(InventedDay&);
+    std::string order;
+  } rows[] = {
+      {"asked for that foot",
+       [](InventedDay& day) { day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0); },
+       "look at left hind again (the vet first: see his box)"},
+      {"asked for her", [](InventedDay& day) { day.task("412", TaskKind::vet, Owner::vet, 0); },
+       "look at left hind again (the vet first: see his box)"},
+      {"a sign nobody asked him of",
+       [](InventedDay& day) {
+         day.found({Foot::lh, Claw::none, Lesion::ip});
+       },
+       "look at left hind again (the vet first: see his box)"},
+      {"asked for another foot",
+       [](InventedDay& day) { day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0); },
+       "look at left hind, vet if no better"},
+      {"pain relief alone",
+       [](InventedDay& day) { day.task("412", TaskKind::vet, Owner::vet, 0).rule = "pain-relief"; },
+       "look at left hind, vet if no better"},
+      {"no vet", [](InventedDay&) {}, "look at left hind, vet if no better"}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    farmer_looks(day, Foot::lh);
+    row.say(day);
+    CHECK_MESSAGE(order_on_sheet(day) == row.order, row.name);
+  }
+}
+
+TEST_CASE("her walk is watched without ringing again for whom the vet is called") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412", Reason::lame, {Foot::lh});
+  day.task("412", TaskKind::watch_her_walk, Owner::farmer, 14).words =
+      "watch her walk, ring if still lame";
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  CHECK(order_on_sheet(day) == "watch her walk (the vet first: see his box)");
+}
+
+TEST_CASE("a wrap comes off a foot that is left alone only after the vet") {
+  for (const auto& [lesion, order] :
+       {std::pair(Lesion::tn, "wrap off left hind (the vet first: see his box)"),
+        std::pair(Lesion::su, "wrap off left hind")}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412");
+    day.found({Foot::lh, Claw::outside, lesion});
+    day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+    day.task_on(Foot::lh, Claw::none, TaskKind::wrap_off, Owner::farmer, 5);
+    CHECK(order_on_sheet(day) == order);
+  }
+}
+
+TEST_CASE("what the trimmer is to see again stands as it was planned") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+  day.task_on(Foot::lh, Claw::none, TaskKind::look_at_foot, Owner::trimmer, 28);
+  CHECK(order_on_sheet(day) == "see again left hind");
+}
+
+}  // namespace evenclaw
