@@ -192,6 +192,25 @@ std::string name_not_seen(const NotSeenCow& cow, const VisitView& view) {
   return is_known || cow.number.empty() ? view.names.in_text(cow.cow) : cow.number;
 }
 
+/// Not there today, and still without a sure number: what is open of her finds her by none.
+std::vector<const CowRow*> not_known_of_before(const VisitView& view) {
+  std::set<CowId> open;
+  for (const TaskRow* task : view.tasks) open.insert(task->cow);
+  for (const OnFootRow& row : view.input.rows.on_feet) {
+    if (is_on(row, view.input.visit.day)) open.insert(row.cow);
+  }
+  for (const EarlierStop& stop : view.input.earlier_stops) open.insert(stop.cow);
+  std::vector<const CowRow*> cows;
+  for (const CowRow& row : view.input.rows.cows) {
+    const bool is_meant =
+        row.known != CowKnown::numbered && !row.left_on && open.count(row.cow) > 0;
+    if (is_meant && find_cow(view, row.cow) == nullptr) cows.push_back(&row);
+  }
+  std::sort(cows.begin(), cows.end(),
+            [&](const CowRow* a, const CowRow* b) { return view.names.before(a->cow, b->cow); });
+  return cows;
+}
+
 std::vector<Block> which_number(const VisitView& view) {
   const Wording& wording = view.wording;
   Bullets bullets;
@@ -199,6 +218,11 @@ std::vector<Block> which_number(const VisitView& view) {
     if (is_to_be_identified(cow)) {
       bullets.items.push_back({strong(view.names.in_text(cow.cow))});
     }
+  }
+  for (const CowRow* row : not_known_of_before(view)) {
+    const std::string then = wording.date(row->last_seen, view.input.printed);
+    bullets.items.push_back({strong(wording.say(
+        BoxSaying::seen_of_whom, {{"who", view.names.in_text(row->cow)}, {"date", then}}))});
   }
   if (bullets.items.empty()) return {};
   return {Heading{2, wording.say(Saying::which_number_title)}, std::move(bullets),
@@ -236,15 +260,37 @@ std::vector<Block> told_at_visit(const VisitView& view) {
   return {Heading{2, view.wording.say(Saying::told_title)}, std::move(bullets)};
 }
 
-/// Often the farm knows: it told of number 66.
+/// What was asked, of whom all of it was.
+struct AskedAlike {
+  std::string words;
+  std::vector<std::string> cows;
+};
+
+void add_asked(std::vector<AskedAlike>& all, const std::string& cow, const std::string& words) {
+  auto alike = std::find_if(all.begin(), all.end(), [&](const AskedAlike& one) {
+    return one.words == words && one.cows.empty() == cow.empty();
+  });
+  if (alike == all.end()) alike = all.insert(all.end(), {words, {}});
+  const bool is_new = std::find(alike->cows.begin(), alike->cows.end(), cow) == alike->cows.end();
+  if (is_new && !cow.empty()) alike->cows.push_back(cow);
+}
+
+/// Often the farm knows: it told of number 66, and that 77 is gone. What is asked of several stands
+/// once.
 std::vector<Block> still_asked(const VisitView& view) {
-  if (view.input.asked.empty()) return {};
+  std::vector<AskedAlike> all;
+  for (const AskedOnSheet& asked : view.input.asked) add_asked(all, asked.cow, asked.words);
+  for (const CowSeen& cow : view.cows) {
+    for (const DoubtRow* doubt : cow.doubts) {
+      const bool is_gone = doubt->kind == DoubtKind::told_gone;
+      if (is_gone) add_asked(all, view.names.in_text(cow.cow), doubt->words);
+    }
+  }
+  if (all.empty()) return {};
   Bullets bullets;
-  std::set<std::pair<std::string, std::string>> told;
-  for (const AskedOnSheet& asked : view.input.asked) {
-    if (!told.emplace(asked.cow, asked.words).second) continue;
+  for (const AskedAlike& asked : all) {
     Runs runs;
-    if (!asked.cow.empty()) runs.push_back(strong(asked.cow + " "));
+    if (!asked.cows.empty()) runs.push_back(strong(view.wording.list(asked.cows) + " "));
     runs.push_back(plain(asked.words));
     bullets.items.push_back(std::move(runs));
   }

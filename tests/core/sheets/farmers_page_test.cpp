@@ -86,6 +86,67 @@ TEST_CASE("cows to be identified stand under a heading of their own") {
   CHECK_FALSE(holds(farmers_page_text(day_with_nothing_found()), "Which number?"));
 }
 
+TEST_CASE("a cow of an earlier visit stands there as long as something of hers is open") {
+  const struct {
+    const char* name;
+    void (*say)(InventedDay&);
+    bool is_told;
+  } rows[] = {
+      {"a task is open",
+       [](InventedDay& day) { day.task("brown", TaskKind::wrap_off, Owner::farmer, 2); }, true},
+      {"nothing is", [](InventedDay&) {}, false},
+      {"her number is known now",
+       [](InventedDay& day) {
+         day.task("brown", TaskKind::wrap_off, Owner::farmer, 2);
+         day.known("brown").known = CowKnown::numbered;
+       },
+       false},
+      {"she left",
+       [](InventedDay& day) {
+         day.task("brown", TaskKind::wrap_off, Owner::farmer, 2);
+         day.known("brown").left_on = day.input().visit.day;
+       },
+       false}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    CowRow& cow = day.known("brown");
+    cow.known = CowKnown::unnumbered;
+    cow.number = cow.number_said = "";
+    cow.looks = "brown heifer";
+    cow.last_seen = day.input().visit.day - 7;
+    row.say(day);
+    const std::string text = farmers_page_text(day.input());
+    CHECK_MESSAGE(holds(text, "- no number (brown heifer), of Tue 17 Nov\n") == row.is_told,
+                  row.name);
+  }
+}
+
+TEST_CASE("cows said to be gone who were in the crush are asked about in one line") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"78", "77"}) {
+    day.turn(number);
+    day.doubt(DoubtKind::told_gone, "Said to be gone today, and in the crush: is she still here?");
+  }
+  const std::string text = farmers_page_text(day.input());
+  CHECK_MESSAGE(holds(text, "- 77 and 78 Said to be gone today, and in the crush: is she still"),
+                text);
+}
+
+TEST_CASE("that something could be notifiable leads the page, with the cows it is seen on") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"412", "413"}) {
+    day.turn(number);
+    day.did({ActionKind::sore_mouth});
+    day.did({ActionKind::withheld, {}, Claw::none, "", 3});
+  }
+  const auto blocks = farmers_page(view_of(day.input(), english_wording()));
+  REQUIRE(std::holds_alternative<BoxedNotice>(blocks.at(0)));
+  const auto& box = std::get<BoxedNotice>(blocks[0]);
+  CHECK(box.title == "COULD BE NOTIFIABLE");
+  CHECK(box.items.at(0).lines.at(0).at(0).text.rfind("412 and 413: nobody and nothing", 0) == 0);
+}
+
 TEST_CASE("a cow without a number that was not seen is called as everywhere else") {
   InventedDay day("Hollow Meadow");
   CowRow& cow = day.known("white face");
