@@ -22,6 +22,7 @@
 #include "core/trade/put_on_here.hpp"
 #include "core/trade/spoken.hpp"
 #include "core/trade/task_rows.hpp"
+#include "core/trade/told_both_ways.hpp"
 
 namespace evenclaw {
 
@@ -211,9 +212,9 @@ class PointCollector {
     if (!task.open || task.earliest > visit_.day || task.made_on > visit_.day) return;
     if (was_seen_or_left(task.cow)) return ask_whether_the_vet_came(task);
     const bool is_of_today = task.made_on == visit_.day;
-    // The news that made it is asked about.
-    if (is_of_today && asks_since_when(task)) return;
-    if (is_of_today && turns_.count({task.visit, task.cow}) > 0) return;
+    // The news that made it, or that tells it both ways, is asked about.
+    if (is_told_both_ways(task) && heard_.cows_told_of.count(task.cow) > 0) return;
+    if (is_of_today && (asks_since_when(task) || turns_.count({task.visit, task.cow}) > 0)) return;
     add(OpenPointKind::due_not_seen, task.cow,
         task.words +
             (is_of_today ? ": told today, and she was not seen" : " is due and she was not seen"));

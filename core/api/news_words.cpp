@@ -1,7 +1,12 @@
 #include "core/api/news_words.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string_view>
+
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/on_foot.hpp"
+#include "core/trade/told_both_ways.hpp"
 
 namespace evenclaw {
 
@@ -9,7 +14,7 @@ namespace {
 
 std::string words_of_task(const CowPast& past, TaskId task) {
   for (const TaskRow& row : past.rows.tasks) {
-    if (row.task == task) return row.words;
+    if (row.task == task) return words_without_doubt(row.words);
   }
   return "a task";
 }
@@ -17,6 +22,18 @@ std::string words_of_task(const CowPast& past, TaskId task) {
 void append(std::string& words, std::string_view lead, const std::string& what) {
   words += words.empty() ? std::string(lead) : std::string("; ");
   words += what;
+}
+
+/// It was told both ways, and is on after all: what was waiting for that is plainly to be done.
+std::string to_do_after_all(News news, const CowPast& past) {
+  std::string words;
+  const std::optional<FixtureSaid> said = fixture_said(news);
+  if (!said || said->step != FixtureStep::left_on) return words;
+  for (const TaskRow& row : past.rows.tasks) {
+    const bool is_it = row.open && is_told_both_ways(row) && is_task_of(said->fixture, row.kind);
+    if (is_it) append(words, "to do: ", words_without_doubt(row.words));
+  }
+  return words;
 }
 
 /// News that neither closes nor makes a task.
@@ -61,6 +78,7 @@ std::string words_of_effect(News news, const std::vector<TaskClosed>& closes,
   for (const std::string& name : names) append(closed, "closed: ", name);
   std::string made;
   for (const TaskMade& task : makes) append(made, "to do: ", task.words);
+  if (closed.empty() && made.empty()) made = to_do_after_all(news, past);
   if (closed.empty() && made.empty()) return noted(news);
   return closed.empty() || made.empty() ? closed + made : closed + "; " + made;
 }

@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/log/fates_in_doubt.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -20,7 +21,8 @@ struct Mark {
   Claw claw;
   FixtureEnd end;
   Day day;
-  VisitId visit;  // what was put on at this visit on these feet is not meant
+  EntryId told_by;
+  VisitId visit{};  // what was put on at this visit on these feet is not meant
   FootSet not_meant{};
 };
 
@@ -53,7 +55,7 @@ std::optional<FixtureEnd> end_after(FixtureStep step) {
 
 class FixtureBook {
  public:
-  explicit FixtureBook(const CowStory& story) : story_(story) {
+  explicit FixtureBook(const CowStory& story) : story_(story), doubts_(fates_in_doubt(story)) {
     for (const Told<TurnRecorded>& turn : story.turns) {
       for (const TaskMade& task : turn.body.tasks) {
         if (task.foot) foot_of_task_[task.task] = *task.foot;
@@ -84,7 +86,8 @@ class FixtureBook {
     if (end && !told.body.asked) {
       if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
       apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day,
-             told.body.visit.value_or(VisitId{}), of_before(told.body, said->fixture)});
+             told.entry->envelope.id, told.body.visit.value_or(VisitId{}),
+             of_before(told.body, said->fixture)});
     }
     if (said->step == FixtureStep::left_on) see_by(told, said->fixture);
   }
@@ -181,7 +184,8 @@ class FixtureBook {
     const std::optional<FixtureSaid> said = fixture_said(action.kind);
     if (!said) return;
     const std::optional<FixtureEnd> end = end_after(said->step);
-    if (end) apply({feet, said->fixture, action.claw, *end, turn.moment.day, {}});
+    if (end)
+      apply({feet, said->fixture, action.claw, *end, turn.moment.day, turn.entry->envelope.id});
   }
 
   void apply(const Mark& mark) {
@@ -189,7 +193,7 @@ class FixtureBook {
       if (!is_not_known_off(row) || row.fixture != mark.fixture || !mark.feet.has(row.foot)) {
         continue;
       }
-      if (!means_claw(row, mark.claw)) continue;
+      if (!means_claw(row, mark.claw) || is_in_doubt(mark, row)) continue;
       const bool is_spared = row.visit == mark.visit && !row.only_seen;
       if (is_spared && mark.not_meant.has(row.foot)) continue;
       const bool leaves_partner = row.claw == Claw::both && is_called(mark.claw) &&
@@ -200,6 +204,13 @@ class FixtureBook {
         end(row, mark.end, mark.day);
       }
     }
+  }
+
+  /// Told to be still on as well: as long as nobody said which holds, it is looked for on the foot.
+  [[nodiscard]] bool is_in_doubt(const Mark& mark, const OnFootRow& row) const {
+    const bool ends_it = mark.end == FixtureEnd::taken_off || mark.end == FixtureEnd::came_off;
+    return ends_it &&
+           doubt_about(doubts_, mark.told_by, row.fixture, row.foot, row.claw) != nullptr;
   }
 
   static void end(OnFootRow& row, FixtureEnd how, Day day) {
@@ -258,6 +269,7 @@ class FixtureBook {
   }
 
   const CowStory& story_;
+  std::vector<FateInDoubt> doubts_;
   std::map<TaskId, Foot> foot_of_task_;
   std::vector<OnFootRow> rows_;
   std::vector<OnFootRow> before_turn_;

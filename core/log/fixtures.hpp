@@ -14,7 +14,8 @@ namespace evenclaw {
 /// tells more. A block stacked on one that is on belongs to it. One put on where one is known to be
 /// on means that the old one is off: it came off by itself when the new one was refitted after
 /// loss, else it was taken off to make room. What a turn says of what was there before counts
-/// before what it puts on, in whatever order it was spoken.
+/// before what it puts on, in whatever order it was spoken. One that was told off and told still on
+/// (core/log/fates_in_doubt.hpp) is on until somebody says which holds.
 std::vector<OnFootRow> fixtures_of(const CowStory& story);
 
 }  // namespace evenclaw

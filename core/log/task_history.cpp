@@ -2,9 +2,14 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <string>
+#include <vector>
 
+#include "core/log/fates_in_doubt.hpp"
 #include "core/log/visit_facts.hpp"
+#include "core/trade/follow_up_rules.hpp"
+#include "core/trade/told_both_ways.hpp"
 
 namespace evenclaw {
 
@@ -24,7 +29,7 @@ bool was_seen_after(const CowStory& story, const Told<CowLeft>& left) {
 
 class TaskBook {
  public:
-  explicit TaskBook(const CowStory& story) : story_(story) {}
+  explicit TaskBook(const CowStory& story) : story_(story), doubts_(fates_in_doubt(story)) {}
 
   // Of tasks with one id, which only a faulty device makes, the first in the total order counts.
   template <class Body>
@@ -68,7 +73,10 @@ class TaskBook {
     for (const auto& [id, made] : rows_) {
       rows.push_back(made.row);
       const auto closing = closings_.find(id);
-      if (closing == closings_.end()) continue;
+      if (closing == closings_.end()) {
+        if (in_doubt_.count(id) > 0) rows.back().words = told_both_ways(made.row.words);
+        continue;
+      }
       rows.back().open = false;
       rows.back().closed_on = closing->second.day;
       rows.back().closed_how = closing->second.how;
@@ -85,9 +93,28 @@ class TaskBook {
 
   template <class Body>
   void close(const Told<Body>& told, const TaskClosed& closed) {
+    Moment moment = told.moment;
+    if (const FateInDoubt* doubt = doubt_about_closing(told.entry->envelope.id, closed.task)) {
+      if (!doubt->settled) in_doubt_.insert(closed.task);
+      const bool holds = doubt->settled && (doubt->settled->is_off || doubt->settled->is_made_anew);
+      if (!holds) return;
+      if (doubt->settled->is_off) moment = doubt->settled->moment;
+    }
     const auto known = closings_.find(closed.task);
-    if (known != closings_.end() && known->second.nth < told.moment.nth) return;
-    closings_[closed.task] = {told.moment.nth, told.moment.day, closed.how};
+    if (known != closings_.end() && known->second.nth < moment.nth) return;
+    closings_[closed.task] = {moment.nth, moment.day, closed.how};
+  }
+
+  /// The task of a wrap or block that was closed as off, and was told still on as well.
+  [[nodiscard]] const FateInDoubt* doubt_about_closing(EntryId told_by, TaskId task) const {
+    const auto made = rows_.find(task);
+    if (made == rows_.end() || !made->second.row.foot) return nullptr;
+    const TaskRow& row = made->second.row;
+    for (const Fixture fixture : {Fixture::wrap, Fixture::block}) {
+      if (!is_task_of(fixture, row.kind)) continue;
+      return doubt_about(doubts_, told_by, fixture, *row.foot, row.claw);
+    }
+    return nullptr;
   }
 
   [[nodiscard]] TaskRow row_of(const TaskMade& made, VisitId visit, Day day) const {
@@ -111,8 +138,10 @@ class TaskBook {
   }
 
   const CowStory& story_;
+  std::vector<FateInDoubt> doubts_;
   std::map<TaskId, Made> rows_;
   std::map<TaskId, Closing> closings_;
+  std::set<TaskId> in_doubt_;
 };
 
 std::vector<const Told<TaskMoved>*> moved_in_order(const CowStory& story, const TaskBook& book) {

@@ -14,7 +14,9 @@ namespace evenclaw {
 const Told<CowLeft>* left_for_good(const CowStory& story);
 
 /// One row per task. Of several closings the first in the total order counts, of several moves the
-/// last. What was closed because she left is open again once she is seen in a later turn.
+/// last. What was closed because she left is open again once she is seen in a later turn. What is
+/// to be done about a wrap or block that was told off and told still on is open, in words that say
+/// so, until somebody tells which holds: off, it is closed by that.
 std::vector<TaskRow> tasks_of(const CowStory& story);
 
 }  // namespace evenclaw

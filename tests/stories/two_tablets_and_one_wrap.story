@@ -1,7 +1,7 @@
 # Two tablets that tell two fates of one wrap are asked which is right
 
 The farmer told the one at the gate that it is off, the other saw it on in the crush. Neither word is
-taken for the later one.
+taken for the later one, and until somebody says which holds it is to be taken off.
 
 ## on tablet B
 
@@ -45,3 +45,11 @@ saved 412
 
 ## ended
 told_two_ways 412: Wrap on left hind: said to be off, and to be still on. Which is right?
+
+## due 2026-10-28
+overdue 412: wrap off left hind (told off and told still on: which holds?) (farmer, by 2026-10-23)
+
+## on tablet B
+
+## due 2026-10-28
+overdue 412: wrap off left hind (told off and told still on: which holds?) (farmer, by 2026-10-23)

@@ -1,7 +1,7 @@
 # "412 wraps still on" behind "412 wrap off" is asked about, and stays asked until it is clear
 
-One says it is off, and then it is on: somebody has to look. Said once more beside the crush, it is on
-after all, and it is to be taken off.
+One says it is off, and then it is on: somebody has to look, so it stays to be taken off. Said once
+more beside the crush, it is on after all, or off.
 
 ## given
 visit 2026-10-20
@@ -36,15 +36,16 @@ question 413: Her wrap on right hind was said to be off at this visit. Is it off
 told 413: to do: wrap off right hind
 told 414: closed: wrap off right hind
 question 414: Her wrap on right hind was said to be off at this visit. Is it off, or still on?
-told 414: noted; nothing of hers was waiting for it
+told 414: closed: wrap off right hind
 mark: no cow is in the crush
 
 ## ended
 news_unclear 412: "412 wraps still on": Her wrap on left hind was said to be off at this visit. Is it off, or still on?
-due_not_seen 413: wrap off right hind: told today, and she was not seen
+due_not_seen 413: wrap off right hind is due and she was not seen
 
 ## due 2026-10-27
-due 413: wrap off right hind (farmer, by 2026-10-27)
+overdue 412: wrap off left hind (told off and told still on: which holds?) (farmer, by 2026-10-23)
+overdue 413: wrap off right hind (farmer, by 2026-10-23)
 due 412: look at the sore on left hind (farmer, by 2026-10-30)
 due 413: look at the sore on right hind (farmer, by 2026-10-30)
 due 414: look at the sore on right hind (farmer, by 2026-10-30)
