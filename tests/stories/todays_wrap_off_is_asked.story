@@ -59,7 +59,7 @@ mark 304: taken as news of her; if she was in the crush, say her number and what
 told 304: closed: wrap off left hind
 question 301: Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 told 302: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
-told 303: closed: wrap off left hind
+question 303: Her wrap on left hind was said to be still on in the crush. Is it off, or still on? Say this again if it is off.
 question 305: Her blocks on both hinds were put on at this visit. Are those off? Then say the foot.
 told 305: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
 told 305: noted; nothing of hers was waiting for it
@@ -75,6 +75,7 @@ mark 308: taken as news of her; if she was in the crush, say her number and what
 saved 313
 
 ## due 2026-10-28
+due 303: wrap off left hind (farmer, by 2026-10-29)
 coming 301: wrap off left hind (farmer, by 2026-11-01)
 coming 306: wrap off left hind (farmer, by 2026-11-01)
 coming 308: wrap off left hind (farmer, by 2026-11-01)
@@ -93,6 +94,7 @@ coming 305: block off right hind, inside claw (trimmer, by 2026-12-01)
 
 ## ended
 news_unclear 301: "news 301 LH wrap off": Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
+news_unclear 303: "303 wrap off": Her wrap on left hind was said to be still on in the crush. Is it off, or still on? Say this again if it is off.
 news_unclear 306: "306 no, 2d": That mends nothing that was called of 306. What holds?
 news_unclear 306: "306 LH wrap off": Her wrap on left hind was put on at this visit. Is that one off? Then say this again.
 news_unclear 308: "308 hinds wraps off": Her wrap on left hind was put on at this visit. Is that one off? Then say this again.

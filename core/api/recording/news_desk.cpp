@@ -15,6 +15,8 @@
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/put_on_here.hpp"
+#include "core/trade/spoken.hpp"
 
 namespace evenclaw {
 
@@ -150,6 +152,31 @@ std::string NewsDesk::told_otherwise(CowId cow, const NewsSaid& news, std::strin
          ". Which holds? Say this again if it does.";
 }
 
+/// "101 blocks off" of one that was told to be still on while she stood in the crush: which holds
+/// only who was there knows. Said once more it is off.
+std::optional<std::string> NewsDesk::question_of_one_seen_on(const NewsSaid& news,
+                                                             const Rows& past) const {
+  const std::optional<FixtureSaid> said = fixture_said(news.news);
+  if (!said || !is_off_after(said->step)) return std::nullopt;
+  FootSet seen;
+  for (const ActionRow& act : past.actions) {
+    const std::optional<FixtureSaid> told = fixture_said(act.action);
+    const bool is_it = told && told->fixture == said->fixture && act.foot &&
+                       told->step == FixtureStep::left_on && act.visit == book_.visit.visit;
+    if (is_it && (news.feet.empty() || news.feet.has(*act.foot))) seen.add(*act.foot);
+  }
+  const FootSet on_now = feet_carrying(said->fixture, past);
+  for (const Foot foot : all_feet) {
+    if (!on_now.has(foot)) seen.remove(foot);
+  }
+  if (seen.empty()) return std::nullopt;
+  const bool is_one = seen.count() == 1;
+  return "Her " + std::string(name_of(said->fixture)) + (is_one ? " on " : "s on ") + spoken(seen) +
+         (is_one ? " was" : " were") + " said to be still on in the crush. " +
+         (is_one ? "Is it" : "Are those") + " off, or still on? Say this again if " +
+         (is_one ? "it is off." : "they are off.");
+}
+
 /// What is asked about one that is off is asked of what is on her then: another one, or none.
 bool NewsDesk::is_answered_by(CowId cow, const NewsSaid& news, const std::string& words) const {
   const std::optional<FixtureSaid> said = fixture_said(news.news);
@@ -187,6 +214,8 @@ Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text
   if (told.effect.unclear) return ask_about_news(told, *told.effect.unclear);
   if (const std::string other = told_otherwise(cow, news, text); !is_sure && !other.empty())
     return ask_about_news(told, other);
+  const auto of_one_seen_on = question_of_one_seen_on(news, past->rows);
+  if (!is_sure && of_one_seen_on) return ask_about_news(told, *of_one_seen_on);
   auto other = ask_for_whom_the_vet(told);
   if (!other) return other.faults();
   if (*other) return ask_about_news(told, **other);

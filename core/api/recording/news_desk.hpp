@@ -45,6 +45,8 @@ class NewsDesk {
                                            std::string_view text) const;
   [[nodiscard]] Result<std::optional<std::string>> question_of_new_one(CowId cow,
                                                                        const NewsSaid& news) const;
+  [[nodiscard]] std::optional<std::string> question_of_one_seen_on(const NewsSaid& news,
+                                                                   const Rows& past) const;
   Outcome tell_of(CowId cow, const NewsSaid& news, std::string_view text);
   Result<std::optional<std::string>> ask_for_whom_the_vet(const CowNews& told);
   Outcome ask_about_news(const CowNews& told, const std::string& question);
