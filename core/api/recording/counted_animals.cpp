@@ -144,6 +144,13 @@ Outcome CountedAnimals::mend(const BatchSaid& said, std::string_view text) {
   return add(std::move(body), wrong);
 }
 
+/// A cow of the herd carries it, or nobody miscounts so far: more than twice as many (our
+/// judgement).
+bool CountedAnimals::may_be_the_next_cow(const CowSaid& right, std::int32_t count,
+                                         const Batch& counted) const {
+  return book_.finder.carrier(right.number).has_value() || count > 2 * counted.counted;
+}
+
 Result<bool> CountedAnimals::is_mended_by(std::string_view text, bool is_behind_batch) {
   const RecordedBatch* last = batches_.last();
   if (!is_behind_batch || last == nullptr) return false;
@@ -155,7 +162,8 @@ Result<bool> CountedAnimals::is_mended_by(std::string_view text, bool is_behind_
   const std::string no(book_.language.say(TermKind::correction));
   const std::string animals(book_.language.say(TermKind::animals, last->body.batch.animals));
   const std::string mending = "\"" + no + ", " + right->number + ' ' + animals + "\"";
-  if (count && !crush_.cow) {
+  const bool may_be_a_cow = count && may_be_the_next_cow(*right, *count, last->body.batch);
+  if (count && !crush_.cow && !may_be_a_cow) {
     BatchSaid said;
     said.batch.counted = *count;
     said.batch.animals = last->body.batch.animals;
@@ -165,15 +173,17 @@ Result<bool> CountedAnimals::is_mended_by(std::string_view text, bool is_behind_
     book_.last_line.counted = true;
     return true;
   }
-  const std::string what =
-      count ? "It is unclear whether that is how many they were, or the number of the one who "
-              "stands there."
-            : "So many are not counted together, and no cow was named since.";
-  const std::string remedy =
-      count ? "How many: " + mending + "; her number: call what was found on her first, then this."
-            : "Say how many they were: \"" + no + ", 11 " + animals +
-                  "\"; or her number and all "
-                  "that holds.";
+  std::string what = "So many are not counted together, and no cow was named since.";
+  std::string remedy = "Say how many they were: \"" + no + ", 11 " + animals +
+                       "\"; or her number and all that holds.";
+  if (count) {
+    what = std::string("It is unclear whether that is how many they were, or the number of ") +
+           (crush_.cow ? "the one who stands there." : "a cow.");
+    remedy = "How many: " + mending +
+             (crush_.cow ? "; her number: call what was found on her first, then this."
+                         : "; a cow: \"" + std::string(book_.language.say(TermKind::never_mind)) +
+                               "\", then " + right->number + " and what was found on her.");
+  }
   refuse(book_, crush_, text,
          {{.slug = "call-impossible",
            .message = what,

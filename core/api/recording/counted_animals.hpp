@@ -43,6 +43,8 @@ class CountedAnimals {
   }
 
  private:
+  [[nodiscard]] bool may_be_the_next_cow(const CowSaid& right, std::int32_t count,
+                                         const Batch& counted) const;
   Outcome ask_whether_counted_before(const Batch& before, std::string_view text);
   Outcome add(BatchRecorded body, const RecordedBatch* wrong);
 
