@@ -1,6 +1,7 @@
 #include "core/api/recording/claw_asked.hpp"
 
 #include <algorithm>
+#include <set>
 #include <span>
 #include <variant>
 
@@ -108,6 +109,23 @@ std::optional<std::string> answer_which_claw(std::string_view text, const OpenQu
       return offered_act(foot, *answered.act, said->claw, language);
   }
   return std::nullopt;
+}
+
+std::optional<std::string> correction_to_claw(std::string_view text, const OpenQuestions& questions,
+                                              const Language& language) {
+  const std::optional<ClawAlone> said = claw_alone(text, language);
+  if (!said) return std::nullopt;
+  const std::string correction = offered_correction(said->claw, language);
+  std::set<std::string> offered;
+  for (const Warning& warning : questions.just_asked) {
+    const bool is_open =
+        std::find(questions.open.begin(), questions.open.end(), warning) != questions.open.end();
+    if (!is_open || (said->foot && said->foot != warning.foot)) continue;
+    for (const std::string& answer : warning.answers) {
+      if (answer == correction || answer.ends_with(' ' + correction)) offered.insert(answer);
+    }
+  }
+  return offered.size() == 1 ? std::optional(*offered.begin()) : std::nullopt;
 }
 
 std::optional<std::string> claw_in_full(std::string_view text, const Language& language) {

@@ -24,6 +24,11 @@ struct OpenQuestions {
 std::optional<std::string> answer_which_claw(std::string_view text, const OpenQuestions& questions,
                                              const TurnDraft& so_far, const Language& language);
 
+/// "No, outside", when the words are that claw and no more, perhaps behind its foot, and of all
+/// that was asked just before and is open one offered answer says so. Nothing otherwise.
+std::optional<std::string> correction_to_claw(std::string_view text, const OpenQuestions& questions,
+                                              const Language& language);
+
 /// The claw in full, where the words are a claw in short and no more: "inside" for "in".
 std::optional<std::string> claw_in_full(std::string_view text, const Language& language);
 

@@ -355,6 +355,7 @@ std::optional<std::string> answered_of_her(const VisitBook& book, InCrush& cow,
   auto answer = answer_in_short(text, open, book.language, told);
   const OpenQuestions questions{open, book.last_line.asked};
   if (!answer) answer = answer_which_claw(text, questions, so_far, book.language);
+  if (!answer && book.typed) answer = correction_to_claw(text, questions, book.language);
   if (!answer && book.typed) answer = score_in_short(text, cow.refused, book.language);
   const bool is_behind_it =
       cow.refused.empty() || cow.refused.back().said_before < so_far.words.size();

@@ -335,9 +335,9 @@ constexpr std::string_view english_number_leads[] = {"no", "nr", "num", "number"
 constexpr std::string_view english_articles[] = {"the", "a", "an", "that", "this"};
 
 // Of one word each: "hang on", "thank you".
-constexpr std::string_view english_asides[] = {"yes",   "yeah",   "yep",    "ok",  "okay", "oops",
-                                               "sorry", "thanks", "thank",  "you", "hang", "hold",
-                                               "wait",  "on",     "please", "sure"};
+constexpr std::string_view english_asides[] = {
+    "yes",  "yeah", "yep", "ok",     "okay", "oops", "sorry", "thanks", "thank", "you", "hang",
+    "hold", "wait", "on",  "please", "sure", "it",   "is",    "there",  "claw",  "the"};
 
 constexpr ShortClaw english_short_claws[] = {{"in", Claw::inside}, {"out", Claw::outside}};
 

@@ -132,8 +132,11 @@ std::vector<std::string> claw_correction(const Situation& situation, const FootC
 
 std::vector<std::string> claw_correction(const Situation& situation, const FootCall& call,
                                          const Finding& said, Claw meant) {
-  const bool act_has_claw = std::any_of(call.actions.begin(), call.actions.end(),
-                                        [](const Action& action) { return has_claw(action.claw); });
+  const bool act_has_claw =
+      std::any_of(call.actions.begin(), call.actions.end(), [](const Action& action) {
+        // That a claw is missing is known, and mended by nothing.
+        return has_claw(action.claw) && action.kind != ActionKind::claw_missing;
+      });
   const auto last = std::find_if(call.findings.rbegin(), call.findings.rend(),
                                  [](const Finding& finding) { return has_claw(finding.claw); });
   const bool is_last = last != call.findings.rend() && *last == said && call.measures.empty();

@@ -54,6 +54,21 @@ TEST_CASE("a claw alone answers on which claw the block is, when that was asked 
   CHECK(answered("inside", {{}, {}}, block_last) == "nothing");
 }
 
+TEST_CASE("a claw alone is the correction that was offered just before") {
+  Warning missing;
+  missing.foot = Foot::rh;
+  missing.claw = Claw::inside;
+  missing.answers = {"no, outside", "go ahead"};
+  const OpenQuestions asked{{missing}, {missing}};
+  CHECK(correction_to_claw("outside", asked, english()) == "no, outside");
+  CHECK(correction_to_claw("RH out", asked, english()) == "no, outside");
+  CHECK_FALSE(correction_to_claw("inside", asked, english()));
+  CHECK_FALSE(correction_to_claw("LH outside", asked, english()));
+  CHECK_FALSE(correction_to_claw("outside SU", asked, english()));
+  CHECK_FALSE(correction_to_claw("outside", {{}, {missing}}, english()));
+  CHECK_FALSE(correction_to_claw("outside", {{missing}, {}}, english()));
+}
+
 TEST_CASE("where another foot is named since, the foot that was asked about is said with it") {
   const Warning left = which_claw(Foot::lh);
   CHECK(answered("inside", {{left}, {left}}, called({"410 LH SU; block; RH nothing found"})) ==
