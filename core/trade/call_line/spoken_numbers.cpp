@@ -30,10 +30,19 @@ class NumberReader {
   NumberReader(std::span<const Token> tokens, const Language& language)
       : tokens_(tokens), language_(language) {}
 
+  [[nodiscard]] bool leads_a_number(std::size_t at) const {
+    if (at >= tokens_.size() || tokens_[at].kind != TokenKind::word) return false;
+    const std::optional<int> next = value_at(at + 1);
+    return next && (*next == hundred || *next == thousand) && !value_at(at) &&
+           language_.is_article(tokens_[at].folded);
+  }
+
   // The groups that stand together, their digits side by side: "twelve thirty four" is 1234.
   SpokenNumber number_from(std::size_t at) {
     at_ = at;
     SpokenNumber number;
+    if (const std::optional<int> led = take_led_by_an_article())
+      number.digits = std::to_string(*led);
     while (const std::optional<int> group = take_group()) number.digits += std::to_string(*group);
     number.words = at_ - at;
     return number;
@@ -54,6 +63,15 @@ class NumberReader {
     if (at >= tokens_.size()) return false;
     const Phrase* phrase = language_.longest_match(tokens_, at).phrase;
     return phrase != nullptr && phrase->kind == TermKind::conjunction;
+  }
+
+  // "A hundred and seven".
+  std::optional<int> take_led_by_an_article() {
+    if (!leads_a_number(at_)) return std::nullopt;
+    ++at_;
+    const int unit = *value_at(at_++);
+    return unit +
+           take_rest(unit == hundred ? &NumberReader::take_small : &NumberReader::take_hundreds);
   }
 
   // Below a hundred: "twelve", "twenty one".
@@ -125,7 +143,8 @@ class NumberJoiner {
 
   bool take_number() {
     const Phrase* first = phrase_at(at_);
-    if (first == nullptr || first->kind != TermKind::number_word) return false;
+    const bool is_number_word = first != nullptr && first->kind == TermKind::number_word;
+    if (!is_number_word && !NumberReader(tokens_, language_).leads_a_number(at_)) return false;
     SpokenNumber number = NumberReader(tokens_, language_).number_from(at_);
     const Phrase* next = phrase_at(at_ + number.words);
     const bool has_unit = next != nullptr && makes_a_number_of(next->kind);

@@ -30,13 +30,23 @@ TEST_CASE("a number said in words is the number") {
     const char* digits;
   };
 
-  constexpr Row rows[] = {{"four twelve", "412"},           {"four-twelve lame", "412"},
-                          {"four one two", "412"},          {"four hundred and twelve", "412"},
-                          {"four hundred twelve", "412"},   {"four hundred", "400"},
-                          {"twelve thirty four", "1234"},   {"twelve thirty-four", "1234"},
-                          {"four oh two", "402"},           {"twenty one", "21"},
-                          {"see again in four weeks", "4"}, {"see again in fourteen days", "14"},
-                          {"mobility two of three", "2 3"}, {"length seventy eight mm", "78"}};
+  constexpr Row rows[] = {{"four twelve", "412"},
+                          {"four-twelve lame", "412"},
+                          {"four one two", "412"},
+                          {"four hundred and twelve", "412"},
+                          {"four hundred twelve", "412"},
+                          {"four hundred", "400"},
+                          {"twelve thirty four", "1234"},
+                          {"twelve thirty-four", "1234"},
+                          {"four oh two", "402"},
+                          {"twenty one", "21"},
+                          {"see again in four weeks", "4"},
+                          {"see again in fourteen days", "14"},
+                          {"mobility two of three", "2 3"},
+                          {"length seventy eight mm", "78"},
+                          {"a hundred and seven", "107"},
+                          {"a hundred gone", "100"},
+                          {"a thousand two hundred", "1200"}};
   for (const Row& row : rows) {
     CAPTURE(row.said);
     CHECK(numbers_in(row.said) == row.digits);
