@@ -136,7 +136,7 @@ class Reader {
       const Clause& clause = line_.clauses[at_];
       const auto* known = said_as_a<KnownSaid>(clause);
       if (known == nullptr) {
-        take(clause);
+        if (!takes_both_that_carry_it()) take(clause);
         continue;
       }
       auto plain = put_plainly(draft_, *known, past_, language_);
@@ -161,6 +161,26 @@ class Reader {
         !feet.empty() && !more_is_said_of_a_foot() && !another_is_named(*act, feet);
     if (!is_clear) return add(TurnClause{there});
     take_where_it_is(there, feet);
+  }
+
+  /// "Both blocks off" of the two feet that carry one from before, while no foot was spoken of.
+  bool takes_both_that_carry_it() {
+    const bool is_both = said_as_a<BothFeetNamed>(line_.clauses[at_]) != nullptr;
+    if (!is_both || !draft_.turn.feet.empty() || at_ + 1 == line_.clauses.size()) return false;
+    const auto* act = said_as_a<ActionSaid>(line_.clauses[at_ + 1]);
+    if (act == nullptr) return false;
+    ActionSaid there = *act;
+    there.all = true;
+    const FootSet feet = feet_that_carry_it(draft_, there, past_);
+    if (feet.count() != 2) return false;
+    ++at_;
+    if (more_is_said_of_a_foot() || another_is_named(*act, feet)) {
+      --at_;
+      return false;
+    }
+    there.all = false;
+    take_where_it_is(there, feet);
+    return true;
   }
 
   void take_where_it_is(const ActionSaid& act, const FootSet& feet) {

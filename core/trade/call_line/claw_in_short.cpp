@@ -47,4 +47,9 @@ std::optional<Claw> claw_in_short(std::span<const Token> tokens, std::size_t at,
   return means_more || may_lead_on ? std::nullopt : claw;
 }
 
+bool is_claw(std::span<const Token> tokens, std::size_t at, const Language& language) {
+  const Phrase* phrase = language.longest_match(tokens, at).phrase;
+  return phrase != nullptr && phrase->kind == TermKind::claw;
+}
+
 }  // namespace evenclaw

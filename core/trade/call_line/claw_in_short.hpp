@@ -16,4 +16,7 @@ namespace evenclaw {
 std::optional<Claw> claw_in_short(std::span<const Token> tokens, std::size_t at, Spot spot,
                                   const LineBuilder& said, const Language& language);
 
+/// A claw in full stands there.
+bool is_claw(std::span<const Token> tokens, std::size_t at, const Language& language);
+
 }  // namespace evenclaw

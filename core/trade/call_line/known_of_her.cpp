@@ -340,12 +340,16 @@ Result<PutPlainly> put_plainly(const TurnDraft& draft, const KnownSaid& said, co
   return PutPlainly{};
 }
 
+bool concerns_one_from_before(ActionKind act) {
+  const std::optional<FixtureSaid> told = fixture_said(act);
+  return told && (is_off_after(told->step) || told->step == FixtureStep::left_on ||
+                  told->step == FixtureStep::not_known || act == ActionKind::block_refitted);
+}
+
 FootSet feet_that_carry_it(const TurnDraft& draft, const ActionSaid& said, const KnownPast& past) {
   const std::optional<FixtureSaid> told = fixture_said(said.action.kind);
-  const bool is_from_before =
-      told && (is_off_after(told->step) || told->step == FixtureStep::left_on ||
-               told->step == FixtureStep::not_known);
-  if (!is_from_before || said.whole_cow || !draft.feet_named.empty()) return {};
+  if (!concerns_one_from_before(said.action.kind) || said.whole_cow || !draft.feet_named.empty())
+    return {};
   const FootSet feet = carrying(past, told->fixture);
   if (feet.count() == 1) return feet;
   return said.all ? carrying_from_before(past, told->fixture) : FootSet{};

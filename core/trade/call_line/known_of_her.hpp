@@ -15,6 +15,9 @@
 
 namespace evenclaw {
 
+/// It became of a wrap or block that was on: off, still on, not known, refitted.
+bool concerns_one_from_before(ActionKind act);
+
 /// Her rows, and at which visit she stands in the crush.
 struct KnownPast {
   const Rows& rows;

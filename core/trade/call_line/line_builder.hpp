@@ -80,7 +80,11 @@ class LineBuilder {
   void say_trimmed(const Term& trimmed);
   void say_rest_fine(const Term& words);
   void say_walks_sound(const Term& words);
+
   // Acts, times and measures.
+  /// A claw stands right behind the act that comes next: one before it is of what stands there.
+  void expect_claw_behind(bool stands_there) { claw_stands_behind_ = stands_there; }
+
   void open_act(const Term& act);
   void open_block_of(const Term& material);
   void open_mark_of(const Term& material);
@@ -207,10 +211,11 @@ class LineBuilder {
   std::vector<PlacedFault> faults_;
   std::optional<std::size_t> open_;  // index of the finding, act or measure spoken of
   std::vector<Term> loose_;
-  bool takes_back_ = false;      // "no, no": the finding or act that follows was not there
-  bool finds_instead_ = false;   // "no, sole ulcer"
-  bool says_only_ = false;       // "no, only": the foot that follows alone
-  bool loose_is_glued_ = false;  // the claw stood right behind a finding, without a separator
+  bool takes_back_ = false;          // "no, no": the finding or act that follows was not there
+  bool finds_instead_ = false;       // "no, sole ulcer"
+  bool says_only_ = false;           // "no, only": the foot that follows alone
+  bool loose_is_glued_ = false;      // the claw stood right behind a finding, without a separator
+  bool claw_stands_behind_ = false;  // "LH SU outside block inside"
   std::optional<Separator> before_paused_;  // of what is loose, behind an act and before a comma
   Separator since_open_ = Separator::none;
   std::string_view said_of_finding_;  // the lesion or detail said last

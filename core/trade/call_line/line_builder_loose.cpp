@@ -130,8 +130,12 @@ void LineBuilder::open_with_claw(TurnClause item, const Term& from) {
   if (before_paused_) add_loose_to(open_item());
   const bool has_loose_claw = !loose_.empty() && loose_.back().kind == TermKind::claw;
   if (has_loose_claw && awaits_claw(item)) {
-    if (loose_is_glued_ && loose_.size() == 1) {
+    const bool is_glued = loose_is_glued_ && loose_.size() == 1;
+    const bool has_its_own = claw_stands_behind_ && std::holds_alternative<ActionSaid>(item);
+    if (is_glued && !has_its_own) {
       refuse_unclear_claw();
+    } else if (is_glued) {
+      // "LH SU outside block inside": each has its own.
     } else {
       claw = loose_.back();
       loose_.pop_back();

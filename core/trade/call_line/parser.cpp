@@ -18,6 +18,7 @@
 #include "core/trade/call_line/off_together.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
 #include "core/trade/call_line/said_date.hpp"
+#include "core/trade/call_line/score_right.hpp"
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/call_line/time_right.hpp"
 #include "core/trade/call_line/trap.hpp"
@@ -95,8 +96,10 @@ class Parser {
     if (const std::size_t count = free_words_here()) return text_term(count);
     const bool may_come_off = spot_ == Spot::wrap || spot_ == Spot::block;
     if (may_come_off && tells_when_it_comes_off(tokens_, at_, builder_, language_)) {
-      return unsaid_off();
+      return unsaid(TermKind::off);
     }
+    if (spot_ == Spot::correction && is_score(tokens_, at_, text_, language_))
+      return unsaid(TermKind::mobility);
     if (const auto claw = claw_in_short(tokens_, at_, spot_, builder_, language_)) {
       return term_of(TermKind::claw, 1, static_cast<int>(*claw));
     }
@@ -112,19 +115,16 @@ class Parser {
     return term;
   }
 
-  [[nodiscard]] Term unsaid_off() const {
-    Term off = term_of(TermKind::off, 1);
-    off.said = {};
-    off.token_count = 0;
-    return off;
+  [[nodiscard]] Term unsaid(TermKind kind) const {
+    Term term = term_of(kind, 1);
+    term.said = {};
+    term.token_count = 0;
+    return term;
   }
 
   [[nodiscard]] Term zone_term(std::size_t count, const Token& number) const {
-    int zone = 0;
-    for (const char digit : text_.substr(number.offset, number.length)) {
-      zone = zone * 10 + (digit - '0');
-    }
-    return term_of(TermKind::zone, count, zone);
+    const std::string_view digits = text_.substr(number.offset, number.length);
+    return term_of(TermKind::zone, count, whole_number(digits, digits.size()).value_or(0));
   }
 
   [[nodiscard]] Term unphrased_term() const {
@@ -203,6 +203,7 @@ class Parser {
     for (Spot spot = spot_; spot != step.from; spot = facts_of(spot).otherwise) {
       if (const Act leave = facts_of(spot).leave) (builder_.*leave)(term);
     }
+    builder_.expect_claw_behind(is_claw(tokens_, at_ + term.token_count, language_));
     if (step.act != nullptr) (builder_.*step.act)(term);
     spot_before_ = spot_;
     spot_ = step.to;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <variant>
 
+#include "core/trade/call_line/known_of_her.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -18,9 +19,7 @@ bool is_a(const PlacedClause& placed) {
 bool tells_of_one_from_before(const PlacedClause& placed) {
   const auto* said = std::get_if<TurnClause>(&placed.clause);
   const auto* act = said == nullptr ? nullptr : std::get_if<ActionSaid>(said);
-  const std::optional<FixtureSaid> told =
-      act == nullptr || act->whole_cow ? std::nullopt : fixture_said(act->action.kind);
-  return told && (is_off_after(told->step) || told->step == FixtureStep::left_on);
+  return act != nullptr && !act->whole_cow && concerns_one_from_before(act->action.kind);
 }
 
 bool says_nothing_found(const PlacedClause& placed) {

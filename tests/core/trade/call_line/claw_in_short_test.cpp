@@ -16,6 +16,16 @@ TEST_CASE("in and out are claws behind a lesion, a block or its comma") {
   CHECK(printed({"412 LH block in, wood, off 28d"}) == "412 // LH block on wood inside, off 28d");
 }
 
+TEST_CASE("a claw before a block that has its own is of the lesion before") {
+  CHECK(printed({"412 LH SU outside block inside"}) ==
+        "412 // LH outside sole ulcer; block on inside");
+  CHECK(printed({"412 LH SU outside opened outside"}) ==
+        "412 // LH outside sole ulcer; opened outside");
+  CHECK_FALSE(faults_of("LH SU outside block").empty());
+  CHECK_FALSE(faults_of("LH SU outside block, inside").empty());
+  CHECK_FALSE(faults_of("LH SU outside bruise inside").empty());
+}
+
 TEST_CASE("in leads on to a place or a time and is no claw then") {
   CHECK(printed({"412 LH thin sole in the middle"}) == "412 // LH thin sole middle of the sole");
   CHECK(printed({"412 LH SU; see again in 3 weeks"}) == "412 // LH sole ulcer; see again 21d");

@@ -26,6 +26,13 @@ TEST_CASE("a block told to be off without its foot is left to her past when the 
   CHECK(is_her_turn("301 wrap off; rest fine"));
 }
 
+TEST_CASE("a block refitted, or of which nobody knows, is left to her past as well") {
+  CHECK(is_her_turn("301 block refitted; rest fine"));
+  CHECK(is_her_turn("301 routine; block don't know; rest fine"));
+  CHECK(is_her_turn("301 recheck; both blocks off"));
+  CHECK_FALSE(is_read("301 block again inside; rest fine"));
+}
+
 TEST_CASE("alone, or with what only news tells, it is news of her") {
   CHECK_FALSE(is_her_turn("301 block gone"));
   CHECK_FALSE(is_her_turn("301 block gone, walks all right"));
