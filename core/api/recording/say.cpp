@@ -18,6 +18,7 @@
 #include "core/api/recording/lifted_before.hpp"
 #include "core/api/recording/near_cows.hpp"
 #include "core/api/recording/new_one_off.hpp"
+#include "core/api/recording/news_in_doubt.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/reader.hpp"
 #include "core/api/recording/refused_cow.hpp"
@@ -169,7 +170,12 @@ Outcome RecordingState::take_said(std::string_view text) {
     book_.answers.add(ReplyKind::mark, "no cow is in the crush");
     return Done{};
   }
-  if (!line) return refuse_for(text, line.faults());
+  if (!line) {
+    const auto sure = ask_of_news_in_doubt(book_, crush_, text, context());
+    if (!sure) return sure.faults();
+    if (*sure) return (*sure)->empty() ? Outcome(Done{}) : take_said(**sure);
+    return refuse_for(text, line.faults());
+  }
   return take_understood(*std::move(line), text);
 }
 
