@@ -156,8 +156,14 @@ std::set<EntryId> ids_of(const std::vector<TurnRow>& turns) {
   return ids;
 }
 
-/// Every Stop of other visits that was left unanswered, not too long ago.
-Result<std::vector<EarlierStop>> unanswered_stops(Store& store, const VisitRow& visit) {
+/// Every Stop of other visits that was left unanswered, not too long ago. Bodies are read only of
+/// visits with a turn that was stopped: `turns` are all of that time.
+Result<std::vector<EarlierStop>> unanswered_stops(Store& store, const VisitRow& visit,
+                                                  const std::vector<TurnRow>& turns) {
+  std::set<EntryId> stopped;
+  for (const TurnRow& turn : turns) {
+    if (turn.stops > 0) stopped.insert(turn.turn);
+  }
   std::vector<DoubtRow> doubts;
   Faults faults;
   fill(doubts, faults, store, visit.herd,
@@ -167,17 +173,18 @@ Result<std::vector<EarlierStop>> unanswered_stops(Store& store, const VisitRow& 
   if (!faults.empty()) return faults;
   std::map<VisitId, std::map<EntryId, const DoubtRow*>> asked;
   for (const DoubtRow& row : doubts) {
-    if (row.visit != visit.visit) asked[row.visit].emplace(row.turn, &row);
+    const bool is_meant = row.visit != visit.visit && stopped.count(row.turn) > 0;
+    if (is_meant) asked[row.visit].emplace(row.turn, &row);
   }
   std::vector<EarlierStop> stops;
-  for (const auto& [other, turns] : asked) {
+  for (const auto& [other, of_it] : asked) {
     std::set<EntryId> ids;
-    for (const auto& [turn, doubt] : turns) ids.insert(turn);
+    for (const auto& [turn, doubt] : of_it) ids.insert(turn);
     const auto warnings = warnings_of(store, visit.herd, other, ids);
     if (!warnings) return warnings.faults();
     for (const auto& [turn, shown] : *warnings) {
       const bool is_open = shown.warning.rank == Rank::stop && shown.decision.empty();
-      const DoubtRow& doubt = *turns.at(turn);
+      const DoubtRow& doubt = *of_it.at(turn);
       if (is_open) stops.push_back({doubt.cow, turn, doubt.day, shown.warning, false});
     }
   }
@@ -391,7 +398,7 @@ Result<std::vector<EarlierStop>> signs_without_stop(Store& store, const VisitRow
 
 Outcome add_earlier_stops(VisitSheetInput& input, Store& store, const std::vector<TurnRow>& turns) {
   const VisitRow& visit = input.visit;
-  auto unsettled = unanswered_stops(store, visit);
+  auto unsettled = unanswered_stops(store, visit, turns);
   if (!unsettled) return unsettled.faults();
   const auto gone_past = stops_gone_past(store, visit, turns);
   if (!gone_past) return gone_past.faults();
