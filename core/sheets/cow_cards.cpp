@@ -140,8 +140,11 @@ Card card_of(const CowSeen& cow, const VisitView& view) {
   if (cow.in_crush || !cow.feet.empty()) {
     const std::vector<TermLine> of_feet = foot_lines(cow, view);
     card.lines.insert(card.lines.end(), of_feet.begin(), of_feet.end());
-    card.figure = track_figure(track_of(cow, view.input.visit.day, todays_feet),
-                               view.names.in_text(cow.cow), view.wording);
+    const Track track = track_of(cow, view.input.visit.day, todays_feet);
+    // The words tell of feet that show nothing, and a list of many cows is to stay short.
+    if (shows_something(track)) {
+      card.figure = track_figure(track, view.names.in_text(cow.cow), view.wording);
+    }
   }
   add_whole_cow(card.lines, cow, view);
   return card;

@@ -41,6 +41,9 @@ constexpr double half_a_dot = 0.6;
 constexpr double track_width = 38;
 constexpr double track_height = 31;
 constexpr double track_scale = 0.8;
+// Of one pair of feet; the hinds begin where the fronts end.
+constexpr double pair_height = 17.5;
+constexpr double hinds_top = track_height - pair_height;
 
 /// Where one print stands in the drawing.
 struct PrintAt {
@@ -176,8 +179,7 @@ constexpr PrintAt print_at(Foot foot) {
   return {};
 }
 
-Label foot_letters(Foot foot) {
-  const PrintAt at = print_at(foot);
+Label foot_letters(Foot foot, const PrintAt& at) {
   const double x = at.is_left ? 0.2 : track_width - 0.2;
   return {{x, at.centre.y + 3.2},
           std::string(word_of(foot)),
@@ -185,6 +187,30 @@ Label foot_letters(Foot foot) {
           at.is_left ? Anchor::start : Anchor::end,
           false,
           Ink::black};
+}
+
+bool shows_something(const ClawMark& mark) {
+  return mark.found || mark.may_be_here || mark.block != Fitted::no || mark.earlier > 0;
+}
+
+bool shows_something(const FootMark& mark) {
+  const bool on_skin = mark.skin_between || mark.skin_behind || mark.skin_in_front;
+  const bool on_claws = shows_something(mark.outside) || shows_something(mark.inside);
+  return on_claws || on_skin || mark.wrap != Fitted::no || mark.skin_earlier > 0;
+}
+
+/// Those drawn: the pair of which something is to be shown, both pairs where it is of both or none.
+FootSet feet_drawn(const Track& track) {
+  FootSet feet;
+  for (const FootSet& pair : {front_feet, hind_feet}) {
+    const bool shows = std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+      return pair.has(foot) && shows_something(mark_of(track, foot));
+    });
+    for (const Foot foot : all_feet) {
+      if (shows && pair.has(foot)) feet.add(foot);
+    }
+  }
+  return feet.empty() ? four_feet : feet;
 }
 
 /// Says in words what a drawing shows, foot by foot.
@@ -278,15 +304,28 @@ std::vector<KeyItem> key_items() {
 
 }  // namespace
 
+bool shows_something(const Track& track) {
+  return std::any_of(track.begin(), track.end(),
+                     [](const FootMark& mark) { return shows_something(mark); });
+}
+
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording) {
-  Drawing drawing{track_width, track_height, {}};
-  add_way(drawing, print_at(Foot::lf).centre, print_at(Foot::lh).centre);
-  add_way(drawing, print_at(Foot::rf).centre, print_at(Foot::rh).centre);
+  const FootSet drawn = feet_drawn(track);
+  const bool is_whole = drawn == four_feet;
+  const double top = drawn.has(Foot::lf) ? 0 : hinds_top;
+  Drawing drawing{track_width, is_whole ? track_height : pair_height, {}};
+  if (is_whole) {
+    add_way(drawing, print_at(Foot::lf).centre, print_at(Foot::lh).centre);
+    add_way(drawing, print_at(Foot::rf).centre, print_at(Foot::rh).centre);
+  }
   TrackWords words(wording);
   for (const Foot foot : all_feet) {
-    add_print(drawing, print_at(foot), mark_of(track, foot));
-    drawing.marks.emplace_back(foot_letters(foot));
     words.add(foot, mark_of(track, foot));
+    if (!drawn.has(foot)) continue;
+    PrintAt at = print_at(foot);
+    at.centre.y -= top;
+    add_print(drawing, at, mark_of(track, foot));
+    drawing.marks.emplace_back(foot_letters(foot, at));
   }
   return {std::move(drawing),
           wording.say(TrackSaying::feet_of, {{"cow", cow}}) + ' ' + words.text(), ""};

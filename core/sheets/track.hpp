@@ -47,8 +47,12 @@ inline const FootMark& mark_of(const Track& track, Foot foot) {
   return track[static_cast<std::size_t>(foot)];
 }
 
-/// Her four feet, 38 by 31 mm; the label says the same in words. `cow` as she is named there. Its
-/// figures are 2.5 mm high where a page shows it 27 mm wide.
+/// Something was found on one of her feet, is on it, or was there before.
+bool shows_something(const Track& track);
+
+/// Her four feet, 38 by 31 mm; the two fronts or the two hinds alone, half as high, where the
+/// others show nothing. The label says in words what is known of all four. `cow` as she is named
+/// there. Its figures are 2.5 mm high where a page shows it 27 mm wide.
 Figure track_figure(const Track& track, const std::string& cow, const Wording& wording);
 
 /// One row that shows what each sign means, as wide as a page.

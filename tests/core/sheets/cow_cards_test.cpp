@@ -103,10 +103,34 @@ TEST_CASE("acts that concern the whole cow stand under the cow") {
   CHECK(holds(cards_text(day.input()), "The cow: Vet asked for and farmer told."));
 }
 
-TEST_CASE("only cows that were handled have their feet drawn") {
-  for (const Block& block : cow_by_cow(view_of(day_with_doubts(), english_wording()))) {
-    const Card* card = std::get_if<Card>(&block);
-    if (card != nullptr) CHECK(card->figure.has_value() == (card->label != "620"));
+TEST_CASE("feet are drawn of a cow on whose feet something was found or is") {
+  const struct {
+    const char* name;
+    void (*say)(InventedDay&);
+    bool is_drawn;
+  } rows[] = {{"a lesion",
+               [](InventedDay& day) {
+                 day.found({Foot::lh, Claw::outside, Lesion::su});
+               },
+               true},
+              {"a wrap of before",
+               [](InventedDay& day) { day.put_on(Fixture::wrap, Foot::lh, Claw::none, 7); }, true},
+              {"a lesion of before",
+               [](InventedDay& day) {
+                 day.earlier({Foot::lh, Claw::outside, Lesion::su}, 7);
+               },
+               true},
+              {"nothing", [](InventedDay&) {}, false}};
+
+  for (const auto& row : rows) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412").note = "runs with the dry cows";
+    day.rest_fine();
+    row.say(day);
+    for (const Block& block : cow_by_cow(view_of(day.input(), english_wording()))) {
+      const Card* card = std::get_if<Card>(&block);
+      if (card != nullptr) CHECK_MESSAGE(card->figure.has_value() == row.is_drawn, row.name);
+    }
   }
 }
 

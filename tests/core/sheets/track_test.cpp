@@ -59,6 +59,7 @@ TEST_CASE("left feet lie left and hind feet behind, as she walks away") {
   Point at[4];
   for (int i = 0; i < 4; ++i) {
     Track track = all_lifted();
+    for (FootMark& mark : track) mark.wrap = Fitted::yes;
     mark_of(track, feet[i]).outside.found = true;
     const auto points = filled(track_figure(track, "412", words));
     REQUIRE(points.size() == 1);
@@ -197,6 +198,45 @@ TEST_CASE("every mark keeps within its drawing") {
       }
     }
   }
+}
+
+TEST_CASE("only the pair of feet that shows something is drawn, and told of are all four") {
+  const struct {
+    Foot foot;
+    const char* drawn;
+    const char* not_drawn;
+  } rows[] = {{Foot::lh, "RH", "LF"}, {Foot::rf, "LF", "RH"}};
+
+  for (const auto& row : rows) {
+    Track track = all_lifted();
+    mark_of(track, row.foot).outside = {true, false, Fitted::yes, 12};
+    mark_of(track, row.foot).skin_earlier = 2;
+    mark_of(track, Foot::rh).state = FootState::not_lifted;
+    const Figure figure = track_figure(track, "412", words);
+    CHECK(figure.drawing.height < 18);
+    CHECK(labels_of(figure, row.drawn) == 1);
+    CHECK(labels_of(figure, row.not_drawn) == 0);
+    CHECK(figure.label.find("right hind thin, not lifted") != std::string::npos);
+    for (const DrawingMark& mark : figure.drawing.marks) {
+      if (const auto* label = std::get_if<Label>(&mark)) {
+        CHECK(label->at.y <= figure.drawing.height);
+      }
+    }
+    for (const Path& path : paths_of(figure)) {
+      for (const PathStep& step : path.steps) {
+        const bool is_within = step.to.y >= 0 && step.to.y <= figure.drawing.height;
+        CHECK((step.kind == StepKind::close || is_within));
+      }
+    }
+  }
+}
+
+TEST_CASE("feet on which nothing was found and nothing is on show nothing") {
+  Track track = all_lifted();
+  mark_of(track, Foot::lf).state = FootState::not_lifted;
+  CHECK_FALSE(shows_something(track));
+  mark_of(track, Foot::lf).inside.earlier = 1;
+  CHECK(shows_something(track));
 }
 
 }  // namespace evenclaw
