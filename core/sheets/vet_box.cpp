@@ -46,7 +46,8 @@ void add_warnings(NoticeItem& item, const VetCall& call, const VisitView& view, 
   if (!call.is_of_today) return;
   for (const Warning* stop : stops) {
     const bool is_there = stop->foot == call.foot;
-    if (is_there && !is_told_by_sign(view, cow, *stop)) item.lines.push_back({strong(stop->words)});
+    if (is_there && !is_told_by_sign(view, cow, *stop))
+      item.lines.push_back({strong(as_sentence(stop->words))});
   }
 }
 
@@ -66,7 +67,7 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
       item.lines.push_back({strong(as_sentence(who_has_her_and_authority(*left, view)))});
     }
     item.lines.push_back(
-        {strong(capitalised(where_called(call, wording))), plain(", " + call.why)});
+        {strong(capitalised(where_called(call, wording))), plain(as_sentence(", " + call.why))});
     if (seen != nullptr) add_warnings(item, call, view, *seen, stops);
     const std::string when = when_to_ring(call);
     const bool is_last_of_day = i + 1 == calls.size() || when_to_ring(calls[i + 1]) != when;
@@ -91,7 +92,7 @@ std::vector<NoticeItem> asked_items(const VisitView& view) {
     if (!is_sign && !names_the_vet(asked.words)) continue;
     const std::string ask = is_sign ? wording.say(Saying::ask_what_was_meant)
                                     : wording.say(BoxSaying::ask_what_vet_is_to_see);
-    items.push_back({asked.cow, {{plain(asked.words)}, {plain(as_sentence(ask))}}});
+    items.push_back({asked.cow, {{plain(as_sentence(asked.words))}, {plain(as_sentence(ask))}}});
   }
   return items;
 }

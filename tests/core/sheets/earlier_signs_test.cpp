@@ -103,7 +103,7 @@ TEST_CASE("an earlier sign stands in the vet's box with its day, though nobody s
   const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
   CHECK_MESSAGE(holds(text,
                       "# 412  Left front, seen Tue 17 Nov, and nobody said since what is there: "
-                      "blisters\n"),
+                      "blisters.\n"),
                 text);
 }
 
@@ -132,7 +132,7 @@ TEST_CASE("earlier signs that may be notifiable are told first and go with a cow
     const std::string text = text_of(farmers_page(view_of(day.input(), english_wording())));
     CHECK_MESSAGE(text.find("# COULD BE NOTIFIABLE") < text.find("# VET TODAY"), text);
     CHECK_MESSAGE(holds(text, row.told), text);
-    CHECK_MESSAGE(holds(text, "nobody said since what is there: fever and sore mouth\n"), text);
+    CHECK_MESSAGE(holds(text, "nobody said since what is there: fever and sore mouth.\n"), text);
   }
 }
 

@@ -17,7 +17,7 @@ std::string vet_box_text(const VisitSheetInput& input) {
 
 TEST_CASE("the vet's box says cow, leg, what and when") {
   CHECK(holds(vet_box_text(three_cow_day()),
-              "# VET TODAY\n# 412  Left hind, outside claw: white line abscess, heel, bad (WLA)\n"
+              "# VET TODAY\n# 412  Left hind, outside claw: white line abscess, heel, bad (WLA).\n"
               "#      Ring today; vet asked for.\n"));
 }
 
@@ -37,7 +37,7 @@ TEST_CASE("a foot for the vet that was not lifted is not called fine") {
   day.turn("412");
   day.foot(Foot::lh, FootState::not_lifted);
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(vet_box_text(day.input()), "Left hind, not lifted\n"));
+  CHECK(holds(vet_box_text(day.input()), "Left hind, not lifted.\n"));
 }
 
 TEST_CASE("a vet asked for at an earlier visit and not come is late") {
@@ -61,7 +61,7 @@ TEST_CASE("of a vet asked for earlier it is told what was there then") {
   day.input().vet_asked_before.push_back({task.task, "toe ulcer"});
   CHECK(holds(vet_box_text(day.input()),
               "Left hind, the vet was asked for on Tue 17 Nov for toe ulcer; nobody said since "
-              "whether he came\n"));
+              "whether he came.\n"));
 }
 
 TEST_CASE("the vet asked for again for the same foot is rung once, as late as he was") {
@@ -76,7 +76,7 @@ TEST_CASE("the vet asked for again for the same foot is rung once, as late as he
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text,
               "Right hind, inside claw: swelling (SW); the vet was asked for on Tue 17 Nov; nobody "
-              "said since whether he came\n"));
+              "said since whether he came.\n"));
   CHECK(holds(text, "Late, was due by Tue 17 Nov; ring today."));
   CHECK_FALSE(holds(text, "Right hind, the vet"));
 }
@@ -94,7 +94,7 @@ TEST_CASE("what to leave alone stands in the box, and its status once below all 
   day.found({Foot::rh, Claw::outside, Lesion::tn});
   const std::string text = vet_box_text(day.input());
   const std::string status = "What to leave alone until then: common practice, no source.";
-  CHECK(holds(text, "# 513  Right hind, outside claw: toe necrosis (TN)\n"));
+  CHECK(holds(text, "# 513  Right hind, outside claw: toe necrosis (TN).\n"));
   CHECK(holds(text, "Leave that foot alone until the vet has seen it.\n"));
   CHECK(holds(text, status));
   CHECK(text.find(status) == text.rfind(status));
@@ -121,11 +121,11 @@ TEST_CASE("pain relief that was asked for is told of in the vet's box") {
   day.task("710", TaskKind::vet, Owner::vet, 0).rule = "pain-relief";
   CHECK(holds(vet_box_text(day.input()),
               "# 710  The cow, pain relief asked for; left hind, outside claw: sole haemorrhage, "
-              "slight (SH)\n"));
+              "slight (SH).\n"));
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   const std::string both = vet_box_text(day.input());
-  CHECK(holds(both, "The cow, pain relief asked for\n"));
-  CHECK(holds(both, "Left hind, outside claw: sole haemorrhage, slight (SH)\n"));
+  CHECK(holds(both, "The cow, pain relief asked for.\n"));
+  CHECK(holds(both, "Left hind, outside claw: sole haemorrhage, slight (SH).\n"));
 }
 
 TEST_CASE("pain relief asked for says nothing of a sign of which nobody asked for the vet") {
@@ -135,8 +135,8 @@ TEST_CASE("pain relief asked for says nothing of a sign of which nobody asked fo
   day.did({ActionKind::pain_relief_asked});
   day.task("710", TaskKind::vet, Owner::vet, 0).rule = "pain-relief";
   const std::string text = vet_box_text(day.input());
-  CHECK(holds(text, "The cow, pain relief asked for\n"));
-  CHECK(holds(text, "Left hind, bleeding that does not stop\n"));
+  CHECK(holds(text, "The cow, pain relief asked for.\n"));
+  CHECK(holds(text, "Left hind, bleeding that does not stop.\n"));
   CHECK(holds(text, "Ring today; vet not asked for yet.\n"));
 }
 
@@ -149,7 +149,7 @@ TEST_CASE("pain relief asked for at an earlier visit is told of as what is still
   task.rule = "pain-relief";
   CHECK(holds(vet_box_text(day.input()),
               "The cow, pain relief was asked for on Tue 17 Nov; nobody said since whether she got "
-              "any\n"));
+              "any.\n"));
 }
 
 TEST_CASE("a sign of which nobody asked for the vet stands in the box, whatever the check did") {
@@ -164,24 +164,24 @@ TEST_CASE("a sign of which nobody asked for the vet stands in the box, whatever 
        [](InventedDay& day) {
          day.did({ActionKind::blisters, Foot::lf});
        },
-       "Left front, blisters\n"},
-      {"fever", [](InventedDay& day) { day.did({ActionKind::fever}); }, "The cow, fever\n"},
+       "Left front, blisters.\n"},
+      {"fever", [](InventedDay& day) { day.did({ActionKind::fever}); }, "The cow, fever.\n"},
       {"swelling, claw not called",
        [](InventedDay& day) {
          day.found({Foot::lh, Claw::not_called, Lesion::sw});
        },
-       "Left hind, swelling (SW)\n"},
+       "Left hind, swelling (SW).\n"},
       {"pus",
        [](InventedDay& day) {
          day.did({ActionKind::pus_above, Foot::rh, Claw::outside});
        },
-       "Right hind, pus above the coronet, outside claw\n"},
+       "Right hind, pus above the coronet, outside claw.\n"},
       {"fall in the words why she was let out",
        [](InventedDay& day) {
          day.last_turn().end = TurnEnd::unfinished;
          day.last_turn().end_reason = "went down";
        },
-       "The cow, not finished: went down\n"}};
+       "The cow, not finished: went down.\n"}};
   for (const Row& row : rows) {
     CAPTURE(row.name);
     InventedDay day("Hollow Meadow");
@@ -207,8 +207,8 @@ TEST_CASE(
               "# COULD BE NOTIFIABLE\n# 412 and 513: nobody and nothing leaves the farm before"));
   CHECK(holds(text_of(called_to(view)), "- Could be notifiable: nobody and nothing leaves"));
   const std::string text = vet_box_text(day.input());
-  CHECK(holds(text, "# VET TODAY\n# 412  The cow, fever\n"));
-  CHECK(text.find("# 412") < text.find("# 513  Left front, blisters\n"));
+  CHECK(holds(text, "# VET TODAY\n# 412  The cow, fever.\n"));
+  CHECK(text.find("# 412") < text.find("# 513  Left front, blisters.\n"));
   CHECK(text.find("# 513") < text.find("# 77  Left hind, bleeding"));
 }
 
@@ -218,7 +218,7 @@ TEST_CASE("how a cow came stands beside what could be notifiable of her") {
   day.did({ActionKind::fever});
   day.did({ActionKind::sore_mouth});
   CHECK(holds(vet_box_text(day.input()),
-              "# 412  The cow, fever and sore mouth, came lame on right hind\n"));
+              "# 412  The cow, fever and sore mouth, came lame on right hind.\n"));
 }
 
 TEST_CASE("of one cow what is most urgent is read first") {
@@ -229,7 +229,7 @@ TEST_CASE("of one cow what is most urgent is read first") {
   day.did({ActionKind::bleeding, Foot::rh});
   const std::string text = vet_box_text(day.input());
   CAPTURE(text);
-  CHECK(holds(text, "# 412  Right hind, bleeding that does not stop\n"));
+  CHECK(holds(text, "# 412  Right hind, bleeding that does not stop.\n"));
   CHECK(text.find("Right hind") < text.find("Left front"));
 }
 
@@ -241,7 +241,7 @@ TEST_CASE("a line nobody understood that may tell of a sign is asked about in th
   CAPTURE(text);
   CHECK(holds(text,
               "# 331  The cow, not finished: \"331 foo bar blisters everywhere\" was not "
-              "understood\n"));
+              "understood.\n"));
   CHECK(holds(text, "#      Ask the trimmer today what was meant;"));
 }
 

@@ -44,7 +44,7 @@ InventedDay day_with_fall(const std::string& decision = {}) {
 TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her page") {
   InventedDay day = day_with_fall();
   CHECK(holds(box_text(day.input()),
-              "# VET TODAY\n# 412  The cow, went down in the crush\n"
+              "# VET TODAY\n# 412  The cow, went down in the crush.\n"
               "#      Ring today; nobody answered, and the vet is not asked for yet.\n"
               "#      Let her be: no more work on her feet today.\n"));
   CHECK(holds(page_text(day.input()), "- 412: The cow, went down in the crush.\n"));
@@ -52,7 +52,7 @@ TEST_CASE("a Stop for the vet that nobody answered stands in her box and on her 
 
 TEST_CASE("who goes ahead takes no sign out of the box: it stays until the vet is asked for") {
   CHECK(holds(box_text(day_with_fall("go ahead").input()),
-              "# 412  The cow, went down in the crush\n"
+              "# 412  The cow, went down in the crush.\n"
               "#      Ring today; gone ahead anyway, and the vet is not asked for yet.\n"));
   InventedDay asked = day_with_fall("go ahead");
   asked.did({ActionKind::vet});
@@ -88,7 +88,7 @@ TEST_CASE("a toe far too short stands in the box with its length, and that no mo
   warning.foot = Foot::lh;
   warning.claw = Claw::outside;
   CHECK(holds(box_text(day.input()),
-              "# 412  Left hind, outside claw, toe length 68 mm\n"
+              "# 412  Left hind, outside claw, toe length 68 mm.\n"
               "#      Toe 68 mm: no more off.\n"
               "#      Ring today; nobody answered, and the vet is not asked for yet.\n"
               "#      Nothing more comes off that toe."));
@@ -105,7 +105,7 @@ TEST_CASE("an act the law keeps for the vet stands in the box until somebody say
     return box_text(day.input());
   };
   CHECK(holds(day_answered(""),
-              "# 412  Right hind, claw amputated, outside claw\n"
+              "# 412  Right hind, claw amputated, outside claw.\n"
               "#      Surgery is the vet's. Who did it?\n"));
   CHECK(holds(day_answered("RH claw amputated by the vet"), "No vet was asked for"));
 }
@@ -136,13 +136,13 @@ TEST_CASE("a cow stands once in the vet's box, with all that is hers, and one ti
   CHECK(text.find("Ring today") == text.rfind("Ring today"));
   CHECK(holds(text, "Left hind, "));
   CHECK(holds(text, "Right hind, outside claw: toe necrosis (TN)"));
-  CHECK(holds(text, "The cow, went down in the crush\n"));
+  CHECK(holds(text, "The cow, went down in the crush.\n"));
 }
 
 TEST_CASE("a fall is named beside a foot that the vet was asked for") {
   InventedDay day = day_with_fall("412 vet");
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
-  CHECK(holds(box_text(day.input()), "The cow, went down in the crush\n"));
+  CHECK(holds(box_text(day.input()), "The cow, went down in the crush.\n"));
 }
 
 TEST_CASE("a vet due later and a Stop of today each say when") {
@@ -163,7 +163,7 @@ TEST_CASE("a sign of a foot is named beside what was found on it, and of no othe
   day.did({ActionKind::bleeding, Foot::rh});
   day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
   CHECK(holds(box_text(day.input()),
-              "Left hind, pus above the coronet and outside claw: toe ulcer (TU)\n"));
+              "Left hind, pus above the coronet and outside claw: toe ulcer (TU).\n"));
   const std::string page = page_text(day.input());
   CHECK(holds(page, "outside claw, pus above the coronet: 412 left hind\n"));
   CHECK(holds(page, "412: Right hind, bleeding that does not stop; left hind, pus"));

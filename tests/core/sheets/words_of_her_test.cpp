@@ -44,11 +44,11 @@ TEST_CASE(
                [](InventedDay& day) {
                  day.foot(Foot::lh, FootState::unsaid).note = "swollen above the horn";
                },
-               "Left hind, said in a note: swollen above the horn\n"},
+               "Left hind, said in a note: swollen above the horn.\n"},
               {"a note of her", [](InventedDay& day) { day.last_turn().note = "fever"; },
-               "The cow, said in a note: fever\n"},
+               "The cow, said in a note: fever.\n"},
               {"came for", [](InventedDay& day) { day.last_turn().reason_words = "pus"; },
-               "The cow, came for: pus\n"}};
+               "The cow, came for: pus.\n"}};
 
   for (const auto& row : rows) {
     InventedDay day("Hollow Meadow");
