@@ -121,6 +121,7 @@ thead,.by{break-inside:avoid}
 .todo{display:table;width:100%}
 .by{display:table-header-group}
 .tasks{display:table-row-group}
+tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
 .notice.short,.notice li,.tasks li,.card,.writing article,tr,figure,.bullets li{break-inside:avoid}
 p,li{orphans:2;widows:2}
 footer{display:none}

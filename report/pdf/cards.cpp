@@ -54,7 +54,7 @@ Strips card_strips(const Card& card, Typesetter& typesetter) {
     const Across across_figure{column_width - figure_width, figure_width};
     columns.push_back(with_gaps(figure_strips(*card.figure, across_figure, typesetter), 0.5, 0));
   }
-  Strips strips = padded(beside(columns), 1, 1.2);
+  Strips strips = padded(beside(columns), 0.8, 0.8);
   return kept_together(ruled(std::move(strips), whole_column, 0.3, 0));
 }
 

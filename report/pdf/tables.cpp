@@ -103,9 +103,10 @@ Strips table_strips(const Table& table, Typesetter& typesetter) {
   for (std::size_t i = 0; i < table.rows.size(); ++i) {
     Strips strips = row_strips(table, table.rows[i], columns, typesetter);
     for (Strip& strip : strips) strip.head = head;
-    // The last row does not go to a page of its own.
-    const bool is_before_last = i + 2 == table.rows.size();
-    if (is_before_last && !strips.empty()) strips.back().with_next = true;
+    // Neither the first nor the last row stands on a page without another.
+    const bool has_next = i + 1 < table.rows.size();
+    const bool stays = has_next && (i == 0 || i + 2 == table.rows.size());
+    if (stays && !strips.empty()) strips.back().with_next = true;
     all = below(std::move(all), std::move(strips));
   }
   return with_gaps(std::move(all), 2, 2);

@@ -67,8 +67,8 @@ Strips item_strips(const TaskItem& item, const std::string& done_on, Typesetter&
     lines = below(std::move(lines), line_strips(line, done_on, typesetter));
   }
   const Strips label = typesetter.strips({plain(item.label)}, label_style, {0, who_width});
-  Strips strips = padded(beside_on_baseline({label, lines}), 1.2, 0);
-  strips.push_back(rule_below(whole_column, 1.2, 0.2, Ink::grey));
+  Strips strips = padded(beside_on_baseline({label, lines}), 0.9, 0);
+  strips.push_back(rule_below(whole_column, 0.9, 0.2, Ink::grey));
   return kept_together(std::move(strips));
 }
 

@@ -50,9 +50,9 @@ Strips heading_strips(const Heading& heading, bool first, Typesetter& typesetter
   Strips strips = typesetter.strips(runs, heading_style(heading.level), whole_column);
   if (strips.empty()) return strips;
   const bool top_level = heading.level <= 2;
-  if (top_level && !first) strips = ruled(std::move(strips), whole_column, 0.8, 2);
+  if (top_level && !first) strips = ruled(std::move(strips), whole_column, 0.8, 1.5);
   for (Strip& strip : strips) strip.with_next = true;
-  return with_gaps(std::move(strips), top_level ? 5.5 : 4, top_level ? 1.5 : 1);
+  return with_gaps(std::move(strips), top_level ? 4 : 3, 1);
 }
 
 Strips paragraph_strips(const Paragraph& paragraph, Typesetter& typesetter) {
@@ -68,7 +68,7 @@ Strips bullet_strips(const Bullets& bullets, Typesetter& typesetter) {
     if (lines.empty()) continue;
     const Strip mark = bullet_mark();
     lines.front().pieces.insert(lines.front().pieces.end(), mark.pieces.begin(), mark.pieces.end());
-    all = below(std::move(all), with_gaps(kept_together(std::move(lines)), 1.2, 1.2));
+    all = below(std::move(all), with_gaps(kept_together(std::move(lines)), 0.8, 0.8));
   }
   return all;
 }

@@ -47,6 +47,24 @@ TEST_CASE("No page holds the last row of a table alone") {
   }
 }
 
+TEST_CASE("No page holds the first row of a table alone below its heads") {
+  for (int lines = 30; lines < 60; ++lines) {
+    Typesetter typesetter = test::typesetter();
+    Strips strips;
+    for (int line = 0; line < lines; ++line) {
+      strips =
+          below(std::move(strips), paragraph_strips({{plain("what stands above")}}, typesetter));
+    }
+    for (const Page& page : dealt_to_pages(below(strips, table_strips(table_of(6), typesetter)))) {
+      const auto told = test::lines_on(page.pieces);
+      const auto holds = [&](const char* cow) {
+        return std::find(told.begin(), told.end(), cow) != told.end();
+      };
+      CHECK(holds("100") == holds("101"));
+    }
+  }
+}
+
 TEST_CASE("A column set at the end ends under its head") {
   const auto pieces = laid(table_of(1))[0].pieces;
   const auto end_of = [&](const char* text) {
