@@ -173,7 +173,7 @@ class HtmlBody {
   static std::string notice_item(const NoticeItem& item) {
     const std::string lines = paragraphs_of(item.lines);
     if (item.label.empty()) return element("li", element("div", lines, "only"));
-    const std::string_view kind = is_long_label(item.label) ? "label long" : "label";
+    const std::string_view kind = is_long_in_box(item.label) ? "label long" : "label";
     return element("li", element("span", escaped(item.label), kind) + element("div", lines));
   }
 

@@ -335,11 +335,12 @@ std::vector<Block> nothing_held_back(const VisitView& view) {
 std::vector<Block> farmers_page(const VisitView& view) {
   std::vector<Block> blocks = standstill_box(view);
   std::vector<Block> held = withdrawal_box(view);
-  const bool is_none_held = held.empty();
+  const bool is_none_held = held.empty() && withdrawals_over(view).empty();
   append(blocks, std::move(held));
   append(blocks, vet_box(view));
   if (is_none_held) append(blocks, nothing_held_back(view));
   append(blocks, to_do(view));
+  append(blocks, withdrawals_over(view));
   append(blocks, also_said_for_farmer(view));
   append(blocks, settled_since(view));
   append(blocks, stay_near(view));

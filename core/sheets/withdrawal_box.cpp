@@ -200,7 +200,7 @@ bool ends_later(const TaskRow& a, const TaskRow& b) {
   return a.words.find(evening) != std::string::npos && b.words.find(evening) == std::string::npos;
 }
 
-/// The latest end of her milk and that of her meat: treated twice, the later holds.
+/// The latest end of her milk, then that of her meat: treated twice, the later holds.
 std::vector<const TaskRow*> latest_ends(const VisitView& view, CowId cow) {
   std::vector<const TaskRow*> latest;
   for (const TaskRow* task : view.tasks) {
@@ -213,8 +213,9 @@ std::vector<const TaskRow*> latest_ends(const VisitView& view, CowId cow) {
       *same = task;
     }
   }
-  std::stable_sort(latest.begin(), latest.end(),
-                   [](const TaskRow* a, const TaskRow* b) { return a->due < b->due; });
+  std::stable_partition(latest.begin(), latest.end(), [](const TaskRow* task) {
+    return task->rule == milk_withdrawal_rule.slug;
+  });
   return latest;
 }
 
@@ -319,31 +320,57 @@ std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
   return left.half ? words + ", " + half_words(*left.half, wording) : words;
 }
 
-/// Products of which nobody stated a withdrawal, or one half of it, and the cows that got them.
+/// Cows that got the same, of which nobody stated a withdrawal, or one half of it.
+struct CowsAsked {
+  std::vector<std::string> cows;
+  bool are_numbers = true;  // no name is longer than a number
+};
+
+/// Few numbers stand as large as beside what is held back; of many, or of names, the words tell.
+NoticeItem item_of(const std::string& product, const CowsAsked& asked, const Wording& wording) {
+  constexpr std::size_t most_large = 6;  // they share one label as wide as a third of the page
+  const bool are_large = asked.are_numbers && asked.cows.size() <= most_large;
+  const std::string cows = wording.list(asked.cows);
+  if (are_large) return {cows, {{plain(as_sentence(product))}}};
+  return {"", {{plain(capitalised(product) + ": "), strong(cows), plain(".")}}};
+}
+
+/// What the same cows got stands beside their numbers once.
+void add_item(std::vector<NoticeItem>& items, NoticeItem item) {
+  const auto same = std::find_if(items.begin(), items.end(), [&](const NoticeItem& other) {
+    return !item.label.empty() && other.label == item.label;
+  });
+  if (same == items.end()) {
+    items.push_back(std::move(item));
+  } else {
+    std::move(item.lines.begin(), item.lines.end(), std::back_inserter(same->lines));
+  }
+}
+
 std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftToAsk>& left) {
-  std::map<std::string, std::vector<std::string>> cows_by_product;
+  std::map<std::string, CowsAsked> by_product;
   for (const LeftToAsk& one : left) {
     const bool is_of_end = one.half || one.floor.is_open();
     if (is_of_end && is_told_in_item(view, one.cow)) continue;
-    auto& cows = cows_by_product[words_of_unknown(view, one)];
+    CowsAsked& asked = by_product[words_of_unknown(view, one)];
     std::string name = view.names.in_text(one.cow);
     const CowRow* gone = who_left(view, one.cow);
     if (gone != nullptr) name += " (" + who_has_her(*gone, view) + ')';
-    if (cows.empty() || cows.back() != name) cows.push_back(name);
+    asked.are_numbers = asked.are_numbers && name == view.names.number(one.cow);
+    if (asked.cows.empty() || asked.cows.back() != name) asked.cows.push_back(name);
   }
   std::vector<NoticeItem> items;
-  items.reserve(cows_by_product.size());
-  for (const auto& [product, cows] : cows_by_product) {
-    items.push_back(
-        {"", {{plain(capitalised(product) + ": "), strong(view.wording.list(cows)), plain(".")}}});
+  items.reserve(by_product.size());
+  for (const auto& [product, asked] : by_product) {
+    add_item(items, item_of(product, asked, view.wording));
   }
   return items;
 }
 
-void add_under(BoxedNotice& box, const std::string& lead, std::vector<NoticeItem> items) {
-  if (items.empty()) return;
-  if (!box.items.empty()) box.items.push_back({"", {{strong(lead)}}});
-  std::move(items.begin(), items.end(), std::back_inserter(box.items));
+BoxedNotice box_of(Saying title, std::vector<NoticeItem> items, const Wording& wording) {
+  BoxedNotice box{wording.say(title), std::move(items)};
+  box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
+  return box;
 }
 
 }  // namespace
@@ -353,25 +380,40 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   const std::vector<LeftToAsk> left = left_to_ask(view);
   EndsNamed ends = ends_named(view, left);
   std::vector<NoticeItem> not_stated = not_known(view, left);
-  const bool some_held = !ends.held_back.empty();
-  const bool some_told = some_held || !ends.over.empty() || !ends.asked.empty();
-  const bool some_not_stated = !not_stated.empty();
-  if (!some_told && !some_not_stated) return {};
-  std::vector<NoticeItem> asked = std::move(ends.asked);
-  std::move(not_stated.begin(), not_stated.end(), std::back_inserter(asked));
-  BoxedNotice box{
-      wording.say(some_held ? Saying::withdrawal_title : Saying::withdrawal_ask_title), {}, {}};
-  box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
-  add_under(box, "", std::move(ends.held_back));
-  add_under(box, capitalised(wording.say(Saying::withdrawal_ask_line)), std::move(asked));
-  add_under(box, capitalised(wording.say(Saying::its_time_is_over)), std::move(ends.over));
-  if (some_told) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
-  if (some_told && some_not_stated) box.foot.push_back(plain(" "));
-  if (some_not_stated) {
-    box.foot.push_back(
-        plain(wording.say(some_told ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
+  std::vector<Block> boxes;
+  if (!ends.held_back.empty()) {
+    BoxedNotice box = box_of(Saying::withdrawal_title, std::move(ends.held_back), wording);
+    box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
+    boxes.emplace_back(std::move(box));
   }
-  return {std::move(box)};
+  if (ends.asked.empty() && not_stated.empty()) return boxes;
+  const bool some_end = !ends.asked.empty();
+  const bool some_not_stated = !not_stated.empty();
+  std::move(not_stated.begin(), not_stated.end(), std::back_inserter(ends.asked));
+  BoxedNotice box = box_of(Saying::withdrawal_ask_title, std::move(ends.asked), wording);
+  const bool is_told_above = !boxes.empty();
+  if (some_end && !is_told_above) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
+  if (some_not_stated) {
+    if (!box.foot.empty()) box.foot.push_back(plain(" "));
+    box.foot.push_back(
+        plain(wording.say(some_end ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
+  }
+  boxes.emplace_back(std::move(box));
+  return boxes;
+}
+
+std::vector<Block> withdrawals_over(const VisitView& view) {
+  Bullets bullets;
+  for (const NoticeItem& item : ends_named(view, left_to_ask(view)).over) {
+    Runs runs = {strong(item.label)};
+    for (const Runs& line : item.lines) {
+      runs.push_back(plain(" "));
+      for (const Run& run : line) runs.push_back(plain(run.text));
+    }
+    bullets.items.push_back(std::move(runs));
+  }
+  if (bullets.items.empty()) return {};
+  return {Heading{2, view.wording.say(BoxSaying::withdrawals_over_title)}, std::move(bullets)};
 }
 
 }  // namespace evenclaw

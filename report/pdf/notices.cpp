@@ -18,7 +18,7 @@ constexpr double small_box = column_height / 2;
 
 TextStyle label_style(const std::string& label) {
   TextStyle style;
-  style.points = is_long_label(label) ? 13 : 22;
+  style.points = is_long_in_box(label) ? 13 : 22;
   style.strong = true;
   style.line = 1.1;
   return style;
@@ -48,7 +48,7 @@ Strips item_strips(const NoticeItem& item, double label_width, Typesetter& types
   for (const Runs& line : item.lines) {
     lines = below(std::move(lines), typesetter.strips(line, style, across));
   }
-  Strips strips = padded(beside_on_baseline({label, lines}), 1.5, 1.5);
+  Strips strips = padded(beside_on_baseline({label, lines}), 1.1, 1.1);
   return kept_together(ruled(std::move(strips), inside, 0.3, 0));
 }
 

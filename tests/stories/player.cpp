@@ -70,7 +70,9 @@ std::vector<std::string> box_in(const std::string& sheet, const std::string& tit
   for (std::string line; std::getline(all, line);) {
     const bool is_edge = line.rfind("##", 0) == 0;
     if (inside && !is_edge) lines.emplace_back(trimmed(std::string_view(line).substr(1)));
-    inside = inside ? !is_edge : line.rfind("# " + title, 0) == 0;
+    const bool begins = !inside && line.rfind("# " + title, 0) == 0;
+    if (begins && !lines.empty()) lines.emplace_back(trimmed(std::string_view(line).substr(1)));
+    inside = inside ? !is_edge : begins;
   }
   return lines;
 }

@@ -38,12 +38,12 @@ saved 615
 513  Last milk held back: Thu 29 Oct evening; marked with paint.
 Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
-ASK FIRST: no withdrawal was recorded
-Spray (greenmix): 614 and 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
-the marks off afterwards. Where no end is named, no withdrawal time was
-recorded: the label and the vet say how long; make sure before milk or meat is
-sold.
+the marks off afterwards.
+MILK AND MEAT: ASK FIRST
+614 and 615  Spray (greenmix).
+No withdrawal time was recorded. The label and the vet say how long; make sure
+before milk or meat is sold.
 
 ## due 2026-10-28
 due 513: last milk held back: Thu 29 Oct evening; marked with paint (farmer, by 2026-10-29)
@@ -74,9 +74,9 @@ Nobody said that she is marked.
 513  Last milk held back: Thu 29 Oct evening; marked with paint.
 Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
-ASK FIRST: no withdrawal was recorded
-Spray (greenmix): 615.
 The farm keeps milk and meat back as the label or the vet states it, and takes
-the marks off afterwards. Where no end is named, no withdrawal time was
-recorded: the label and the vet say how long; make sure before milk or meat is
-sold.
+the marks off afterwards.
+MILK AND MEAT: ASK FIRST
+615  Spray (greenmix).
+No withdrawal time was recorded. The label and the vet say how long; make sure
+before milk or meat is sold.

@@ -87,6 +87,14 @@ TEST_CASE("what a cow without a number looks like may be parted where her number
   CHECK(holds(html, "<th scope=\"row\" class=\"long\">red heifer</th>"));
 }
 
+TEST_CASE("several short numbers beside a notice are as large as one, a long name is not") {
+  const auto html = [](const char* label) {
+    return to_html(with({BoxedNotice{"VET", {{label, {{plain("ring")}}}}, {}}}));
+  };
+  CHECK(holds(html("116, 124 and 150"), "class=\"label\""));
+  CHECK(holds(html("116 and DE0012345678"), "class=\"label long\""));
+}
+
 TEST_CASE("a short notice stays on one printed page, a long one may be parted") {
   const auto notice = [](int cows) {
     BoxedNotice box{"VET TODAY", {}, {}};

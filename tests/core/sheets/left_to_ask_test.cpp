@@ -34,7 +34,7 @@ TEST_CASE("what was left open before is asked first, with the day it was given")
   InventedDay day("Hollow Meadow");
   given_before(day, "mystery", 7);
   const std::string box = text_of(withdrawal_box(view_of(day.input(), english_wording())));
-  CHECK_MESSAGE(holds(box, "Medicine given (mystery), on Tue 17 Nov: 513."), box);
+  CHECK_MESSAGE(holds(box, "513  Medicine given (mystery), on Tue 17 Nov."), box);
   const std::string near = text_of(stay_near(view_of(day.input(), english_wording())));
   CHECK_MESSAGE(holds(near, "ASK FIRST: no withdrawal was recorded"), near);
 }

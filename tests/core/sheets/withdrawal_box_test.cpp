@@ -52,19 +52,20 @@ TEST_CASE("an end off label below the law's floor is told with the floor, and is
     const char* floor;
     bool is_over_told;
   } rows[] = {
-      {2, 5, 0, "NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
-      {0, 0, 0, "ASK FIRST", "at least 7 days milk and 28 days meat (", false},
-      {2, 5, 7, "ASK FIRST", "at least 7 days milk and 28 days meat (", false},
-      {2, 5, 8, "ASK FIRST", "at least 28 days meat (meat held back up to and with Mon 14 Dec)",
-       true},
-      {2, 5, 28, "ASK FIRST", "at least 28 days meat", true},
-      {2, 5, 29, "ASK FIRST", "", true},
+      {2, 5, 0, "# MILK AND MEAT: NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
+      {0, 0, 0, "# MILK AND MEAT: ASK FIRST", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 7, "# MILK AND MEAT: ASK FIRST", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 8, "# MILK AND MEAT: ASK FIRST",
+       "at least 28 days meat (meat held back up to and with Mon 14 Dec)", true},
+      {2, 5, 28, "# MILK AND MEAT: ASK FIRST", "at least 28 days meat", true},
+      {2, 5, 29, "Milk and meat: the time is over", "", true},
   };
 
   for (const auto& row : rows) {
     InventedDay day = off_label_day(row.milk, row.meat, row.days_ago);
-    const std::string text = withdrawal_box_text(day.input());
-    CHECK_MESSAGE(holds(text, std::string("# MILK AND MEAT: ") + row.title), text);
+    const VisitView view = view_of(day.input(), english_wording());
+    const std::string text = text_of(withdrawal_box(view)) + text_of(withdrawals_over(view));
+    CHECK_MESSAGE(holds(text, row.title), text);
     CHECK_MESSAGE(holds(text, row.floor), text);
     CHECK_MESSAGE(holds(text, "sk the vet before anything is sold") == (*row.floor != 0), text);
     CHECK_MESSAGE(holds(text, "ime is over") == row.is_over_told, text);
@@ -98,7 +99,7 @@ TEST_CASE("sprays and pastes are listed with the warning that no withdrawal was 
   }
   const std::string text = withdrawal_box_text(day.input());
   CHECK(
-      holds(text, "# MILK AND MEAT: ASK FIRST\n# Spray (blue): 77 and 513.\n# No withdrawal time"));
+      holds(text, "# MILK AND MEAT: ASK FIRST\n# 77 and 513  Spray (blue).\n# No withdrawal time"));
   CHECK_FALSE(holds(withdrawal_box_text(day_with_nothing_found()), "MILK AND MEAT"));
 }
 
@@ -118,9 +119,8 @@ TEST_CASE("cow, end, product, direction and mark stand before what nobody stated
               "# MILK AND MEAT: NOT FOR SALE\n"
               "# 513  Last milk held back: Thu 26 Nov evening; marked with paint.\n"
               "#      Spray (slowmix), ordered by the vet.\n"
-              "# ASK FIRST: no withdrawal was recorded\n"
-              "# Paste (tar): 77.\n"));
-  CHECK(holds(text, "Where no end is named"));
+              "# The farm keeps milk and meat back as"));
+  CHECK(holds(text, "# MILK AND MEAT: ASK FIRST\n# 77  Paste (tar).\n# No withdrawal time"));
 }
 
 TEST_CASE("an end is told to be the earliest where of something else she got none is known") {
@@ -182,7 +182,7 @@ TEST_CASE("an end told by mouth names what was given") {
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 4);
   const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "#      Pain relief given, nobody said who ordered it.\n"));
-  CHECK_FALSE(holds(text, "Pain relief given: 513"));
+  CHECK_FALSE(holds(text, "Pain relief given."));
 }
 
 TEST_CASE("of a cow with her meat alone held back it is told that nobody spoke of her milk") {
@@ -310,7 +310,7 @@ TEST_CASE("what was given without a name, or by the vet's plan, is asked about t
   day.did({ActionKind::pain_relief_given});
   day.did({ActionKind::vet_plan, Foot::lh});
   const std::string text = withdrawal_box_text(day.input());
-  CHECK(holds(text, "# Pain relief given: 513.\n# Treated by the vet's plan: 513.\n"));
+  CHECK(holds(text, "# 513  Pain relief given.\n#      Treated by the vet's plan.\n"));
 }
 
 TEST_CASE(
@@ -323,7 +323,7 @@ TEST_CASE(
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2);
   const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "#      Injected (slowmix).\n#      Treated by the vet's plan.\n"));
-  CHECK_FALSE(holds(text, "Treated by the vet's plan: 513"));
+  CHECK_FALSE(holds(text, "MILK AND MEAT: ASK FIRST"));
 }
 
 TEST_CASE("what was given by the vet's plan is asked about whatever was put on her feet") {
@@ -332,7 +332,7 @@ TEST_CASE("what was given by the vet's plan is asked about whatever was put on h
     day.turn("513");
     day.did({ActionKind::vet_plan, Foot::lh});
     day.did({ActionKind::spray, foot, Claw::none, "bluemix"}).withdrawal = WithdrawalKnown::none;
-    CHECK(holds(withdrawal_box_text(day.input()), "# Treated by the vet's plan: 513.\n"));
+    CHECK(holds(withdrawal_box_text(day.input()), "# 513  Treated by the vet's plan.\n"));
   }
 }
 
@@ -341,7 +341,7 @@ TEST_CASE("a spray with a known time does not stand for pain relief of which nob
   day.turn("513");
   day.did({ActionKind::spray, Foot::lh, Claw::none, "plainmix"}).withdrawal = WithdrawalKnown::none;
   day.did({ActionKind::pain_relief_given});
-  CHECK(holds(withdrawal_box_text(day.input()), "# Pain relief given: 513.\n"));
+  CHECK(holds(withdrawal_box_text(day.input()), "# 513  Pain relief given.\n"));
 }
 
 TEST_CASE("an end that is over says so") {
@@ -350,6 +350,30 @@ TEST_CASE("an end that is over says so") {
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2).rule = milk_withdrawal_rule.slug;
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, 2).rule = meat_withdrawal_rule.slug;
   CHECK(holds(withdrawal_box_text(day.input()), ", its time is over."));
+}
+
+TEST_CASE("the end of her milk stands before that of her meat, whichever comes first") {
+  for (const int milk : {1, 9}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("513");
+    TaskRow& meat = day.task("513", TaskKind::withdrawal_end, Owner::farmer, 5);
+    meat.rule = meat_withdrawal_rule.slug;
+    meat.words = "last day meat held back";
+    TaskRow& end = day.task("513", TaskKind::withdrawal_end, Owner::farmer, milk);
+    end.rule = milk_withdrawal_rule.slug;
+    end.words = "last milk held back";
+    const std::string text = withdrawal_box_text(day.input());
+    CHECK_MESSAGE(text.find("Last milk") < text.find("Last day meat"), text);
+  }
+}
+
+TEST_CASE("of many cows that got the same the words tell the numbers, of few they stand large") {
+  InventedDay day("Hollow Meadow");
+  for (int number = 101; number <= 107; ++number) {
+    day.turn(std::to_string(number));
+    day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
+  }
+  CHECK(holds(withdrawal_box_text(day.input()), "# Spray (blue): 101, 102, 103, 104, 105, 106"));
 }
 
 TEST_CASE("of two ends of her meat the later is told alone") {
@@ -393,12 +417,17 @@ TEST_CASE("a cow whose ends are all over does not stand among those not for sale
   InventedDay day("Hollow Meadow");
   day.turn("513");
   day.task("513", TaskKind::withdrawal_end, Owner::farmer, -2);
-  CHECK(holds(withdrawal_box_text(day.input()), "# MILK AND MEAT: ASK FIRST\n"));
+  const auto over_text = [&] {
+    return text_of(withdrawals_over(view_of(day.input(), english_wording())));
+  };
+  CHECK_FALSE(holds(withdrawal_box_text(day.input()), "513"));
+  CHECK(holds(over_text(), "Milk and meat: the time is over\n"));
   day.turn("77");
   day.task("77", TaskKind::withdrawal_end, Owner::farmer, 4);
   const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "# MILK AND MEAT: NOT FOR SALE\n# 77 "));
-  CHECK(holds(text, "# Its time is over\n# 513 "));
+  CHECK_FALSE(holds(text, "513"));
+  CHECK(holds(over_text(), "- 513 "));
 }
 
 TEST_CASE("what the vet gave himself was given on his direction") {
@@ -436,7 +465,7 @@ TEST_CASE("what was said of one product clears no other of that cow") {
          day.did({ActionKind::no_withdrawal});
          day.did({ActionKind::injected, std::nullopt, Claw::none, "antibio"});
        },
-       {"Injected (antibio): 33"},
+       {"Injected (antibio)."},
        {"honey"}},
       {"two days of milk told of a spray",
        [](InventedDay& day) {
@@ -445,23 +474,23 @@ TEST_CASE("what was said of one product clears no other of that cow") {
          day.did({ActionKind::meat_withheld, std::nullopt, Claw::none, "", 2});
          day.did({ActionKind::injected, std::nullopt, Claw::none, "antibio"});
        },
-       {"Injected (antibio): 33"},
-       {"Spray (x): 33"}},
+       {"Injected (antibio)."},
+       {"Spray (x)."}},
       {"pain relief after something given with its times",
        [](InventedDay& day) {
          day.did({ActionKind::given, std::nullopt, Claw::none, "painaway"});
          day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 5});
          day.did({ActionKind::pain_relief_given});
        },
-       {"Pain relief given: 33"},
-       {"given (painaway): 33"}},
+       {"Pain relief given."},
+       {"given (painaway)."}},
       {"the order of a spray and of what was given is not known",
        [](InventedDay& day) {
          day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});
          day.did({ActionKind::given, std::nullopt, Claw::none, "pen"});
          day.did({ActionKind::no_withdrawal});
        },
-       {"Spray (x): 33", "Medicine given (pen): 33"},
+       {"Spray (x).", "Medicine given (pen)."},
        {}},
       {"sprays of two kinds, and none of them certain",
        [](InventedDay& day) {
@@ -469,7 +498,7 @@ TEST_CASE("what was said of one product clears no other of that cow") {
          day.did({ActionKind::paste, Foot::rh, Claw::none, "y"});
          day.did({ActionKind::no_withdrawal});
        },
-       {"Spray (x): 33", "Paste (y): 33"},
+       {"Spray (x).", "Paste (y)."},
        {}},
       {"one spray on both hinds",
        [](InventedDay& day) {
@@ -487,7 +516,7 @@ TEST_CASE("what was said of one product clears no other of that cow") {
          day.did({ActionKind::withheld, std::nullopt, Claw::none, "", 5});
        },
        {},
-       {"(pen): 33"}},
+       {"(pen)."}},
       {"told in a turn of its own",
        [](InventedDay& day) {
          day.did({ActionKind::spray, Foot::lh, Claw::none, "x"});

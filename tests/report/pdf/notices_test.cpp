@@ -93,4 +93,12 @@ TEST_CASE("A label of many characters leaves the width of the box to what is sai
   CHECK(test::placed(pieces, "two").at.x < column_width / 4);
 }
 
+TEST_CASE("Several numbers beside what holds for them are as large as one") {
+  Typesetter typesetter = test::typesetter();
+  BoxedNotice notice;
+  notice.items = {{"412", {{plain("one")}}}, {"116 and 124", {{plain("two")}}}};
+  const auto pieces = dealt_to_pages(notice_strips(notice, typesetter))[0].pieces;
+  CHECK(test::placed(pieces, "116 and 124").line.ascent == test::placed(pieces, "412").line.ascent);
+}
+
 }  // namespace evenclaw
