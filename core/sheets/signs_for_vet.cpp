@@ -199,9 +199,8 @@ std::vector<SignOfHer> signs_of_her(const CowSeen& cow) {
   std::vector<SignOfHer> signs = signs_on_record(cow);
   for (const WordsOfHer& said : words_of_her(cow)) {
     for (const SignForVet* sign : told_in_words(cow, said)) {
-      if (!is_among(signs, sign, said.foot)) {
-        signs.push_back({sign, said.foot, is_only_asked(said)});
-      }
+      if (is_among(signs, sign, said.foot)) continue;
+      signs.push_back({sign, said.foot, is_only_asked(said)});
     }
   }
   return signs;

@@ -10,9 +10,12 @@ namespace evenclaw {
 
 namespace {
 
-bool is_call_to(const VetCall& call, std::optional<Foot> foot) {
-  const bool is_order = call.is_to_see_her && !call.is_only_asked;
-  return is_order && (!call.foot || !foot || call.foot == foot);
+/// He is to see that foot, or her, and not only to be asked about.
+bool is_any_call_to(const std::vector<VetCall>& calls, std::optional<Foot> foot) {
+  return std::any_of(calls.begin(), calls.end(), [&](const VetCall& call) {
+    const bool is_order = call.is_to_see_her && !call.is_only_asked;
+    return is_order && (!call.foot || !foot || call.foot == foot);
+  });
 }
 
 bool is_left_alone_there(const VisitView& view, CowId id, Foot foot) {
@@ -42,11 +45,8 @@ void tell_vet_first(VisitView& view) {
   for (const CowForVet& called : cows_for_vet(view)) {
     const std::vector<VetCall> calls = vet_calls(view, called.cow);
     for (TaskRow& task : view.open_rows) {
-      const bool is_meant =
-          task.cow == called.cow && std::any_of(calls.begin(), calls.end(), [&](const auto& call) {
-            return is_call_to(call, task.foot);
-          });
-      const std::string what = is_meant ? bare_order(view, task) : std::string();
+      if (task.cow != called.cow || !is_any_call_to(calls, task.foot)) continue;
+      const std::string what = bare_order(view, task);
       if (!what.empty()) task.words = view.wording.say(BoxSaying::vet_first, {{"what", what}});
     }
   }
