@@ -105,6 +105,12 @@ std::vector<PartOfLine> parts_with_feet(std::string_view text, bool one_stands_t
                                          : std::vector<PartOfLine>{};
 }
 
+/// Of a foot, behind a line that may have named another cow.
+bool may_be_of_whoever(const Crush& crush, std::string_view text, const Language& language) {
+  return crush.cow && !crush.held_back_by.empty() && tells_of_a_foot(text, language) &&
+         !may_be_of_another_cow(text, language);
+}
+
 /// A foot, or a number that cannot be one: some cow was called. "Spray" goes on with one, and calls
 /// none.
 bool is_of_somebody(const VisitBook& book, std::string_view text) {
@@ -169,12 +175,9 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
         book_, {std::string(book_.language.say(TermKind::today)), std::string(trimmed(text))},
         "This was not understood. Which feet are lifted today?");
   }
-  if (refused.likely == CowLikely::none && tells_of_others(refused, text)) {
+  const bool is_of_others = refused.likely == CowLikely::none && tells_of_others(refused, text);
+  if (is_of_others || !news_of_one_out(text).empty()) {
     keep_apart(text);
-    return keep_unread(book_, text);
-  }
-  if (const std::string told_of = news_of_one_out(text); !told_of.empty()) {
-    if (crush_.cow) crush_.cow->told_of = told_of;
     return keep_unread(book_, text);
   }
   const auto parts = parts_with_feet(text, crush_.cow.has_value(), book_.language);
@@ -184,9 +187,7 @@ Outcome RecordingState::refused_line(std::string_view text, const Faults& faults
     const Outcome named = name_in_refused(who_was_read(book_, cow), text);
     if (!named) return named;
   } else {
-    const bool is_of_whoever = crush_.cow && !crush_.held_back_by.empty() &&
-                               tells_of_a_foot(text, book_.language) &&
-                               !may_be_of_another_cow(text, book_.language);
+    const bool is_of_whoever = may_be_of_whoever(crush_, text, book_.language);
     const Outcome stands = is_of_whoever ? stand_for_whoever() : Outcome(Done{});
     if (!stands) return stands;
     hold_back_after(book_, crush_, text);
@@ -226,9 +227,9 @@ bool RecordingState::tells_of_others(const RefusedCow& refused, std::string_view
 /// What follows a line of several cows may be of any of them. Behind news nothing but what is found
 /// or done is in doubt, as behind news that was understood.
 void RecordingState::keep_apart(std::string_view text) {
-  const bool is_news =
-      is_led_in_as_news(text, book_.language) ||
-      (tells_news_alone(text, book_.language) && !names_several_cows(text, book_.language));
+  const bool is_told = tells_news_alone(text, book_.language) || !news_of_one_out(text).empty();
+  const bool is_news = is_led_in_as_news(text, book_.language) ||
+                       (is_told && !names_several_cows(text, book_.language));
   if (!is_news) return hold_back_after(book_, crush_, text);
   if (crush_.cow) crush_.cow->told_of = first_number_in(text, book_.language);
 }
