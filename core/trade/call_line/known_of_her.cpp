@@ -82,9 +82,17 @@ FootSet carrying_from_before(const KnownPast& past, Fixture fixture) {
   });
 }
 
+/// An amputated claw is missing from then on, also where nobody said so in these words.
+bool tells_of_amputation(const ActionRow& row, Foot foot) {
+  return row.foot == foot && row.action == ActionKind::amputated;
+}
+
 /// The claws known to be missing, by earlier turns or this one.
 ClawPair missing_claws(const TurnDraft& draft, const Rows& rows, Foot foot) {
   ClawPair claws = missing_before(rows, foot);
+  for (const ActionRow& row : rows.actions) {
+    if (tells_of_amputation(row, foot)) claws.add(row.claw);
+  }
   const FootCall* call = find_foot(draft.turn, foot);
   if (call == nullptr) return claws;
   for (const Action& action : call->actions) {
@@ -97,7 +105,10 @@ bool has_stump(const TurnDraft& draft, const Rows& rows, Foot foot) {
   const bool is_on_record = std::any_of(
       rows.feet.begin(), rows.feet.end(),
       [&](const FootRow& row) { return row.foot == foot && row.missing != Claw::none; });
-  return is_on_record || !missing_claws(draft, rows, foot).none();
+  const bool is_amputated =
+      std::any_of(rows.actions.begin(), rows.actions.end(),
+                  [&](const ActionRow& row) { return tells_of_amputation(row, foot); });
+  return is_on_record || is_amputated || !missing_claws(draft, rows, foot).none();
 }
 
 Result<PutPlainly> of_fixture(const TurnDraft& draft, const KnownSaid& said, const KnownPast& past,
@@ -145,6 +156,9 @@ std::string told_of_stump(const TurnDraft& draft, const KnownPast& past, Foot fo
   for (const FootRow& row : past.rows.feet) {
     const bool is_meant = row.foot == foot && row.missing != Claw::none;
     if (is_meant) since = since ? std::min(*since, row.day) : row.day;
+  }
+  for (const ActionRow& row : past.rows.actions) {
+    if (tells_of_amputation(row, foot)) since = since ? std::min(*since, row.day) : row.day;
   }
   const Claw claw = missing_claws(draft, past.rows, foot).claw();
   const std::string which = is_called(claw) ? std::string(language.say(K::claw, claw)) + ' ' : "";
