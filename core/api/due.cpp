@@ -8,6 +8,7 @@
 #include "core/api/cow_names.hpp"
 #include "core/api/herds.hpp"
 #include "core/api/routine_trims.hpp"
+#include "core/api/tasks_as_told.hpp"
 #include "core/trade/after_leaving.hpp"
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
@@ -97,6 +98,8 @@ DueState due_state(Day earliest, Day overdue, Day today) {
 Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today) {
   auto rows = select_as<TaskRow>(store, herd, {{"open", Compare::equal, Cell(std::int64_t{1})}});
   if (!rows) return rows.faults();
+  const Outcome as_told = tell_open_tasks(store, herd, today, *rows);
+  if (!as_told) return as_told.faults();
   const auto cows = cows_by_key(store, herd);
   if (!cows) return cows.faults();
   const auto herds = all_herds(store);

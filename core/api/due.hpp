@@ -90,7 +90,7 @@ bool is_held_back(const DueTask& task);
 
 /// Open tasks of one herd, or of all, seen from `today`, and the routine trims that are due then
 /// (core/trade/routine_trim.hpp), which nobody wrote down and a trim alone closes. Tasks of cows
-/// that left are not listed.
+/// that left are not listed. What is no plain order is told so (tasks_as_told.hpp).
 Result<DueList> list_due(Store& store, std::optional<HerdId> herd, Day today);
 
 DueState due_state(Day earliest, Day overdue, Day today);

@@ -8,6 +8,7 @@
 #include "core/api/filled_rows.hpp"
 #include "core/api/routine_trims.hpp"
 #include "core/api/sheet_input.hpp"
+#include "core/api/tasks_as_told.hpp"
 #include "core/base/text.hpp"
 #include "core/exchange/csv_written.hpp"
 #include "core/paper/text.hpp"
@@ -86,6 +87,8 @@ Result<SheetMade> make_due_sheet(Store& store, const Herd& herd, Day today, cons
   const auto trims = routine_trims(store, herd.herd, today);
   if (!trims) faults.insert(faults.end(), trims.faults().begin(), trims.faults().end());
   if (!faults.empty()) return faults;
+  const Outcome as_told = tell_open_tasks(store, herd.herd, today, input.tasks);
+  if (!as_told) return as_told.faults();
   input.tasks.insert(input.tasks.end(), trims->begin(), trims->end());
   std::map<CowId, const CowRow*> left;
   for (const CowRow& cow : input.cows) {

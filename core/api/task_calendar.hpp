@@ -25,9 +25,9 @@ inline constexpr int cancelled_told_days = 180;
 
 /// The open tasks of one herd, of one owner when one is given, and those closed lately as
 /// cancelled. Routine trims that nobody wrote down are left out: they move with every calving. A
-/// task of a cow who left is cancelled. A task that a correction took away altogether is not in the
-/// file any more: a calendar that reads the file anew drops it, one that took it over once keeps
-/// it.
+/// task of a cow who left is cancelled. What is no plain order is told so (tasks_as_told.hpp). A
+/// task that a correction took away altogether is not in the file any more: a calendar that reads
+/// the file anew drops it, one that took it over once keeps it.
 Result<TaskCalendar> task_calendar(const Ports& ports, const Herd& herd, std::optional<Owner> owner,
                                    Day today);
 

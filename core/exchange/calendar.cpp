@@ -65,7 +65,8 @@ class Calendar {
 void add_task(Calendar& calendar, const CalendarOf& of, const CalendarTask& one) {
   const TaskRow& task = one.task;
   const Day due = std::max(task.due, task.earliest);
-  const std::string what = task_words(task.kind, task.foot, task.claw);
+  const std::string what =
+      one.told.empty() ? task_words(task.kind, task.foot, task.claw) : one.told;
   calendar.line("BEGIN", "VEVENT");
   calendar.line("UID", to_text(task.task) + "@evenclaw");
   calendar.line("DTSTAMP", stamp(of.made_at));

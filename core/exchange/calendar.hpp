@@ -14,7 +14,8 @@ namespace evenclaw {
 /// A task and the name of its cow in the herd.
 struct CalendarTask {
   TaskRow task;
-  std::string cow;  // "412", "brown heifer"
+  std::string cow;        // "412", "brown heifer"
+  std::string told = {};  // in place of task_words(), where it is no plain order; else ""
 };
 
 struct CalendarOf {
@@ -29,10 +30,10 @@ struct CalendarOf {
 /// is an event of a whole day, so that it stands on its day in any time zone (a date has none:
 /// 3.3.4). Its UID is made of the task's id and never changes: one that was moved comes again with
 /// its new day, one that is closed as cancelled. It says the cow, what is to be done, who does it
-/// and from when it is late, in the words of task_words(); no lesion, no medicine and nothing of
-/// any other herd stands in it, for a calendar is shown to whoever looks at the telephone. A task
-/// whose own days are out of order is due on the last of them. It has no METHOD: a file is no
-/// invitation, which would need an organizer (RFC 5546, 3.2.1).
+/// and from when it is late, in the words of task_words() or as told; no lesion, no medicine and
+/// nothing of any other herd stands in it, for a calendar is shown to whoever looks at the
+/// telephone. A task whose own days are out of order is due on the last of them. It has no METHOD:
+/// a file is no invitation, which would need an organizer (RFC 5546, 3.2.1).
 std::string calendar_file(const CalendarOf& of, const std::vector<CalendarTask>& tasks);
 
 /// A content line folded as the standard demands: CR LF and a blank after at most 75 octets, never

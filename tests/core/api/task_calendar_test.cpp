@@ -56,6 +56,17 @@ TEST_CASE("the open tasks of a herd stand in its calendar, those of one owner wh
   CHECK(of_owners == all.open);
 }
 
+TEST_CASE(
+    "a wrap to come off on a day nobody answered for stands by its last good day, with the doubt") {
+  Workplace place;
+  (void)place.visited("2026-10-20",
+                      {"412 LH DD raw behind; wrap on, off 30d", "rest fine", "done"});
+  const std::string file = calendar_of(place, place.herd()).file;
+  CHECK(has(file, "DTSTART;VALUE=DATE:20261027"));
+  CHECK_FALSE(has(file, "DTSTART;VALUE=DATE:20261119"));
+  CHECK(has(file, "Thu 19 Nov was said"));
+}
+
 TEST_CASE("a task that is done comes as cancelled under its UID, with a higher sequence") {
   Workplace place;
   record_ulcer(place);
