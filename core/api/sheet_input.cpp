@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/api/as_it_stood.hpp"
+#include "core/api/below_floor.hpp"
 #include "core/api/filled_rows.hpp"
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
@@ -61,29 +62,6 @@ std::vector<FindingRow> findings_until(Faults& faults, Store& store, const Visit
   if (!goes_on) return findings;
   fill(findings, faults, store, visit.herd, {{"day", Compare::at_most, Cell(to_text(visit.day))}});
   return findings;
-}
-
-/// Products that once stood on the list with less than the law asks, and for how many days it asks
-/// that at most.
-Result<std::map<ProductId, std::int32_t>> products_below_floor(Store& store, HerdId herd) {
-  const auto law = local_law(store);
-  if (!law) return law.faults();
-  std::map<ProductId, std::int32_t> below;
-  const Outcome read = store.read_entries(
-      {herd.value, std::nullopt, {std::string(ProductListed::kind)}}, [&](const Entry& entry) {
-        const auto listed = body_as<ProductListed>(entry);
-        if (!listed) return true;
-        const LeastNotReached least = least_not_reached(listed->as_listed, law->country);
-        if (!least.milk_hours && !least.meat_days) return true;
-        const Day milk = milk_end({least.milk_hours.value_or(0), WithdrawalUnit::hours}, Day{})
-                             .value_or(MilkEnd{})
-                             .day;
-        std::int32_t& days = below[listed->product];
-        days = std::max({days, milk - Day{}, least.meat_days.value_or(0)});
-        return true;
-      });
-  if (!read) return read.faults();
-  return below;
 }
 
 /// Behind ends that are still open, and what somebody has to be asked of.

@@ -1,12 +1,17 @@
 #include "core/api/tasks_as_told.hpp"
 
+#include "core/api/below_floor.hpp"
 #include "core/api/days_asked.hpp"
 
 namespace evenclaw {
 
-Outcome tell_open_tasks(Store& store, std::optional<HerdId> /*herd*/, Day /*today*/,
+Outcome tell_open_tasks(Store& store, std::optional<HerdId> herd, Day today,
                         std::vector<TaskRow>& tasks) {
-  return tell_days_in_doubt(store, tasks);
+  const Outcome in_doubt = tell_days_in_doubt(store, tasks);
+  if (!in_doubt) return in_doubt.faults();
+  const Outcome floors = tell_off_label_floors(store, herd, today, tasks);
+  if (!floors) return floors.faults();
+  return Done{};
 }
 
 }  // namespace evenclaw

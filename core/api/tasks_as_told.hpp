@@ -1,4 +1,4 @@
-// Open tasks as every list tells them: no order for a day that is still asked about.
+// Open tasks as every list tells them: no order against what is asked or held back.
 #pragma once
 
 #include <optional>
@@ -13,7 +13,8 @@
 namespace evenclaw {
 
 /// Of one herd, or of all, seen from `today`. A day that nobody answered for is no order
-/// (days_asked.hpp).
+/// (days_asked.hpp), and an end of withdrawal stands until the law's floor has passed
+/// (below_floor.hpp, which may add to the tasks). The order of the tasks stays.
 Outcome tell_open_tasks(Store& store, std::optional<HerdId> herd, Day today,
                         std::vector<TaskRow>& tasks);
 
