@@ -2,6 +2,8 @@
 
 #include "core/api/below_floor.hpp"
 #include "core/api/days_asked.hpp"
+#include "core/sheets/vet_first.hpp"
+#include "core/sheets/words.hpp"
 
 namespace evenclaw {
 
@@ -11,6 +13,7 @@ Outcome tell_open_tasks(Store& store, std::optional<HerdId> herd, Day today,
   if (!in_doubt) return in_doubt.faults();
   const Outcome floors = tell_off_label_floors(store, herd, today, tasks);
   if (!floors) return floors.faults();
+  tell_vet_asked_first(tasks, english_wording());
   return Done{};
 }
 

@@ -1,4 +1,4 @@
-// Open tasks as every list tells them: no order against what is asked or held back.
+// Open tasks as every list tells them: no order against what is asked, held back or the vet's.
 #pragma once
 
 #include <optional>
@@ -13,8 +13,9 @@
 namespace evenclaw {
 
 /// Of one herd, or of all, seen from `today`. A day that nobody answered for is no order
-/// (days_asked.hpp), and an end of withdrawal stands until the law's floor has passed
-/// (below_floor.hpp, which may add to the tasks). The order of the tasks stays.
+/// (days_asked.hpp), an end of withdrawal stands until the law's floor has passed (below_floor.hpp,
+/// which may add to the tasks), and where the vet is asked for he is first
+/// (core/sheets/vet_first.hpp). The order of the tasks stays.
 Outcome tell_open_tasks(Store& store, std::optional<HerdId> herd, Day today,
                         std::vector<TaskRow>& tasks);
 

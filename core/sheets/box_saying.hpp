@@ -20,9 +20,10 @@ enum class BoxSaying {
   relief_asked_then_for,  // {date} {what}
   look_again,             // {foot}
   look_at_her_again,
-  vet_first,       // {what}
-  she_came_for,    // {what}
-  said_in_a_note,  // {what}
+  vet_first,        // {what}
+  vet_asked_first,  // {what}
+  she_came_for,     // {what}
+  said_in_a_note,   // {what}
   ask_what_vet_is_to_see,
   could_be_notifiable_title,
   standstill,    // {who}

@@ -27,6 +27,7 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::look_again, "look at {foot} again"},
     {BoxSaying::look_at_her_again, "look at her feet again"},
     {BoxSaying::vet_first, "{what} (the vet first: see his box)"},
+    {BoxSaying::vet_asked_first, "{what} (the vet is asked for first)"},
     {BoxSaying::she_came_for, "came for: {what}"},
     {BoxSaying::said_in_a_note, "said in a note: {what}"},
     {BoxSaying::ask_what_vet_is_to_see,

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/sheets/left_for_vet.hpp"
+#include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_calls.hpp"
 #include "core/sheets/vet_urgency.hpp"
 
@@ -26,20 +27,40 @@ bool is_left_alone_there(const VisitView& view, CowId id, Foot foot) {
   return std::find(left.begin(), left.end(), alone) != left.end();
 }
 
-/// What she is told to get, without a condition; "" of what goes with the vet's box as it is.
-std::string bare_order(const VisitView& view, const TaskRow& task) {
-  const Wording& wording = view.wording;
+/// What the farm is to look at, without a condition; "" of any other task.
+std::string bare_look(const TaskRow& task, const Wording& wording) {
   if (task.owner != Owner::farmer) return {};
   if (task.kind == TaskKind::watch_her_walk) return task_words(task.kind, task.foot, task.claw);
-  if (task.kind == TaskKind::look_at_foot) {
-    return task.foot ? wording.say(BoxSaying::look_again, {{"foot", wording.foot(*task.foot)}})
-                     : wording.say(BoxSaying::look_at_her_again);
-  }
+  if (task.kind != TaskKind::look_at_foot) return {};
+  return task.foot ? wording.say(BoxSaying::look_again, {{"foot", wording.foot(*task.foot)}})
+                   : wording.say(BoxSaying::look_at_her_again);
+}
+
+/// What she is told to get, without a condition; "" of what goes with the vet's box as it is.
+std::string bare_order(const VisitView& view, const TaskRow& task) {
+  if (task.owner != Owner::farmer) return {};
+  if (std::string look = bare_look(task, view.wording); !look.empty()) return look;
   const bool is_wrap = task.kind == TaskKind::wrap_off && task.foot;
   return is_wrap && is_left_alone_there(view, task.cow, *task.foot) ? task.words : std::string();
 }
 
+bool is_vet_asked_there(const std::vector<TaskRow>& tasks, const TaskRow& look) {
+  return std::any_of(tasks.begin(), tasks.end(), [&](const TaskRow& task) {
+    const bool is_to_see = task.open && task.kind == TaskKind::vet && !is_for_pain_relief(task);
+    const bool is_hers = task.herd == look.herd && task.cow == look.cow;
+    return is_to_see && is_hers && (!task.foot || !look.foot || task.foot == look.foot);
+  });
+}
+
 }  // namespace
+
+void tell_vet_asked_first(std::vector<TaskRow>& tasks, const Wording& wording) {
+  for (TaskRow& task : tasks) {
+    const std::string look = task.open ? bare_look(task, wording) : std::string();
+    if (look.empty() || !is_vet_asked_there(tasks, task)) continue;
+    task.words = wording.say(BoxSaying::vet_asked_first, {{"what", look}});
+  }
+}
 
 void tell_vet_first(VisitView& view) {
   for (const CowForVet& called : cows_for_vet(view)) {

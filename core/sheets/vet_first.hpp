@@ -1,7 +1,11 @@
 // What the farm is to do for a cow on a day, where the vet is called to the same place.
 #pragma once
 
+#include <vector>
+
 #include "core/sheets/visit_view.hpp"
+#include "core/sheets/words.hpp"
+#include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
 
@@ -10,5 +14,10 @@ namespace evenclaw {
 /// "ring if no better"; a wrap comes off a foot that is to be left alone only after him. What stays
 /// with the trimmer, and what was only asked about, stays as it was (our judgement).
 void tell_vet_first(VisitView& view);
+
+/// The same on a list without a box: where a task of the vet's, more than pain relief alone, stands
+/// open for that foot or for her, "look at left hind again (the vet is asked for
+/// first)". What the sheet knows beside the tasks, a sign nobody asked him of, is not seen here.
+void tell_vet_asked_first(std::vector<TaskRow>& tasks, const Wording& wording);
 
 }  // namespace evenclaw

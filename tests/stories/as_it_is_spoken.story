@@ -109,7 +109,7 @@ brown heifer, white star | fine LF RF LH RH
 215 | LH outside SW on one side; vet | RH blood_drawn toe slight | fine LF RF
 
 ## due 2026-10-27
-due 205: look at the sore on right hind (farmer, by 2026-10-23)
+due 205: look at right hind again (the vet is asked for first) (farmer, by 2026-10-23)
 due 213: watch her walk, ring if still lame (farmer, by 2026-10-27)
 due 205: vet to see right hind, farmer rings (vet, by 2026-10-27)
 due 215: vet to see left hind, farmer rings (vet, by 2026-10-27)

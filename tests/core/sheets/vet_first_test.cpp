@@ -89,4 +89,32 @@ TEST_CASE("what the trimmer is to see again stands as it was planned") {
   CHECK(order_on_sheet(day) == "see again left hind");
 }
 
+TEST_CASE("on a list without a box the farm's look says that the vet is asked for first") {
+  const auto look = [](std::optional<Foot> foot) {
+    TaskRow task;
+    task.kind = TaskKind::look_at_foot;
+    task.foot = foot;
+    task.words = "look at it, ring the vet if no better";
+    return task;
+  };
+  const auto told = [&](std::optional<Foot> foot, const char* rule, bool is_open) {
+    TaskRow vet;
+    vet.kind = TaskKind::vet;
+    vet.owner = Owner::vet;
+    vet.foot = foot;
+    vet.rule = rule;
+    vet.open = is_open;
+    std::vector<TaskRow> tasks = {look(Foot::lh), vet};
+    tell_vet_asked_first(tasks, english_wording());
+    return tasks.front().words;
+  };
+  const std::string first = "look at left hind again (the vet is asked for first)";
+  const std::string plain = "look at it, ring the vet if no better";
+  CHECK(told(Foot::lh, "vet", true) == first);
+  CHECK(told(std::nullopt, "vet", true) == first);
+  CHECK(told(Foot::rh, "vet", true) == plain);
+  CHECK(told(Foot::lh, "pain-relief", true) == plain);
+  CHECK(told(Foot::lh, "vet", false) == plain);
+}
+
 }  // namespace evenclaw
