@@ -1,4 +1,4 @@
-# "Both backs" are the hinds, and of a count "backs only" is told how to be said
+# "Both backs" are the hinds, and so are the "backs only" of a count
 
 ## said
 visit 2026-10-27
@@ -6,13 +6,11 @@ today all four
 140 both backs slurry heel slight, rest fine
 done
 12 dry cows, bottom field, backs only, all trimmed
-12 dry cows, bottom field, just the backs, all trimmed
 done
 
 ## answered
 told: today's feet: LF RF LH RH
 saved 140
-refused line 4: "," cannot stand here; expected a foot; it stands before the feet that were lifted: "just the backs"
 saved 12 dry cows
 told 12 dry cows: bottom field, LH RH lifted, 12 trimmed
 mark: no cow is in the crush

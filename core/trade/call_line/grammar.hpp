@@ -84,6 +84,7 @@ enum class Spot : unsigned char {
   batch,  // behind the animals: where they are may follow, and what became of them
   batch_only,
   batch_told,
+  batch_feet,  // "backs only"
   batch_bar,
   batch_apart,
   batch_more  // behind a comma: another one may follow, or what became of them

@@ -89,6 +89,7 @@ constexpr SpotFacts spot_table[] = {
     {S::batch, S::batch_told, may_end, TextExtent::of_a_batch},
     {S::batch_only, S::batch_only, "the feet that were lifted"},
     {S::batch_told, S::batch_told, may_end, TextExtent::none, &B::settle_batch},
+    {S::batch_feet, S::batch_told, may_end},
     {S::batch_bar, S::batch_bar, "who was not like the others", TextExtent::of_a_batch},
     {S::batch_apart, S::batch_told, may_end},
     {S::batch_more, S::batch_told, may_end},

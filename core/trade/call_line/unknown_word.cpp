@@ -52,7 +52,8 @@ std::size_t fillers_at(const UnknownWord& word, const Language& language) {
 /// "12 heifers all good but 413 has DD": who was not like the others is named behind "bar".
 std::optional<PlacedFault> one_apart(const UnknownWord& word, const Language& language) {
   const std::size_t number = word.at + 1;
-  const bool is_behind_a_count = word.spot == Spot::batch_told || word.spot == Spot::batch_apart;
+  const bool is_behind_a_count = word.spot == Spot::batch_told || word.spot == Spot::batch_feet ||
+                                 word.spot == Spot::batch_apart;
   const bool names_one = is_behind_a_count && number < word.tokens.size() &&
                          word.tokens[number].kind == TokenKind::number &&
                          fills(word.tokens[word.at], language);

@@ -73,6 +73,8 @@ TEST_CASE("what became of them is nothing found, trimmed, or both") {
 TEST_CASE("the feet of a count are said with it or left to today's feet") {
   CHECK(batch_of("12 heifers, all good").batch.lifted.empty());
   CHECK(batch_of("12 heifers, all good, just the backs").batch.lifted == hind_feet);
+  CHECK(batch_of("8 milkers far yard, backs only, all trimmed").batch.lifted == hind_feet);
+  CHECK(batch_of("8 milkers far yard, all trimmed, hinds only").batch.lifted == hind_feet);
   CHECK(batch_of("12 heifers both hinds trimmed").batch.lifted == hind_feet);
 }
 
