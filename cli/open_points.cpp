@@ -25,6 +25,12 @@ bool is_news(const OpenPoint& point) {
   return point.kind == OpenPointKind::news_unclear && !is_about_a_name(point);
 }
 
+/// Which of the two holds is told as news alone.
+bool is_off_or_still_on(const OpenPoint& point) {
+  return point.kind == OpenPointKind::news_unclear &&
+         point.words.find("Is it off, or still on?") != std::string::npos;
+}
+
 /// "12 heifers": how many there were, never whose number it was.
 bool is_about_a_count(const OpenPoint& point) {
   const std::size_t digits = point.cow_said.find_first_not_of("0123456789");
@@ -225,10 +231,12 @@ std::string answers_by_news(const Points& points) {
     return point.words.find("walk sound") != std::string::npos;
   };
   const OpenPoint* fate = first_that(points, [&](const OpenPoint& point) {
-    return point.kind == OpenPointKind::told_two_ways && !is_of_her_walk(point);
+    const bool is_of_both = point.kind == OpenPointKind::told_two_ways && !is_of_her_walk(point);
+    return is_of_both || is_off_or_still_on(point);
   });
   if (fate != nullptr) {
-    const std::string what = fate->words.rfind("Block", 0) == 0 ? " block" : " wrap";
+    const bool is_block = fate->words.find("lock on ") != std::string::npos;
+    const std::string what = is_block ? " block" : " wrap";
     out += "  off or still on: evenclaw told \"" + fate->cow_said + what +
            " off\", or with \"still on\"\n";
   }
@@ -240,7 +248,8 @@ std::string answers_by_news(const Points& points) {
            " still lame\", or with \"walks sound\"\n";
   }
   const OpenPoint* in_words = first_that(points, [](const OpenPoint& point) {
-    return is_settled_in_words(point.kind) && point.kind != OpenPointKind::told_gone;
+    return is_settled_in_words(point.kind) && point.kind != OpenPointKind::told_gone &&
+           !is_off_or_still_on(point);
   });
   if (in_words != nullptr) out += "  in your own words: " + settled_in_words(*in_words);
   const OpenPoint* vet = first_that(points, [](const OpenPoint& point) {

@@ -11,11 +11,17 @@
 #include "core/api/cow_register.hpp"
 #include "core/api/journal.hpp"
 #include "core/api/news_taken_back.hpp"
+#include "core/api/open_news.hpp"
 #include "core/api/people.hpp"
 #include "core/api/settle_name.hpp"
 #include "core/api/visits.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/quoted_words.hpp"
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_foot.hpp"
+#include "core/trade/task_rows.hpp"
+#include "core/trade/told_both_ways.hpp"
 
 namespace evenclaw {
 
@@ -138,6 +144,51 @@ Result<std::vector<std::string>> take_back_news(const Ports& ports, Journal& jou
   return taken;
 }
 
+/// Told off and told still on, and asked about.
+Result<std::vector<Fixture>> off_or_still_on(Store& store, const QuestionSettled& body,
+                                             HerdId herd) {
+  std::vector<Fixture> fixtures;
+  if (!body.cow) return fixtures;
+  const auto tasks = select_as<TaskRow>(store, herd,
+                                        {{"cow", Compare::equal, Cell(to_text(*body.cow))},
+                                         {"open", Compare::equal, Cell(std::int64_t{1})}});
+  if (!tasks) return tasks.faults();
+  const auto news = open_news(store, herd);
+  if (!news) return news.faults();
+  for (const Fixture fixture : {Fixture::wrap, Fixture::block}) {
+    const bool is_in_doubt = std::any_of(tasks->begin(), tasks->end(), [&](const TaskRow& task) {
+      return is_told_both_ways(task) && is_task_of(fixture, task.kind);
+    });
+    const bool is_asked = std::any_of(news->begin(), news->end(), [&](const OpenNews& open) {
+      const auto said = open.news ? fixture_said(*open.news) : std::nullopt;
+      const bool is_hers = open.visit == body.visit && open.cow == body.cow;
+      return is_hers && said && said->fixture == fixture && said->step == FixtureStep::left_on;
+    });
+    if (is_in_doubt && is_asked) fixtures.push_back(fixture);
+  }
+  return fixtures;
+}
+
+/// Words that say neither that it was wrong nor which of the two holds settle nothing.
+Outcome words_may_settle(Store& store, const QuestionSettled& body, HerdId herd) {
+  const auto language = call_language_of(store);
+  if (!language) return language.faults();
+  const Language& words = (*language)->words();
+  if (words.says_it_was_wrong(body.words)) return Done{};
+  const auto fixtures = off_or_still_on(store, body, herd);
+  if (!fixtures) return fixtures.faults();
+  if (fixtures->empty()) return Done{};
+  const std::string what(word_of(fixtures->front()));
+  const std::string said = body.number + ' ' + what;
+  return Fault{.slug = "usage",
+               .message = "Whether the " + what + " of " + body.number +
+                          " is off or still on is told as news: other words would leave it in "
+                          "doubt.",
+               .token = body.words,
+               .remedy = with_quoted_words(
+                   "Say \"{" + said + " off}\", or \"{" + said + " still on}\".", words)};
+}
+
 }  // namespace
 
 Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
@@ -157,6 +208,8 @@ Result<Reply> settle_questions(const Ports& ports, const Answered& answered) {
   const CowId cow = first.cow;
   if (cow != CowId{}) body.cow = cow;
   body.words = trimmed(answered.words);
+  const Outcome may_settle = words_may_settle(ports.store, body, answered.herd);
+  if (!may_settle) return may_settle.faults();
   auto journal = Journal::open(ports, answered.herd.value);
   if (!journal) return journal.faults();
   const EntryId entry = journal->fresh_id();

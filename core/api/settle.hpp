@@ -27,8 +27,9 @@ struct Answered {
 /// it made is no task any more. Nothing else is changed: what was really meant is told by itself. A
 /// question about the name of a caller or writer is answered by the name: the turns that were
 /// called or typed under the known one because of it are corrected to who it was, and the name
-/// stays out of the log. Faults: "usage" without words, or when nothing of the kind is open;
-/// "answer-needed" for a name nobody has, unless `sure`.
+/// stays out of the log. Faults: "usage" without words, when nothing of the kind is open, and of
+/// a wrap or block that was told off and told still on, of which news alone says what holds, unless
+/// the words say that it was wrong; "answer-needed" for a name nobody has, unless `sure`.
 Result<Reply> settle_questions(const Ports& ports, const Answered& answered);
 
 }  // namespace evenclaw

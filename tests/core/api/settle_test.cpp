@@ -217,4 +217,18 @@ TEST_CASE("an answer to what nobody asked is refused") {
   CHECK(settled(place, "412", " ") == Lines{"fault Say how it was settled."});
 }
 
+TEST_CASE("of a block told off and told still on words of one's own settle nothing, news does") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"106 LH outside sole ulcer, bad; block on inside", "done"});
+  (void)place.visited("2026-10-27", {"106 block off", "106 block still on", "done"});
+  const Lines open = asked(place, "2026-10-27");
+  REQUIRE(open == Lines{"news_unclear 106"});
+  CHECK(settled(place, "106", "it is off") ==
+        Lines{"fault Whether the block of 106 is off or still on is told as news: other words "
+              "would leave it in doubt."});
+  CHECK(asked(place, "2026-10-27") == open);
+  told(place, "106 block off");
+  CHECK(asked(place, "2026-10-27").empty());
+}
+
 }  // namespace evenclaw::test
