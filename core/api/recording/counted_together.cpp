@@ -33,7 +33,7 @@ Result<bool> RecordingState::counted_together(const Line& line, std::string_view
     const bool has_number = crush_.cow->draft.turn.cow.known == CowKnown::numbered;
     checks_.show_mark(std::string("call what was found on her") +
                       (has_number ? "" : "; her number is asked for when the visit closes"));
-    after_line(text);
+    after_line(line, text);
   }
   book_.last_line.counted = true;
   book_.last_line.let_out = false;

@@ -100,7 +100,11 @@ void let_go_held_back(const VisitBook& book, Crush& crush, const Line& line,
   const bool is_news_in_short = tells_news(line) &&
                                 is_said_again(text, crush.held_back_by, book.language) &&
                                 feet_in_refused(crush.held_back_by, book.language) == RefusedFeet{};
-  const bool is_said = is_news_in_short || is_said_again(crush.held_back_by, text, book.language);
+  // News of another cow says nothing of a line that names nobody.
+  const bool may_be_said =
+      !tells_news(line) || names_one_told_of(crush.held_back_by, line, book.language);
+  const bool is_said =
+      may_be_said && (is_news_in_short || is_said_again(crush.held_back_by, text, book.language));
   if (!ends_it && !is_said) return;
   if (crush.cow && (is_said || is_named_again(crush.held_back_by, text, book.language))) {
     std::vector<RefusedLine>& open = crush.cow->refused;

@@ -3,15 +3,20 @@
 #include <algorithm>
 #include <cstddef>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "core/api/recording/foot_in_doubt.hpp"
+#include "core/api/recording/refused_cow.hpp"
 #include "core/api/recording/refused_feet.hpp"
 #include "core/api/recording/said_again.hpp"
 #include "core/api/recording/said_otherwise.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/foot.hpp"
+#include "core/trade/identity.hpp"
+#include "core/trade/task.hpp"
 #include "core/trade/turn.hpp"
 
 namespace evenclaw {
@@ -62,6 +67,50 @@ std::string_view without_right_number(std::string_view said, const InCrush& cow)
   return is_longer ? said : trimmed(rest);
 }
 
+/// By her number or her words.
+bool names_the_cow(std::string_view text, const std::string& number, const Language& language) {
+  if (!is_utf8(text) || number.empty()) return false;
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  const bool is_numbered = std::any_of(tokens.begin(), tokens.end(), [&](const Token& token) {
+    if (token.kind != TokenKind::number) return false;
+    const std::string_view said = text.substr(token.offset, token.length);
+    return plain_number(token.folded.empty() ? said : std::string_view(token.folded)) ==
+           plain_number(number);
+  });
+  return is_numbered || (number.find(' ') != std::string::npos &&
+                         fold_case(text).find(fold_case(number)) != std::string::npos);
+}
+
+bool is_news_of_another(const InCrush& here, const Line& line) {
+  const std::string hers = only_number(here.draft.turn.cow);
+  return !line.clauses.empty() &&
+         std::all_of(line.clauses.begin(), line.clauses.end(), [&](const Clause& clause) {
+           const auto* news = std::get_if<NewsSaid>(&clause);
+           return news != nullptr && (hers.empty() || plain_number(news->number) != hers);
+         });
+}
+
+/// Of the lines that `may_be_meant`, those that `text` says again are open no more.
+template <class MayBeMeant>
+void drop_given_again(InCrush& cow, std::string_view text, const Language& language,
+                      MayBeMeant may_be_meant) {
+  const std::string_view now = trimmed(text);
+  const FootSet named_last = cow.draft.feet_named;
+  const Turn& turn = cow.draft.turn;
+  std::erase_if(cow.refused, [&](const RefusedLine& refused) {
+    if (!may_be_meant(refused)) return false;
+    const FootSet feet = meant_to_go_to(refused, turn, language);
+    const auto is_settled_by = [&](std::string_view line) {
+      const std::string_view said = without_right_number(line, cow);
+      const bool is_said = is_said_again(refused.text, said, language) ||
+                           is_said_in_other_words(refused.text, said, language) ||
+                           is_named_again(refused.text, said, language);
+      return is_said && may_be_of_the_same_feet(refused.text, feet, said, named_last, language);
+    };
+    const std::vector<std::string> since = said_since(refused, cow.draft.words);
+    return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);
+  });
+}
 }  // namespace
 
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
@@ -77,21 +126,22 @@ void keep_refused_once(InCrush& cow, std::string_view text, const Language& lang
   if (!is_known) keep_refused(cow, text, language);
 }
 
+bool names_one_told_of(std::string_view refused, const Line& news, const Language& language) {
+  return std::any_of(news.clauses.begin(), news.clauses.end(), [&](const Clause& clause) {
+    const auto* told = std::get_if<NewsSaid>(&clause);
+    return told != nullptr && names_the_cow(refused, told->number, language);
+  });
+}
+
 void given_again(InCrush& cow, std::string_view text, const Language& language) {
-  const std::string_view now = trimmed(text);
-  const FootSet named_last = cow.draft.feet_named;
-  const Turn& turn = cow.draft.turn;
-  std::erase_if(cow.refused, [&](const RefusedLine& refused) {
-    const FootSet feet = meant_to_go_to(refused, turn, language);
-    const auto is_settled_by = [&](std::string_view line) {
-      const std::string_view said = without_right_number(line, cow);
-      const bool is_said = is_said_again(refused.text, said, language) ||
-                           is_said_in_other_words(refused.text, said, language) ||
-                           is_named_again(refused.text, said, language);
-      return is_said && may_be_of_the_same_feet(refused.text, feet, said, named_last, language);
-    };
-    const std::vector<std::string> since = said_since(refused, cow.draft.words);
-    return is_settled_by(now) || std::any_of(since.begin(), since.end(), is_settled_by);
+  drop_given_again(cow, text, language, [](const RefusedLine&) { return true; });
+}
+
+void settle_refused(InCrush& cow, const Line& line, std::string_view text,
+                    const Language& language) {
+  const bool is_of_another = is_news_of_another(cow, line);
+  drop_given_again(cow, text, language, [&](const RefusedLine& refused) {
+    return !is_of_another || names_one_told_of(refused.text, line, language);
   });
 }
 

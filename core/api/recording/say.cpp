@@ -282,7 +282,7 @@ Outcome RecordingState::take_read(const Line& line, std::string_view text) {
   if (!fits) return fits;
   if (before && crush_.cow) checks_.tell_found_where_fine(*before);
   if (crush_.cow) checks_.tell_times_said_anew(stood.value_or(Turn{}), line);
-  if (!line.clauses.empty()) after_line(text);
+  if (!line.clauses.empty()) after_line(line, text);
   return Done{};
 }
 
@@ -481,10 +481,10 @@ void RecordingState::add_words(std::string_view text) {
   words.push_back(said);
 }
 
-void RecordingState::after_line(std::string_view text) {
+void RecordingState::after_line(const Line& line, std::string_view text) {
   if (!crush_.cow) return this_line_.learned.clear();
   crush_.cow->fine_before_named.add(std::exchange(this_line_.unnamed, {}));
-  given_again(*crush_.cow, text, book_.language);
+  settle_refused(*crush_.cow, line, text, book_.language);
   checks_.show_learned(this_line_);
   checks_.show_marks();
   if (crush_.cow->done_said) return;

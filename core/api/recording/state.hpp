@@ -85,7 +85,7 @@ class RecordingState {
   Outcome say_of_her(const TurnClause& clause, std::string_view text);
   Outcome go_ahead(std::string_view text);
   void add_words(std::string_view text);
-  void after_line(std::string_view text);
+  void after_line(const Line& line, std::string_view text);
 
   // counted_together.cpp
   Result<bool> counted_together(const Line& line, std::string_view text);
