@@ -26,7 +26,10 @@ enum class BoxSaying {
   said_in_a_note,   // {what}
   ask_what_vet_is_to_see,
   could_be_notifiable_title,
-  standstill,    // {who}
+  standstill,      // {who}
+  who_with_signs,  // {who} {what}
+  sign_seen_on,    // {what} {date}
+  ring_vet_or_authority_now,
   seen_of_whom,  // {who} {date}
   withdrawals_over_title,
   count_ends  // how many there are; stays the last

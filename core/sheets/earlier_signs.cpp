@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/signs_in_words.hpp"
 #include "core/sheets/vet_on_record.hpp"
@@ -97,9 +98,11 @@ std::vector<EarlierStop> signs_not_settled(const VisitSheetInput& then,
       return !sign.is_only_asked && name_of_sign(*sign.sign) == one.warning.rule &&
              sign.foot == one.warning.foot;
     });
-    if (!is_unknown) continue;
+    const bool is_asked_of = tells_of_illness(one) && is_vet_asked_for(view, *cow);
+    if (!is_unknown && !is_asked_of) continue;
     left.push_back(one);
-    left.back().may_be_notifiable = may_be_notifiable(view, *cow);
+    left.back().is_settled_alone = left.back().is_settled_alone || !is_unknown;
+    left.back().may_be_notifiable = may_be_notifiable(view, cow->cow);
   }
   return left;
 }

@@ -12,7 +12,8 @@ namespace evenclaw {
 /// judgement).
 std::vector<EarlierStop> signs_seen(const Rows& rows, const Wording& wording);
 
-/// Those of `seen` that the vet was not told of at their visit, with whether they may be
+/// Those of `seen` that the vet was not told of at their visit, and signs of a disease the law
+/// wants reported also where he was asked for, with whether they may be
 /// notifiable; without those for which one of `stops` stands. `then` is that visit as it was.
 std::vector<EarlierStop> signs_not_settled(const VisitSheetInput& then,
                                            const std::vector<EarlierStop>& seen,

@@ -4,8 +4,10 @@
 #include <span>
 #include <tuple>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/trade/after_leaving.hpp"
 
 namespace evenclaw {
 
@@ -28,13 +30,20 @@ bool was_looked_at_since(const EarlierStop& stop, const VisitRow& visit,
   });
 }
 
-bool is_with_the_vet(const EarlierStop& stop, const VisitRow& visit,
-                     const std::vector<TaskRow>& vet_tasks) {
+bool was_vet_asked(const EarlierStop& stop, const VisitRow& visit,
+                   const std::vector<TaskRow>& vet_tasks) {
   return std::any_of(vet_tasks.begin(), vet_tasks.end(), [&](const TaskRow& task) {
-    if (task.cow != stop.cow || task.kind != TaskKind::vet) return false;
-    const bool was_asked = stop.on <= task.made_on && task.made_on <= visit.day;
-    const bool has_come = task.closed_on && stop.on <= *task.closed_on;
-    return was_asked || has_come;
+    const bool is_hers = task.cow == stop.cow && task.kind == TaskKind::vet;
+    return is_hers && stop.on <= task.made_on && task.made_on <= visit.day;
+  });
+}
+
+/// She left with the task open: then nobody came.
+bool has_vet_come(const EarlierStop& stop, const std::vector<TaskRow>& vet_tasks) {
+  return std::any_of(vet_tasks.begin(), vet_tasks.end(), [&](const TaskRow& task) {
+    const bool is_hers = task.cow == stop.cow && task.kind == TaskKind::vet;
+    const bool is_closed = task.closed_on && stop.on <= *task.closed_on;
+    return is_hers && is_closed && task.closed_how != closed_as_she_left;
   });
 }
 
@@ -56,12 +65,13 @@ std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
                                          const std::vector<TaskRow>& vet_tasks) {
   std::vector<EarlierStop> open;
   for (const EarlierStop& stop : unsettled) {
-    const bool is_over =
-        was_looked_at_since(stop, visit, feet) || is_with_the_vet(stop, visit, vet_tasks);
     const bool is_for_vet = stop.was_only_seen || calls_for_vet(stop.warning);
-    if (is_for_vet && is_before(stop, visit, turns) && !is_over) {
-      open.push_back(stop);
-    }
+    if (!is_for_vet || !is_before(stop, visit, turns) || has_vet_come(stop, vet_tasks)) continue;
+    const bool is_settled =
+        was_looked_at_since(stop, visit, feet) || was_vet_asked(stop, visit, vet_tasks);
+    if (is_settled && !tells_of_illness(stop)) continue;
+    open.push_back(stop);
+    if (is_settled) open.back().is_settled_alone = true;
   }
   std::sort(open.begin(), open.end(), [](const EarlierStop& a, const EarlierStop& b) {
     return std::tie(a.cow, a.on, a.turn, a.warning.foot, a.warning.rule) <

@@ -15,7 +15,9 @@ bool lasts_though_gone_past(const WarningShown& shown);
 /// Those of `unsettled` that still call for the vet on the day of the visit, by cow and day. A
 /// Stop is over once something, or that there is nothing, was found on its foot (on any foot, when
 /// it was of the whole cow), for then that speaks in its stead: that it was lifted is not enough;
-/// and once the vet was asked for her or came, for then a task tells of it (our judgement).
+/// and once the vet was asked for her or came, for then a task tells of it (our judgement). A sign
+/// of a disease the law wants reported is over only once he came: looked at or asked for it stays,
+/// settled alone.
 /// `turns`, `feet` and `vet_tasks`: of the herd up to that day, the tasks open or closed.
 std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
                                          const std::vector<EarlierStop>& unsettled,

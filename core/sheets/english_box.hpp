@@ -34,7 +34,12 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
      "ask the trimmer today what the vet is to see, and when: that was not called"},
     {BoxSaying::could_be_notifiable_title, "COULD BE NOTIFIABLE"},
     {BoxSaying::standstill,
-     "{who}: nobody and nothing leaves the farm before the vet or the authority has said so"},
+     "{who}: ring the vet or the authority now; nobody and nothing leaves the farm before one of "
+     "them "
+     "has said so"},
+    {BoxSaying::who_with_signs, "{who} ({what})"},
+    {BoxSaying::sign_seen_on, "{what}, seen {date}"},
+    {BoxSaying::ring_vet_or_authority_now, "ring the vet or the authority now"},
     {BoxSaying::seen_of_whom, "{who}, of {date}"},
     {BoxSaying::withdrawals_over_title, "Milk and meat: the time is over"}};
 

@@ -107,23 +107,6 @@ const SignForVet* sign_found(const FindingRow& finding) {
   return found == std::end(table) ? nullptr : found;
 }
 
-/// Called of her, or told as the reason why she was not done.
-bool shows(const CowSeen& cow, ActionKind sign) {
-  const bool is_called = std::any_of(cow.actions.begin(), cow.actions.end(),
-                                     [sign](const ActionRow* row) { return row->action == sign; });
-  return is_called || std::any_of(cow.turns.begin(), cow.turns.end(), [sign](const TurnRow* turn) {
-           const bool has_reason = turn->end != TurnEnd::done && !turn->end_reason.empty();
-           if (!has_reason || is_not_understood(turn->end_reason)) return false;
-           const auto told = signs_in_words(turn->end_reason);
-           return std::any_of(told.begin(), told.end(),
-                              [sign](const SignForVet* one) { return one->seen == sign; });
-         });
-}
-
-bool shows_a_sore(const CowSeen& cow) {
-  return shows(cow, Act::sore_mouth) || shows(cow, Act::blisters);
-}
-
 void add_new(std::vector<SignOfHer>& signs, const SignForVet* sign, std::optional<Foot> foot) {
   const bool is_known =
       sign == nullptr || std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& other) {
@@ -228,16 +211,6 @@ std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
 bool is_sign_of_illness(ActionKind kind) {
   return std::find(std::begin(signs_of_illness), std::end(signs_of_illness), kind) !=
          std::end(signs_of_illness);
-}
-
-bool may_be_notifiable(const VisitView& view, const CowSeen& cow) {
-  const auto signs = std::count_if(std::begin(signs_of_illness), std::end(signs_of_illness),
-                                   [&](ActionKind sign) { return shows(cow, sign); });
-  if (signs != 1) return signs > 1;
-  return std::any_of(view.cows.begin(), view.cows.end(), [&](const CowSeen& other) {
-    if (other.cow == cow.cow) return false;
-    return shows_a_sore(other) || (shows_a_sore(cow) && shows(other, Act::fever));
-  });
 }
 
 }  // namespace evenclaw

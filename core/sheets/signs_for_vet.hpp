@@ -57,9 +57,4 @@ std::vector<std::string> signs_of(const VisitView& view, const CowSeen& cow,
 /// Seen in her mouth or on her foot, or fever: called of no cow that is well.
 bool is_sign_of_illness(ActionKind kind);
 
-/// Signs of a disease the law wants reported: two of hers, or one of hers beside another cow's,
-/// unless both have fever alone. The check notifiable-signs hears the same in the order it is
-/// called; here every cow of such a pair is one, whichever came first.
-bool may_be_notifiable(const VisitView& view, const CowSeen& cow);
-
 }  // namespace evenclaw

@@ -7,6 +7,7 @@
 
 #include "core/sheets/foot_lines.hpp"
 #include "core/sheets/left_for_vet.hpp"
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/signs_in_words.hpp"
 #include "core/sheets/task_blocks.hpp"
@@ -115,7 +116,7 @@ std::vector<Block> standstill_box(const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<std::string> who;
   for (const CowForVet& called : cows_for_vet(view)) {
-    if (called.urgency == VetUrgency::reportable) who.push_back(view.names.in_text(called.cow));
+    if (called.urgency == VetUrgency::reportable) who.push_back(notifiable_words(view, called.cow));
   }
   if (who.empty()) return {};
   BoxedNotice box{wording.say(BoxSaying::could_be_notifiable_title), {}, {}};

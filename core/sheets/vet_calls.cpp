@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/sheets/foot_lines.hpp"
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_asked_before.hpp"
@@ -307,12 +308,21 @@ void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId
 
 /// "came lame on right hind": a cow with sores that is lame is what the vet asks after first.
 void add_how_she_came(std::vector<VetCall>& calls, const VisitView& view, const CowSeen& cow) {
-  const bool is_told = calls.empty() || !cow.came_lame || !may_be_notifiable(view, cow);
+  const bool is_told = calls.empty() || !cow.came_lame || !may_be_notifiable(view, cow.cow);
   if (is_told) return;
   const Wording& wording = view.wording;
   calls.front().why += ", " + (cow.lame.empty() ? wording.say(Saying::vet_came_lame)
                                                 : wording.say(Saying::came_lame_on,
                                                               {{"feet", wording.feet(cow.lame)}}));
+}
+
+void ring_now(std::vector<VetCall>& calls, const Wording& wording) {
+  const std::string today = wording.say(Saying::vet_ring_today);
+  for (VetCall& call : calls) {
+    const std::size_t at = call.when.rfind(today);
+    if (at == std::string::npos || at + today.size() != call.when.size()) continue;
+    call.when.replace(at, today.size(), wording.say(BoxSaying::ring_vet_or_authority_now));
+  }
 }
 
 }  // namespace
@@ -322,7 +332,7 @@ bool is_told_by_sign(const VisitView& view, const CowSeen& cow, const Warning& s
   const bool has_sign = std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& sign) {
     return sign.sign->check == stop.rule && sign.foot == stop.foot;
   });
-  return has_sign || (may_be_notifiable(view, cow) && is_of_illness(stop));
+  return has_sign || (may_be_notifiable(view, cow.cow) && is_of_illness(stop));
 }
 
 std::vector<VetCall> vet_calls(const VisitView& view, CowId cow) {
@@ -341,6 +351,7 @@ std::vector<VetCall> vet_calls(const VisitView& view, CowId cow) {
     const bool is_later_told = b.is_of_today < a.is_of_today;
     return a.urgency == b.urgency ? is_later_told : a.urgency < b.urgency;
   });
+  if (may_be_notifiable(view, cow)) ring_now(calls, view.wording);
   if (seen != nullptr) add_how_she_came(calls, view, *seen);
   return calls;
 }

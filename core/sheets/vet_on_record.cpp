@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/task_blocks.hpp"
+#include "core/trade/after_leaving.hpp"
 
 namespace evenclaw {
 
@@ -11,11 +13,11 @@ namespace {
 constexpr std::string_view block_on_painful_rule = "block-on-painful-claw";
 
 bool came_since(const VisitView& view, CowId cow) {
-  return std::any_of(view.input.rows.tasks.begin(), view.input.rows.tasks.end(),
-                     [&](const TaskRow& task) {
-                       return task.cow == cow && task.kind == TaskKind::vet && !task.open &&
-                              task.visit == view.input.visit.visit;
-                     });
+  return std::any_of(
+      view.input.rows.tasks.begin(), view.input.rows.tasks.end(), [&](const TaskRow& task) {
+        return task.cow == cow && task.kind == TaskKind::vet && !task.open &&
+               task.visit == view.input.visit.visit && task.closed_how != closed_as_she_left;
+      });
 }
 
 /// What he was only asked for, as pain relief, he need not know of.
@@ -97,7 +99,7 @@ VetOnRecord vet_on_record(const VisitView& view, const CowSeen& cow, const SignO
 
 std::vector<SignOfHer> signs_without_vet(const VisitView& view, const CowSeen& cow) {
   std::vector<SignOfHer> signs;
-  const bool stays = may_be_notifiable(view, cow);
+  const bool stays = may_be_notifiable(view, cow.cow);
   const bool has_left = who_left(view, cow.cow) != nullptr;
   if (came_since(view, cow.cow) || (has_left && !stays)) return signs;
   for (const SignOfHer& sign : signs_of_her(cow)) {

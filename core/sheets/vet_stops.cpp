@@ -4,6 +4,7 @@
 #include <span>
 #include <string_view>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_on_record.hpp"
 #include "core/trade/medicine_rules.hpp"
@@ -13,7 +14,6 @@ namespace evenclaw {
 
 namespace {
 
-constexpr std::string_view notifiable_rule = "notifiable-signs";
 constexpr std::string_view too_short_rule = "toe-far-too-short";
 
 }  // namespace
@@ -35,15 +35,11 @@ std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen&
   return stops;
 }
 
-bool is_reportable(const EarlierStop& stop) {
-  return stop.may_be_notifiable || stop.warning.rule == notifiable_rule;
-}
-
 std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow) {
   std::vector<const EarlierStop*> stops;
   const bool has_left = who_left(view, cow) != nullptr;
   for (const EarlierStop& stop : view.input.earlier_stops) {
-    const bool is_told = !has_left || is_reportable(stop);
+    const bool is_told = is_reportable(view, stop) || (!has_left && !stop.is_settled_alone);
     if (stop.cow == cow && is_told) stops.push_back(&stop);
   }
   return stops;

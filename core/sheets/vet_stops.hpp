@@ -17,10 +17,8 @@ bool calls_for_vet(const Warning& warning);
 /// for what was found at this visit.
 std::vector<const Warning*> open_vet_stops(const VisitView& view, const CowSeen& cow);
 
-/// Signs of a disease the law wants reported.
-bool is_reportable(const EarlierStop& stop);
-
-/// Those of earlier visits that are still open. Once she left the herd only what is reportable:
+/// Those of earlier visits that are still open; one that is settled by itself only while it is
+/// reportable beside another. Once she left the herd only what is reportable:
 /// whoever has her now and the authority have to know (our judgement).
 std::vector<const EarlierStop*> open_earlier_stops(const VisitView& view, CowId cow);
 

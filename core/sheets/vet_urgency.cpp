@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
@@ -17,7 +18,7 @@ VetUrgency sooner(VetUrgency a, VetUrgency b) {
 
 VetUrgency of_signs(const VisitView& view, const CowSeen& cow) {
   VetUrgency urgency = VetUrgency::later;
-  if (may_be_notifiable(view, cow)) urgency = VetUrgency::reportable;
+  if (may_be_notifiable(view, cow.cow)) urgency = VetUrgency::reportable;
   for (const SignOfHer& sign : signs_of_her(cow)) {
     if (vet_on_record(view, cow, sign) == VetOnRecord::knows) continue;
     urgency = sooner(urgency, sign.sign->urgency);
@@ -54,8 +55,9 @@ VetUrgency urgency_of(const VisitView& view, CowId id) {
     return task->cow == id && is_for_vet(*task) && task->due <= view.input.printed;
   });
   const std::vector<const EarlierStop*> earlier = open_earlier_stops(view, id);
-  const bool is_reported = std::any_of(
-      earlier.begin(), earlier.end(), [](const EarlierStop* stop) { return is_reportable(*stop); });
+  const bool is_reported =
+      std::any_of(earlier.begin(), earlier.end(),
+                  [&](const EarlierStop* stop) { return is_reportable(view, *stop); });
   if (is_reported) return VetUrgency::reportable;
   const bool is_now = is_due || !earlier.empty();
   const VetUrgency by_task = is_now ? VetUrgency::today : VetUrgency::later;

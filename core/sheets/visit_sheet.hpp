@@ -86,6 +86,7 @@ struct EarlierStop {
   bool was_gone_past = false;  // answered with "go ahead"; else nobody answered
   bool was_only_seen = false;  // no check stopped for it: `warning` holds its name and words
   bool may_be_notifiable = false;
+  bool is_settled_alone = false;  // told only while it may be notifiable beside another sign
 };
 
 /// The vet, or pain relief, was asked for at an earlier visit, and the task is open still.

@@ -20,6 +20,9 @@ LeavingWay way_left(std::string_view words);
 /// is left; of a dead one nothing. Of whom nobody told how she left both: our judgement.
 MilkAndMeat held_after(LeavingWay way);
 
+/// How a task of hers was closed when she left: nobody did it.
+inline constexpr std::string_view closed_as_she_left = "gone";
+
 /// All that was to be done for her; not the end of a withdrawal, which goes with her.
 bool ends_when_she_leaves(const TaskRow& task);
 

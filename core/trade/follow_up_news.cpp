@@ -303,7 +303,7 @@ NewsEffect walks_sound(const Rows& past) {
 NewsEffect gone(const Rows& past) {
   NewsEffect effect;
   for (const TaskRow& task : open_tasks(past)) {
-    if (ends_when_she_leaves(task)) close_task(effect.closes, task, "gone");
+    if (ends_when_she_leaves(task)) close_task(effect.closes, task, closed_as_she_left);
   }
   return effect;
 }

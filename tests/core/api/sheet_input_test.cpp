@@ -160,27 +160,6 @@ TEST_CASE("the vet's table and the lines of the visit name the end that holds") 
   CHECK_MESSAGE(holds(lines, "held_back,2026-11-06,evening,2026-11-07"), lines);
 }
 
-TEST_CASE("a Stop gone past is told again until its foot was lifted again") {
-  for (const auto& [line, is_told] :
-       {std::pair("12 nothing found", true), std::pair("522 nothing found", false)}) {
-    Workplace place;
-    place.clock.set(day("2026-11-02"));
-    (void)place.visited("2026-11-02", {"522 RH outside swollen", "go ahead", "rest fine", "done"});
-    place.clock.set(day("2026-11-06"));
-    const std::string sheet = next_sheet(place, {line, "done"});
-    CHECK_MESSAGE(holds(sheet, "Stop of Mon 2 Nov, gone ahead anyway") == is_told, sheet);
-  }
-}
-
-TEST_CASE("blisters that raised no Stop are told again at the next visit") {
-  Workplace place;
-  place.clock.set(day("2026-11-02"));
-  (void)place.visited("2026-11-02", {"501 LF blisters", "rest fine", "done"});
-  place.clock.set(day("2026-11-06"));
-  const std::string sheet = next_sheet(place, {"12 nothing found", "done"});
-  CHECK_MESSAGE(holds(sheet, "501  Left front, seen Mon 2 Nov"), sheet);
-}
-
 TEST_CASE("a cow with fever and a sore mouth who is sold stays in the vet's box") {
   Workplace place;
   place.clock.set(day("2026-11-02"));

@@ -116,6 +116,38 @@ TEST_CASE("a Stop is over once the vet was asked for her or came") {
   CHECK_FALSE(came.is_open());
 }
 
+TEST_CASE(
+    "what may be notifiable is over once the vet came, not when he was asked for or she left") {
+  const struct {
+    const char* name;
+    void (*since)(SevenDaysAgo&);
+    bool is_open;
+  } rows[] = {
+      {"asked for", [](SevenDaysAgo& then) { then.vet_task(7); }, true},
+      {"looked at", [](SevenDaysAgo& then) { then.foot(3, Foot::lh, FootState::finding); }, true},
+      {"came",
+       [](SevenDaysAgo& then) {
+         TaskRow& task = then.vet_task(7);
+         task.closed_on = then.visit_day - 2;
+         task.closed_how = "vet came";
+       },
+       false},
+      {"left",
+       [](SevenDaysAgo& then) {
+         TaskRow& task = then.vet_task(7);
+         task.closed_on = then.visit_day - 2;
+         task.closed_how = "gone";
+       },
+       true}};
+
+  for (const auto& row : rows) {
+    SevenDaysAgo then;
+    then.stop.warning.rule = "notifiable-signs";
+    row.since(then);
+    CHECK_MESSAGE(then.is_open() == row.is_open, row.name);
+  }
+}
+
 TEST_CASE("a Stop of this visit, of a later day, or that asks for no vet is no earlier one") {
   SevenDaysAgo of_visit;
   of_visit.stop.on = of_visit.visit_day;

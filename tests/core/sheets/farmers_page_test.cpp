@@ -144,7 +144,8 @@ TEST_CASE("that something could be notifiable leads the page, with the cows it i
   REQUIRE(std::holds_alternative<BoxedNotice>(blocks.at(0)));
   const auto& box = std::get<BoxedNotice>(blocks[0]);
   CHECK(box.title == "COULD BE NOTIFIABLE");
-  CHECK(box.items.at(0).lines.at(0).at(0).text.rfind("412 and 413: nobody and nothing", 0) == 0);
+  CHECK(box.items.at(0).lines.at(0).at(0).text.rfind("412 (sore mouth) and 413 (sore mouth): ring",
+                                                     0) == 0);
 }
 
 TEST_CASE("a cow without a number that was not seen is called as everywhere else") {

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/sheets/notifiable.hpp"
 #include "core/trade/check.hpp"
 #include "tests/core/sheets/invented_day.hpp"
 
@@ -27,7 +28,7 @@ std::string notifiable(const std::vector<ActionKind>& first,
   const VisitView view = view_of(day.input(), english_wording());
   std::string cows;
   for (const CowSeen& cow : view.cows) {
-    const bool is_one = may_be_notifiable(view, cow);
+    const bool is_one = may_be_notifiable(view, cow.cow);
     if (is_one) cows += (cows.empty() ? "" : " ") + view.names.number(cow.cow);
   }
   return cows;
@@ -88,7 +89,7 @@ TEST_CASE("fever told as the reason why she was not done counts as fever called 
     day.did({ActionKind::blisters});
     const VisitView view = view_of(day.input(), english_wording());
     for (const CowSeen& cow : view.cows) {
-      CHECK_MESSAGE(may_be_notifiable(view, cow) == row.is_notifiable, row.reason);
+      CHECK_MESSAGE(may_be_notifiable(view, cow.cow) == row.is_notifiable, row.reason);
     }
   }
 }

@@ -204,7 +204,8 @@ TEST_CASE(
   day.did({ActionKind::blisters, Foot::lf});
   const VisitView view = view_of(day.input(), english_wording());
   CHECK(holds(text_of(standstill_box(view)),
-              "# COULD BE NOTIFIABLE\n# 412 and 513: nobody and nothing leaves the farm before"));
+              "# COULD BE NOTIFIABLE\n# 412 (fever) and 513 (blisters): ring the vet or the "
+              "authority now; nobody and nothing leaves the farm before"));
   CHECK(holds(text_of(called_to(view)), "- Could be notifiable: nobody and nothing leaves"));
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text, "# VET TODAY\n# 412  The cow, fever.\n"));
