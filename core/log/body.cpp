@@ -149,5 +149,6 @@ template struct BodyForms<LifeTold>;
 template struct BodyForms<MobilityScoring>;
 template struct BodyForms<FarmWalk>;
 template struct BodyForms<FarmChange>;
+template struct BodyForms<PastFindingsTold>;
 
 }  // namespace evenclaw

@@ -16,16 +16,18 @@
 #include "core/log/farm_bodies.hpp"
 #include "core/log/life_bodies.hpp"
 #include "core/log/news_bodies.hpp"
+#include "core/log/past_bodies.hpp"
 #include "core/log/product_bodies.hpp"
 #include "core/log/upcast.hpp"
 
 namespace evenclaw {
 
-using AllBodies = std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
-                             TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft,
-                             SameCow, SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed,
-                             NewsUnread, QuestionSettled, ProductListed, ProductDropped,
-                             BatchRecorded, LifeTold, MobilityScoring, FarmWalk, FarmChange>;
+using AllBodies =
+    std::tuple<HerdRegistered, VisitOpened, VisitClosed, VisitCorrected, TurnRecorded,
+               TaskClosedBody, TaskMoved, CowRegistered, NumberGiven, CowLeft, SameCow,
+               SameCowTakenBack, Setting, Redact, DeviceNamed, PersonAllowed, NewsUnread,
+               QuestionSettled, ProductListed, ProductDropped, BatchRecorded, LifeTold,
+               MobilityScoring, FarmWalk, FarmChange, PastFindingsTold>;
 
 /// Every kind this program writes and reads.
 std::vector<std::string_view> all_kinds();

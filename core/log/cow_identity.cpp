@@ -88,6 +88,7 @@ std::vector<Day> days_seen(const CowStory& story) {
   for (const NumberTold& told : story.numbers) days.push_back(told.valid_from);
   for (const CowRegistered& told : story.registered) days.push_back(told.valid_from);
   for (const LifeStanding& told : story.life) days.push_back(told.told.day);
+  for (const PastStanding& told : story.past) days.push_back(told.told.day);
   for (const auto& told : story.moved) days.push_back(day_of(told.entry->envelope.at));
   return days;
 }

@@ -7,6 +7,7 @@
 
 #include "core/log/body.hpp"
 #include "core/log/cow_life.hpp"
+#include "core/log/past_told.hpp"
 #include "core/log/standing.hpp"
 #include "core/log/visit_facts.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -68,10 +69,16 @@ class StoryReader {
     if (kind == LifeTold::kind) {
       if (auto body = hers<LifeTold>(entry)) life_.push_back({&entry, *std::move(body), {{}, nth}});
     }
+    if (kind == PastFindingsTold::kind) {
+      if (auto body = hers<PastFindingsTold>(entry)) {
+        past_.push_back({&entry, *std::move(body), {{}, nth}});
+      }
+    }
   }
 
   /// Her leaving as a list tells it counts like one that somebody told.
-  void read_life() {
+  void read_lists() {
+    story_.past = standing_findings(past_);
     story_.life = standing_events(life_);
     append(story_.left, leavings_among(story_.life));
     std::erase_if(story_.left, [&](const Told<CowLeft>& left) {
@@ -126,6 +133,7 @@ class StoryReader {
   std::span<const CowId> group_;
   CowStory& story_;
   std::vector<Told<LifeTold>> life_;
+  std::vector<Told<PastFindingsTold>> past_;
 };
 
 /// Reads what was told of the cows as which her turns counted before they were corrected.
@@ -213,7 +221,7 @@ CowStory story_of(HerdId herd, std::span<const CowId> group, std::span<const Ent
   }
   StoryReader reader(group, story);
   for (std::size_t nth = 0; nth < counting.size(); ++nth) reader.read(*counting[nth], nth);
-  reader.read_life();
+  reader.read_lists();
   OthersReader(group, story).read(counting);
   drop_taken_back(story.news, story.settled);
   drop_taken_back(story.left, story.settled);

@@ -14,6 +14,7 @@
 #include "core/log/entry.hpp"
 #include "core/log/life_bodies.hpp"
 #include "core/log/news_bodies.hpp"
+#include "core/log/past_bodies.hpp"
 
 namespace evenclaw {
 
@@ -60,6 +61,13 @@ struct LifeStanding {
   CowId cow;  // of her group the one it was told of
 };
 
+/// Something lists told was found on her, as it stands after all that was told of it.
+struct PastStanding {
+  PastFinding told;
+  LesionScheme scheme = LesionScheme::icar;  // this and the source of the list that told it first
+  std::optional<Digest> source;
+};
+
 struct CowStory {
   HerdId herd;
   CowId cow;                               // the smallest id of her group
@@ -70,6 +78,7 @@ struct CowStory {
   std::vector<NumberTold> numbers;         // in the total order
   std::vector<CowRegistered> registered;   // in the total order
   std::vector<LifeStanding> life;          // by day
+  std::vector<PastStanding> past;          // by day
   std::vector<Told<QuestionSettled>> settled;
   ToldOfOthers of_others;
   std::vector<EntryId> in_two_versions;
@@ -77,7 +86,7 @@ struct CowStory {
   /// Nothing that counts was told of her.
   [[nodiscard]] bool empty() const {
     return turns.empty() && news.empty() && left.empty() && moved.empty() && numbers.empty() &&
-           registered.empty() && life.empty();
+           registered.empty() && life.empty() && past.empty();
   }
 };
 

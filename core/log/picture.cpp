@@ -15,6 +15,7 @@
 #include "core/log/fixtures.hpp"
 #include "core/log/foot_cases.hpp"
 #include "core/log/handling_told.hpp"
+#include "core/log/past_told.hpp"
 #include "core/log/row_order.hpp"
 #include "core/log/scoring_rows.hpp"
 #include "core/log/standing.hpp"
@@ -231,6 +232,7 @@ Rows picture_of_cow(HerdId herd, std::span<const CowId> group, std::span<const E
   rows.cow_numbers = numbers_of(story);
   rows.cows.push_back(cow_row_of(story, rows.cow_numbers));
   add_passport(story, rows);
+  rows.past_findings = past_rows_of(story);
   rows.handling = handling_of(story);
   for (const TurnTold& turn : story.turns) {
     rows.turns.push_back(turn_row(story, turn));

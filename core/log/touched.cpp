@@ -13,9 +13,9 @@ enum class Pictures { none, of_cows, of_visits, of_both };
 
 Pictures pictures_of_kind(std::string_view kind) {
   constexpr std::string_view cow_kinds[] = {
-      TurnRecorded::kind,    TaskClosedBody::kind, TaskMoved::kind, CowRegistered::kind,
-      NumberGiven::kind,     CowLeft::kind,        SameCow::kind,   SameCowTakenBack::kind,
-      QuestionSettled::kind, LifeTold::kind};
+      TurnRecorded::kind,    TaskClosedBody::kind, TaskMoved::kind,       CowRegistered::kind,
+      NumberGiven::kind,     CowLeft::kind,        SameCow::kind,         SameCowTakenBack::kind,
+      QuestionSettled::kind, LifeTold::kind,       PastFindingsTold::kind};
   constexpr std::string_view visit_kinds[] = {
       VisitOpened::kind,     VisitClosed::kind, VisitCorrected::kind, BatchRecorded::kind,
       MobilityScoring::kind, FarmWalk::kind,    FarmChange::kind};

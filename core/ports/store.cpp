@@ -26,6 +26,7 @@ template struct RowsSelected<CowTagRow>;
 template struct RowsSelected<CowAliasRow>;
 template struct RowsSelected<CowFactsRow>;
 template struct RowsSelected<CowLifeRow>;
+template struct RowsSelected<PastFindingRow>;
 template struct RowsSelected<HandlingRow>;
 template struct RowsSelected<VisitRow>;
 template struct RowsSelected<BatchRow>;

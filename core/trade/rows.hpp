@@ -12,6 +12,7 @@
 #include "core/trade/identity_rows.hpp"
 #include "core/trade/life.hpp"
 #include "core/trade/mobility_scoring.hpp"
+#include "core/trade/past_finding.hpp"
 #include "core/trade/task_rows.hpp"
 
 namespace evenclaw {
@@ -27,6 +28,7 @@ struct Rows {
   std::vector<CowAliasRow> cow_aliases;
   std::vector<CowFactsRow> cow_facts;
   std::vector<CowLifeRow> cow_life;
+  std::vector<PastFindingRow> past_findings;
   std::vector<HandlingRow> handling;
   std::vector<VisitRow> visits;
   std::vector<BatchRow> batches;
@@ -55,6 +57,7 @@ void for_each_table(RowsLike& rows, F&& f) {
   f(rows.cow_aliases);
   f(rows.cow_facts);
   f(rows.cow_life);
+  f(rows.past_findings);
   f(rows.handling);
   f(rows.visits);
   f(rows.batches);

@@ -309,7 +309,8 @@ class HistoryMaker {
         {3, &HistoryMaker::write_unknown},  {3, &HistoryMaker::forge},
         {8, &HistoryMaker::score_cows},     {5, &HistoryMaker::walk_farm},
         {4, &HistoryMaker::change_farm},    {4, &HistoryMaker::close_visit},
-        {5, &HistoryMaker::leave},          {6, &HistoryMaker::tell_life}};
+        {5, &HistoryMaker::leave},          {6, &HistoryMaker::tell_life},
+        {6, &HistoryMaker::tell_past}};
     std::uint32_t all = 0;
     for (const Act& act : acts) all += act.weight;
     std::uint32_t drawn = random_.below(all);
@@ -394,6 +395,29 @@ class HistoryMaker {
     }
     while (random_.chance(0.3)) body.not_so.push_back({any<LifeEvent>(), any_day()});
     body.closes = any_closes();
+    write(device, body);
+  }
+
+  // Few of everything, so that the same is told again and taken back.
+  PastFinding any_past() {
+    PastFinding told;
+    told.day = any_day();
+    if (random_.chance(0.7)) told.foot = any<Foot>();
+    told.lesion = random_.chance(0.7) ? Lesion::wl : any<Lesion>();
+    if (random_.chance(0.2)) told.claw = any<Claw>();
+    if (random_.chance(0.2)) told.place = any<Place>();
+    if (random_.chance(0.1)) told.zone = static_cast<std::int32_t>(random_.below(13));
+    told.words = random_.chance(0.5) ? "A" : "B";
+    if (random_.chance(0.3)) told.remark = random_.chance(0.5) ? "block" : "spray / block";
+    return told;
+  }
+
+  void tell_past(Device& device) {
+    PastFindingsTold body;
+    body.cow = any_cow();
+    body.scheme = any<LesionScheme>();
+    while (random_.chance(0.6)) body.findings.push_back(any_past());
+    while (random_.chance(0.3)) body.not_so.push_back(any_past());
     write(device, body);
   }
 

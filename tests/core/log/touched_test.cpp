@@ -39,6 +39,15 @@ TEST_CASE("an answer touches the cow it is of, news nobody could read touches no
   CHECK(touched_by(farm.last()).cows.empty());
 }
 
+TEST_CASE("what a list tells of a cow touches her alone") {
+  Farm farm;
+  farm.write(LifeTold{cow_412, {{LifeEvent::calved, day("2024-05-01")}}});
+  CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow_412});
+  farm.write(PastFindingsTold{cow_412, {{day("2024-05-01"), Foot::lh}}});
+  CHECK(touched_by(farm.last()).cows == std::vector<CowId>{cow_412});
+  CHECK(touched_by(farm.last()).visits.empty());
+}
+
 TEST_CASE("a union and its taking back touch both cows") {
   Farm farm;
   const EntryId same = farm.write(SameCow{cow_412, cow_named("413")});
