@@ -10,7 +10,6 @@
 #include "core/base/digest.hpp"
 #include "core/exchange/ade_herd.hpp"
 #include "core/exchange/decoded_text.hpp"
-#include "core/exchange/herd_table.hpp"
 
 namespace evenclaw {
 
@@ -27,24 +26,39 @@ std::string separator_told(char separator) {
   return separator == '\t' ? std::string("tab") : std::string(1, separator);
 }
 
+bool says_words(const ImportWish& wish) {
+  return wish.findings.icar || !wish.findings.words.empty();
+}
+
+Fault no_lesions() {
+  return {.slug = "usage",
+          .message = "nothing in the file is read as a lesion, so its words need no meaning",
+          .remedy = "Say which column holds lesions: --columns \"lesion=HEAD, day=HEAD\""};
+}
+
 Result<FileRead> read_table(const DecodedText& text, const ImportWish& wish,
                             const ImportMemory& memory) {
   const CsvTable table = csv_table(text.text);
-  auto herd = herd_table(
-      table, {wish.columns, memory.columns, wish.dates ? wish.dates : memory.dates, wish.from});
+  auto herd =
+      herd_table(table, {wish.columns, memory.columns, wish.dates ? wish.dates : memory.dates,
+                         wish.from, with_words_said(memory.findings, wish.findings)});
   if (!herd) return herd.faults();
+  if (herd->lesions.empty() && says_words(wish)) return no_lesions();
   FileRead read;
   read.imported.form = "table";
   read.imported.separator = separator_told(table.separator);
   read.imported.columns = std::move(herd->columns);
   read.imported.days = std::move(herd->day_styles);
   read.imported.lines = herd->lines;
+  read.imported.lesions = std::move(herd->lesions);
+  read.imported.passed_over = herd->passed_over;
   read.records = std::move(herd->records);
   read.left_out = std::move(herd->row_faults);
   return read;
 }
 
 Result<FileRead> read_ade(const DecodedText& text, const ImportWish& wish) {
+  if (says_words(wish)) return no_lesions();
   auto herd = ade_herd(text.text, wish.from);
   if (!herd) return herd.faults();
   FileRead read;
@@ -94,6 +108,7 @@ Outcome write_all(const Ports& ports, HerdId herd, const std::vector<CowBodies>&
       if (added) added = journal->add(body, {.id = journal->fresh_id()});
     }
     if (added && cow.life) added = journal->add(*cow.life, {.id = journal->fresh_id()});
+    if (added && cow.findings) added = journal->add(*cow.findings, {.id = journal->fresh_id()});
   }
   if (!added) return added;
   const auto kept = journal->write();
@@ -106,6 +121,8 @@ void put_counts(const TakingOver::Counts& counts, HerdImported& imported) {
   imported.told_more = counts.told_more;
   imported.unchanged = counts.unchanged;
   imported.events = counts.events;
+  imported.findings = counts.findings;
+  imported.taken_back = counts.taken_back;
 }
 
 /// Of faults for which nothing at all was taken over.
@@ -133,11 +150,11 @@ Result<HerdImported> import_herd(const Ports& ports, HerdId herd, std::string_vi
   if (wish.all_or_nothing && !left_out.empty()) return refused_whole(std::move(left_out));
 
   HerdImported imported = std::move(read->imported);
-  const std::vector<CowBodies> bodies = taking.bodies(sha256(bytes));
+  const ImportMemory now = with_said(*memory, wish.columns, wish.dates, wish.findings);
+  const std::vector<CowBodies> bodies = taking.bodies(sha256(bytes), kind_of(now.findings));
   put_counts(taking.counts(), imported);
   put_left_out(std::move(left_out), imported);
   if (wish.only_tries) return imported;
-  const ImportMemory now = with_said(*memory, wish.columns, wish.dates);
   const bool is_memory_new = now != *memory;
   if (!bodies.empty() || is_memory_new) {
     const Outcome written =

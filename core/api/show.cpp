@@ -233,6 +233,32 @@ Result<NamedCount> counted(Store& store, HerdId herd, CountQuery query) {
   return count;
 }
 
+PastSeen past_seen(const PastFindingRow& row) {
+  FindingRow told;
+  told.claw = row.claw;
+  told.lesion = row.lesion;
+  told.words = row.words;
+  told.place = row.place;
+  told.zone = row.zone;
+  told.degree = row.degree;
+  told.stage = row.stage;
+  // Else the words of the list would stand in it, beside the name.
+  if (!is_named_by_words(row.lesion)) told.words.clear();
+  const Wording& wording = english_wording();
+  const std::string foot = row.foot ? wording.foot(*row.foot) + ", " : std::string();
+  return {row.day, foot + wording.finding_at_claw(told), row.words, row.remark,
+          row.source.value_or("")};
+}
+
+Outcome add_past(Store& store, HerdId herd, CowId cow, CowShown& shown) {
+  const auto rows = select_as<PastFindingRow>(store, herd, of_cow(cow));
+  if (!rows) return rows.faults();
+  for (const PastFindingRow& row : *rows) shown.past.push_back(past_seen(row));
+  std::stable_sort(shown.past.begin(), shown.past.end(),
+                   [](const PastSeen& a, const PastSeen& b) { return b.day < a.day; });
+  return Done{};
+}
+
 Outcome add_passport(Store& store, HerdId herd, CowId cow, CowShown& shown) {
   auto tags = select_as<CowTagRow>(store, herd, of_cow(cow), {"valid_from"});
   if (!tags) return tags.faults();
@@ -289,6 +315,7 @@ Result<CowShown> show_cow(Store& store, HerdId herd, std::string_view said, Day 
   Outcome added = add_turns(store, herd, *cow, shown);
   if (added) added = add_what_is_in_doubt(store, herd, *cow, shown);
   if (added) added = add_passport(store, herd, *cow, shown);
+  if (added) added = add_past(store, herd, *cow, shown);
   if (added) added = add_what_is_open(store, herd, *cow, today, shown);
   if (!added) return added.faults();
   return shown;

@@ -83,6 +83,24 @@ struct TurnSeen {
   }
 };
 
+/// What a list told was found on her, said in words.
+struct PastSeen {
+  Day day;
+  std::string found;  // "left hind, outside claw: sole ulcer, heel, bad (SU)"
+  std::string words;
+  std::string remark;
+  std::string source;
+
+  template <class Visitor>
+  static void fields(Visitor&& visit) {
+    visit("day", &PastSeen::day, "the day it was found");
+    visit("found", &PastSeen::found, "the finding in words, with its foot when that was told");
+    visit("words", &PastSeen::words, "the lesion as it stood in the list");
+    visit("remark", &PastSeen::remark, "treatment and remark as they stood");
+    visit("source", &PastSeen::source, "SHA-256 of the list that told it first");
+  }
+};
+
 /// A cow in doubt who may be the one looked for.
 struct MayBeHer {
   CowId cow;
@@ -117,6 +135,7 @@ struct CowShown {
   std::vector<CowAliasRow> aliases;
   std::vector<CowFactsRow> facts;  // one, or none when nothing was registered
   std::vector<CowLifeRow> life;    // by day
+  std::vector<PastSeen> past;      // newest first
   std::vector<HandlingRow> handling;
   std::vector<MobilityScoreRow> scores;  // newest first
 
@@ -142,6 +161,7 @@ struct CowShown {
     visit("aliases", &CowShown::aliases, "other names she goes by");
     visit("facts", &CowShown::facts, "what was registered of her, if anything was");
     visit("life", &CowShown::life, "her arrivals, calvings, dryings off and leavings, by day");
+    visit("past", &CowShown::past, "what lists told was found on her, newest first");
     visit("handling", &CowShown::handling, "what she does in the crush, or needs there");
     visit("scores", &CowShown::scores, "her scores of mobility scorings, newest first");
   }

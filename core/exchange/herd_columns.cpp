@@ -135,13 +135,39 @@ void refuse_twice(const CsvTable& table, const std::vector<ColumnRead>& columns,
   }
 }
 
-/// A day of nothing: which is told by a column of events.
+void leave_out(ColumnRead& column) {
+  column.holds = HerdColumn::ignore;
+  column.known_by = ColumnKnownBy::nothing;
+}
+
+/// A day of nothing: which is told by a column of events or of lesions.
 void leave_out_lone_day(std::vector<ColumnRead>& columns) {
-  if (is_there(columns, HerdColumn::event)) return;
+  if (is_there(columns, HerdColumn::event) || is_there(columns, HerdColumn::lesion)) return;
   for (ColumnRead& column : columns) {
-    if (column.holds != HerdColumn::day || column.known_by != ColumnKnownBy::head) continue;
-    column.holds = HerdColumn::ignore;
-    column.known_by = ColumnKnownBy::nothing;
+    const bool is_by_head = column.known_by == ColumnKnownBy::head;
+    if (column.holds == HerdColumn::day && is_by_head) leave_out(column);
+  }
+}
+
+/// Lists of cows and of events may hold a diagnosis too: only with a day beside it, and no events,
+/// or when somebody says so now it is a list of findings.
+bool is_of_findings(const std::vector<ColumnRead>& columns) {
+  const auto lesions = std::find_if(columns.begin(), columns.end(), [](const ColumnRead& column) {
+    return column.holds == HerdColumn::lesion;
+  });
+  if (lesions == columns.end()) return false;
+  if (lesions->known_by == ColumnKnownBy::said) return true;
+  return is_there(columns, HerdColumn::day) && !is_there(columns, HerdColumn::event);
+}
+
+/// Of a list of findings all that tells of no finding, of another list all that tells of one, but
+/// for what somebody said just now.
+void leave_out_other_lists(std::vector<ColumnRead>& columns) {
+  const bool of_findings = is_of_findings(columns);
+  for (ColumnRead& column : columns) {
+    const bool is_of_any = tells_the_cow(column.holds) || column.holds == HerdColumn::day;
+    if (is_of_any || column.known_by == ColumnKnownBy::said) continue;
+    if (tells_of_a_finding(column.holds) != of_findings) leave_out(column);
   }
 }
 
@@ -154,9 +180,36 @@ void refuse_missing(const CsvTable& table, const std::vector<ColumnRead>& column
     faults.push_back(of_head(table, "no column tells which cow a line is of", "",
                              "Say which one does: --columns \"number=" + first + "\""));
   }
-  if (is_there(columns, HerdColumn::event) != is_there(columns, HerdColumn::day)) {
+  const bool of_findings = is_there(columns, HerdColumn::lesion);
+  const bool has_day = is_there(columns, HerdColumn::day);
+  if (of_findings && !has_day) {
+    faults.push_back(of_head(table, "a column of lesions needs one with the day of each", "",
+                             "Say which one it is: --columns \"day=HEAD\""));
+  } else if (!of_findings && is_there(columns, HerdColumn::event) != has_day) {
     faults.push_back(of_head(table, "a column of events needs one with the day of each", "",
                              "Say which one it is: --columns \"event=HEAD, day=HEAD\""));
+  }
+}
+
+/// Somebody said of columns that they hold what no one list tells together.
+void refuse_of_two_lists(const CsvTable& table, const std::vector<ColumnRead>& columns,
+                         Faults& faults) {
+  const bool of_findings = is_there(columns, HerdColumn::lesion);
+  for (std::size_t at = 0; at < columns.size(); ++at) {
+    const ColumnRead& column = columns[at];
+    const bool is_of_any = tells_the_cow(column.holds) || column.holds == HerdColumn::day ||
+                           column.holds == HerdColumn::ignore;
+    if (is_of_any || tells_of_a_finding(column.holds) == of_findings) continue;
+    const std::string what =
+        "\"" + column.head + "\" is said to hold " + std::string(word_of(column.holds));
+    faults.push_back(of_head(table,
+                             what + (of_findings ? ", and a list of findings tells of feet alone"
+                                                 : ", and no column is one of lesions"),
+                             column.head,
+                             of_findings
+                                 ? "Take that over from a list of its own."
+                                 : "Say which one holds the lesions: --columns \"lesion=HEAD\""));
+    faults.back().column = static_cast<int>(at) + 1;
   }
 }
 
@@ -194,6 +247,10 @@ ColumnRead column_of(const CsvTable& table, std::size_t at, const std::vector<Co
 
 }  // namespace
 
+bool tells_of_a_finding(HerdColumn column) {
+  return column >= HerdColumn::foot;
+}
+
 Result<std::vector<ColumnRead>> columns_read(const CsvTable& table,
                                              const std::vector<ColumnSaid>& said,
                                              const std::vector<ColumnSaid>& remembered) {
@@ -208,9 +265,11 @@ Result<std::vector<ColumnRead>> columns_read(const CsvTable& table,
     return tells_the_cow(column.holds);
   });
   if (!names_cows) tell_number_by_content(table, columns);
+  leave_out_other_lists(columns);
   leave_out_lone_day(columns);
   refuse_twice(table, columns, faults);
   refuse_missing(table, columns, faults);
+  refuse_of_two_lists(table, columns, faults);
   if (!faults.empty()) return faults;
   return columns;
 }

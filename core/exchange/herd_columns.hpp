@@ -31,7 +31,16 @@ enum class HerdColumn {
   left,
   reason,
   event,
-  day
+  day,
+  foot,
+  claw,
+  place,
+  zone,
+  lesion,
+  degree,
+  stage,
+  treatment,
+  remark
 };
 
 template <>
@@ -53,8 +62,21 @@ struct EnumWords<HerdColumn> {
                                                    {HerdColumn::left, "left"},
                                                    {HerdColumn::reason, "reason"},
                                                    {HerdColumn::event, "event"},
-                                                   {HerdColumn::day, "day"}};
+                                                   {HerdColumn::day, "day"},
+                                                   {HerdColumn::foot, "foot"},
+                                                   {HerdColumn::claw, "claw"},
+                                                   {HerdColumn::place, "place"},
+                                                   {HerdColumn::zone, "zone"},
+                                                   {HerdColumn::lesion, "lesion"},
+                                                   {HerdColumn::degree, "degree"},
+                                                   {HerdColumn::stage, "stage"},
+                                                   {HerdColumn::treatment, "treatment"},
+                                                   {HerdColumn::remark, "remark"}};
 };
+
+/// Whether a column tells of a finding: one of those from `foot` on. They are read together with
+/// one of lesions, and never without.
+bool tells_of_a_finding(HerdColumn column);
 
 /// From what it is known what a column holds.
 enum class ColumnKnownBy { nothing, said, remembered, head, content };
@@ -97,7 +119,10 @@ struct ColumnRead {
 /// Content also overrules a head of "number" above nothing but electronic numbers or ear tags. Days
 /// under an unknown head are never guessed at. Faults: "usage" for a head that was said and is not
 /// there, "list-unreadable" for two columns that hold one thing, for none that tells the cow, and
-/// for an event without its day. A column under "date" without one of events is not read.
+/// for an event or a lesion without its day. A column under "date" without one of events or lesions
+/// is not read. A column of lesions makes the list one of findings, whose other columns are not
+/// read but for those that tell the cow; where nobody said that it holds lesions it does so only
+/// with a day beside it and no events.
 Result<std::vector<ColumnRead>> columns_read(const CsvTable& table,
                                              const std::vector<ColumnSaid>& said,
                                              const std::vector<ColumnSaid>& remembered);

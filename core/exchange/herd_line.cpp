@@ -4,9 +4,11 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "core/base/ascii.hpp"
 #include "core/base/text.hpp"
+#include "core/exchange/finding_line.hpp"
 #include "core/exchange/life_words.hpp"
 #include "core/exchange/record_faults.hpp"
 #include "core/trade/after_leaving.hpp"
@@ -133,6 +135,17 @@ class LineReading {
       case HerdColumn::left:
       case HerdColumn::day:
         return day(holds);
+      case HerdColumn::foot:
+      case HerdColumn::claw:
+      case HerdColumn::place:
+      case HerdColumn::zone:
+      case HerdColumn::lesion:
+      case HerdColumn::degree:
+      case HerdColumn::stage:
+      case HerdColumn::treatment:
+      case HerdColumn::remark:
+        found_.push_back({holds, at_, std::string(cell_)});
+        return;
       case HerdColumn::ignore:
         return;
     }
@@ -240,6 +253,8 @@ class LineReading {
   /// What the cells say together.
   void put_together() {
     HerdRecord& record = line.record;
+    if (form_.findings != nullptr) put_finding();
+    if (line.is_passed_over) return;
     if (has(HerdColumn::event)) put_event();
     if (lactation_) put_lactation();
     for (LifeEventTold& event : record.events) {
@@ -271,6 +286,39 @@ class LineReading {
     LifeEventTold told{event_->event, *day_};
     told.way = event_->way;
     line.record.events.push_back(std::move(told));
+  }
+
+  void put_finding() {
+    HerdRecord& record = line.record;
+    record.is_one_event = true;
+    FindingRead read = finding_in(found_, *form_.findings);
+    if (read.is_passed_over) return pass_over();
+    for (FindingFault& fault : read.faults) {
+      if (!fault.cell) {
+        add(list_unreadable(row_.line, std::move(fault.what), "", std::move(fault.remedy)));
+        continue;
+      }
+      at_ = found_[*fault.cell].column;
+      cell_ = found_[*fault.cell].text;
+      refuse(fault.what, std::move(fault.remedy));
+    }
+    if (!line.faults.empty()) return;
+    if (!day_) {
+      add(list_unreadable(row_.line, "the finding has no day", "", "Say on which day it was."));
+      return;
+    }
+    read.finding.day = *day_;
+    record.finding = std::move(read.finding);
+  }
+
+  /// What it says of who and when holds only when nothing of it is wrong.
+  void pass_over() {
+    HerdRecord& record = line.record;
+    const bool is_named =
+        !record.number.empty() || !record.tag.empty() || !record.electronic.empty();
+    if (line.faults.empty() && is_named) record.passed_over_on = day_;
+    line.faults.clear();
+    line.is_passed_over = true;
   }
 
   void put_lactation() {
@@ -310,6 +358,7 @@ class LineReading {
   std::optional<Day> day_;
   std::optional<int> lactation_;
   std::size_t lactation_at_ = 0;
+  std::vector<FindingCell> found_;
 };
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "core/base/date.hpp"
 #include "core/trade/cow_facts.hpp"
 #include "core/trade/life.hpp"
+#include "core/trade/past_finding.hpp"
 
 namespace evenclaw {
 
@@ -27,7 +28,10 @@ struct HerdRecord {
   std::optional<Day> dry_off = {};             // she is to be dried off
   std::optional<Day> due_to_calve = {};
   std::vector<LifeEventTold> events = {};
-  /// It tells of one event and no more, so that another line may tell of her too.
+  std::optional<PastFinding> finding = {};
+  /// The line stands in a list of findings and tells of none on this day.
+  std::optional<Day> passed_over_on = {};
+  /// It tells of one event or finding and no more, so that another line may tell of her too.
   bool is_one_event = false;
   /// The same of all records of one animal, where a file says so without a number that stays hers.
   std::string animal = {};

@@ -8,6 +8,8 @@
 #include <unordered_map>
 #include <utility>
 
+#include "core/base/text.hpp"
+#include "core/exchange/finding_words.hpp"
 #include "core/exchange/herd_line.hpp"
 #include "core/trade/electronic_number.hpp"
 #include "core/trade/identity.hpp"
@@ -38,9 +40,74 @@ bool holds_days(HerdColumn holds) {
     case HerdColumn::lactation:
     case HerdColumn::reason:
     case HerdColumn::event:
+    case HerdColumn::foot:
+    case HerdColumn::claw:
+    case HerdColumn::place:
+    case HerdColumn::zone:
+    case HerdColumn::lesion:
+    case HerdColumn::degree:
+    case HerdColumn::stage:
+    case HerdColumn::treatment:
+    case HerdColumn::remark:
       return false;
   }
   return false;
+}
+
+constexpr std::size_t most_words_told = 40;
+constexpr std::size_t longest_word_told = 40;
+
+std::optional<std::size_t> column_of_lesions(const std::vector<ColumnRead>& columns) {
+  for (std::size_t at = 0; at < columns.size(); ++at) {
+    if (columns[at].holds == HerdColumn::lesion) return at;
+  }
+  return std::nullopt;
+}
+
+std::vector<LesionWord> lesion_words(const CsvTable& table, std::size_t column,
+                                     const FindingWords& words) {
+  std::map<std::string_view, std::int32_t> counted;
+  for (const CsvRow& row : table.rows) {
+    if (!row.cells[column].empty()) ++counted[row.cells[column]];
+  }
+  std::vector<LesionWord> all;
+  all.reserve(counted.size());
+  for (const auto& [word, lines] : counted) {
+    const CellSaid<Lesion> said = words.lesion(word);
+    LesionWord told{shortened(word, longest_word_told), {}, lines};
+    if (said.value) told.means = word_of(*said.value);
+    if (said.is_passed_over) told.means = word_passed_over;
+    all.push_back(std::move(told));
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const LesionWord& a, const LesionWord& b) { return a.lines > b.lines; });
+  return all;
+}
+
+/// With every word of the column, so that it can be said at once what they mean.
+Fault nobody_said(const CsvTable& table, const std::string& head, std::size_t column,
+                  const std::vector<LesionWord>& words) {
+  std::string all;
+  std::string example;
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    if (at == most_words_told) {
+      all += " and " + std::to_string(words.size() - at) + " more";
+      break;
+    }
+    all += (at == 0 ? "" : ", ") + words[at].word + " (" + std::to_string(words[at].lines) + ")";
+    if (at < 3) example += (at == 0 ? "" : "; ") + words[at].word + "=...";
+  }
+  Fault fault = list_unreadable(
+      table.head_line,
+      "\"" + head + "\" holds lesions, and nobody said what its words mean: " + all, head,
+      "Say --lesions icar if they are codes of the ICAR Claw Health Atlas, else word by word: "
+      "--lesions \"" +
+          example +
+          "\" (ignore passes a word over). Are they no lesions: --columns "
+          "\"ignore=" +
+          head + "\"");
+  fault.column = static_cast<int>(column) + 1;
+  return fault;
 }
 
 /// The day styles of all columns of a table.
@@ -167,21 +234,15 @@ void sort_by_line(Faults& faults) {
                    [](const Fault& a, const Fault& b) { return a.line < b.line; });
 }
 
-}  // namespace
-
-Result<HerdTable> herd_table(const CsvTable& table, const TableWish& wish) {
-  if (!table.faults.empty()) return table.faults;
-  auto columns = columns_read(table, wish.said, wish.remembered);
-  if (!columns) return columns.faults();
-  Styles styles(table, *columns);
-  styles.decide(wish.dates);
-  if (!styles.faults.empty()) return std::move(styles.faults);
-
-  HerdTable read;
-  const LineForm form{*columns, styles.styles, wish.today};
+void read_lines(const CsvTable& table, const LineForm& form, HerdTable& read) {
   EachCowOnce each_once;
   for (const CsvRow& row : table.rows) {
     ListLine line = herd_line(row, form);
+    if (line.is_passed_over) {
+      ++read.passed_over;
+      if (line.record.passed_over_on) read.records.push_back(std::move(line.record));
+      continue;
+    }
     if (line.faults.empty() && !line.record.is_one_event) {
       if (auto fault = each_once.add(line.record)) line.faults.push_back(*std::move(fault));
     }
@@ -193,6 +254,27 @@ Result<HerdTable> herd_table(const CsvTable& table, const TableWish& wish) {
   }
   read.row_faults.insert(read.row_faults.end(), table.row_faults.begin(), table.row_faults.end());
   sort_by_line(read.row_faults);
+}
+
+}  // namespace
+
+Result<HerdTable> herd_table(const CsvTable& table, const TableWish& wish) {
+  if (!table.faults.empty()) return table.faults;
+  auto columns = columns_read(table, wish.said, wish.remembered);
+  if (!columns) return columns.faults();
+  Styles styles(table, *columns);
+  styles.decide(wish.dates);
+  if (!styles.faults.empty()) return std::move(styles.faults);
+
+  HerdTable read;
+  const FindingWords words(wish.findings);
+  const auto lesions = column_of_lesions(*columns);
+  if (lesions) read.lesions = lesion_words(table, *lesions, words);
+  if (!read.lesions.empty() && !tells_lesions(wish.findings)) {
+    return nobody_said(table, (*columns)[*lesions].head, *lesions, read.lesions);
+  }
+  const LineForm form{*columns, styles.styles, wish.today, lesions ? &words : nullptr};
+  read_lines(table, form, read);
   read.lines = static_cast<int>(table.rows.size() + table.row_faults.size());
   for (std::size_t at = 0; at < columns->size(); ++at) {
     const std::optional<DayStyle>& style = styles.styles[at];

@@ -50,6 +50,9 @@ class Checking {
     if (record_.born && *record_.born > today_)
       in_future(HerdColumn::born, *record_.born, "was born");
     for (const LifeEventTold& event : record_.events) check(event);
+    if (record_.finding && record_.finding->day > today_) {
+      in_future(HerdColumn::day, record_.finding->day, "was found to have a lesion");
+    }
     return std::move(faults_);
   }
 

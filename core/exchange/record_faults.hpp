@@ -17,9 +17,9 @@ struct RecordFault {
 inline constexpr int least_age_at_calving_days = 365;
 
 /// All faults of one record on the day from which the list holds; none when it can be true:
-/// "date-in-future" for a birth or event after `today`, "list-unreadable" for a calving before or
-/// within a year of her birth, anything told of her before her birth or after she left, a calving
-/// of a heifer, and for a record that nothing identifies. Places are left open.
+/// "date-in-future" for a birth, event or finding after `today`, "list-unreadable" for a calving
+/// before or within a year of her birth, anything told of her before her birth or after she left, a
+/// calving of a heifer, and for a record that nothing identifies. Places are left open.
 std::vector<RecordFault> faults_of_record(const HerdRecord& record, Day today);
 
 }  // namespace evenclaw

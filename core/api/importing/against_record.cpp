@@ -41,6 +41,7 @@ class Comparing {
       refuse(name_ + " calved on " + to_text(calving->day) + " and is said to be a heifer", "");
     }
     for (const LifeEventTold& event : asked_.record->events) compare(event);
+    if (asked_.record->finding) compare_finding(asked_.record->finding->day);
     return std::move(faults_);
   }
 
@@ -96,6 +97,22 @@ class Comparing {
                     day);
     }
     if (told.event == LifeEvent::calved) compare_calving(told);
+  }
+
+  void compare_finding(Day found) {
+    const std::string day = to_text(found);
+    const std::optional<Day>& born = cow_.facts.born;
+    if (born && found < *born) {
+      refuse(name_ + " is told to have had a lesion on " + day + ", before she was born on " +
+                 to_text(*born),
+             day);
+    }
+    const std::optional<Day> left = left_on(cow_);
+    if (left && found > *left) {
+      refuse(name_ + " is told to have had a lesion on " + day + ", after she left on " +
+                 to_text(*left),
+             day);
+    }
   }
 
   void compare_known(const LifeEventTold& told, const LifeEventTold& known) {

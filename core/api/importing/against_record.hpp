@@ -27,9 +27,10 @@ bool is_tag_new(const KnownCow& cow, const RecordAsked& asked);
 bool is_electronic_new(const KnownCow& cow, const RecordAsked& asked);
 
 /// Faults "list-unreadable": before her birth, a calving within a year of it, anything but an
-/// arrival after she left, a leaving before she stood in the crush, a calved cow said to be a
-/// heifer. Unless sure "answer-needed": another number, tag, electronic number or lactation than
-/// known, a second calving within 200 days, another day of leaving, an electronic number for tests.
+/// arrival (findings too) after she left, a leaving before she stood in the crush, a calved cow
+/// said to be a heifer. Unless sure "answer-needed": another number, tag, electronic number or
+/// lactation than known, a second calving within 200 days, another day of leaving, an electronic
+/// number for tests.
 Faults against_record(const KnownHerd& herd, CowId cow, const RecordAsked& asked, bool is_sure);
 
 /// Of a record that means no cow on record: her number is that of a cow who was said to be gone, or

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/api/cow_names.hpp"
+#include "core/api/importing/findings_told.hpp"
 #include "core/base/text.hpp"
 #include "core/exchange/csv.hpp"
 #include "core/trade/electronic_number.hpp"
@@ -45,8 +46,10 @@ bool tells_leaving(const HerdRecord& record) {
                      [](const LifeEventTold& event) { return event.event == LifeEvent::left; });
 }
 
+/// All that it tells to have happened on a day; never when it tells of no day.
 bool has_all_events(const KnownCow& cow, const HerdRecord& record) {
-  return !record.events.empty() &&
+  if (record.finding && !has_finding(cow, *record.finding)) return false;
+  return (record.finding || !record.events.empty()) &&
          std::all_of(record.events.begin(), record.events.end(), [&](const LifeEventTold& event) {
            return event_of_key(cow, event) != nullptr;
          });
@@ -141,7 +144,9 @@ bool tells_nothing_new(const KnownCow& cow, const RecordAsked& asked) {
   const std::optional<std::string> breed =
       record.breed.empty() ? std::nullopt : std::optional(record.breed);
   const bool is_named = record.name.empty() || has_name(cow, record.name);
-  return is_named && is_known(breed, cow.facts.breed) && is_known(record.born, cow.facts.born) &&
+  const bool is_finding_known = !record.finding || is_told_of_her(cow, *record.finding);
+  return is_named && is_finding_known && is_known(breed, cow.facts.breed) &&
+         is_known(record.born, cow.facts.born) &&
          is_known(record.heifer_or_cow, cow.facts.heifer_or_cow) &&
          is_known(record.weight, cow.facts.weight) &&
          is_known(record.lactation, cow.facts.lactation) &&

@@ -7,6 +7,7 @@
 
 #include "core/api/journal.hpp"
 #include "core/base/result.hpp"
+#include "core/exchange/finding_scheme.hpp"
 #include "core/exchange/herd_columns.hpp"
 #include "core/exchange/written_days.hpp"
 #include "core/ports/store.hpp"
@@ -16,6 +17,7 @@ namespace evenclaw {
 struct ImportMemory {
   std::vector<ColumnSaid> columns = {};
   std::optional<DayOrder> dates = {};
+  FindingScheme findings = {};  // what the words of a list of findings mean
 
   friend bool operator==(const ImportMemory&, const ImportMemory&) = default;
 };
@@ -25,7 +27,7 @@ Result<ImportMemory> import_memory_of(Store& store, HerdId herd);
 
 /// The same with what was said now.
 ImportMemory with_said(ImportMemory memory, const std::vector<ColumnSaid>& columns,
-                       std::optional<DayOrder> dates);
+                       std::optional<DayOrder> dates, const FindingScheme& findings = {});
 
 /// Adds the entry that keeps it, a setting of the herd.
 Outcome remember(Journal& journal, const ImportMemory& memory);

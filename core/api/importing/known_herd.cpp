@@ -118,6 +118,11 @@ Result<KnownHerd> KnownHerd::read(Store& store, HerdId herd) {
         store, herd, [&](const CowLifeRow& row) { cows[row.cow].life.push_back(event_of(row)); });
   }
   if (read) {
+    read = for_each_row<PastFindingRow>(store, herd, [&](const PastFindingRow& row) {
+      cows[row.cow].findings.push_back({finding_of(row), row.source.value_or("")});
+    });
+  }
+  if (read) {
     read = for_each_row<TurnRow>(store, herd, [&](const TurnRow& row) {
       std::optional<Day>& last = cows[row.cow].last_in_crush;
       if (row.end != TurnEnd::not_done && (!last || *last < row.day)) last = row.day;

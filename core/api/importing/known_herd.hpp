@@ -15,8 +15,15 @@
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/identity_rows.hpp"
 #include "core/trade/life.hpp"
+#include "core/trade/past_finding.hpp"
 
 namespace evenclaw {
+
+/// What a list told was found on her.
+struct KnownFinding {
+  PastFinding told;
+  std::string source;  // SHA-256 of the file that told it first; "" when it is the one being read
+};
 
 struct KnownCow {
   CowRow row;
@@ -24,7 +31,8 @@ struct KnownCow {
   std::vector<CowTagRow> tags = {};  // the newest last
   std::vector<std::string> names = {};
   CowFactsRow facts = {};
-  std::vector<LifeEventTold> life = {};  // by day
+  std::vector<LifeEventTold> life = {};     // by day
+  std::vector<KnownFinding> findings = {};  // by day
   std::optional<Day> last_in_crush = {};
   std::vector<TaskId> open_tasks = {};  // those that end when she leaves
 };

@@ -31,8 +31,9 @@ std::optional<Day> leaving_day(const HerdRecord& record) {
 }
 
 std::optional<Day> first_event_day(const HerdRecord& record) {
-  if (record.events.empty()) return std::nullopt;
-  return record.events.front().day;
+  if (!record.events.empty()) return record.events.front().day;
+  if (record.finding) return record.finding->day;
+  return record.passed_over_on;
 }
 
 void keep_earlier(std::optional<Day>& kept, std::optional<Day> day) {
@@ -74,7 +75,7 @@ std::vector<Placed> all_placed(const std::vector<HerdRecord>& records, Day from)
   std::unordered_map<std::string, OfOneTag> tags;
   for (const HerdRecord& record : records) {
     const std::string key = key_of(record);
-    if (key.empty()) continue;
+    if (key.empty() || record.passed_over_on) continue;
     OfOneTag& tag = tags[key];
     keep_earlier(tag.first, first_event_day(record));
     keep_later(tag.left, leaving_day(record));
@@ -292,9 +293,19 @@ void TakingOver::take(const std::vector<HerdRecord>& records) {
   }
 }
 
+void TakingOver::touch(CowId id) {
+  if (before_.try_emplace(id, *known_.find(id)).second) touched_.push_back(id);
+}
+
 bool TakingOver::take_one(const HerdRecord& record, Day on, Day first) {
   const RecordAsked asked = asked_of(record, on);
   const auto meant = cow_meant(known_, asked);
+  if (record.passed_over_on) {
+    if (!meant || !*meant) return true;
+    touch(**meant);
+    (void)found_here_[**meant][*record.passed_over_on];
+    return true;
+  }
   Faults faults;
   if (!meant) {
     faults = meant.faults();
@@ -356,9 +367,8 @@ void TakingOver::enter(const RecordAsked& asked, Day first) {
 }
 
 void TakingOver::tell(CowId id, const RecordAsked& asked) {
+  touch(id);
   KnownCow& cow = known_.cow(id);
-  const auto [at, is_first] = before_.try_emplace(id, cow);
-  if (is_first) touched_.push_back(id);
   if (is_number_new(known_, id, asked)) {
     known_.give_number(id, asked.number, days_.from);
     cow.row.number_said = asked.record->number;
@@ -373,6 +383,10 @@ void TakingOver::tell(CowId id, const RecordAsked& asked) {
   if (named.tag.empty()) named.tag = asked.tag;
   if (named.electronic.empty()) named.electronic = asked.electronic;
   tell_facts(cow, *asked.record, days_.from);
+  if (const std::optional<PastFinding>& finding = asked.record->finding) {
+    add_finding(cow, *finding);
+    found_here_[id][finding->day].push_back(*finding);
+  }
 }
 
 Faults TakingOver::left_out() const {
@@ -381,22 +395,35 @@ Faults TakingOver::left_out() const {
   return all;
 }
 
-std::vector<CowBodies> TakingOver::bodies(const Digest& source) {
+void TakingOver::count(const CowBodies& bodies, const std::optional<KnownCow>& before) {
+  if (bodies.life) counts_.events += static_cast<int>(bodies.life->events.size());
+  if (bodies.findings) {
+    counts_.taken_back += static_cast<int>(bodies.findings->not_so.size());
+    for (const PastFinding& told : bodies.findings->findings) {
+      const bool is_known = before && has_finding(*before, told);
+      if (!is_known) ++counts_.findings;
+    }
+  }
+  const bool is_any = !bodies.registered.empty() || bodies.life || bodies.findings;
+  if (!before) {
+    ++counts_.entered;
+  } else {
+    ++(is_any ? counts_.told_more : counts_.unchanged);
+  }
+}
+
+std::vector<CowBodies> TakingOver::bodies(const Digest& source, LesionScheme scheme) {
   std::vector<CowBodies> all;
   counts_ = {};
   for (const CowId id : touched_) {
-    const KnownCow& now = *known_.find(id);
+    KnownCow& now = known_.cow(id);
     const std::optional<KnownCow>& before = before_.at(id);
-    CowBodies bodies{registered_of(now, before, days_), life_of(now, before, source)};
-    if (bodies.life) counts_.events += static_cast<int>(bodies.life->events.size());
-    if (!before) {
-      ++counts_.entered;
-    } else if (bodies.registered.empty() && !bodies.life) {
-      ++counts_.unchanged;
-    } else {
-      ++counts_.told_more;
-    }
-    if (!bodies.registered.empty() || bodies.life) all.push_back(std::move(bodies));
+    take_back_untold(now, found_here_[id], source);
+    CowBodies bodies{registered_of(now, before, days_), life_of(now, before, source),
+                     findings_told_of(now, before, source, scheme)};
+    count(bodies, before);
+    const bool is_any = !bodies.registered.empty() || bodies.life || bodies.findings;
+    if (is_any) all.push_back(std::move(bodies));
   }
   return all;
 }

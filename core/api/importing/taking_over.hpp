@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/api/importing/cow_meant.hpp"
+#include "core/api/importing/findings_told.hpp"
 #include "core/api/importing/known_herd.hpp"
 #include "core/base/date.hpp"
 #include "core/base/digest.hpp"
@@ -29,6 +30,7 @@ struct TakingOverDays {
 struct CowBodies {
   std::vector<CowRegistered> registered;
   std::optional<LifeTold> life;
+  std::optional<PastFindingsTold> findings;
 };
 
 class TakingOver {
@@ -47,19 +49,25 @@ class TakingOver {
     int entered = 0;
     int told_more = 0;
     int unchanged = 0;
-    int events = 0;  // that were not known, or otherwise
+    int events = 0;      // that were not known, or otherwise
+    int findings = 0;    // that were not known
+    int taken_back = 0;  // findings the same file told before
   };
 
   /// After bodies().
   [[nodiscard]] const Counts& counts() const { return counts_; }
 
-  /// The bodies of all cows of whom something is new, in the order of their days.
-  [[nodiscard]] std::vector<CowBodies> bodies(const Digest& source);
+  /// The bodies of all cows of whom something is new, in the order of their days. What the same
+  /// file told before of a day of hers and does not tell of it now is taken back.
+  [[nodiscard]] std::vector<CowBodies> bodies(const Digest& source,
+                                              LesionScheme scheme = LesionScheme::icar);
 
  private:
   bool take_one(const HerdRecord& record, Day on, Day first);
   [[nodiscard]] Faults against_this_list(CowId id, const RecordAsked& asked) const;
   void enter(const RecordAsked& asked, Day first);
+  void touch(CowId id);
+  void count(const CowBodies& bodies, const std::optional<KnownCow>& before);
   void tell(CowId id, const RecordAsked& asked);
 
   KnownHerd known_;
@@ -74,7 +82,8 @@ class TakingOver {
     std::string electronic;
   };
 
-  std::unordered_map<CowId, Tags> named_here_;  // by which this list names her first
+  std::unordered_map<CowId, FoundByDay> found_here_;  // what this list tells of each day of hers
+  std::unordered_map<CowId, Tags> named_here_;        // by which this list names her first
   Counts counts_;
 };
 

@@ -202,4 +202,149 @@ TEST_CASE("the list of western spreadsheets is read in its encoding") {
   CHECK(herd.shown("412").facts.at(0).breed == "Flämische");
 }
 
+TEST_CASE("what an earlier record says was found is kept beside what was called, in codes") {
+  ListTaken herd;
+  (void)herd.place.visited("2026-10-13", {"412 LH outside sole ulcer", "rest fine", "done"});
+  CHECK(herd.told("cow;date;leg;claw;place;lesion;degree;stage;treatment\n"
+                  "412;2024-05-01;LH;outside;zone 4;SU;bad;;block\n"
+                  "412;2024-05-01;RH;;behind;DD;;M2;spray\n"
+                  "412;2023-11-02;;;;HHE;;;\n",
+                  ListTaken::wish_with("icar")) ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 3 findings");
+  CHECK(herd.past() ==
+        std::vector<std::string>{"2023-11-02 HHE", "2024-05-01 SU LH", "2024-05-01 DD RH"});
+  const CowShown cow = herd.shown("412");
+  REQUIRE(cow.past.size() == 3);
+  CHECK(cow.past[0].found == "left hind, outside claw: sole ulcer, middle of the sole, bad (SU)");
+  CHECK(cow.past[0].words == "SU");
+  CHECK(cow.past[0].remark == "block");
+  CHECK(cow.past[1].found == "right hind, digital dermatitis, M2, behind (DD)");
+  CHECK(cow.past[2].found == "claw not called: heel horn erosion (HHE)");
+  CHECK(cow.turns.size() == 1);
+  CHECK(cow.open_cases.size() == 1);
+  CHECK(select_as<FindingRow>(herd.place.store, herd.herd()).value().size() == 1);
+}
+
+TEST_CASE("a list of findings that nobody explained is refused whole") {
+  ListTaken herd;
+  const std::size_t before = herd.entries();
+  const auto refused = herd.take("cow;date;lesion\n412;2024-05-01;A\n413;2024-05-01;DD\n");
+  REQUIRE_FALSE(refused.ok());
+  CHECK(refused.faults().front().slug == "list-refused");
+  CHECK(refused.faults().front().message ==
+        "\"lesion\" holds lesions, and nobody said what its words mean: A (1), DD (1)");
+  CHECK(herd.entries() == before + 1);  // the herd itself
+}
+
+TEST_CASE("a word for a lesion that is not known leaves its line out, and is never guessed at") {
+  ListTaken herd;
+  CHECK(herd.told("cow;date;lesion\n412;2024-05-01;A\n413;2024-05-01;DD\n414;2024-05-01;X\n"
+                  "415;2024-05-01;\n",
+                  ListTaken::wish_with("A=SU, X=ignore")) ==
+        "1 entered, 0 told more, 0 unchanged, 0 events, 1 findings, 2 passed over; 3: \"DD\" under "
+        "\"lesion\" is no lesion that is known");
+  CHECK(herd.past() == std::vector<std::string>{"2024-05-01 SU"});
+}
+
+TEST_CASE("what was said of words is kept, and the same list again changes nothing") {
+  ListTaken herd;
+  constexpr std::string_view list =
+      "Kuh;Datum;Bein;Befund;Grad\n412;2024-05-01;1;A;2\n413;2024-05-02;2;B;0\n";
+  CHECK(herd.told(list, ListTaken::wish_with("A=SU, B=DD",
+                                             "foot:1=LH outside; foot:2=RH; degree:2=plain; "
+                                             "degree:0=ignore")) ==
+        "1 entered, 0 told more, 0 unchanged, 0 events, 1 findings, 1 passed over");
+  const std::size_t before = herd.entries();
+  CHECK(herd.told(list) ==
+        "0 entered, 0 told more, 1 unchanged, 0 events, 0 findings, 1 passed over");
+  CHECK(herd.entries() == before);
+  CHECK(herd.told("cow;date;leg;lesion\n412;2024-06-01;1;B\n") ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 1 findings");
+  CHECK(herd.past() == std::vector<std::string>{"2024-05-01 SU LH", "2024-06-01 DD LH"});
+}
+
+TEST_CASE("the same list read with other words mends what it told before") {
+  ListTaken herd;
+  constexpr std::string_view list = "cow;date;lesion\n412;2024-05-01;A\n412;2024-06-01;B\n";
+  (void)herd.told(list, ListTaken::wish_with("A=SU, B=DD"));
+  CHECK(herd.told(list, ListTaken::wish_with("A=TU")) ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 1 findings, 1 taken back");
+  CHECK(herd.past() == std::vector<std::string>{"2024-05-01 TU", "2024-06-01 DD"});
+  CHECK(herd.told(list, ListTaken::wish_with("B=ignore")) ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 0 findings, 1 taken back, 1 passed over");
+  CHECK(herd.past() == std::vector<std::string>{"2024-05-01 TU"});
+}
+
+TEST_CASE("what another list tells of the same finding adds its words and no finding") {
+  ListTaken herd;
+  (void)herd.told("cow;date;leg;lesion\n412;2024-05-01;LH;A\n", ListTaken::wish_with("A=SU"));
+  CHECK(herd.told("cow;date;leg;lesion;note\n412;01.05.2024;HL;SU;block\n",
+                  ListTaken::wish_with("icar")) ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 0 findings");
+  const CowShown cow = herd.shown("412");
+  REQUIRE(cow.past.size() == 1);
+  CHECK(cow.past[0].words == "A / SU");
+  CHECK(cow.past[0].remark == "block");
+}
+
+TEST_CASE("a German list of a spreadsheet is read with its commas and letters") {
+  ListTaken herd;
+  CHECK(herd.told("Stallnr.;Schnittdatum;Bein;Klaue;Klauenzone;Befund;Grad;Stadium;Gewicht\n"
+                  "412;01.05.2024;hinten links;au\xdf"
+                  "en;4,0;Sohlengeschw\xfcr;mittel;;612,5\n"
+                  "413;02.05.2024;HR;;10,0;Mortellaro;;M4,1;598,0\n",
+                  ListTaken::wish_with("Sohlengeschwür=SU, Mortellaro=DD")) ==
+        "2 entered, 0 told more, 0 unchanged, 0 events, 2 findings");
+  CHECK(herd.past().size() == 2);
+  CHECK(herd.shown("412").past.at(0).found ==
+        "left hind, outside claw: sole ulcer, middle of the sole, plain (SU)");
+  CHECK(herd.shown("413").past.at(0).words == "Mortellaro");
+}
+
+TEST_CASE("findings of days to come, before her birth or after she left are left out") {
+  ListTaken herd;
+  (void)herd.told("number;tag;born;left\n412;UK 123450 600001;2020-03-01;2025-06-01\n");
+  CHECK(herd.told("tag;date;lesion\nUK 123450 600001;2020-02-01;SU\n"
+                  "UK 123450 600001;2025-06-02;SU\nUK 123450 600001;2027-01-01;SU\n"
+                  "UK 123450 600001;2025-06-01;SU\n",
+                  ListTaken::wish_with("icar")) ==
+        "0 entered, 1 told more, 0 unchanged, 0 events, 1 findings; "
+        "2: 412 is told to have had a lesion on 2020-02-01, before she was born on 2020-03-01; "
+        "3: 412 is told to have had a lesion on 2025-06-02, after she left on 2025-06-01; "
+        "4: 2027-01-01 is after the day from which the list holds, 2026-10-27, and it is told that "
+        "she was found to have a lesion");
+}
+
+TEST_CASE("a number given on never brings findings to the cow who got it later") {
+  ListTaken herd;
+  (void)herd.told("number;calved;left\n412;2023-09-01;2025-03-01\n412;2025-11-01;\n");
+  REQUIRE(herd.carriers_of("412").size() == 2);
+  constexpr std::string_view list = "cow;date;lesion\n412;2024-05-01;SU\n412;2025-12-01;DD\n";
+  CHECK(herd.told(list, ListTaken::wish_with("icar")) ==
+        "0 entered, 2 told more, 0 unchanged, 0 events, 2 findings");
+  const CowShown now = herd.shown("412");
+  REQUIRE(now.past.size() == 1);
+  CHECK(now.past[0].day == day("2025-12-01"));
+}
+
+TEST_CASE("words are explained of a list that holds lesions, and of no other") {
+  ListTaken herd;
+  CHECK(herd.told(two_cows, ListTaken::wish_with("icar")) ==
+        "nothing in the file is read as a lesion, so its words need no meaning");
+  CHECK(herd.told("{}", ListTaken::wish_with("icar")) ==
+        "nothing in the file is read as a lesion, so its words need no meaning");
+}
+
+TEST_CASE("columns that are known wrongly are said, with lesions under a head nobody knows") {
+  ListTaken herd;
+  ImportWish said = ListTaken::wish_with("icar");
+  said.columns = {{"B", HerdColumn::number},
+                  {"X", HerdColumn::lesion},
+                  {"A", HerdColumn::day},
+                  {"left", HerdColumn::foot}};
+  CHECK(herd.told("X;left;B;A\nDD;LH;412;2024-05-01\n", said) ==
+        "1 entered, 0 told more, 0 unchanged, 0 events, 1 findings");
+  CHECK(herd.past() == std::vector<std::string>{"2024-05-01 DD LH"});
+}
+
 }  // namespace evenclaw::test

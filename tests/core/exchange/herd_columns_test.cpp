@@ -69,6 +69,37 @@ TEST_CASE("an event needs its day, and a date without events is not read") {
         "number by head, event by head, day by head");
 }
 
+TEST_CASE("lesions with a day make a list of findings, and it tells of feet alone") {
+  CHECK(read_as("Kuh;Datum;Bein;Befund;Grad;Rasse\n412;2024-05-01;HL;A;2;Jersey") ==
+        "number by head, day by head, foot by head, lesion by head, degree by head, "
+        "ignore by nothing");
+  CHECK(read_as("cow;date;lesion;note;comment\n412;2024-05-01;A;x;y") ==
+        "two columns are read as remark: \"note\" and \"comment\"");
+}
+
+TEST_CASE("a list of cows or of events stays one, whatever else it holds") {
+  CHECK(read_as("cow;calved;diagnosis;note;comment\n412;2024-05-01;A;x;y") ==
+        "number by head, calved by head, ignore by nothing, ignore by nothing, ignore by nothing");
+  CHECK(read_as("cow;event;date;diagnosis\n412;sold;2024-05-01;A") ==
+        "number by head, event by head, day by head, ignore by nothing");
+}
+
+TEST_CASE("somebody's word makes a list one of findings, and it needs the day of each") {
+  const ColumnSaid lesions = {"X", HerdColumn::lesion};
+  CHECK(read_as("cow;event;date;X\n412;sold;2024-05-01;A", {lesions}) ==
+        "number by head, ignore by nothing, day by head, lesion by said");
+  CHECK(read_as("cow;X\n412;A", {lesions}) == "a column of lesions needs one with the day of each");
+  CHECK(read_as("cow;date;X\n412;2024-05-01;A", {}, {lesions}) ==
+        "number by head, day by head, lesion by remembered");
+}
+
+TEST_CASE("what somebody says of two lists at once is told") {
+  CHECK(read_as("cow;date;lesion;K\n412;2024-05-01;A;1", {{"K", HerdColumn::calved}}) ==
+        "\"K\" is said to hold calved, and a list of findings tells of feet alone");
+  CHECK(read_as("cow;K\n412;1", {{"K", HerdColumn::foot}}) ==
+        "\"K\" is said to hold foot, and no column is one of lesions");
+}
+
 TEST_CASE("what a column holds is said by its head, and anything else is told with what to write") {
   const auto said = columns_said(" number=Tiernr , ignore = Milk (kg)");
   REQUIRE(said.ok());

@@ -40,6 +40,12 @@ std::string refused(std::string_view text) {
   return std::to_string(fault.line) + ":" + std::to_string(fault.column) + " " + fault.message;
 }
 
+TableWish wish_with(std::string_view lesions) {
+  TableWish wish = usual_wish();
+  wish.findings = lesions_said(lesions).value();
+  return wish;
+}
+
 }  // namespace
 
 TEST_CASE("a bad line is told with its place, and the others are read") {
@@ -137,4 +143,69 @@ TEST_CASE("tables of any words are read or refused, and every record names a cow
       CHECK((!record.is_one_event || record.events.size() == 1));
     }
   }
+}
+
+TEST_CASE("in a list of findings a line is one finding, and a cow may stand in several") {
+  const HerdTable table =
+      read("cow;date;leg;lesion\n412;2024-05-01;LH;SU\n412;2024-05-01;RH;DD\n413;2024-05-01;LF;\n",
+           wish_with("icar"));
+  REQUIRE(table.records.size() == 3);
+  REQUIRE(table.records[0].finding);
+  CHECK(table.records[0].finding->lesion == Lesion::su);
+  CHECK(table.records[0].finding->day == day_from_text("2024-05-01"));
+  CHECK(table.records[1].finding->foot == Foot::rh);
+  CHECK_FALSE(table.records[2].finding);
+  CHECK(table.records[2].passed_over_on == day_from_text("2024-05-01"));
+  CHECK(table.passed_over == 1);
+  CHECK(table.row_faults.empty());
+}
+
+TEST_CASE("lesions nobody explained are refused whole, with every word and how to say it") {
+  const CsvTable table = csv_table(
+      "cow;date;Befund\n1;2024-05-01;A\n2;2024-05-01;Klauenfäule\n3;2024-05-01;A\n4;;DD\n");
+  const auto herd = herd_table(table, usual_wish());
+  REQUIRE_FALSE(herd.ok());
+  const Fault& fault = herd.faults().front();
+  CHECK(fault.line == 1);
+  CHECK(fault.column == 3);
+  CHECK(fault.message ==
+        "\"Befund\" holds lesions, and nobody said what its words mean: A (2), DD (1), "
+        "Klauenfäule (1)");
+  CHECK(fault.remedy.find("--lesions icar") != std::string::npos);
+  CHECK(fault.remedy.find("--lesions \"A=...; DD=...; Klauenfäule=...\"") != std::string::npos);
+  CHECK(fault.remedy.find("--columns \"ignore=Befund\"") != std::string::npos);
+}
+
+TEST_CASE("of very many words for lesions forty are told, the most frequent first") {
+  std::string text = "cow;date;lesion\n412;2024-05-01;w59\n";
+  for (int at = 0; at < 60; ++at) {
+    text += "412;2024-05-01;w" + std::to_string(at) + "\n";
+  }
+  const std::string told = refused(text);
+  CHECK(told.find("mean: w59 (2), w0 (1)") != std::string::npos);
+  CHECK(told.find(" and 20 more") != std::string::npos);
+}
+
+TEST_CASE("a word for a lesion that nobody explained leaves its line out") {
+  const CsvTable text = csv_table("cow;date;lesion\n412;2024-05-01;SU\n413;2024-05-01;A\n");
+  const HerdTable table = herd_table(text, wish_with("icar")).value();
+  CHECK(table.records.size() == 1);
+  REQUIRE(table.row_faults.size() == 1);
+  CHECK(table.row_faults[0].line == 3);
+  CHECK(table.row_faults[0].column == 3);
+  CHECK(table.row_faults[0].message == "\"A\" under \"lesion\" is no lesion that is known");
+  CHECK(table.row_faults[0].remedy.find("--lesions \"A=CODE\"") != std::string::npos);
+  REQUIRE(table.lesions.size() == 2);
+  CHECK(table.lesions[0].means.empty());
+  CHECK(table.lesions[1].means == "SU");
+}
+
+TEST_CASE("a finding without a day, or of a day to come, is left out") {
+  const CsvTable text = csv_table("cow;date;lesion\n412;;SU\n413;2027-05-01;SU\n;2024-05-01;SU\n");
+  const HerdTable table = herd_table(text, wish_with("icar")).value();
+  CHECK(table.records.empty());
+  REQUIRE(table.row_faults.size() == 3);
+  CHECK(table.row_faults[0].message == "the finding has no day");
+  CHECK(table.row_faults[1].slug == "date-in-future");
+  CHECK(table.row_faults[2].message == "nothing tells which cow this is");
 }

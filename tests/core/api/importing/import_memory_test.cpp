@@ -20,6 +20,21 @@ TEST_CASE("what is said of the columns of a herd's lists is remembered for that 
   CHECK(import_memory_of(place.store, other).value() == ImportMemory{});
 }
 
+TEST_CASE("what is said of the words for lesions and feet is remembered too") {
+  Workplace place;
+  const HerdId herd = place.herd().herd;
+  ImportMemory memory;
+  memory.findings = with_words_said(lesions_said("icar, a=b=DD, X=ignore").value(),
+                                    words_said("foot:1=LH outside, degree:2=plain").value());
+  auto journal = Journal::open(place.ports(), herd.value).value();
+  REQUIRE(remember(journal, memory).ok());
+  REQUIRE(journal.write().ok());
+  CHECK(import_memory_of(place.store, herd).value() == memory);
+  const ImportMemory now = with_said(memory, {}, std::nullopt, lesions_said("not icar").value());
+  CHECK(now.findings.icar == false);
+  CHECK(now.findings.words == memory.findings.words);
+}
+
 TEST_CASE("the last word of a head holds, however it is written") {
   ImportMemory memory;
   memory.columns = {{"Tier", HerdColumn::number}, {"Milk", HerdColumn::ignore}};

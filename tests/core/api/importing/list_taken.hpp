@@ -26,6 +26,13 @@ struct ListTaken {
     return wished;
   }
 
+  /// What is typed behind --lesions and --words.
+  static ImportWish wish_with(std::string_view lesions, std::string_view words = "") {
+    ImportWish wished = wish();
+    wished.findings = with_words_said(lesions_said(lesions).value(), words_said(words).value());
+    return wished;
+  }
+
   Result<HerdImported> take(std::string_view text, const ImportWish& wished = wish()) {
     return import_herd(place.ports(), herd(), text, wished);
   }
@@ -38,6 +45,9 @@ struct ListTaken {
                         std::to_string(taken->told_more) + " told more, " +
                         std::to_string(taken->unchanged) + " unchanged, " +
                         std::to_string(taken->events) + " events";
+    if (!taken->lesions.empty()) words += ", " + std::to_string(taken->findings) + " findings";
+    if (taken->taken_back > 0) words += ", " + std::to_string(taken->taken_back) + " taken back";
+    if (taken->passed_over > 0) words += ", " + std::to_string(taken->passed_over) + " passed over";
     for (const LeftOut& left_out : taken->left_out) {
       CHECK_FALSE(left_out.remedy.empty());
       words += "; " + std::to_string(left_out.line) + ": " + left_out.message;
@@ -56,6 +66,16 @@ struct ListTaken {
     std::vector<std::string> all;
     for (const CowLifeRow& row : select_as<CowLifeRow>(place.store, herd()).value()) {
       all.push_back(to_text(row.day) + ' ' + std::string(word_of(row.event)));
+    }
+    return all;
+  }
+
+  /// "2024-05-01 SU LH" of each finding lists told of the herd, by cow and day.
+  std::vector<std::string> past() {
+    std::vector<std::string> all;
+    for (const PastFindingRow& row : select_as<PastFindingRow>(place.store, herd()).value()) {
+      all.push_back(to_text(row.day) + ' ' + std::string(word_of(row.lesion)) +
+                    (row.foot ? ' ' + std::string(word_of(*row.foot)) : std::string()));
     }
     return all;
   }
