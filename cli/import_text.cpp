@@ -9,6 +9,7 @@ namespace evenclaw::cli {
 namespace {
 
 constexpr std::size_t most_lines_told = 100;
+constexpr std::size_t most_words_told = 40;
 
 std::string known_by(ColumnKnownBy by) {
   switch (by) {
@@ -41,11 +42,53 @@ std::string how_it_is_read(const std::string& file, const HerdImported& imported
   return text;
 }
 
+bool is_of_findings(const HerdImported& imported) {
+  return std::any_of(imported.columns.begin(), imported.columns.end(),
+                     [](const ColumnRead& column) { return column.holds == HerdColumn::lesion; });
+}
+
+std::string meaning_of(const LesionWord& word) {
+  if (word.means.empty()) return "(nobody said)";
+  return word.means == word_passed_over ? "(passed over)" : word.means;
+}
+
+std::string how_lesions_are_read(const HerdImported& imported) {
+  std::vector<std::vector<std::string>> rows;
+  const std::size_t told = std::min(imported.lesions.size(), most_words_told);
+  for (std::size_t at = 0; at < told; ++at) {
+    const LesionWord& word = imported.lesions[at];
+    rows.push_back({word.word, meaning_of(word), counted(word.lines, "line", "lines")});
+  }
+  std::string text = rows.empty() ? "" : "Lesions are read as\n" + table(rows);
+  if (told < imported.lesions.size()) {
+    const std::size_t more = imported.lesions.size() - told;
+    text += "  and " + std::to_string(more) + " more: --json tells all\n";
+  }
+  return text;
+}
+
+std::string what_came_of_findings(const HerdImported& imported) {
+  if (!is_of_findings(imported)) return {};
+  std::string text = counted(imported.findings, "new finding", "new findings") +
+                     " told by this list, kept apart from what was called at the crush\n";
+  if (imported.taken_back > 0) {
+    text += counted(imported.taken_back, "finding", "findings") +
+            " this list told before, read otherwise now and taken back\n";
+  }
+  if (imported.passed_over > 0) {
+    const bool is_one = imported.passed_over == 1;
+    text += counted(imported.passed_over, "line", "lines") +
+            (is_one ? " tells of no finding\n" : " tell of no finding\n");
+  }
+  return text;
+}
+
 std::string what_came_of_it(const HerdImported& imported) {
   std::string text = counted(imported.entered, "new cow", "new cows") + ", " +
                      std::to_string(imported.told_more) + " known with something new, " +
                      std::to_string(imported.unchanged) + " known as listed; " +
                      counted(imported.events, "new event", "new events") + "\n";
+  text += what_came_of_findings(imported);
   if (!imported.written) text += "Nothing is written: this was a try.\n";
   return text;
 }
@@ -74,7 +117,8 @@ std::string what_was_left_out(const HerdImported& imported) {
 }  // namespace
 
 std::string import_text(const std::string& file, const HerdImported& imported) {
-  return how_it_is_read(file, imported) + what_came_of_it(imported) + what_was_left_out(imported);
+  return how_it_is_read(file, imported) + how_lesions_are_read(imported) +
+         what_came_of_it(imported) + what_was_left_out(imported);
 }
 
 }  // namespace evenclaw::cli

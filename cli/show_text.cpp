@@ -113,6 +113,13 @@ std::string news_words(const NewsSeen& news) {
   return wrapped_behind("    ", "told: " + news.words + asked) + "\n";
 }
 
+/// What an earlier record says, in our words and as it stood there.
+std::string past_words(const PastSeen& past) {
+  std::string words = "told by a list: " + past.found + "; there \"" + past.words + "\"";
+  if (!past.remark.empty()) words += "; " + past.remark;
+  return wrapped_behind("    ", words) + "\n";
+}
+
 /// Day by day, the newest first: of all of her, then foot by foot.
 std::string days_of(const CowShown& shown, Day today) {
   std::map<Day, std::string> by_day;
@@ -123,6 +130,7 @@ std::string days_of(const CowShown& shown, Day today) {
   for (const NewsSeen& news : shown.news) by_day[news.day] += news_words(news);
   for (const TurnSeen& seen : shown.of_her) by_day[seen.day] += turn_lines(seen, shown.cow_said);
   for (const FootSeen& seen : shown.feet) by_day[seen.day] += foot_lines(seen);
+  for (const PastSeen& past : shown.past) by_day[past.day] += past_words(past);
   for (const MobilityScoreRow& row : shown.scores) {
     by_day[row.day] += wrapped_behind("    ", score_text(row)) + "\n";
   }
@@ -224,8 +232,12 @@ std::string cow_text(const CowShown& shown, Day today) {
   if (!shown.open_tasks.empty()) out += "Open\n";
   for (const DueTask& task : shown.open_tasks) out += "  " + task_of_her(task, today) + "\n";
   const std::string days = days_of(shown, today);
-  return out + (days.empty() ? "Nothing of her was recorded at a visit yet.\n"
-                             : "Her visits, newest first\n" + days);
+  if (days.empty()) return out + "Nothing of her was recorded at a visit yet.\n";
+  const bool is_told_by_list = !shown.past.empty();
+  return out +
+         (is_told_by_list ? "Her visits and what lists told, newest first\n"
+                          : "Her visits, newest first\n") +
+         days;
 }
 
 std::string visit_text(const VisitShown& shown, Day today) {

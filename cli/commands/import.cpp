@@ -8,13 +8,16 @@
 namespace evenclaw::cli {
 namespace {
 
-constexpr Operand operands[] = {{"FILE", "a list of cows or of what happened to them"}};
+constexpr Operand operands[] = {
+    {"FILE", "a list of cows, of what happened to them or of what was found"}};
 constexpr Option options[] = {
     {"--herd", "HERD", "the herd, when there are several"},
     {"--new-herd", "", "enters that herd first"},
     {"--from", "DAY", "the list holds from that day; today when not said"},
     {"--columns", "WHAT", "what columns hold: \"number=Tiernr, ignore=Milk\""},
     {"--dates", "ORDER", "dmy, mdy or ymd where the days leave it open"},
+    {"--lesions", "WHAT", "what lesions are: icar, or \"A=DD, B=SU, X=ignore\""},
+    {"--words", "WHAT", "what other words are: \"foot:1=LH, degree:2=plain\""},
     {"--try", "", "tells what would come of it and writes nothing"},
     {"--all-or-nothing", "", "takes over nothing when one line is left out"},
     {"--sure", "", "the list is right wherever it asks"}};
@@ -24,7 +27,11 @@ constexpr Example examples[] = {
     {"evenclaw import herd.csv --columns \"number=Tiernr, ignore=Milk\"",
      "says what columns hold; kept for the next list of this herd"},
     {"evenclaw import events.csv --dates dmy", "01/09/2026 is the first of September"},
-    {"evenclaw import herd.csv --herd \"Home Farm\" --new-herd", "begins a herd with its list"}};
+    {"evenclaw import herd.csv --herd \"Home Farm\" --new-herd", "begins a herd with its list"},
+    {"evenclaw import past.csv --lesions icar",
+     "what an earlier record says was found, in codes of the ICAR atlas"},
+    {"evenclaw import past.csv --lesions \"A=DD, B=sole ulcer, X=ignore\"",
+     "in words of its own; kept for the next list of this herd"}};
 constexpr JsonAnswer answers[] = {{"", JsonForm::document, field_docs<HerdImported>}};
 
 Fault wrongly_asked(std::string message, std::string token, std::string remedy) {
@@ -36,9 +43,14 @@ Result<ImportWish> wish_in(const Invocation& invocation, Day today) {
   if (!from) return from.faults();
   auto columns = columns_said(invocation.value("--columns"));
   if (!columns) return columns.faults();
+  auto lesions = lesions_said(invocation.value("--lesions"));
+  if (!lesions) return lesions.faults();
+  const auto words = words_said(invocation.value("--words"));
+  if (!words) return words.faults();
   ImportWish wish;
   wish.from = from->value_or(today);
   wish.columns = *std::move(columns);
+  wish.findings = with_words_said(*std::move(lesions), *words);
   if (invocation.has("--dates")) {
     wish.dates = enum_of<DayOrder>(invocation.value("--dates"));
     if (!wish.dates) {
@@ -104,7 +116,7 @@ Exit run(const Invocation& invocation) {
 }  // namespace
 
 extern const Command import_command = {
-    "import", "take over the cows of a herd and what happened to them",
+    "import", "take over cows, what happened to them, what was found on them",
     operands, options,
     examples, run,
     answers};

@@ -101,4 +101,56 @@ TEST_CASE("With --json an import tells columns, counts and every line that was l
   CHECK(has(ran.out, "\"slug\": \"list-unreadable\""));
 }
 
+TEST_CASE("A list of findings is refused until its words are explained, and shown in her story") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("past.csv");
+  write_bytes(list,
+              "cow;date;leg;claw;lesion;degree;note\n412;2024-05-01;LH;outside;A;bad;block\n"
+              "412;2024-05-01;RH;;M;;\n412;2024-05-02;RH;;X;;\n412;2024-05-03;RH;;;;\n");
+  const Ran refused = home.workshop.run({"import", list});
+  CHECK(refused.exit == 1);
+  CHECK(has(refused.err, "nobody said what its words mean: A (1), M (1), X (1)"));
+  CHECK(has(refused.err, "--lesions icar"));
+  const Ran taken = home.workshop.run({"import", list, "--lesions", "A=SU, X=ignore"});
+  CHECK(taken.exit == 1);
+  CHECK(has(taken.out, "Lesions are read as\n  A  SU             1 line\n"));
+  CHECK(has(taken.out, "  M  (nobody said)  1 line\n"));
+  CHECK(has(taken.out, "1 new finding told by this list"));
+  CHECK(has(taken.out, "2 lines tell of no finding\n"));
+  CHECK(has(taken.out, "line 3, column 5: \"M\" under \"lesion\" is no lesion that is known"));
+  const std::string her = home.workshop.run({"show", "cow", "412"}).out;
+  CHECK(has(her, "told by a list: left hind, outside claw: sole ulcer, bad (SU); there \"A\";"));
+  const Ran mended = home.workshop.run({"import", list, "--lesions", "M=DD"});
+  CHECK(mended.exit == 0);
+  const std::string log = home.workshop.run({"log"}).out;
+  CHECK(home.workshop.run({"import", list}).exit == 0);
+  CHECK(home.workshop.run({"log"}).out == log);
+}
+
+TEST_CASE("What lists told is a table of its own when everything is taken out, and comes back") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("past.csv");
+  write_bytes(list, "cow;date;leg;lesion\n412;2024-05-01;1;DD\n");
+  CHECK(home.workshop.run({"import", list, "--lesions", "icar", "--words", "foot:1=LH"}).exit == 0);
+  const std::string all = home.workshop.file("all");
+  REQUIRE(home.workshop.run({"export", "--to", all}).exit == 0);
+  const std::string table = bytes_of(all + "/tables/past_finding.csv");
+  CHECK(has(table, ",2024-05-01,1,LH,none,DD,not_called,,not_called,not_called,DD,,icar,"));
+  const std::string there = home.workshop.file("there.db");
+  REQUIRE(home.workshop.run({"take-in", all + "/log.jsonl", "--file", there}).exit == 0);
+  CHECK(has(home.workshop.run({"show", "cow", "412", "--file", there}).out,
+            "told by a list: left hind, digital dermatitis (DD); there \"DD\""));
+}
+
+TEST_CASE("What is wrongly said of words is told before anything is read") {
+  const OneCowRecorded home;
+  const std::string list = home.workshop.file("past.csv");
+  write_bytes(list, "cow;date;lesion\n412;2024-05-01;DD\n");
+  CHECK(home.workshop.run({"import", list, "--lesions", "A"}).exit == 2);
+  CHECK(home.workshop.run({"import", list, "--lesions", "A=abscess"}).exit == 2);
+  CHECK(home.workshop.run({"import", list, "--words", "1=LH"}).exit == 2);
+  write_bytes(list, list_of_two);
+  CHECK(home.workshop.run({"import", list, "--lesions", "icar"}).exit == 2);
+}
+
 }  // namespace evenclaw::test
