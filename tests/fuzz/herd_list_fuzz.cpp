@@ -22,6 +22,7 @@ void check_records(const HerdTable& herd) {
     const bool is_named =
         !record.number.empty() || !record.tag.empty() || !record.electronic.empty();
     if (!is_named || record.line < 1) std::abort();
+    if (record.finding && record.finding->words.empty()) std::abort();
   }
   check_faults(herd.row_faults);
 }
@@ -37,8 +38,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const CsvTable table = csv_table(text->text);
   TableWish wish;
   wish.today = Day{20'000};
-  const auto herd = herd_table(table, wish);
-  if (herd) check_records(*herd);
-  if (!herd) check_faults(herd.faults());
+  // Also with words explained, without which no list of findings is read.
+  for (const char* lesions : {"", "icar, A=DD, X=ignore"}) {
+    wish.findings = lesions_said(lesions).value();
+    const auto herd = herd_table(table, wish);
+    if (herd) check_records(*herd);
+    if (!herd) check_faults(herd.faults());
+  }
   return 0;
 }
