@@ -184,10 +184,11 @@ std::vector<NewsSaid> told_once_mended(std::string_view words, const std::string
                            : std::vector<NewsSaid>();
   if (told.empty()) return now;
   const auto denied = news_denied_in(mending, language);
-  if (now.empty() && !denied) return {};
+  const bool is_here = both && !both->right;
+  if (now.empty() && !denied && !is_here) return {};
   std::vector<NewsSaid> news = news_told_in(told, number, day, language);
   std::erase_if(news, [&](const NewsSaid& each) {
-    return (denied && is_denied(*denied, each.news)) ||
+    return (denied && is_denied(*denied, each.news)) || (is_here && each.news == News::gone) ||
            std::any_of(now.begin(), now.end(),
                        [&](const NewsSaid& other) { return is_instead_of(each, other); });
   });

@@ -106,8 +106,8 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   return Done{};
 }
 
-/// What was told of the wrong cow, or of one who is not gone, is taken back and told of the right
-/// one.
+/// What was told of the wrong cow is taken back and told of the right one. Of one who is here still
+/// only that she left is taken back.
 Outcome mend(Telling& telling, const NewsMended& mended, const Language& language) {
   NewsSaid news;
   news.number = mended.number;
@@ -134,10 +134,10 @@ Outcome mend(Telling& telling, const NewsMended& mended, const Language& languag
       take_back(telling.journal, last, {since->visit, telling.day, mended.number, words}, {});
   if (!taken) return taken;
   telling.answer(ReplyKind::told, news, taken_back_told(last));
-  if (!mended.right) return Done{};
-  for (NewsSaid of_right : news_told_in(last.words, mended.number, telling.day, language)) {
-    of_right.number = *mended.right;
-    const Outcome told = tell(telling, of_right);
+  for (NewsSaid still_so : news_told_in(last.words, mended.number, telling.day, language)) {
+    if (!mended.right && still_so.news == News::gone) continue;
+    if (mended.right) still_so.number = *mended.right;
+    const Outcome told = tell(telling, still_so);
     if (!told) return told;
   }
   return Done{};

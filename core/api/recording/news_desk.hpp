@@ -63,6 +63,8 @@ class NewsDesk {
                                               const std::string& number) const;
   Result<bool> mend_news(const NewsMended& mended, std::string_view text);
   Result<bool> mend_news_of_nobody(const NewsMended& mended, std::string_view text);
+  Outcome tell_all_but_gone(const std::string& words, const std::string& number,
+                            std::string_view text);
   Outcome take_news_back(const std::vector<NewsStanding>& told, const std::string& number,
                          std::string_view text);
   Outcome tell_instead(const std::string& words, const NewsMended& mended, std::string_view text);

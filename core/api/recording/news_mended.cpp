@@ -275,10 +275,23 @@ Result<bool> NewsDesk::mend_news(const NewsMended& mended, std::string_view text
   Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (taken) taken = take_news_back(told, number, text);
   if (!taken) return taken.faults();
-  const Outcome retold =
-      mended.right ? tell_instead(told.front().words, mended, text) : Outcome(Done{});
+  const std::string& words = told.front().words;
+  const Outcome retold = mended.right ? tell_instead(words, mended, text)
+                                      : tell_all_but_gone(words, mended.number, text);
   if (!retold) return retold.faults();
   return true;
+}
+
+/// "222 block gone; sold" of one who is here still: her block is gone all the same.
+Outcome NewsDesk::tell_all_but_gone(const std::string& words, const std::string& number,
+                                    std::string_view text) {
+  const std::string both = words + "; " + std::string(trimmed(text));
+  for (const NewsSaid& news : news_told_in(words, number, book_.visit.day, book_.language)) {
+    if (news.news == News::gone) continue;
+    const Outcome told = tell(news, both);
+    if (!told) return told;
+  }
+  return Done{};
 }
 
 Outcome NewsDesk::take_news_back(const std::vector<NewsStanding>& told, const std::string& number,
