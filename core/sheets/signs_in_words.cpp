@@ -6,6 +6,7 @@
 
 #include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/call_line/nearest.hpp"
 
 namespace evenclaw {
 
@@ -26,15 +27,36 @@ void add_phrases(const Language& language, const std::vector<Token>& tokens, Hea
   }
 }
 
-/// A line is quoted where it is kept: its words are looked at without the quotes.
+/// What each word nobody knows is a slip of, alone or with the known words before it: "toe
+/// necrossis".
+void add_slips(const Language& language, const std::string& words, Heard& heard) {
+  constexpr TermKind may_tell[] = {TermKind::lesion, TermKind::plain_act, TermKind::opened_act,
+                                   TermKind::unclear_word};
+  constexpr std::size_t most_before = 3;
+  const std::vector<Token> tokens = tokens_of(words);
+  for (std::size_t at = 0; at < tokens.size(); ++at) {
+    const bool is_word = tokens[at].kind == TokenKind::word;
+    const bool is_known =
+        language.longest_match(tokens, at).phrase != nullptr || language.fills(tokens[at].folded);
+    if (!is_word || is_known) continue;
+    const std::size_t earliest = at - std::min(at, most_before);
+    const Nearest near = nearest_phrase(tokens, at, earliest, may_tell, language);
+    if (near.words.empty() || is_another_word(tokens[at].folded, near)) continue;
+    add_phrases(language, tokens_of(near.words), heard);
+  }
+}
+
+/// A line is quoted where it is kept: its words are looked at without the quotes. What was refused
+/// may have been refused for a slip.
 Heard heard_in(std::string_view words) {
   std::string bare(words);
   std::replace(bare.begin(), bare.end(), '"', ' ');
-  const std::vector<Token> tokens = tokens_of(bare);
   Heard heard;
   for (const CallLanguage& each : call_languages()) {
-    add_phrases(each.words(), tokens, heard);
-    heard.is_fall = heard.is_fall || each.words().tells_of_a_fall(bare);
+    const Language& language = each.words();
+    add_phrases(language, tokens_of(bare), heard);
+    heard.is_fall = heard.is_fall || language.tells_of_a_fall(bare);
+    if (is_not_understood(words)) add_slips(language, bare, heard);
   }
   return heard;
 }

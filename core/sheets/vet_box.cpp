@@ -125,6 +125,10 @@ std::vector<Block> standstill_box(const VisitView& view) {
   return {std::move(box)};
 }
 
+bool is_vet_told_of_any(const VisitView& view) {
+  return !cows_for_vet(view).empty() || !asked_items(view).empty();
+}
+
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<CowForVet> cows = cows_for_vet(view);

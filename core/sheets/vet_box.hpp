@@ -21,4 +21,7 @@ std::vector<Block> vet_box(const VisitView& view);
 /// that is handed on without it. Empty when the box holds nobody.
 std::vector<Block> called_to(const VisitView& view);
 
+/// The box tells of some cow, or asks what was meant.
+bool is_vet_told_of_any(const VisitView& view);
+
 }  // namespace evenclaw

@@ -58,6 +58,16 @@ TEST_CASE("nothing else is left to do when all there is stands in a box") {
   CHECK(holds(farmers_page_text(day_with_nothing_found()), "Nothing is left to do."));
 }
 
+TEST_CASE("something is left to do where a refused line may tell of a sign") {
+  InventedDay day("Hollow Meadow");
+  day.turn("803");
+  day.last_turn().end = TurnEnd::unfinished;
+  day.last_turn().end_reason = "\"803 fevr\" was not understood";
+  const std::string text = text_of(farmers_page(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(text, "Ask the trimmer today what was meant"), text);
+  CHECK_MESSAGE(!holds(text, "Nothing is left to do."), text);
+}
+
 TEST_CASE("that nothing was left undone is a sentence of the day and has no heading") {
   const std::string text = farmers_page_text(day_with_nothing_found());
   CHECK_FALSE(holds(text, "Not done, and why"));

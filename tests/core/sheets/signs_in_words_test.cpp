@@ -40,6 +40,13 @@ TEST_CASE("why she was let out and a line nobody understood may tell of a sign")
               {"\"331 LH keeps bleeding, foo\" was not understood", "bleeding"},
               {"\"331 LH pus out of it xyz\" was not understood", "pus_above"},
               {"\"331 Eiter raus xyz\" was not understood", "pus_above"},
+              {"\"801 blistrs in the mouth\" was not understood", "sore_mouth"},
+              {"\"803 fevr\" was not understood", "fever"},
+              {"\"807 went dwn in the crush\" was not understood", "went_down"},
+              {"\"810 LH toe necrossis\" was not understood", "TN"},
+              {"\"812 LH foll between, bad\" was not understood", "IP"},
+              {"\"861 LH pus abov the coronet\" was not understood", "pus_above"},
+              {"fevr", ""},
               {"\"331 LH SU foo\" was not understood", ""}};
 
   for (const auto& row : rows) CHECK_MESSAGE(named(row.words) == row.named, row.words);
