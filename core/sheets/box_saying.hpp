@@ -32,7 +32,8 @@ enum class BoxSaying {
   ring_vet_or_authority_now,
   seen_of_whom,  // {who} {date}
   withdrawals_over_title,
-  count_ends  // how many there are; stays the last
+  told_on_day,  // {date} {what}
+  count_ends    // how many there are; stays the last
 };
 
 }  // namespace evenclaw

@@ -1,6 +1,7 @@
 #include "core/sheets/earlier_signs.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string>
 #include <utility>
 
@@ -8,6 +9,7 @@
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/signs_in_words.hpp"
 #include "core/sheets/vet_on_record.hpp"
+#include "core/sheets/words_of_her.hpp"
 
 namespace evenclaw {
 
@@ -51,9 +53,62 @@ bool lasts(const SignForVet* sign) {
   return sign != nullptr && sign->urgency != VetUrgency::at_once;
 }
 
+/// Words nobody has read as a call are quoted with what they are.
+template <class Row>
+void add_told(std::vector<EarlierStop>& seen, const Row& row, const WordsOfHer& said,
+              const Wording& wording) {
+  const bool is_asked = is_only_asked(said);
+  const std::string words = is_asked ? words_as_told(said, wording) : std::string(said.words);
+  const std::vector<const SignForVet*> signs = signs_in_words(said.words, heard_as(said));
+  for (const SignForVet* sign : signs) {
+    if (!lasts(sign)) continue;
+    seen.push_back(seen_in(row, *sign, words));
+    seen.back().warning.foot = said.foot;
+    if (is_asked) seen.back().warning.rank = Rank::note;
+  }
+  if (!signs.empty() || !names_the_vet(said.words)) return;
+  seen.push_back(seen_in(row, SignForVet{}, words_as_told(said, wording)));
+  seen.back().warning.rule = vet_named_rule;
+  seen.back().warning.rank = Rank::note;
+  seen.back().warning.foot = said.foot;
+}
+
+void add_words(std::vector<EarlierStop>& seen, const TurnRow& row, const Wording& wording) {
+  CowSeen cow;
+  cow.turns = {&row};
+  for (const WordsOfHer& said : words_of_her(cow)) add_told(seen, row, said, wording);
+}
+
+/// Follows from all that was found on the foot in a turn.
+void add_both_claws(std::vector<EarlierStop>& seen, const std::vector<FindingRow>& findings,
+                    const Wording& wording) {
+  std::map<EntryId, CowSeen> turns;
+  for (const FindingRow& row : findings) turns[row.turn].findings.push_back(&row);
+  for (const auto& [turn, cow] : turns) {
+    for (const Foot foot : all_feet) {
+      if (!do_both_claws_hurt(cow, foot)) continue;
+      seen.push_back(
+          seen_in(*cow.findings.front(), SignForVet{}, wording.say(Saying::no_block_both_hurt)));
+      seen.back().warning.rule = both_claws_rule;
+      seen.back().warning.foot = foot;
+    }
+  }
+}
+
 bool is_of(const EarlierStop& stop, const EarlierStop& seen) {
   return stop.turn == seen.turn && stop.warning.rule == seen.warning.rule &&
          stop.warning.foot == seen.warning.foot;
+}
+
+/// He was neither asked for nor does he know of it.
+bool is_not_known(const VisitView& view, const CowSeen& cow, const EarlierStop& one) {
+  if (one.warning.rule == vet_named_rule) return !vet_only_named(view, cow).empty();
+  const std::vector<SignOfHer> unknown = signs_without_vet(view, cow);
+  const bool is_asked = one.warning.rank == Rank::note;
+  return std::any_of(unknown.begin(), unknown.end(), [&](const SignOfHer& sign) {
+    return sign.is_only_asked == is_asked && name_of_sign(*sign.sign) == one.warning.rule &&
+           sign.foot == one.warning.foot;
+  });
 }
 
 }  // namespace
@@ -72,13 +127,11 @@ std::vector<EarlierStop> signs_seen(const Rows& rows, const Wording& wording) {
     seen.push_back(seen_in(row, *sign, wording.finding_at_claw(row)));
     seen.back().warning.foot = row.foot;
   }
-  for (const TurnRow& row : rows.turns) {
-    const bool has_reason = row.end != TurnEnd::done && !row.end_reason.empty();
-    if (!has_reason || is_not_understood(row.end_reason)) continue;
-    for (const SignForVet* sign : signs_in_words(row.end_reason)) {
-      if (lasts(sign)) seen.push_back(seen_in(row, *sign, row.end_reason));
-    }
+  for (const TurnRow& row : rows.turns) add_words(seen, row, wording);
+  for (const FootRow& row : rows.feet) {
+    if (!row.note.empty()) add_told(seen, row, {WordsAre::note, row.note, row.foot}, wording);
   }
+  add_both_claws(seen, rows.findings, wording);
   return seen;
 }
 
@@ -93,11 +146,7 @@ std::vector<EarlierStop> signs_not_settled(const VisitSheetInput& then,
     const bool has_stop = std::any_of(stops.begin(), stops.end(), is_it) ||
                           std::any_of(left.begin(), left.end(), is_it);
     if (cow == nullptr || has_stop) continue;
-    const std::vector<SignOfHer> unknown = signs_without_vet(view, *cow);
-    const bool is_unknown = std::any_of(unknown.begin(), unknown.end(), [&](const SignOfHer& sign) {
-      return !sign.is_only_asked && name_of_sign(*sign.sign) == one.warning.rule &&
-             sign.foot == one.warning.foot;
-    });
+    const bool is_unknown = is_not_known(view, *cow, one);
     const bool is_asked_of = tells_of_illness(one) && is_vet_asked_for(view, *cow);
     if (!is_unknown && !is_asked_of) continue;
     left.push_back(one);

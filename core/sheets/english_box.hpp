@@ -41,6 +41,7 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::sign_seen_on, "{what}, seen {date}"},
     {BoxSaying::ring_vet_or_authority_now, "ring the vet or the authority now"},
     {BoxSaying::seen_of_whom, "{who}, of {date}"},
-    {BoxSaying::withdrawals_over_title, "Milk and meat: the time is over"}};
+    {BoxSaying::withdrawals_over_title, "Milk and meat: the time is over"},
+    {BoxSaying::told_on_day, "of {date}, and nobody said since what was meant: {what}"}};
 
 }  // namespace evenclaw

@@ -16,6 +16,7 @@
 #include "core/sheets/stay_near.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_box.hpp"
+#include "core/sheets/vet_stops.hpp"
 #include "core/sheets/withdrawal_box.hpp"
 #include "core/sheets/work_tally.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -202,7 +203,9 @@ std::vector<const CowRow*> not_known_of_before(const VisitView& view) {
   for (const OnFootRow& row : view.input.rows.on_feet) {
     if (is_on(row, view.input.visit.day)) open.insert(row.cow);
   }
-  for (const EarlierStop& stop : view.input.earlier_stops) open.insert(stop.cow);
+  for (const EarlierStop& stop : view.input.earlier_stops) {
+    if (!open_earlier_stops(view, stop.cow).empty()) open.insert(stop.cow);
+  }
   std::vector<const CowRow*> cows;
   for (const CowRow& row : view.input.rows.cows) {
     const bool is_meant =

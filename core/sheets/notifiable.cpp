@@ -21,7 +21,9 @@ struct IllnessSeen {
   Day on;
 };
 
+/// Nothing of what is only asked about.
 std::optional<ActionKind> illness_of(const EarlierStop& stop) {
+  if (stop.warning.rank == Rank::note) return std::nullopt;
   for (const SignForVet& sign : signs_for_vet()) {
     const bool is_it = sign.seen && is_sign_of_illness(*sign.seen);
     if (is_it && stop.warning.rule == word_of(*sign.seen)) return sign.seen;

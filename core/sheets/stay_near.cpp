@@ -99,6 +99,14 @@ void add_signs(Whys& whys, const VisitView& view, const CowSeen& cow) {
   }
 }
 
+/// Whom he was asked for, to see her, is not told of as not asked for.
+void add_not_asked_for(Whys& whys, const VisitView& view, CowId cow) {
+  const bool is_asked = std::any_of(view.tasks.begin(), view.tasks.end(), [&](const TaskRow* task) {
+    return task->cow == cow && is_for_vet(*task) && !is_for_pain_relief(*task);
+  });
+  if (!is_asked) add(whys, cow, view.wording.say(Saying::vet_is_not_asked_for));
+}
+
 void add_for_vet(Whys& whys, const VisitView& view) {
   const Wording& wording = view.wording;
   for (const TaskRow* task : view.tasks) {
@@ -108,12 +116,12 @@ void add_for_vet(Whys& whys, const VisitView& view) {
     const bool is_open =
         !open_vet_stops(view, cow).empty() || !signs_without_vet(view, cow).empty();
     if (is_open) {
-      add(whys, cow.cow, wording.say(Saying::vet_is_not_asked_for));
+      add_not_asked_for(whys, view, cow.cow);
     }
     add_signs(whys, view, cow);
   }
   for (const EarlierStop& stop : view.input.earlier_stops) {
-    add(whys, stop.cow, wording.say(Saying::vet_is_not_asked_for));
+    if (!open_earlier_stops(view, stop.cow).empty()) add_not_asked_for(whys, view, stop.cow);
   }
 }
 

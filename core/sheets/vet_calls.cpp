@@ -4,6 +4,7 @@
 #include <span>
 #include <utility>
 
+#include "core/sheets/earlier_signs.hpp"
 #include "core/sheets/foot_lines.hpp"
 #include "core/sheets/notifiable.hpp"
 #include "core/sheets/signs_for_vet.hpp"
@@ -279,21 +280,33 @@ std::string stop_words(const EarlierStop& stop, const VisitView& view) {
   return clauses({view.wording.say(which, {{"date", date}}) + ' ' + stop.warning.words});
 }
 
+bool is_only_asked(const EarlierStop& stop) {
+  return stop.was_only_seen && stop.warning.rank == Rank::note;
+}
+
+std::string when_of(const EarlierStop& stop, const Wording& wording) {
+  if (!is_only_asked(stop)) return wording.say(Saying::vet_ring_today);
+  return stop.warning.rule == vet_named_rule ? wording.say(BoxSaying::ask_what_vet_is_to_see)
+                                             : wording.say(Saying::ask_what_was_meant);
+}
+
 /// "seen Tue 17 Nov, and nobody said since what is there: fever and sore mouth": all that was seen
 /// there that day; "" where an earlier one of them told it.
 std::string seen_words(const EarlierStop& stop, const std::vector<const EarlierStop*>& all,
                        const VisitView& view) {
   std::vector<std::string> what;
   for (const EarlierStop* other : all) {
-    const bool is_with_it =
-        other->was_only_seen && other->on == stop.on && other->warning.foot == stop.warning.foot;
+    const bool is_with_it = other->was_only_seen && other->on == stop.on &&
+                            other->warning.foot == stop.warning.foot &&
+                            is_only_asked(*other) == is_only_asked(stop);
     if (!is_with_it) continue;
     if (what.empty() && other != &stop) return {};
-    what.push_back(other->warning.words);
+    const std::string& words = other->warning.words;
+    if (std::find(what.begin(), what.end(), words) == what.end()) what.push_back(words);
   }
   const std::string date = view.wording.date(stop.on, view.input.printed);
-  return view.wording.say(BoxSaying::seen_on_day,
-                          {{"date", date}, {"what", view.wording.list(what)}});
+  const BoxSaying saying = is_only_asked(stop) ? BoxSaying::told_on_day : BoxSaying::seen_on_day;
+  return view.wording.say(saying, {{"date", date}, {"what", view.wording.list(what)}});
 }
 
 void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId cow) {
@@ -302,7 +315,9 @@ void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId
     const std::string words =
         stop->was_only_seen ? seen_words(*stop, stops, view) : stop_words(*stop, view);
     if (words.empty()) continue;
-    add_call(calls, {stop->warning.foot, words, view.wording.say(Saying::vet_ring_today), false});
+    VetCall call{stop->warning.foot, words, when_of(*stop, view.wording), false};
+    call.is_only_asked = is_only_asked(*stop);
+    add_call(calls, std::move(call));
   }
 }
 

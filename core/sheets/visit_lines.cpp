@@ -216,7 +216,9 @@ std::vector<VisitLine> visit_lines(const VisitSheetInput& input, const Wording& 
   const VisitView view = view_of(input, wording);
   Lines lines(view);
   for (const CowSeen& cow : view.cows) lines.add_cow(cow);
-  for (const EarlierStop& stop : input.earlier_stops) lines.add_earlier_stop(stop);
+  for (const EarlierStop& stop : input.earlier_stops) {
+    if (!stop.is_settled_alone || stop.may_be_notifiable) lines.add_earlier_stop(stop);
+  }
   for (const NotSeenCow* cow : view.not_seen) lines.add_not_seen(*cow);
   for (const RemovedFromSheet& removed : input.removed) lines.add_removed(removed);
   for (const AskedOnSheet& asked : input.asked) lines.add_question(asked);

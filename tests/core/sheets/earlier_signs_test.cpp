@@ -86,6 +86,56 @@ TEST_CASE("a sign that raised no Stop is left open, blood and a fall are not") {
   }
 }
 
+TEST_CASE("what only words tell, and that both claws hurt, is left open too") {
+  const struct {
+    const char* name;
+    void (*call)(InventedDay&);
+    const char* told;
+  } rows[] = {{"refused line",
+               [](InventedDay& day) {
+                 day.last_turn().end = TurnEnd::unfinished;
+                 day.last_turn().end_reason = "\"412 LH pus abov the coronet\" was not understood";
+               },
+               "not finished: \"412 LH pus abov the coronet\" was not understood"},
+              {"note", [](InventedDay& day) { day.last_turn().note = "pus above the horn LH"; },
+               "said in a note: pus above the horn LH"},
+              {"came for", [](InventedDay& day) { day.last_turn().reason_words = "fever"; },
+               "came for: fever"},
+              {"names the vet",
+               [](InventedDay& day) { day.last_turn().note = "the vet should see it next week"; },
+               "said in a note: the vet should see it next week"},
+              {"both claws",
+               [](InventedDay& day) {
+                 day.found({Foot::rh, Claw::outside, Lesion::su});
+                 day.found({Foot::rh, Claw::inside, Lesion::su});
+               },
+               "both claws hurt, no good one for a block"}};
+
+  for (const auto& row : rows) {
+    InventedDay then("Hollow Meadow");
+    then.turn("412");
+    row.call(then);
+    InventedDay day("Hollow Meadow");
+    day.known("412");
+    day.input().earlier_stops = left_of(then);
+    for (EarlierStop& stop : day.input().earlier_stops) stop.on = day.input().visit.day - 7;
+    const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+    CHECK_MESSAGE(holds(text, row.told), row.name << text);
+    CHECK_MESSAGE(holds(text, "Tue 17 Nov"), row.name << text);
+  }
+}
+
+TEST_CASE("that both claws hurt is over once somebody decided, be it to go ahead") {
+  InventedDay then("Hollow Meadow");
+  then.turn("412");
+  then.found({Foot::rh, Claw::outside, Lesion::su});
+  then.found({Foot::rh, Claw::inside, Lesion::su});
+  then.warned(Rank::ask, "Both claws hurt.", "go ahead");
+  then.input().warnings.back().shown.warning.rule = "both-claws-painful";
+  then.input().warnings.back().shown.warning.foot = Foot::rh;
+  CHECK(left_of(then).empty());
+}
+
 TEST_CASE("a sign for which a Stop stands is not told besides") {
   InventedDay day("Hollow Meadow");
   day.turn("412");

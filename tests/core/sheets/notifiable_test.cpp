@@ -19,6 +19,7 @@ EarlierStop asked_for(InventedDay& day, ActionKind sign, int days_ago) {
   stop.turn = EntryId{uuid_derived("earlier turn")};
   stop.on = day.input().visit.day - days_ago;
   stop.warning.rule = std::string(word_of(sign));
+  stop.warning.rank = Rank::ask;
   stop.warning.words = stop.warning.rule;
   stop.was_only_seen = true;
   stop.is_settled_alone = true;
