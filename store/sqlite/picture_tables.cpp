@@ -58,12 +58,6 @@ void remove_rows(Connection& connection, RowsOf of, HerdId herd, const std::stri
   }
 }
 
-/// Whoever has rows has one here: a new cow needs no table emptied.
-bool has_rows(Connection& connection, HerdId herd, const std::string& cow) {
-  auto select = connection.prepared("SELECT 1 FROM \"cow\" WHERE \"herd\" = ? AND \"cow\" = ?");
-  return select->text(to_text(herd)).text(cow).step();
-}
-
 void insert_rows(Connection& connection, RowsOf of, const Rows& rows) {
   for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
     if (of_table.empty()) return;
@@ -134,9 +128,7 @@ void make_picture_tables(Connection& connection) {
 
 void replace_cow(Connection& connection, const PictureOfCow& picture) {
   for (const CowId cow : picture.group) {
-    const std::string id = to_text(cow);
-    if (!has_rows(connection, picture.herd, id)) continue;
-    remove_rows(connection, RowsOf::cow, picture.herd, id);
+    remove_rows(connection, RowsOf::cow, picture.herd, to_text(cow));
   }
   insert_rows(connection, RowsOf::cow, picture.rows);
 }
