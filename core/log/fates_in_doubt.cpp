@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "core/log/feet_of_news.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -35,9 +36,7 @@ using FatesSaid = std::vector<FateSaid>;
 
 class FatesHeard {
  public:
-  explicit FatesHeard(const CowStory& story) {
-    for (const Told<TurnRecorded>& turn : story.turns) know_tasks(turn.body.tasks);
-    for (const Told<TaskClosedBody>& news : story.news) know_tasks(news.body.tasks);
+  explicit FatesHeard(const CowStory& story) : feet_(story) {
     for (const Told<TurnRecorded>& turn : story.turns) hear(turn);
     for (const Told<TaskClosedBody>& news : story.news) hear(news);
   }
@@ -49,12 +48,6 @@ class FatesHeard {
   }
 
  private:
-  void know_tasks(const std::vector<TaskMade>& tasks) {
-    for (const TaskMade& task : tasks) {
-      if (task.foot) foot_of_task_[task.task] = *task.foot;
-    }
-  }
-
   void hear(const Told<TurnRecorded>& turn) {
     for (const FootCall& call : turn.body.turn.feet) {
       for (const Action& action : call.actions) hear(action, FootSet{call.foot}, turn);
@@ -91,18 +84,7 @@ class FatesHeard {
     fate.makes_anew = std::any_of(
         news.body.tasks.begin(), news.body.tasks.end(),
         [&](const TaskMade& task) { return task.foot && is_task_of(said->fixture, task.kind); });
-    add(fate, feet_meant(news.body));
-  }
-
-  /// Where no foot was named, those whose tasks it closed.
-  [[nodiscard]] FootSet feet_meant(const TaskClosedBody& news) const {
-    FootSet feet = news.feet;
-    if (!feet.empty()) return feet;
-    for (const TaskClosed& closed : news.closes) {
-      const auto foot = foot_of_task_.find(closed.task);
-      if (foot != foot_of_task_.end()) feet.add(foot->second);
-    }
-    return feet.empty() ? four_feet : feet;
+    add(fate, feet_.of(news.body));
   }
 
   void add(FateSaid fate, const FootSet& feet) {
@@ -113,7 +95,7 @@ class FatesHeard {
     }
   }
 
-  std::map<TaskId, Foot> foot_of_task_;
+  FeetOfNews feet_;
   FatesSaid said_;
 };
 

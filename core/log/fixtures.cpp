@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <utility>
 
 #include "core/log/fates_in_doubt.hpp"
+#include "core/log/feet_of_news.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -31,8 +31,7 @@ bool is_not_known_off(const OnFootRow& row) {
 }
 
 bool means_claw(const OnFootRow& row, Claw claw) {
-  return row.fixture == Fixture::wrap || !is_called(claw) || !is_called(row.claw) ||
-         row.claw == claw || row.claw == Claw::both || claw == Claw::both;
+  return row.fixture == Fixture::wrap || claws_agree(row.claw, claw);
 }
 
 std::optional<FixtureEnd> end_after(FixtureStep step) {
@@ -55,13 +54,8 @@ std::optional<FixtureEnd> end_after(FixtureStep step) {
 
 class FixtureBook {
  public:
-  explicit FixtureBook(const CowStory& story) : story_(story), doubts_(fates_in_doubt(story)) {
-    for (const Told<TurnRecorded>& turn : story.turns) {
-      for (const TaskMade& task : turn.body.tasks) {
-        if (task.foot) foot_of_task_[task.task] = *task.foot;
-      }
-    }
-  }
+  explicit FixtureBook(const CowStory& story)
+      : story_(story), doubts_(fates_in_doubt(story)), feet_(story) {}
 
   void take(const Told<TurnRecorded>& turn) {
     before_turn_ = rows_;
@@ -85,7 +79,7 @@ class FixtureBook {
     const std::optional<FixtureEnd> end = end_after(said->step);
     if (end && !told.body.asked) {
       if (said->step == FixtureStep::left_on) bring_back(told.body, said->fixture);
-      apply({feet_meant(told.body), said->fixture, Claw::not_called, *end, told.moment.day,
+      apply({feet_.of(told.body), said->fixture, Claw::not_called, *end, told.moment.day,
              told.entry->envelope.id, told.body.visit.value_or(VisitId{}),
              of_before(told.body, said->fixture)});
     }
@@ -154,25 +148,13 @@ class FixtureBook {
     return row;
   }
 
-  /// Where no foot was named, those whose tasks it closed: what stood on other feet by a turn that
-  /// was corrected since was not known to who told it.
-  [[nodiscard]] FootSet feet_meant(const TaskClosedBody& news) const {
-    FootSet feet = news.feet;
-    if (!feet.empty()) return feet;
-    for (const TaskClosed& closed : news.closes) {
-      const auto foot = foot_of_task_.find(closed.task);
-      if (foot != foot_of_task_.end()) feet.add(foot->second);
-    }
-    return feet.empty() ? four_feet : feet;
-  }
-
   /// Feet of which news at a visit means what was there when she came: where there is an older one
   /// (a block on the other claw), and everywhere when neither foot nor task says where.
   [[nodiscard]] FootSet of_before(const TaskClosedBody& news, Fixture fixture) const {
     FootSet feet;
     const auto end = end_after(fixture_said(news.news)->step);
     if (!news.visit || end == FixtureEnd::still_on) return feet;
-    if (news.feet.empty() && feet_meant(news) == four_feet) return four_feet;
+    if (news.feet.empty() && feet_.of(news) == four_feet) return four_feet;
     for (const OnFootRow& row : rows_) {
       const bool is_older = row.visit != *news.visit || row.only_seen;
       if (is_older && row.fixture == fixture && is_not_known_off(row)) feet.add(row.foot);
@@ -270,7 +252,7 @@ class FixtureBook {
 
   const CowStory& story_;
   std::vector<FateInDoubt> doubts_;
-  std::map<TaskId, Foot> foot_of_task_;
+  FeetOfNews feet_;
   std::vector<OnFootRow> rows_;
   std::vector<OnFootRow> before_turn_;
 };
