@@ -84,21 +84,21 @@ class Refusals {
 
 // ---- answering
 
-bool holds(const Filter& filter, const Cell& cell) {
+bool holds(Compare compare, const Cell& wanted, const Cell& cell) {
   const bool is_empty = std::holds_alternative<std::monostate>(cell);
-  switch (filter.compare) {
+  switch (compare) {
     case Compare::is_empty:
       return is_empty;
     case Compare::not_empty:
       return !is_empty;
     case Compare::equal:
-      return !is_empty && cell == filter.cell;
+      return !is_empty && cell == wanted;
     case Compare::not_equal:
-      return !is_empty && cell != filter.cell;
+      return !is_empty && cell != wanted;
     case Compare::at_most:
-      return !is_empty && cell <= filter.cell;
+      return !is_empty && cell <= wanted;
     case Compare::at_least:
-      return !is_empty && cell >= filter.cell;
+      return !is_empty && cell >= wanted;
   }
   return false;
 }
@@ -115,7 +115,7 @@ std::vector<std::size_t> positions_of(const TableShape& shape,
 bool all_hold(const TableShape& shape, const std::vector<Filter>& where, const Cells& row) {
   return std::all_of(where.begin(), where.end(), [&](const Filter& filter) {
     const auto at = position_of(shape, filter.column);
-    return at && holds(filter, row[*at]);
+    return at && holds(filter.compare, filter.cell, row[*at]);
   });
 }
 
@@ -169,24 +169,49 @@ Outcome check_count(const CountQuery& query) {
   return std::move(refusals).outcome();
 }
 
-std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Cells> rows) {
+RowPicker::RowPicker(const RowSelection& selection) {
   const TableShape* shape = find_table(selection.table);
   assert(shape != nullptr);
-  std::vector<Cells> selected;
-  const Cell herd = selection.herd ? Cell{to_text(*selection.herd)} : Cell{};
-  for (const Cells& row : rows) {
-    const bool is_of_herd = !selection.herd || row.front() == herd;
-    if (is_of_herd && all_hold(*shape, selection.where, row)) selected.push_back(row);
+  if (selection.herd) conditions_.push_back({0, Compare::equal, Cell{to_text(*selection.herd)}});
+  for (const Filter& filter : selection.where) {
+    const auto at = position_of(*shape, filter.column);
+    assert(at);
+    if (at) conditions_.push_back({*at, filter.compare, filter.cell});
   }
-  std::vector<std::size_t> order = positions_of(*shape, selection.sorted_by);
-  for (int i = 0; i < shape->key_columns; ++i) order.push_back(static_cast<std::size_t>(i));
-  std::sort(selected.begin(), selected.end(), [&](const Cells& a, const Cells& b) {
-    for (const std::size_t column : order) {
-      if (a[column] != b[column]) return a[column] < b[column];
+  order_ = positions_of(*shape, selection.sorted_by);
+  for (int i = 0; i < shape->key_columns; ++i) order_.push_back(static_cast<std::size_t>(i));
+}
+
+void RowPicker::offer(const Cells& row) {
+  const bool fits =
+      std::all_of(conditions_.begin(), conditions_.end(), [&](const Condition& condition) {
+        return holds(condition.compare, condition.cell, row[condition.column]);
+      });
+  if (fits) fitting_.push_back(&row);
+}
+
+void RowPicker::offer(std::span<const Cells> rows) {
+  for (const Cells& row : rows) offer(row);
+}
+
+std::vector<Cells> RowPicker::picked() && {
+  const auto stands_before = [&](const Cells* a, const Cells* b) {
+    for (const std::size_t column : order_) {
+      if ((*a)[column] != (*b)[column]) return (*a)[column] < (*b)[column];
     }
     return false;
-  });
-  return selected;
+  };
+  std::sort(fitting_.begin(), fitting_.end(), stands_before);
+  std::vector<Cells> rows;
+  rows.reserve(fitting_.size());
+  for (const Cells* row : fitting_) rows.push_back(*row);
+  return rows;
+}
+
+std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Cells> rows) {
+  RowPicker picker(selection);
+  picker.offer(rows);
+  return std::move(picker).picked();
 }
 
 std::vector<Cells> count_rows(const CountQuery& query, std::span<const Cells> rows) {

@@ -1,6 +1,7 @@
 // Which rows or counts are wanted, as values that every store answers alike.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <string>
@@ -68,8 +69,31 @@ RowsOf rows_of(const TableShape& shape);
 Outcome check_selection(const RowSelection& selection);
 Outcome check_count(const CountQuery& query);
 
-/// Both answered over rows in memory, in the order the contract demands. Every row is one of the
-/// named table; what the checks above refuse is our mistake here.
+/// Answers a selection over rows in memory. Every row offered is one of the named table and stays
+/// where it is until the answer is given; what the checks above refuse is our mistake here.
+class RowPicker {
+ public:
+  explicit RowPicker(const RowSelection& selection);
+
+  void offer(const Cells& row);
+  void offer(std::span<const Cells> rows);
+
+  /// Those that fit, in the order the contract demands.
+  [[nodiscard]] std::vector<Cells> picked() &&;
+
+ private:
+  struct Condition {
+    std::size_t column;
+    Compare compare;
+    Cell cell;
+  };
+
+  std::vector<Condition> conditions_;
+  std::vector<std::size_t> order_;
+  std::vector<const Cells*> fitting_;
+};
+
+/// Both answered over rows in memory at once, on the same terms.
 std::vector<Cells> select_rows(const RowSelection& selection, std::span<const Cells> rows);
 std::vector<Cells> count_rows(const CountQuery& query, std::span<const Cells> rows);
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <iterator>
 
 namespace evenclaw {
 
@@ -184,58 +183,65 @@ Result<std::int64_t> MemoryStore::last_order(const Uuid& scope) {
 }
 
 void MemoryStore::remove_rows(RowsOf of, const std::string& herd, const std::string& subject) {
+  const Subject whose{herd, subject};
   for (auto& [name, table] : tables_) {
-    if (rows_of(*find_table(name)) == of) table.erase({herd, subject});
+    if (table.of == of) table.rows.erase(whose);
   }
+}
+
+MemoryStore::Table& MemoryStore::table_of(std::string_view name) {
+  const auto known = tables_.find(name);
+  if (known != tables_.end()) return known->second;
+  return tables_.emplace(name, Table{rows_of(*find_table(name)), {}}).first->second;
 }
 
 void MemoryStore::insert_rows(RowsOf of, const Rows& rows) {
   for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
-    if (of_table.empty() || rows_of(*find_table(Row::table)) != of) return;
-    Table& table = tables_[std::string(Row::table)];
+    if (of_table.empty()) return;
+    Table& table = table_of(Row::table);
+    if (table.of != of) return;
     for (const Row& row : of_table) {
       Cells cells = to_cells(row);
-      std::vector<Cells>& there = table[{text_in(cells, 0), text_in(cells, 1)}];
+      std::vector<Cells>& there = table.rows[{text_in(cells, 0), text_in(cells, 1)}];
       // Two rows with one key would be a mistake of the picture: the first stays, as elsewhere.
       if (!has_key_of(there, cells, Row::key_columns)) there.push_back(std::move(cells));
     }
   });
 }
 
-std::vector<Cells> MemoryStore::rows_wanted(const RowSelection& selection) const {
-  std::vector<Cells> rows;
+/// At least all that fit, and not those of other herds or subjects.
+void MemoryStore::offer_rows(const RowSelection& selection, RowPicker& picker) const {
   const auto table = tables_.find(selection.table);
-  if (table == tables_.end()) return rows;
+  if (table == tables_.end()) return;
+  const auto& rows = table->second.rows;
   const std::string herd = selection.herd ? to_text(*selection.herd) : std::string();
   const auto subject = subject_wanted(selection);
   if (selection.herd && subject) {
-    const auto at = table->second.find({herd, *subject});
-    return at == table->second.end() ? rows : at->second;
+    const auto at = rows.find({herd, *subject});
+    if (at != rows.end()) picker.offer(at->second);
+    return;
   }
-  for (auto at = table->second.lower_bound({herd, ""}); at != table->second.end(); ++at) {
+  for (auto at = rows.lower_bound({herd, ""}); at != rows.end(); ++at) {
     if (selection.herd && at->first.first != herd) break;
-    if (subject && at->first.second != *subject) continue;
-    if (selection.where.empty()) {
-      rows.insert(rows.end(), at->second.begin(), at->second.end());
-      continue;
-    }
-    // What is not wanted is not copied.
-    std::vector<Cells> wanted = select_rows(selection, at->second);
-    std::move(wanted.begin(), wanted.end(), std::back_inserter(rows));
+    if (!subject || at->first.second == *subject) picker.offer(at->second);
   }
-  return rows;
 }
 
 Result<std::vector<Cells>> MemoryStore::select(const RowSelection& selection) {
   const Outcome possible = check_selection(selection);
   if (!possible) return possible.faults();
-  return select_rows(selection, rows_wanted(selection));
+  RowPicker picker(selection);
+  offer_rows(selection, picker);
+  return std::move(picker).picked();
 }
 
 Result<std::vector<Cells>> MemoryStore::count(const CountQuery& query) {
   const Outcome possible = check_count(query);
   if (!possible) return possible.faults();
-  return count_rows(query, rows_wanted({query.table, std::nullopt, {}, {}}));
+  const RowSelection wanted{query.table, std::nullopt, query.where, {}};
+  RowPicker picker(wanted);
+  offer_rows(wanted, picker);
+  return count_rows(query, std::move(picker).picked());
 }
 
 Result<std::string> MemoryStore::draft() {

@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -51,7 +52,11 @@ class MemoryStore final : public Store {
 
   /// Rows by herd and by the cow or visit they belong to, in the order of their keys.
   using Subject = std::pair<std::string, std::string>;
-  using Table = std::map<Subject, std::vector<Cells>>;
+
+  struct Table {
+    RowsOf of;
+    std::map<Subject, std::vector<Cells>> rows;
+  };
 
   [[nodiscard]] bool is_own(const Entry& entry) const;
   [[nodiscard]] bool has_taken_seq(const std::vector<Entry>& entries) const;
@@ -59,8 +64,9 @@ class MemoryStore final : public Store {
   static void list_or_forget(Scope& scope, const Entry& entry, Kept kept);
   static std::shared_ptr<const ListedEntries> entries_of(Scope& scope, Versions versions);
   void remove_rows(RowsOf of, const std::string& herd, const std::string& subject);
+  Table& table_of(std::string_view name);
   void insert_rows(RowsOf of, const Rows& rows);
-  [[nodiscard]] std::vector<Cells> rows_wanted(const RowSelection& selection) const;
+  void offer_rows(const RowSelection& selection, RowPicker& picker) const;
 
   StoreIdentity identity_;
   std::map<Uuid, Scope> scopes_;
