@@ -35,6 +35,9 @@ Outcome record_visit(const Ports& ports, const CalledVisit& called, FarmRecorded
   const auto reply = recording->say_all(call_lines(called));
   if (!reply) return reply.faults();
   count(*reply, recorded);
+  const auto let_out = recording->end_of_visit();
+  if (!let_out) return let_out.faults();
+  count(*let_out, recorded);
   const auto ended = end_visit(ports, *visit, english());
   if (!ended) return ended.faults();
   ++recorded.visits;

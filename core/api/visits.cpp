@@ -293,6 +293,19 @@ Result<DayCorrected> correct_visit_day(const Ports& ports, const Visit& visit,
 
 namespace {
 
+/// Who stands in the crush is in the draft the store keeps; without one there is nobody.
+Result<std::vector<ReplyItem>> let_out_last(const Ports& ports, const Visit& visit,
+                                            const Language& language) {
+  const auto draft = ports.store.draft();
+  if (!draft) return draft.faults();
+  if (draft->empty()) return std::vector<ReplyItem>();
+  auto recording = Recording::open(ports, visit, language);
+  if (!recording) return recording.faults();
+  auto reply = recording->end_of_visit();
+  if (!reply) return reply.faults();
+  return std::move(reply->items);
+}
+
 /// With names, which the log never holds.
 Result<VisitEnded> shown(const Ports& ports, VisitEnded ended) {
   auto open = with_names_shown(std::move(ended.open), ports.directory);
@@ -304,12 +317,10 @@ Result<VisitEnded> shown(const Ports& ports, VisitEnded ended) {
 }  // namespace
 
 Result<VisitEnded> end_visit(const Ports& ports, const Visit& visit, const Language& language) {
-  auto recording = Recording::open(ports, visit, language);
-  if (!recording) return recording.faults();
-  auto reply = recording->end_of_visit();
-  if (!reply) return reply.faults();
+  auto last_turn = let_out_last(ports, visit, language);
+  if (!last_turn) return last_turn.faults();
   VisitEnded ended;
-  ended.last_turn = std::move(reply->items);
+  ended.last_turn = *std::move(last_turn);
   const auto now = as_it_is_now(ports, visit);
   if (!now) return now.faults();
   ended.visit = *now;
