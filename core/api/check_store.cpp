@@ -46,7 +46,7 @@ Entry bare(const Entry& entry) {
     const std::optional<Uuid> id = id_in_body(entry, member);
     if (id) kept.emplace(member, Json(to_text(*id)));
   }
-  bare.body = canonical_json(Json(std::move(kept)));
+  bare.body = BodyText(canonical_json(Json(std::move(kept))));
   return bare;
 }
 
@@ -57,7 +57,7 @@ class LogCheck {
     ++checked_.entries;
     if (!entry.body) ++checked_.redacted;
     if (readable(entry) == Readable::unknown_kind) ++checked_.unknown_kinds;
-    if (entry.body && sha256(*entry.body) != entry.body_digest) {
+    if (entry.body && sha256(entry.body->bytes()) != entry.body_digest) {
       checked_.findings.push_back(
           finding("digest_wrong", "the body does not fit its digest", entry.envelope.id));
     }

@@ -2,7 +2,10 @@
 
 #include <array>
 #include <cstddef>
+#include <functional>
+#include <map>
 #include <type_traits>
+#include <utility>
 
 #include "core/wire/value_json.hpp"
 
@@ -57,10 +60,35 @@ namespace {
 std::optional<Json> current_body(const Entry& entry) {
   const std::optional<std::int32_t> version = current_version(entry.envelope.kind);
   if (!version || !entry.body) return std::nullopt;
-  auto json = json_from_text(*entry.body);
+  auto json = json_from_text(entry.body->bytes());
   if (!json) return std::nullopt;
   const BodyForm form{entry.envelope.kind, entry.envelope.version};
   return up_cast(*std::move(json), form, *version, all_up_casters());
+}
+
+/// The ids a body holds itself, by the names of its members.
+using IdsInBody = std::map<std::string, Uuid, std::less<>>;
+
+IdsInBody ids_in(const Json& body) {
+  IdsInBody ids;
+  const JsonObject* members = body.as_object();
+  if (members == nullptr) return ids;
+  for (const auto& [name, value] : *members) {
+    const std::string* text = value.as_string();
+    const auto id = text == nullptr ? std::nullopt : uuid_from_text(*text);
+    if (id) ids.emplace(name, *id);
+  }
+  return ids;
+}
+
+IdsInBody ids_in(const Entry& entry) {
+  if (!entry.body) return {};
+  const std::int32_t version = entry.envelope.version;
+  if (auto remembered = entry.body->remembered<IdsInBody>(version)) return *std::move(remembered);
+  const std::optional<Json> body = current_body(entry);
+  IdsInBody ids = body ? ids_in(*body) : IdsInBody();
+  entry.body->remember(version, ids);
+  return ids;
 }
 
 template <class Member>
@@ -75,10 +103,9 @@ void add_subjects(const Member& member, std::vector<Uuid>& subjects) {
 }  // namespace
 
 std::optional<Uuid> id_in_body(const Entry& entry, std::string_view member) {
-  const std::optional<Json> body = current_body(entry);
-  const Json* json = body ? body->member(member) : nullptr;
-  const std::string* text = json == nullptr ? nullptr : json->as_string();
-  return text == nullptr ? std::nullopt : uuid_from_text(*text);
+  const IdsInBody ids = ids_in(entry);
+  const auto found = ids.find(member);
+  return found == ids.end() ? std::nullopt : std::optional(found->second);
 }
 
 Readable readable(const Entry& entry) {
@@ -92,11 +119,15 @@ Readable readable(const Entry& entry) {
 
 template <class Body>
 std::optional<Body> BodyForms<Body>::read(const Entry& entry) {
-  if (entry.envelope.kind != Body::kind) return std::nullopt;
+  if (entry.envelope.kind != Body::kind || !entry.body) return std::nullopt;
+  const std::int32_t version = entry.envelope.version;
+  if (auto remembered = entry.body->remembered<Body>(version)) return remembered;
   const std::optional<Json> json = current_body(entry);
   if (!json) return std::nullopt;
   auto body = from_json<Body>(*json);
   if (!body) return std::nullopt;
+  entry.body->remember(version, *body);
+  entry.body->remember(version, ids_in(*json));
   return *std::move(body);
 }
 
@@ -121,7 +152,10 @@ Entry BodyForms<Body>::entry(Envelope envelope, const Body& body) {
   const std::vector<Uuid> named = subjects(body);
   envelope.subjects.insert(envelope.subjects.end(), named.begin(), named.end());
   envelope.subjects.push_back(envelope.scope);
-  return make_entry(std::move(envelope), bytes(body));
+  const Json json = to_json(body);
+  Entry entry = make_entry(std::move(envelope), canonical_json(json));
+  entry.body->remember(Body::version, ids_in(json));
+  return entry;
 }
 
 template struct BodyForms<HerdRegistered>;

@@ -114,11 +114,11 @@ void find_digest_fault(const Entry& entry, std::string_view bytes, Faults& fault
                          to_text(entry.envelope.id)});
 }
 
-std::string line_of(std::string_view envelope, const std::optional<std::string>& body) {
+std::string line_of(std::string_view envelope, const std::optional<BodyText>& body) {
   std::string line = "{";
   if (body) {
     line += "\"body\":";
-    line += *body;
+    line += body->bytes();
     line += ',';
   }
   line += "\"envelope\":";
@@ -138,7 +138,7 @@ std::vector<Uuid> sorted_subjects(std::vector<Uuid> subjects) {
 Entry make_entry(Envelope envelope, std::string body) {
   envelope.subjects = sorted_subjects(std::move(envelope.subjects));
   const Digest digest = sha256(body);
-  return Entry{std::move(envelope), digest, std::move(body)};
+  return Entry{std::move(envelope), digest, BodyText(std::move(body))};
 }
 
 std::string envelope_bytes(const Entry& entry) {
@@ -168,7 +168,7 @@ Result<Entry> entry_from_parts(std::string_view envelope, std::optional<std::str
       for (Fault& fault : not_canonical(body_json.faults())) faults.push_back(std::move(fault));
     }
     find_digest_fault(*entry, *body, faults);
-    entry->body = std::string(*body);
+    entry->body = BodyText(std::string(*body));
   }
   if (!faults.empty()) return faults;
   return entry;
@@ -186,7 +186,7 @@ Result<Entry> entry_from_kept_parts(std::string_view envelope, std::optional<std
   Faults faults;
   find_digest_fault(*entry, *body, faults);
   if (!faults.empty()) return faults;
-  entry->body = std::string(*body);
+  entry->body = BodyText(std::string(*body));
   return entry;
 }
 
@@ -203,9 +203,9 @@ Result<Entry> entry_from_line(std::string_view line) {
   if (!entry) return entry.faults();
   Faults faults;
   if (const Json* body = json->member("body")) {
-    entry->body = canonical_json(*body);
-    find_body_faults(*body, *entry->body, faults);
-    find_digest_fault(*entry, *entry->body, faults);
+    entry->body = BodyText(canonical_json(*body));
+    find_body_faults(*body, entry->body->bytes(), faults);
+    find_digest_fault(*entry, entry->body->bytes(), faults);
   }
   // Also says whether anything stands in the line that is neither envelope nor body.
   if (entry_line(*entry) != line) {

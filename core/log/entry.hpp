@@ -12,6 +12,7 @@
 #include "core/base/digest.hpp"
 #include "core/base/id.hpp"
 #include "core/base/result.hpp"
+#include "core/log/body_text.hpp"
 
 namespace evenclaw {
 
@@ -55,7 +56,7 @@ struct Envelope {
 struct Entry {
   Envelope envelope;
   Digest body_digest;               // SHA-256 of the body's bytes, kept when the body is redacted
-  std::optional<std::string> body;  // canonical JSON object; nothing when redacted
+  std::optional<BodyText> body;  // canonical JSON object; nothing when redacted
 
   friend bool operator==(const Entry&, const Entry&) = default;
 };

@@ -41,7 +41,7 @@ bool insert_row(Connection& connection, const Entry& entry, const Digest& digest
   bind_supersedes(*insert, envelope);
   insert->text(to_text(envelope.at)).text(envelope_text);
   if (entry.body) {
-    insert->text(*entry.body);
+    insert->text(entry.body->bytes());
   } else {
     insert->nothing();
   }
@@ -97,7 +97,7 @@ Kept joined(Connection& connection, const Entry& entry, const Digest& digest) {
         .prepared(
             "UPDATE entry SET body = ? WHERE scope = ? AND id = ? AND digest = ?"
             " AND body IS NULL")
-        ->text(*entry.body)
+        ->text(entry.body->bytes())
         .id(envelope.scope)
         .id(envelope.id.value)
         .digest(digest)

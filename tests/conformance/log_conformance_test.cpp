@@ -273,7 +273,7 @@ TEST_CASE("two new entries of one write with one seq are refused too") {
     second.envelope.seq = 1;
     Write write;
     write.entries = {sample_entry(1, own, sample_herd(1)),
-                     make_entry(second.envelope, *second.body)};
+                     make_entry(second.envelope, second.body->bytes())};
     CHECK_FALSE(opened.store->write(write).ok());
     CHECK(read_all(*opened.store).empty());
   });

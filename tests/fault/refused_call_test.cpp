@@ -82,8 +82,8 @@ class DayWithRefusal {
                 ->read_entries(turns,
                                [&](const Entry& entry) {
                                  ids.insert(entry.envelope.id);
-                                 const std::size_t at = entry.body->find("\"words\":[\"");
-                                 ++times[entry.body->substr(at + 10, 3)];
+                                 const std::size_t at = entry.body->bytes().find("\"words\":[\"");
+                                 ++times[entry.body->bytes().substr(at + 10, 3)];
                                  return true;
                                })
                 .ok());

@@ -26,7 +26,7 @@ TEST_CASE("a telephone number stands in no entry, and is erased once it holds no
               .read_entries({},
                             [&](const Entry& entry) {
                               is_in_log |=
-                                  entry.body && entry.body->find("01234") != std::string::npos;
+                                  entry.body && entry.body->bytes().find("01234") != std::string::npos;
                               return true;
                             })
               .ok());

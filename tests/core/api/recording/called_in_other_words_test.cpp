@@ -139,7 +139,7 @@ OnRecord recorded(const std::vector<CalledVisit>& visits, const Language& langua
   const Interpreter interpreter(all);
   Ids ids;
   (void)place.store.read_everything([&](const Entry& entry) {
-    const std::string body = ids.numbered(entry.body.value_or(""));
+    const std::string body = ids.numbered(entry.body ? entry.body->bytes() : std::string());
     record.entries.push_back(entry.envelope.kind + " " +
                              (is_cipher ? interpreter.in_english(body) : body));
     return true;
