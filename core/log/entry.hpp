@@ -55,7 +55,7 @@ struct Envelope {
 
 struct Entry {
   Envelope envelope;
-  Digest body_digest;               // SHA-256 of the body's bytes, kept when the body is redacted
+  Digest body_digest;            // SHA-256 of the body's bytes, kept when the body is redacted
   std::optional<BodyText> body;  // canonical JSON object; nothing when redacted
 
   friend bool operator==(const Entry&, const Entry&) = default;

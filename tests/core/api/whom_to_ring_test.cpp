@@ -25,8 +25,8 @@ TEST_CASE("a telephone number stands in no entry, and is erased once it holds no
   REQUIRE(place.store
               .read_entries({},
                             [&](const Entry& entry) {
-                              is_in_log |=
-                                  entry.body && entry.body->bytes().find("01234") != std::string::npos;
+                              is_in_log |= entry.body &&
+                                           entry.body->bytes().find("01234") != std::string::npos;
                               return true;
                             })
               .ok());
