@@ -2,13 +2,12 @@
 #pragma once
 
 #include <any>
+#include <atomic>
 #include <cstdint>
 #include <memory>
-#include <mutex>
 #include <optional>
 #include <string>
 #include <utility>
-#include <vector>
 
 namespace evenclaw {
 
@@ -24,9 +23,8 @@ class BodyText {
   /// What remember() was given of that type for a body of that version, if it was.
   template <class What>
   [[nodiscard]] std::optional<What> remembered(std::int32_t version) const {
-    const std::lock_guard lock(kept_->reading);
-    for (const Read& read : kept_->read) {
-      const What* what = read.version == version ? std::any_cast<What>(&read.what) : nullptr;
+    for (const Read* read = kept_->newest; read != nullptr; read = read->before) {
+      const What* what = read->version == version ? std::any_cast<What>(&read->what) : nullptr;
       if (what != nullptr) return *what;
     }
     return std::nullopt;
@@ -35,26 +33,34 @@ class BodyText {
   /// `what` must follow from the bytes and the version alone.
   template <class What>
   void remember(std::int32_t version, What what) const {
-    if (remembered<What>(version)) return;
-    const std::lock_guard lock(kept_->reading);
-    kept_->read.push_back({version, std::move(what)});
+    Read* read = new Read{version, std::move(what), kept_->newest};
+    while (!kept_->newest.compare_exchange_weak(read->before, read)) {
+    }
   }
 
   /// By the bytes: what was read follows from them.
   friend bool operator==(const BodyText& a, const BodyText& b) { return a.bytes() == b.bytes(); }
 
  private:
+  /// Once it is the newest nothing of it changes, so it is read without a lock.
   struct Read {
     std::int32_t version;
     std::any what;
+    Read* before;
   };
 
   struct Kept {
     explicit Kept(std::string of) : bytes(std::move(of)) {}
 
+    Kept(const Kept&) = delete;
+    Kept& operator=(const Kept&) = delete;
+
+    ~Kept() {
+      for (Read* read = newest; read != nullptr;) delete std::exchange(read, read->before);
+    }
+
     const std::string bytes;
-    std::mutex reading;
-    std::vector<Read> read;
+    std::atomic<Read*> newest = nullptr;
   };
 
   std::shared_ptr<Kept> kept_;
