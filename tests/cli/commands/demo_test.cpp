@@ -34,4 +34,31 @@ TEST_CASE("What cannot be invented is told before anything is written") {
   CHECK_FALSE(std::filesystem::exists(folder));
 }
 
+TEST_CASE("An invented business is whole, and comes back from its log with the same rows") {
+  const Workshop workshop;
+  const std::string invented = workshop.file("invented");
+  const Ran made = workshop.run({"demo", "--to", invented, "--herds", "1", "--years", "1", "--seed",
+                                 "8", "--until", "2026-11-24"});
+  REQUIRE(made.exit == 0);
+  const std::string records = invented + "/demo.db";
+  CHECK(workshop.run({"check", "--file", records}).exit == 0);
+  const std::string out = workshop.file("out");
+  REQUIRE(workshop.run({"export", "--to", out, "--file", records}).exit == 0);
+  const std::string turns = bytes_of(out + "/tables/turn.csv");
+  const auto lines = std::count(turns.begin(), turns.end(), '\n');
+  CHECK(lines > 1);
+  CHECK(has(made.out, "\n" + std::to_string(lines - 1) + " turns from "));
+
+  const std::string anew = workshop.file("anew.db");
+  REQUIRE(workshop.run({"take-in", out + "/log.jsonl", "--file", anew}).exit == 0);
+  const std::string out_anew = workshop.file("out_anew");
+  REQUIRE(workshop.run({"export", "--to", out_anew, "--file", anew}).exit == 0);
+  for (const auto& table : std::filesystem::directory_iterator(out + "/tables")) {
+    const std::string name = table.path().filename().string();
+    if (name == "person.csv") continue;  // names are no part of the log
+    CAPTURE(name);
+    CHECK(bytes_of(out_anew + "/tables/" + name) == bytes_of(table.path().string()));
+  }
+}
+
 }  // namespace evenclaw::test
