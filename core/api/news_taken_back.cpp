@@ -86,6 +86,28 @@ std::size_t behind_commas(const std::vector<Token>& tokens, std::size_t at) {
   return at;
 }
 
+/// Behind the feet that are named from there on.
+std::size_t behind_feet(const std::vector<Token>& tokens, std::size_t from,
+                        const Language& language) {
+  std::size_t at = from;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool joins =
+        at > from && match.phrase != nullptr && match.phrase->kind == TermKind::conjunction;
+    const bool is_foot = match.phrase != nullptr && (match.phrase->kind == TermKind::foot ||
+                                                     match.phrase->kind == TermKind::feet);
+    if (!joins && !is_foot) break;
+    at += match.word_count;
+  }
+  return at;
+}
+
+std::string without_commas(std::string_view words) {
+  std::string kept(trimmed(words));
+  while (!kept.empty() && (kept.back() == ',' || kept.back() == ' ')) kept.pop_back();
+  return kept;
+}
+
 std::size_t count_of_no(const std::vector<HeardWord>& heard, std::size_t from) {
   std::size_t at = from;
   while (at < heard.size() && heard[at].what == Heard::no) ++at;
@@ -235,7 +257,8 @@ std::optional<NewsInstead> news_instead_in(std::string_view text, const Language
   if (!is_utf8(text)) return std::nullopt;
   const std::vector<Token> tokens = spoken_tokens(text, language);
   if (tokens.empty() || tokens.front().kind != TokenKind::number) return std::nullopt;
-  const std::size_t no = behind_commas(tokens, 1);
+  const std::size_t first_foot = behind_commas(tokens, 1);
+  const std::size_t no = behind_commas(tokens, behind_feet(tokens, first_foot, language));
   const Language::Match said = language.longest_match(tokens, no);
   if (said.phrase == nullptr || said.phrase->kind != TermKind::correction) return std::nullopt;
   const std::size_t rest = behind_commas(tokens, no + said.word_count);
@@ -243,11 +266,19 @@ std::optional<NewsInstead> news_instead_in(std::string_view text, const Language
   const Heard first = heard_as(language.longest_match(tokens, rest).phrase);
   // "306 no sold": she was not.
   const bool is_denied = first == Heard::gone && rest == no + said.word_count;
-  if (first == Heard::no || is_denied) return std::nullopt;
+  // "620 LH no, RH": whether only that foot was wrong is not said.
+  const bool names_two = no > first_foot && behind_feet(tokens, rest, language) > rest;
+  if (first == Heard::no || is_denied || names_two) return std::nullopt;
   const Token& number = tokens.front();
   const std::string hers(number.folded.empty() ? text.substr(number.offset, number.length)
                                                : std::string_view(number.folded));
-  return NewsInstead{hers, hers + ' ' + std::string(trimmed(text.substr(tokens[rest].offset)))};
+  const std::string_view feet =
+      no > first_foot
+          ? text.substr(tokens[first_foot].offset, tokens[no].offset - tokens[first_foot].offset)
+          : std::string_view();
+  const std::string where = feet.empty() ? "" : without_commas(feet) + ' ';
+  return NewsInstead{hers,
+                     hers + ' ' + where + std::string(trimmed(text.substr(tokens[rest].offset)))};
 }
 
 bool is_instead_of(const NewsSaid& told, const NewsSaid& now) {
@@ -259,6 +290,13 @@ bool is_instead_of(const NewsSaid& told, const NewsSaid& now) {
   const std::optional<FixtureSaid> before = fixture_said(told.news);
   const std::optional<FixtureSaid> after = fixture_said(now.news);
   return before && after && before->fixture == after->fixture;
+}
+
+bool tells_the_other_way(const NewsSaid& told, const NewsSaid& now) {
+  const std::optional<FixtureSaid> before = fixture_said(told.news);
+  const std::optional<FixtureSaid> after = fixture_said(now.news);
+  return before && after && before->fixture == after->fixture &&
+         is_off_after(before->step) != is_off_after(after->step);
 }
 
 bool is_denied(const NewsDenied& denied, News told) {

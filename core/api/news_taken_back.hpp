@@ -70,6 +70,10 @@ struct NewsStanding {
 /// same kind of wrap or block, on whatever foot, but not both the same.
 bool is_instead_of(const NewsSaid& told, const NewsSaid& now);
 
+/// One of them tells that a wrap or block is off, and the other that it is still on, on whatever
+/// foot.
+bool tells_the_other_way(const NewsSaid& told, const NewsSaid& now);
+
 /// In the order of the log, `unwritten` behind it.
 Result<std::vector<NewsStanding>> news_standing(Store& store, HerdId herd, CowId cow,
                                                 std::span<const Entry> unwritten);

@@ -59,6 +59,13 @@ class NewsDesk {
   Result<bool> number_of_news_mended(std::string_view text, const std::vector<std::string>& told);
   Result<bool> deny_news(const NewsDenied& denied, std::string_view text);
   Result<bool> mend_by_other_news(const NewsInstead& instead, std::string_view text);
+  Result<std::optional<NewsSaid>> left_of(const NewsSaid& before, const std::vector<NewsSaid>& now,
+                                          CowId cow);
+  Outcome tell_what_else(const std::vector<NewsSaid>& told, const std::vector<NewsSaid>& now,
+                         CowId cow, std::string_view both);
+  [[nodiscard]] std::vector<NewsSaid> told_by(const NewsStanding& last,
+                                              const std::vector<NewsStanding>& standing,
+                                              const std::string& number) const;
   [[nodiscard]] std::vector<NewsSaid> told_in(const std::string& words,
                                               const std::string& number) const;
   Result<bool> mend_news(const NewsMended& mended, std::string_view text);

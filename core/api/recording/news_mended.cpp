@@ -14,6 +14,7 @@
 #include "core/trade/call_line/spoken_tokens.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
+#include "core/trade/put_on_here.hpp"
 
 namespace evenclaw {
 
@@ -73,16 +74,57 @@ std::string words_of_fate(News news, const Language& language) {
   return {};
 }
 
+/// "RH " of "RH still on": the feet that stand before anything else.
+std::size_t behind_feet(std::string_view text, const Language& language) {
+  const std::vector<Token> tokens = spoken_tokens(text, language);
+  std::size_t at = 0;
+  while (at < tokens.size()) {
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_of_feet =
+        match.phrase != nullptr &&
+        (match.phrase->kind == TermKind::foot || match.phrase->kind == TermKind::feet ||
+         match.phrase->kind == TermKind::conjunction);
+    if (!is_of_feet) return tokens[at].offset;
+    at += match.word_count;
+  }
+  return text.size();
+}
+
 /// "620 no, RH" and "412 no, still on" leave out what was told: "620 RH still lame", "412 wrap
-/// still on".
+/// still on", "412 RH wrap still on".
 std::vector<std::string> with_what_was_told(const NewsInstead& instead, News told,
                                             const Language& language) {
   if (told == News::still_lame)
     return {instead.words + ' ' + std::string(language.say(TermKind::news, told))};
   const std::string fate = words_of_fate(told, language);
   if (fate.empty()) return {};
-  const std::string rest = instead.words.substr(instead.number.size());
-  return {instead.words + ' ' + fate, instead.number + ' ' + fate.substr(0, fate.find(' ')) + rest};
+  const std::string rest(trimmed(instead.words.substr(instead.number.size())));
+  const std::size_t cut = behind_feet(rest, language);
+  return {instead.words + ' ' + fate, instead.number + ' ' + rest.substr(0, cut) +
+                                          fate.substr(0, fate.find(' ')) + ' ' + rest.substr(cut)};
+}
+
+/// What the last line of this visit told of her, the last piece first.
+std::vector<News> told_by_last_line(const std::vector<NewsStanding>& standing, const Visit& visit) {
+  std::vector<News> told;
+  std::string words;
+  for (auto each = standing.rbegin(); each != standing.rend(); ++each) {
+    if (!is_told_at(*each, visit) || (!told.empty() && each->words != words)) continue;
+    words = each->words;
+    told.push_back(each->news.news);
+  }
+  return told;
+}
+
+/// "Still on" behind "wrap and block off" may be of either.
+bool tells_of_wrap_and_block(const std::vector<News>& told) {
+  const auto tells_of = [&](Fixture fixture) {
+    return std::any_of(told.begin(), told.end(), [&](News news) {
+      const std::optional<FixtureSaid> said = fixture_said(news);
+      return said && said->fixture == fixture;
+    });
+  };
+  return tells_of(Fixture::wrap) && tells_of(Fixture::block);
 }
 
 /// The lines it may stand for: as it is, and with what was told of her last at this visit.
@@ -90,11 +132,13 @@ std::vector<std::string> may_stand_for(const NewsInstead& instead,
                                        const std::vector<NewsStanding>& standing,
                                        const Visit& visit, const Language& language) {
   std::vector<std::string> lines = {instead.words};
-  const auto last = std::find_if(standing.rbegin(), standing.rend(),
-                                 [&](const auto& told) { return is_told_at(told, visit); });
-  if (last == standing.rend()) return lines;
-  for (std::string& line : with_what_was_told(instead, last->news.news, language))
-    lines.push_back(std::move(line));
+  const std::vector<News> told = told_by_last_line(standing, visit);
+  const bool is_of_either = tells_of_wrap_and_block(told);
+  for (const News news : told) {
+    if (is_of_either && fixture_said(news)) continue;
+    for (std::string& line : with_what_was_told(instead, news, language))
+      lines.push_back(std::move(line));
+  }
   return lines;
 }
 
@@ -106,6 +150,15 @@ std::vector<NewsSaid> first_told(const std::vector<std::string>& lines, ToldIn t
     if (!told.empty()) return told;
   }
   return {};
+}
+
+/// One tells that it is off, and one that it is still on, of a foot that both name.
+bool speaks_against_one(const NewsSaid& told, const std::vector<NewsSaid>& now) {
+  return std::any_of(now.begin(), now.end(), [&](const NewsSaid& each) {
+    return tells_the_other_way(told, each) &&
+           std::any_of(all_feet.begin(), all_feet.end(),
+                       [&](Foot foot) { return told.feet.has(foot) && each.feet.has(foot); });
+  });
 }
 
 /// "No, wrap still on" right behind news of one cow is of her.
@@ -209,6 +262,66 @@ std::vector<NewsSaid> NewsDesk::told_in(const std::string& words, const std::str
   return told;
 }
 
+/// "224 wraps off" and then "224 no, RH wrap still on": that they are off holds of her other feet.
+/// Nothing where the feet that are named now are none of those.
+Result<std::optional<NewsSaid>> NewsDesk::left_of(const NewsSaid& before,
+                                                  const std::vector<NewsSaid>& now, CowId cow) {
+  std::optional<NewsSaid> left;
+  FootSet named;
+  for (const NewsSaid& each : now) {
+    if (!is_instead_of(before, each)) continue;
+    if (!tells_the_other_way(before, each)) return left;
+    named.add(each.feet);
+  }
+  FootSet feet = before.feet;
+  if (feet.empty()) {
+    const auto past = past_told(book_, cow);
+    if (!past) return past.faults();
+    feet = feet_carrying(fixture_said(before.news)->fixture, past->rows);
+  }
+  const int told = feet.count();
+  for (const Foot foot : all_feet) {
+    if (named.has(foot)) feet.remove(foot);
+  }
+  if (feet.empty() || feet.count() == told) return left;
+  left = before;
+  // "Wrap off" was of one of them: which is asked again.
+  const bool is_of_one = before.feet.empty() && !before.all;
+  if (!is_of_one || feet.count() == 1) left->feet = feet;
+  return left;
+}
+
+/// What else the line told that is taken back, in the words of both lines.
+Outcome NewsDesk::tell_what_else(const std::vector<NewsSaid>& told,
+                                 const std::vector<NewsSaid>& now, CowId cow,
+                                 std::string_view both) {
+  for (const NewsSaid& before : told) {
+    std::optional<NewsSaid> still_so = before;
+    if (is_instead_of_one(before, now)) {
+      auto left = left_of(before, now, cow);
+      if (!left) return left.faults();
+      still_so = *std::move(left);
+    }
+    const Outcome retold = still_so ? tell(*still_so, both) : Outcome(Done{});
+    if (!retold) return retold;
+  }
+  return Done{};
+}
+
+/// What those words told of her: as it is kept, where the words alone do not say it any more.
+std::vector<NewsSaid> NewsDesk::told_by(const NewsStanding& last,
+                                        const std::vector<NewsStanding>& standing,
+                                        const std::string& number) const {
+  std::vector<NewsSaid> told = told_in(last.words, number);
+  if (!told.empty()) return told;
+  for (const NewsStanding& each : standing) {
+    if (each.words != last.words || each.is_asked) continue;
+    told.push_back(each.news);
+    told.back().number = number;
+  }
+  return told;
+}
+
 /// "308 no, walks sound" of one who was told to be lame still, and who was not in the crush.
 Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::string_view text) {
   CowSaid her;
@@ -233,7 +346,11 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
     if (told.news.news == News::gone && !tells_how) return false;
     return is_told_at(told, book_.visit) && is_instead_of_one(told.news, now);
   };
-  const auto last = std::find_if(standing->rbegin(), standing->rend(), is_meant);
+  // Of her wraps the one on that foot is meant before another.
+  auto last = std::find_if(standing->rbegin(), standing->rend(), [&](const NewsStanding& told) {
+    return is_meant(told) && speaks_against_one(told.news, now);
+  });
+  if (last == standing->rend()) last = std::find_if(standing->rbegin(), standing->rend(), is_meant);
   const bool is_again = !book_.typed && book_.before.is_taken_back_again(number, text);
   if (is_again || (last == standing->rend() && book_.before.was_taken_back(number, text))) {
     book_.answers.add(ReplyKind::there_already, "told before").cow = number;
@@ -243,9 +360,7 @@ Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::strin
   Outcome taken = settle_news_said_again(book_, who_is_meant(crush_, turns_), text);
   if (taken) taken = take_news_back({*last}, number, text);
   const std::string both = last->words + "; " + std::string(trimmed(text));
-  for (const NewsSaid& before : told_in(last->words, instead.number)) {
-    if (taken && !is_instead_of_one(before, now)) taken = tell(before, both);
-  }
+  if (taken) taken = tell_what_else(told_by(*last, *standing, number), now, *cow, both);
   for (const NewsSaid& each : now) {
     if (taken) taken = tell(each, text);
   }

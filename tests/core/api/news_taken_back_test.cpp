@@ -68,6 +68,33 @@ TEST_CASE("that much of the news is denied, by two no's and in the words of news
   CHECK_FALSE(is_denied({"300", News::block_off}, News::wrap_off));
 }
 
+TEST_CASE("what is told instead of news stands behind a no, and its foot on either side of that") {
+  const struct {
+    const char* text;
+    const char* words;
+  } rows[] = {{"308 no, walks sound", "308 walks sound"},
+              {"224 no, RH wrap still on", "224 RH wrap still on"},
+              {"224 RH no, still on", "224 RH still on"},
+              {"224 LH and RH, no, still on", "224 LH and RH still on"}};
+
+  for (const auto& row : rows) {
+    CAPTURE(row.text);
+    const auto instead = news_instead_in(row.text, english());
+    REQUIRE(instead);
+    CHECK(instead->words == row.words);
+  }
+  // Whether only that foot was wrong is not said.
+  CHECK_FALSE(news_instead_in("620 LH no, RH", english()));
+}
+
+TEST_CASE("off speaks against still on of the same kind of wrap or block") {
+  const NewsSaid off{"224", News::wrap_came_off, {Foot::lh}, false};
+  CHECK(tells_the_other_way(off, {"224", News::wrap_still_on, {Foot::rh}, false}));
+  CHECK_FALSE(tells_the_other_way(off, {"224", News::wrap_off, {Foot::lh}, false}));
+  CHECK_FALSE(tells_the_other_way(off, {"224", News::block_still_on, {Foot::lh}, false}));
+  CHECK_FALSE(tells_the_other_way(off, {"224", News::still_lame, {}, false}));
+}
+
 TEST_CASE("news is mended by two numbers, and taken back by her number and that she is here") {
   constexpr Row rows[] = {
       {"306 no, 307", "306", "307"},         {"306, no, 307", "306", "307"},
