@@ -16,7 +16,9 @@
 #include "core/api/journal.hpp"
 #include "core/api/news_taken_back.hpp"
 #include "core/api/news_words.hpp"
+#include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/language.hpp"
 #include "core/trade/call_line/line.hpp"
 #include "core/trade/call_line/news_by_looks.hpp"
 #include "core/trade/call_line/quoted_words.hpp"
@@ -32,6 +34,7 @@ struct Telling {
   HerdId herd;
   Day day;
   std::string words;
+  const Language& language;
   Journal journal;
   Reply reply;
 
@@ -68,6 +71,56 @@ void refuse(Telling& telling, const NewsSaid& news, const Fault& fault) {
   item.remedy = fault.remedy;
 }
 
+Outcome tell(Telling& telling, const NewsSaid& news);
+
+/// What was told of how she walks.
+struct WalkToldBefore {
+  std::optional<NewsStanding> against;  // what this speaks against, told on the same day
+  bool is_said_again = false;           // it was asked which holds, and this is the answer
+};
+
+/// A day later she may well walk another way.
+Result<WalkToldBefore> walk_told_before(const Telling& telling, CowId cow, const NewsSaid& news) {
+  WalkToldBefore before;
+  if (news.news != News::still_lame && news.news != News::walks_sound) return before;
+  const auto standing =
+      news_standing(telling.ports.store, telling.herd, cow, telling.journal.unwritten());
+  if (!standing) return standing.faults();
+  for (const NewsStanding& told : *standing) {
+    if (told.day != telling.day) continue;
+    const bool is_this = told.news.news == news.news;
+    if (!told.is_asked && is_this) before = {};
+    if (!is_this && is_instead_of(told.news, news)) before = {told, told.is_asked};
+    if (told.is_asked && is_this && told.words == telling.words) before.is_said_again = true;
+  }
+  return before;
+}
+
+/// The later one holds; what else was told in the words of the other does, too.
+Outcome put_right(Telling& telling, const NewsStanding& against, const NewsSaid& news) {
+  const auto since = last_visit(telling);
+  if (!since) return since.faults();
+  const Outcome taken = take_back(telling.journal, against,
+                                  {since->visit, telling.day, news.number, telling.words}, {});
+  if (!taken) return taken;
+  telling.answer(ReplyKind::told, news, taken_back_told(against));
+  const std::string words = telling.words;
+  telling.words = against.words + "; " + words;
+  const auto told = news_told_in(against.words, news.number, telling.day, telling.language);
+  for (const NewsSaid& still_so : told) {
+    if (is_instead_of(still_so, news)) continue;
+    const Outcome retold = tell(telling, still_so);
+    if (!retold) return retold;
+  }
+  telling.words = words;
+  return Done{};
+}
+
+std::string which_holds(const NewsStanding& against) {
+  return "Told before on that day: " + quoted(against.words) +
+         ". Which holds? Say this again if it does.";
+}
+
 Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto cow = find_cow(telling.ports.store, telling.herd, news.number, telling.day);
   if (!cow) {
@@ -76,6 +129,13 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
     refuse(telling, news, fault);
     return Done{};
   }
+  const auto before = walk_told_before(telling, *cow, news);
+  if (!before) return before.faults();
+  const bool is_asked = before->against && !before->is_said_again;
+  const Outcome right = before->against && before->is_said_again
+                            ? put_right(telling, *before->against, news)
+                            : Outcome(Done{});
+  if (!right) return right;
   HerdLog log(telling.ports.store, telling.herd);
   log.also(telling.journal.unwritten());
   const auto past = log.past_of(*cow, VisitId{});
@@ -89,6 +149,10 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto waiting = who_waits_for_the_vet(telling.ports.store, log, told);
   if (!waiting) return waiting.faults();
   if (!waiting->empty()) told.effect.unclear = vet_for_whom(*waiting);
+  if (is_asked) {
+    told.effect.closes.clear();
+    told.effect.unclear = which_holds(*before->against);
+  }
   const Outcome recorded = add_news(telling.journal, told, {entry});
   if (!recorded) return recorded;
   const NewsEffect& effect = told.effect;
@@ -200,7 +264,8 @@ Result<Reply> take_news(const Ports& ports, const Herd& herd, Day day, std::stri
   }
   auto journal = Journal::open(ports, herd.herd.value);
   if (!journal) return journal.faults();
-  Telling telling{ports, herd.herd, day, std::string(trimmed(line)), *std::move(journal), {}};
+  Telling telling{ports,    herd.herd,           day, std::string(trimmed(line)),
+                  language, *std::move(journal), {}};
   const Outcome mending = mended ? mend(telling, *mended, language) : Outcome(Done{});
   if (!mending) return mending.faults();
   for (const Clause& clause : read->clauses) {

@@ -51,6 +51,7 @@ told 303: taken back: 303 still lame
 told 303: noted
 told 304: closed: look at left hind, ring if no better; to do: still lame, look at her feet
 question 304: Told before at this visit: "304 still lame". Which holds? Say this again if it does.
+told 304: taken back: 304 walks sound
 told 304: noted; she is to be looked at already
 told 305: closed: look at left hind, ring if no better; to do: still lame, look at her feet
 saved 305

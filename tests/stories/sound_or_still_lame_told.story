@@ -24,6 +24,7 @@ done
 told: today's feet: LH RH
 told 301: noted
 question 301: Told before at this visit: "news 301 walks sound". Which holds? Say this again if it does.
+told 301: taken back: news 301 walks sound
 told 301: noted; she is to be looked at already
 told 302: to do: still lame, look at her feet
 question 302: Told before at this visit: "302 still lame". Which holds? Say this again if it does.

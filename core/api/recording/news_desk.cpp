@@ -12,6 +12,9 @@
 #include "core/api/recording/open_questions.hpp"
 #include "core/base/quotation.hpp"
 #include "core/base/text.hpp"
+#include "core/trade/call_line/language.hpp"
+#include "core/trade/call_line/offered.hpp"
+#include "core/trade/call_line/term.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
@@ -21,6 +24,12 @@
 namespace evenclaw {
 
 namespace {
+
+/// "Walks sound" or "still lame", as it is printed.
+std::string_view said_of_her_walk(News news, const Language& language) {
+  return news == News::walks_sound ? language.say(TermKind::walks_sound)
+                                   : language.say(TermKind::news, news);
+}
 
 /// "Say "104? wrap off"": of one that was called "104?", for nobody made sure of her number.
 std::string line_of_the_doubtful(const std::string& number, std::string_view text) {
@@ -134,7 +143,10 @@ bool NewsDesk::tells_how_she_left(CowId cow, const NewsSaid& news, std::string_v
   if (news.news != News::gone) return false;
   const std::string before = book_.before.told_as(cow, News::gone);
   const std::string now = how_she_left(text, news.number, book_.language);
-  return !before.empty() && !now.empty() &&
+  // "303 no, died" in a file that is given again: "303 sold" was taken back by it.
+  const bool was_put_right =
+      !book_.typed && book_.before.was_taken_back(plain_number(news.number), before);
+  return !before.empty() && !now.empty() && !was_put_right &&
          now != how_she_left(before, news.number, book_.language);
 }
 
@@ -148,8 +160,14 @@ std::string NewsDesk::told_otherwise(CowId cow, const NewsSaid& news, std::strin
   const bool only_says_how =
       news.news == News::gone && how_she_left(before, news.number, book_.language).empty();
   if (before.empty() || only_says_how) return {};
-  return "Told before at this visit: " + quoted(before) +
-         ". Which holds? Say this again if it does.";
+  const std::string asked = "Told before at this visit: " + quoted(before) + ". Which holds? ";
+  if (book_.typed) return asked + "Say this again if it does.";
+  // Said again in a file it is there already.
+  const std::string now = news.news == News::gone
+                              ? how_she_left(text, news.number, book_.language)
+                              : std::string(said_of_her_walk(news.news, book_.language));
+  return asked + "If this does, say " +
+         quoted(plain_number(news.number) + ' ' + offered_correction(now, book_.language)) + '.';
 }
 
 /// "101 blocks off" of one that was told to be still on while she stood in the crush: which holds
@@ -197,11 +215,13 @@ Result<std::optional<std::string>> NewsDesk::question_of_new_one(CowId cow,
 }
 
 Outcome NewsDesk::tell_of(CowId cow, const NewsSaid& news, std::string_view text) {
+  const std::string words(trimmed(text));
+  const bool is_sure = is_answered_by(cow, news, words);
+  const Outcome put_right = take_opposite_back(cow, news, text, is_sure);
+  if (!put_right) return put_right;
   auto past = past_told(book_, cow);
   if (!past) return past.faults();
   const EntryId entry = book_.journal.fresh_id();
-  const std::string words(trimmed(text));
-  const bool is_sure = is_answered_by(cow, news, words);
   const CowNews told{cow,
                      news,
                      effect_told(news, *past, {book_.visit.day, entry}, {book_.visit.day, is_sure}),

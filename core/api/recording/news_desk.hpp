@@ -63,6 +63,7 @@ class NewsDesk {
                                           CowId cow);
   Outcome tell_what_else(const std::vector<NewsSaid>& told, const std::vector<NewsSaid>& now,
                          CowId cow, std::string_view both);
+  Outcome take_opposite_back(CowId cow, const NewsSaid& news, std::string_view text, bool is_sure);
   [[nodiscard]] std::vector<NewsSaid> told_by(const NewsStanding& last,
                                               const std::vector<NewsStanding>& standing,
                                               const std::string& number) const;

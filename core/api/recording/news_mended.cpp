@@ -322,6 +322,32 @@ std::vector<NewsSaid> NewsDesk::told_by(const NewsStanding& last,
   return told;
 }
 
+/// "228 still lame", and "228 walks sound", which was asked about and is said once more: it holds,
+/// and what it speaks against does not. What else was told in the same words does. So it is when
+/// the first is said once more.
+Outcome NewsDesk::take_opposite_back(CowId cow, const NewsSaid& news, std::string_view text,
+                                     bool is_sure) {
+  const std::optional<News> opposite = opposite_of(news.news);
+  if (!opposite) return Done{};
+  const bool was_told = !book_.before.told_as(cow, *opposite).empty();
+  const bool was_asked = book_.typed && book_.before.was_asked_otherwise(cow, news.news);
+  if (was_told ? !is_sure : !was_asked) return Done{};
+  const auto standing =
+      news_standing(book_.ports.store, book_.visit.herd, cow, book_.journal.unwritten());
+  if (!standing) return standing.faults();
+  const auto last =
+      std::find_if(standing->rbegin(), standing->rend(), [&](const NewsStanding& told) {
+        return told.news.news == *opposite && told.is_asked != was_told &&
+               is_told_at(told, book_.visit);
+      });
+  if (last == standing->rend()) return Done{};
+  const std::string number = plain_number(news.number);
+  const Outcome taken = take_news_back({*last}, number, text);
+  if (!taken) return taken;
+  const std::string both = last->words + "; " + std::string(trimmed(text));
+  return tell_what_else(told_by(*last, *standing, number), {news}, cow, both);
+}
+
 /// "308 no, walks sound" of one who was told to be lame still, and who was not in the crush.
 Result<bool> NewsDesk::mend_by_other_news(const NewsInstead& instead, std::string_view text) {
   CowSaid her;

@@ -11,6 +11,7 @@
 #include "core/api/recording/settled_turn.hpp"
 #include "core/api/recording/walks_by.hpp"
 #include "core/trade/call_line/language.hpp"
+#include "core/trade/identity.hpp"
 #include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
@@ -42,6 +43,12 @@ bool answers_which_is_off(const VisitBook& book, const Crush& crush, const Line&
                                         });
 }
 
+/// In a file given again: "308 no, walks sound" took back that she is lame still.
+bool stands_for_what_was_told(const VisitBook& book, CowId cow, const std::string& number) {
+  const std::string sound = book.before.told_as(cow, News::walks_sound);
+  return !book.typed && !sound.empty() && book.before.was_taken_back(plain_number(number), sound);
+}
+
 /// "308 not lame" of one who was told to be lame still, and who is not in the crush: that is told
 /// of her, and asked about.
 std::optional<NewsSaid> told_after_all(const VisitBook& book, const Crush& crush,
@@ -50,7 +57,8 @@ std::optional<NewsSaid> told_after_all(const VisitBook& book, const Crush& crush
   if (!news || stands_there(book, crush, std::get<CowNamed>(line.clauses.front()).cow))
     return std::nullopt;
   const std::optional<CowId> cow = book.finder.carrier(news->number);
-  const bool was_lame = cow && !book.before.told_as(*cow, News::still_lame).empty();
+  const bool was_lame = cow && (!book.before.told_as(*cow, News::still_lame).empty() ||
+                                stands_for_what_was_told(book, *cow, news->number));
   return was_lame ? news : std::nullopt;
 }
 

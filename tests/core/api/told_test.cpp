@@ -41,6 +41,32 @@ TEST_CASE("news told from the farm names the task it closed") {
         std::vector<std::string>{"told 412: closed: wrap off left hind"});
 }
 
+TEST_CASE("lame still and walking sound told on one day: said again the later one holds") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"77 nothing found", "78 nothing found", "done"});
+  CHECK(told(place, "77 still lame") ==
+        std::vector<std::string>{"told 77: to do: still lame, look at her feet"});
+  CHECK(told(place, "77 walks sound") ==
+        std::vector<std::string>{"question 77: Told before on that day: \"77 still lame\". Which "
+                                 "holds? Say this again if it does."});
+  CHECK(told(place, "77 walks sound") ==
+        std::vector<std::string>{"told 77: taken back: 77 still lame", "told 77: noted"});
+  CHECK(told(place, "78 walks sound, kicks").size() == 2);
+  CHECK(told(place, "78 still lame").front().rfind("question 78", 0) == 0);
+  CHECK(told(place, "78 still lame") ==
+        std::vector<std::string>{"told 78: taken back: 78 walks sound, kicks", "told 78: noted",
+                                 "told 78: noted; she is to be looked at already"});
+}
+
+TEST_CASE("the first of the two told once more takes back the one that was asked about") {
+  Workplace place;
+  (void)place.visited("2026-10-20", {"77 nothing found", "done"});
+  CHECK(told(place, "77 walks sound") == std::vector<std::string>{"told 77: noted"});
+  CHECK(told(place, "77 still lame").front().rfind("question 77", 0) == 0);
+  CHECK(told(place, "77 walks sound") ==
+        std::vector<std::string>{"told 77: taken back: 77 still lame", "told 77: noted"});
+}
+
 TEST_CASE("the vet of another cow is asked about, a vet nobody waits for is taken as told") {
   Workplace place;
   (void)place.visited("2026-10-20", {"77 lame RF", "RF foul between; vet", "231 nothing found"});
