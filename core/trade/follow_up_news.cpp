@@ -292,10 +292,25 @@ NewsEffect still_lame(const NewsSaid& news, const Rows& past, Day today, EntryId
   return effect;
 }
 
-NewsEffect walks_sound(const Rows& past) {
+/// What was found on a foot was to be looked at, and that ended when she was told to be lame still:
+/// this look stands for it.
+bool stands_for_another_look(const TaskRow& task, const Rows& past) {
+  return std::any_of(past.tasks.begin(), past.tasks.end(), [&](const TaskRow& look) {
+    const bool is_ended_by_it =
+        !look.open && look.closed_on == task.made_on && look.closed_how == told_still_lame;
+    const bool is_there = !look.foot || !task.foot || look.foot == task.foot;
+    return is_ended_by_it && is_there && look.kind == TaskKind::look_at_foot;
+  });
+}
+
+/// Whoever tells it has seen her walk, after the day on which she was told to be lame still.
+NewsEffect walks_sound(const Rows& past, Day today) {
   NewsEffect effect;
   for (const TaskRow& task : open_tasks(past)) {
-    if (task.kind == TaskKind::watch_her_walk) close_task(effect.closes, task, "walks sound");
+    const bool was_lame = task.rule == still_lame_rule.slug && task.made_on < today &&
+                          !stands_for_another_look(task, past);
+    const bool is_watched = task.kind == TaskKind::watch_her_walk;
+    if (was_lame || is_watched) close_task(effect.closes, task, "walks sound");
   }
   return effect;
 }
@@ -333,7 +348,7 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::still_lame:
       return still_lame(news, past.rows, today, entry);
     case News::walks_sound:
-      return walks_sound(meant_by(news, past));
+      return walks_sound(meant_by(news, past), today);
     case News::gone:
       return gone(past.rows);
     case News::kicks:

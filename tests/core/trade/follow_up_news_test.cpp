@@ -342,6 +342,43 @@ TEST_CASE("walks sound closes the watching and nothing else") {
   CHECK(how_closed(after(News::walks_sound, past), past) == Names{"watch her walk: walks sound"});
 }
 
+TEST_CASE(
+    "walks sound on a later day closes the look at one who was lame still, not that of a sore") {
+  Past past = with_acts({{Foot::lh, act(ActionKind::see_again)}});
+  TaskRow look;
+  look.task = {uuid_derived("look")};
+  look.kind = TaskKind::look_at_foot;
+  look.owner = Owner::trimmer;
+  look.rule = "still-lame";
+  look.words = "still lame, look at her feet";
+  look.made_on = first_of_november - 1;
+  past.known.rows.tasks.push_back(look);
+  CHECK(how_closed(after(News::walks_sound, past), past) ==
+        Names{"still lame, look at her feet: walks sound"});
+  past.known.rows.tasks.back().made_on = first_of_november;
+  CHECK(how_closed(after(News::walks_sound, past), past).empty());
+}
+
+TEST_CASE("the look at one who was lame still stays where it stands for that at a sore") {
+  Past past;
+  TaskRow sore;
+  sore.task = {uuid_derived("sore")};
+  sore.kind = TaskKind::look_at_foot;
+  sore.foot = Foot::lh;
+  sore.open = false;
+  sore.closed_on = first_of_november - 1;
+  sore.closed_how = "still lame";
+  TaskRow look;
+  look.task = {uuid_derived("look")};
+  look.kind = TaskKind::look_at_foot;
+  look.rule = "still-lame";
+  look.made_on = first_of_november - 1;
+  past.known.rows.tasks = {sore, look};
+  CHECK(how_closed(after(News::walks_sound, past), past).empty());
+  past.known.rows.tasks.back().foot = Foot::rh;
+  CHECK(how_closed(after(News::walks_sound, past), past).size() == 1);
+}
+
 TEST_CASE("news never closes a task that is closed already") {
   Past past = with_acts({{Foot::lh, act(ActionKind::wrap_on)}});
   past.then(cow({foot(Foot::lh, {}, {act(ActionKind::wrap_off)})}), first_of_november - 3);
