@@ -116,7 +116,8 @@ void drop_given_again(InCrush& cow, std::string_view text, const Language& langu
 void keep_refused(InCrush& cow, std::string_view text, const Language& language) {
   const FootSet in_doubt = feet_in_doubt(cow, language);
   cow.refused.emplace_back(text, in_doubt.empty() ? cow.draft.feet_named : in_doubt, language);
-  cow.refused.back().said_before = cow.draft.words.size();
+  const bool is_repeating = cow.given_again > 0 && cow.given_again < cow.taken_up;
+  cow.refused.back().said_before = is_repeating ? cow.given_again : cow.draft.words.size();
 }
 
 void keep_refused_once(InCrush& cow, std::string_view text, const Language& language) {

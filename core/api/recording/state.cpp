@@ -8,6 +8,7 @@
 #include "core/api/long_in_crush.hpp"
 #include "core/api/products.hpp"
 #include "core/api/recording/draft_in_crush.hpp"
+#include "core/api/recording/refused_of_her.hpp"
 #include "core/base/text.hpp"
 
 namespace evenclaw {
@@ -97,6 +98,8 @@ bool RecordingState::is_given_again(std::string_view text) {
   if (book_.typed || !crush_.cow || crush_.cow->given_again == crush_.cow->taken_up) return false;
   if (crush_.cow->draft.words[crush_.cow->given_again] != trimmed(text)) return false;
   ++crush_.cow->given_again;
+  // The slip that it mended was given once more before it.
+  given_again(*crush_.cow, text, book_.language);
   return true;
 }
 
