@@ -71,12 +71,17 @@ std::vector<std::string> numbers_anywhere(std::string_view text, const Language&
   return numbers;
 }
 
-/// What is said of several at once, and of each of them in other words: "all trimmed", "all good".
-bool tells_of_all(TermKind kind) {
-  return kind == TermKind::all_trimmed || kind == TermKind::rest_fine || kind == TermKind::trimmed;
+/// What is said of several at once, and of each of them in other words: "all trimmed", "all good",
+/// "nothing found".
+bool tells_of_all(const Phrase& phrase) {
+  const TermKind kind = phrase.kind;
+  const bool is_fine =
+      kind == TermKind::foot_state && phrase.value == static_cast<int>(FootState::nothing_found);
+  return is_fine || kind == TermKind::all_trimmed || kind == TermKind::rest_fine ||
+         kind == TermKind::trimmed;
 }
 
-/// "250-253 all trimmed" and then "250 all good".
+/// "250-253 all trimmed" and then "250 all good", "340, 341 both fine" and "340 nothing found".
 bool are_told_one_by_one(std::string_view several, std::string_view one, const Language& language) {
   if (!names_several_cows(several, language)) return false;
   const auto tells_only_that = [&language](std::string_view line) {
@@ -85,8 +90,9 @@ bool are_told_one_by_one(std::string_view several, std::string_view one, const L
     for (std::size_t at = 0; at < tokens.size();) {
       const Language::Match match = language.longest_match(tokens, at);
       if (match.phrase == nullptr && tokens[at].kind == TokenKind::word) return false;
-      const bool tells = match.phrase != nullptr && tells_of_all(match.phrase->kind);
-      const bool joins = match.phrase == nullptr || language.joining_tokens(tokens, at) > 0;
+      const bool tells = match.phrase != nullptr && tells_of_all(*match.phrase);
+      const bool joins = match.phrase == nullptr || match.phrase->kind == TermKind::both ||
+                         language.joining_tokens(tokens, at) > 0;
       if (!tells && !joins) return false;
       any |= tells;
       at += std::max<std::size_t>(match.word_count, 1);
