@@ -48,6 +48,33 @@ std::optional<ClawAlone> claw_alone(std::string_view text, const Language& langu
   return alone;
 }
 
+std::size_t behind_commas_from(std::span<const Token> tokens, std::size_t at) {
+  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
+  return at;
+}
+
+/// "No, block outside", "LH no, block on outside": the claw of one that was put on, and no more.
+std::optional<ClawAlone> claw_of_block(std::string_view text, const Language& language) {
+  if (!is_utf8(text)) return std::nullopt;
+  const std::vector<Token> tokens = tokens_of(trimmed(text));
+  std::optional<Foot> foot;
+  std::size_t at = 0;
+  for (const TermKind kind : {TermKind::foot, TermKind::correction, TermKind::block_act}) {
+    at = behind_commas_from(tokens, at);
+    if (at >= tokens.size()) return std::nullopt;
+    const Language::Match match = language.longest_match(tokens, at);
+    const bool is_it = match.phrase != nullptr && match.phrase->kind == kind;
+    if (!is_it && kind != TermKind::foot) return std::nullopt;
+    if (is_it && kind == TermKind::foot) foot = static_cast<Foot>(match.phrase->value);
+    if (is_it) at += match.word_count;
+    const bool is_on = !is_it || kind != TermKind::block_act ||
+                       static_cast<ActionKind>(match.phrase->value) == ActionKind::block_on;
+    if (!is_on) return std::nullopt;
+  }
+  const auto claw = at < tokens.size() ? claw_at(tokens, at, language) : std::nullopt;
+  return claw ? std::optional(ClawAlone{foot, *claw}) : std::nullopt;
+}
+
 /// The act that an offered answer says with that claw.
 std::optional<ActionKind> act_offered(const Warning& warning, Claw claw, const Language& language) {
   LineContext context;
@@ -113,7 +140,8 @@ std::optional<std::string> answer_which_claw(std::string_view text, const OpenQu
 
 std::optional<std::string> correction_to_claw(std::string_view text, const OpenQuestions& questions,
                                               const Language& language) {
-  const std::optional<ClawAlone> said = claw_alone(text, language);
+  const std::optional<ClawAlone> of_block = claw_of_block(text, language);
+  const std::optional<ClawAlone> said = of_block ? of_block : claw_alone(text, language);
   if (!said) return std::nullopt;
   const std::string correction = offered_correction(said->claw, language);
   std::set<std::string> offered;
@@ -121,6 +149,7 @@ std::optional<std::string> correction_to_claw(std::string_view text, const OpenQ
     const bool is_open =
         std::find(questions.open.begin(), questions.open.end(), warning) != questions.open.end();
     if (!is_open || (said->foot && said->foot != warning.foot)) continue;
+    if (of_block && !warning.rule.starts_with("block-")) continue;
     for (const std::string& answer : warning.answers) {
       if (answer == correction || answer.ends_with(' ' + correction)) offered.insert(answer);
     }

@@ -25,7 +25,8 @@ std::optional<std::string> answer_which_claw(std::string_view text, const OpenQu
                                              const TurnDraft& so_far, const Language& language);
 
 /// "No, outside", when the words are that claw and no more, perhaps behind its foot, and of all
-/// that was asked just before and is open one offered answer says so. Nothing otherwise.
+/// that was asked just before and is open one offered answer says so; "no, block outside" where a
+/// block was asked about. Nothing otherwise.
 std::optional<std::string> correction_to_claw(std::string_view text, const OpenQuestions& questions,
                                               const Language& language);
 

@@ -69,6 +69,26 @@ TEST_CASE("a claw alone is the correction that was offered just before") {
   CHECK_FALSE(correction_to_claw("outside", {{missing}, {}}, english()));
 }
 
+TEST_CASE("the correction of a block that was offered may name the block") {
+  Warning painful;
+  painful.rule = "block-on-painful-claw";
+  painful.foot = Foot::rh;
+  painful.claw = Claw::inside;
+  painful.answers = {"no, outside", "go ahead"};
+  const OpenQuestions asked{{painful}, {painful}};
+  for (const char* said : {"no, block outside", "no block on outside", "RH no, block outside"}) {
+    CAPTURE(said);
+    CHECK(correction_to_claw(said, asked, english()) == "no, outside");
+  }
+  for (const char* said : {"no, block inside", "LH no, block outside", "no, block off outside",
+                           "block outside", "no, block outside, wood", "no, block"}) {
+    CAPTURE(said);
+    CHECK_FALSE(correction_to_claw(said, asked, english()));
+  }
+  painful.rule = "claw-that-is-missing";
+  CHECK_FALSE(correction_to_claw("no, block outside", {{painful}, {painful}}, english()));
+}
+
 TEST_CASE("where another foot is named since, the foot that was asked about is said with it") {
   const Warning left = which_claw(Foot::lh);
   CHECK(answered("inside", {{left}, {left}}, called({"410 LH SU; block; RH nothing found"})) ==
