@@ -9,6 +9,7 @@
 #include "core/api/as_it_stood.hpp"
 #include "core/api/below_floor.hpp"
 #include "core/api/filled_rows.hpp"
+#include "core/api/medicine_told.hpp"
 #include "core/api/news_seen.hpp"
 #include "core/api/people.hpp"
 #include "core/api/products.hpp"
@@ -319,6 +320,8 @@ Result<VisitSheetInput> sheet_input(const Ports& ports, const Visit& visit, Day 
   auto stated = stated_in(ports, visit.herd, input.rows.actions);
   if (!stated) return stated.faults();
   input.stated = *std::move(stated);
+  const Outcome medicine = add_medicine_told(input, ports.store);
+  if (!medicine) return medicine.faults();
   const Outcome earlier = add_earlier(input, ports.store);
   if (!earlier) return earlier.faults();
   const Outcome told = add_told(input, ports, visit);

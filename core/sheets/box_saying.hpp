@@ -33,7 +33,8 @@ enum class BoxSaying {
   seen_of_whom,  // {who} {date}
   withdrawals_over_title,
   told_on_day,  // {date} {what}
-  count_ends    // how many there are; stays the last
+  ask_what_was_given,
+  count_ends  // how many there are; stays the last
 };
 
 }  // namespace evenclaw

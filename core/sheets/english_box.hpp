@@ -42,6 +42,9 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::ring_vet_or_authority_now, "ring the vet or the authority now"},
     {BoxSaying::seen_of_whom, "{who}, of {date}"},
     {BoxSaying::withdrawals_over_title, "Milk and meat: the time is over"},
-    {BoxSaying::told_on_day, "of {date}, and nobody said since what was meant: {what}"}};
+    {BoxSaying::told_on_day, "of {date}, and nobody said since what was meant: {what}"},
+    {BoxSaying::ask_what_was_given,
+     "Where only words are told, nobody called what she got: ask the trimmer and the farmer today "
+     "what was meant and how long its withdrawal is, and keep her milk and meat back until then."}};
 
 }  // namespace evenclaw

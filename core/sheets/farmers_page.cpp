@@ -13,6 +13,7 @@
 #include "core/sheets/day_sentences.hpp"
 #include "core/sheets/last_time.hpp"
 #include "core/sheets/left_to_ask.hpp"
+#include "core/sheets/medicine_in_words.hpp"
 #include "core/sheets/stay_near.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_box.hpp"
@@ -35,8 +36,8 @@ std::vector<Block> to_do(const VisitView& view) {
   Heading heading{2, wording.say(Saying::to_do)};
   if (tasks.empty()) {
     // What is the vet's and what is held back have boxes of their own.
-    const bool is_nothing_left =
-        view.tasks.empty() && !is_vet_told_of_any(view) && left_to_ask(view).empty();
+    const bool is_nothing_left = view.tasks.empty() && !is_vet_told_of_any(view) &&
+                                 left_to_ask(view).empty() && medicine_to_ask(view).empty();
     const Saying words = is_nothing_left ? Saying::nothing_to_do : Saying::nothing_else_to_do;
     return {std::move(heading), Paragraph{{plain(wording.say(words))}}};
   }

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/sheets/left_to_ask.hpp"
+#include "core/sheets/medicine_in_words.hpp"
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_on_record.hpp"
@@ -180,6 +181,9 @@ void add_held_back(Whys& whys, const VisitView& view) {
     add(whys, left.cow,
         left.half ? half_words(*left.half, view.wording)
                   : view.wording.say(Saying::withdrawal_ask_line));
+  }
+  for (const MedicineTold& told : medicine_to_ask(view)) {
+    add(whys, told.cow, view.wording.say(Saying::withdrawal_ask_line));
   }
 }
 

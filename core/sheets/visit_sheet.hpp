@@ -95,6 +95,16 @@ struct VetAskedBefore {
   std::string what;  // as vet_asked_for_what() tells it; "" when nobody knows
 };
 
+/// A medicine told in words nobody has read as a call: a note, a reason, a refused line.
+struct MedicineTold {
+  CowId cow;
+  Day on;
+  std::string words;  // quoted, with what they are
+};
+
+/// A product of the herd's list: its name, and how else it is called beside the crush.
+using ProductNames = std::vector<std::string>;
+
 struct VisitSheetInput {
   std::string herd_name;
   VisitRow visit;
@@ -122,7 +132,9 @@ struct VisitSheetInput {
   std::vector<NotSeenCow> not_seen;
   std::vector<RemovedFromSheet> removed;
   std::vector<AskedOnSheet> asked;
-  std::vector<std::string> told;  // news of this visit that was clear, as said
+  std::vector<std::string> told;                 // news of this visit that was clear, as said
+  std::vector<ProductNames> product_names = {};  // of the herd's list on the day of the visit
+  std::vector<MedicineTold> medicine_told_before = {};  // at earlier visits, nobody answered since
 };
 
 /// First the farmer's page (what may not be sold, vet, what to do by when, who stays near, what

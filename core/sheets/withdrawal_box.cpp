@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "core/sheets/left_to_ask.hpp"
+#include "core/sheets/medicine_in_words.hpp"
 #include "core/sheets/off_label_floor.hpp"
 #include "core/sheets/who_has_her.hpp"
 #include "core/sheets/withdrawal_known.hpp"
@@ -367,6 +368,32 @@ std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftT
   return items;
 }
 
+/// Words that tell of a medicine: each cow with all that was told so of her.
+std::vector<NoticeItem> told_in_words(const VisitView& view) {
+  const Wording& wording = view.wording;
+  std::vector<NoticeItem> items;
+  std::optional<CowId> last;
+  for (const MedicineTold& told : medicine_to_ask(view)) {
+    if (told.cow != last) {
+      items.push_back({view.names.label(told.cow), {}});
+      const std::string looks = view.names.beside_label(told.cow);
+      if (!looks.empty()) items.back().lines.push_back({strong(looks)});
+      const CowRow* left = who_left(view, told.cow);
+      if (left != nullptr) {
+        items.back().lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
+      }
+    }
+    last = told.cow;
+    std::string words = told.words;
+    if (told.on != view.input.visit.day) {
+      const std::string date = wording.date(told.on, view.input.visit.day);
+      words = wording.say(Saying::done_on_day, {{"what", words}, {"date", date}});
+    }
+    items.back().lines.push_back({plain(as_sentence(words))});
+  }
+  return items;
+}
+
 BoxedNotice box_of(Saying title, std::vector<NoticeItem> items, const Wording& wording) {
   BoxedNotice box{wording.say(title), std::move(items)};
   box.title_continued = wording.say(Saying::box_continued, {{"what", box.title}});
@@ -386,10 +413,13 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
     box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
     boxes.emplace_back(std::move(box));
   }
-  if (ends.asked.empty() && not_stated.empty()) return boxes;
+  std::vector<NoticeItem> in_words = told_in_words(view);
+  if (ends.asked.empty() && not_stated.empty() && in_words.empty()) return boxes;
   const bool some_end = !ends.asked.empty();
   const bool some_not_stated = !not_stated.empty();
+  const bool some_in_words = !in_words.empty();
   std::move(not_stated.begin(), not_stated.end(), std::back_inserter(ends.asked));
+  for (NoticeItem& item : in_words) add_item(ends.asked, std::move(item));
   BoxedNotice box = box_of(Saying::withdrawal_ask_title, std::move(ends.asked), wording);
   const bool is_told_above = !boxes.empty();
   if (some_end && !is_told_above) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
@@ -397,6 +427,10 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
     if (!box.foot.empty()) box.foot.push_back(plain(" "));
     box.foot.push_back(
         plain(wording.say(some_end ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
+  }
+  if (some_in_words) {
+    if (!box.foot.empty()) box.foot.push_back(plain(" "));
+    box.foot.push_back(strong(wording.say(BoxSaying::ask_what_was_given)));
   }
   boxes.emplace_back(std::move(box));
   return boxes;
