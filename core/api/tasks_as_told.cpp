@@ -2,6 +2,7 @@
 
 #include "core/api/below_floor.hpp"
 #include "core/api/days_asked.hpp"
+#include "core/sheets/sore_block.hpp"
 #include "core/sheets/vet_first.hpp"
 #include "core/sheets/words.hpp"
 
@@ -14,6 +15,7 @@ Outcome tell_open_tasks(Store& store, std::optional<HerdId> herd, Day today,
   const Outcome floors = tell_off_label_floors(store, herd, today, tasks);
   if (!floors) return floors.faults();
   tell_vet_asked_first(tasks, english_wording());
+  tell_sore_blocks(tasks, english_wording());
   return Done{};
 }
 

@@ -20,7 +20,8 @@ Result<std::vector<VetAskedBefore>> vet_asked_earlier(Store& store, const VisitR
     fill(then.findings, faults, store, visit.herd, of_her);
     fill(then.actions, faults, store, visit.herd, of_her);
     if (!faults.empty()) return faults;
-    asked.push_back({task.task, vet_asked_for_what(task, then, rows.cases, english_wording())});
+    asked.push_back({task.task, vet_asked_for_what(task, then, rows.cases, english_wording()),
+                     left_until_vet(task, then, rows.cases)});
   }
   return asked;
 }

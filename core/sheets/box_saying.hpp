@@ -34,7 +34,10 @@ enum class BoxSaying {
   withdrawals_over_title,
   told_on_day,  // {date} {what}
   ask_what_was_given,
-  count_ends  // how many there are; stays the last
+  wrap_off_foul,         // {what}
+  wrap_off_bleeding,     // {what}
+  if_trimmer_leaves_it,  // {what}
+  count_ends             // how many there are; stays the last
 };
 
 }  // namespace evenclaw

@@ -45,6 +45,9 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::told_on_day, "of {date}, and nobody said since what was meant: {what}"},
     {BoxSaying::ask_what_was_given,
      "Where only words are told, nobody called what she got: ask the trimmer and the farmer today "
-     "what was meant and how long its withdrawal is, and keep her milk and meat back until then."}};
+     "what was meant and how long its withdrawal is, and keep her milk and meat back until then."},
+    {BoxSaying::wrap_off_foul, "{what} today, or ask the vet today: foul lives without air"},
+    {BoxSaying::wrap_off_bleeding, "{what}: ask the vet today when, for it bleeds (see his box)"},
+    {BoxSaying::if_trimmer_leaves_it, "{what}, if the trimmer leaves it on"}};
 
 }  // namespace evenclaw

@@ -14,4 +14,10 @@ namespace evenclaw {
 std::vector<std::string> left_for_vet(const VisitView& view, const CowSeen& cow,
                                       std::optional<Foot> foot);
 
+/// The same of what was seen at earlier visits and is open still, and of what the vet was asked to
+/// see then and nobody said that he came. Not of blood and a fall, which are over. None once she
+/// left.
+std::vector<std::string> left_from_before(const VisitView& view, CowId cow,
+                                          std::optional<Foot> foot);
+
 }  // namespace evenclaw

@@ -9,6 +9,12 @@ namespace evenclaw {
 
 namespace {
 
+bool is_gone(const FindingRow& row, const std::vector<CaseRow>& cases) {
+  return std::any_of(cases.begin(), cases.end(), [&](const CaseRow& one) {
+    return one.case_id == row.case_id && one.not_found_on;
+  });
+}
+
 /// What was said of her that day, as far as it is of the place the task is of.
 class SaidThen {
  public:
@@ -21,11 +27,8 @@ class SaidThen {
 
   void add_finding(const FindingRow& row, const std::vector<CaseRow>& cases) {
     if (!is_of_that_turn(row) || !is_there(row.foot)) return;
-    const bool is_gone = std::any_of(cases.begin(), cases.end(), [&](const CaseRow& one) {
-      return one.case_id == row.case_id && one.not_found_on;
-    });
     was_found_ = true;
-    if (!is_gone) add(row.foot, wording_.finding_at_claw(row));
+    if (!is_gone(row, cases)) add(row.foot, wording_.finding_at_claw(row));
   }
 
   /// Only where nothing was found.
@@ -75,6 +78,33 @@ std::string vet_asked_for_what(const TaskRow& task, const Rows& then,
   for (const FindingRow& row : then.findings) said.add_finding(row, cases);
   for (const TurnRow& row : then.turns) said.add_turn(row);
   return said.words();
+}
+
+std::vector<LeftAlone> left_until_vet(const TaskRow& task, const Rows& then,
+                                      const std::vector<CaseRow>& cases) {
+  std::vector<LeftAlone> left;
+  if (is_for_pain_relief(task)) return left;
+  CowSeen cow;
+  cow.cow = task.cow;
+  const auto is_then = [&](const auto& row) {
+    return row.cow == task.cow && row.visit == task.visit;
+  };
+  for (const TurnRow& row : then.turns) {
+    if (is_then(row)) cow.turns.push_back(&row);
+  }
+  for (const ActionRow& row : then.actions) {
+    if (is_then(row)) cow.actions.push_back(&row);
+  }
+  for (const FindingRow& row : then.findings) {
+    if (is_then(row) && !is_gone(row, cases)) cow.findings.push_back(&row);
+  }
+  for (const SignOfHer& sign : signs_of_her(cow)) {
+    const bool is_elsewhere = task.foot && sign.foot && sign.foot != task.foot;
+    const bool is_over = sign.sign->urgency == VetUrgency::at_once;
+    if (is_elsewhere || is_over || !sign.sign->until_then) continue;
+    left.push_back({sign.foot, *sign.sign->until_then});
+  }
+  return left;
 }
 
 std::string asked_before_words(const VisitView& view, const TaskRow& task) {

@@ -15,6 +15,11 @@ namespace evenclaw {
 std::string vet_asked_for_what(const TaskRow& task, const Rows& then,
                                const std::vector<CaseRow>& cases, const Wording& wording);
 
+/// What of it is to be left alone until he came. Not of blood and a fall, which are over by the
+/// next visit; the rows as above.
+std::vector<LeftAlone> left_until_vet(const TaskRow& task, const Rows& then,
+                                      const std::vector<CaseRow>& cases);
+
 /// "the vet was asked for on Tue 17 Nov for toe ulcer; nobody said whether he came"; of pain relief
 /// likewise.
 std::string asked_before_words(const VisitView& view, const TaskRow& task);

@@ -20,15 +20,19 @@ namespace evenclaw {
 
 namespace {
 
-std::vector<std::string> left_alone(const VisitView& view, const CowSeen* cow,
+std::vector<std::string> left_alone(const VisitView& view, CowId id,
                                     const std::vector<VetCall>& calls) {
   std::vector<std::string> words;
-  for (const VetCall& call : calls) {
-    if (cow == nullptr || !call.is_of_today) continue;
-    for (std::string& one : left_for_vet(view, *cow, call.foot)) {
+  const auto add = [&](std::vector<std::string> left) {
+    for (std::string& one : left) {
       const bool is_new = std::find(words.begin(), words.end(), one) == words.end();
       if (is_new) words.push_back(std::move(one));
     }
+  };
+  const CowSeen* cow = find_cow(view, id);
+  for (const VetCall& call : calls) {
+    if (cow != nullptr && call.is_of_today) add(left_for_vet(view, *cow, call.foot));
+    add(left_from_before(view, id, call.foot));
   }
   return words;
 }
@@ -74,14 +78,14 @@ NoticeItem vet_item(const VisitView& view, CowId cow) {
     const bool is_last_of_day = i + 1 == calls.size() || when_to_ring(calls[i + 1]) != when;
     if (is_last_of_day) item.lines.push_back({plain(as_sentence(when))});
   }
-  for (const std::string& words : left_alone(view, seen, calls)) {
+  for (const std::string& words : left_alone(view, cow, calls)) {
     item.lines.push_back({strong(as_sentence(words))});
   }
   return item;
 }
 
 bool leaves_something_alone(const VisitView& view, CowId cow) {
-  return !left_alone(view, find_cow(view, cow), vet_calls(view, cow)).empty();
+  return !left_alone(view, cow, vet_calls(view, cow)).empty();
 }
 
 /// News nobody could read, or of which nobody could be sure, that may tell of a sign.

@@ -19,12 +19,14 @@ bool is_any_call_to(const std::vector<VetCall>& calls, std::optional<Foot> foot)
   });
 }
 
-bool is_left_alone_there(const VisitView& view, CowId id, Foot foot) {
-  const CowSeen* cow = find_cow(view, id);
-  if (cow == nullptr) return false;
-  const std::vector<std::string> left = left_for_vet(view, *cow, foot);
-  const std::string alone = view.wording.say(Saying::leave_foot_alone);
-  return std::find(left.begin(), left.end(), alone) != left.end();
+bool is_left_there(const VisitView& view, const TaskRow& task, Saying saying) {
+  const CowSeen* cow = find_cow(view, task.cow);
+  std::vector<std::string> left = left_from_before(view, task.cow, task.foot);
+  if (cow != nullptr) {
+    const std::vector<std::string> today = left_for_vet(view, *cow, task.foot);
+    left.insert(left.end(), today.begin(), today.end());
+  }
+  return std::find(left.begin(), left.end(), view.wording.say(saying)) != left.end();
 }
 
 /// What the farm is to look at, without a condition; "" of any other task.
@@ -41,7 +43,25 @@ std::string bare_order(const VisitView& view, const TaskRow& task) {
   if (task.owner != Owner::farmer) return {};
   if (std::string look = bare_look(task, view.wording); !look.empty()) return look;
   const bool is_wrap = task.kind == TaskKind::wrap_off && task.foot;
-  return is_wrap && is_left_alone_there(view, task.cow, *task.foot) ? task.words : std::string();
+  const bool is_kept = is_wrap && is_left_there(view, task, Saying::leave_foot_alone);
+  return is_kept ? task.words : std::string();
+}
+
+/// A wrap on blood that does not stop may be what presses on it, and cuts in where it stays; foul
+/// wants air. Both are settled today, whatever day was said.
+std::string wrap_of_today(const VisitView& view, const TaskRow& task) {
+  if (task.kind != TaskKind::wrap_off || !task.foot || task.owner != Owner::farmer) return {};
+  const bool bleeds = is_left_there(view, task, Saying::stop_bleeding);
+  const bool is_foul = is_left_there(view, task, Saying::no_wrap_on_foul);
+  if (!bleeds && !is_foul) return {};
+  return view.wording.say(bleeds ? BoxSaying::wrap_off_bleeding : BoxSaying::wrap_off_foul,
+                          {{"what", task.words}});
+}
+
+void move_to(TaskRow& task, Day today) {
+  task.earliest = std::min(task.earliest, today);
+  task.due = std::min(task.due, today);
+  task.overdue = std::min(task.overdue, task.due + 1);
 }
 
 bool is_vet_asked_there(const std::vector<TaskRow>& tasks, const TaskRow& look) {
@@ -68,9 +88,17 @@ void tell_vet_first(VisitView& view) {
     for (TaskRow& task : view.open_rows) {
       if (task.cow != called.cow || !is_any_call_to(calls, task.foot)) continue;
       const std::string what = bare_order(view, task);
-      if (!what.empty()) task.words = view.wording.say(BoxSaying::vet_first, {{"what", what}});
+      if (!what.empty()) {
+        task.words = view.wording.say(BoxSaying::vet_first, {{"what", what}});
+        continue;
+      }
+      std::string wrap = wrap_of_today(view, task);
+      if (wrap.empty()) continue;
+      task.words = std::move(wrap);
+      move_to(task, view.input.printed);
     }
   }
+  view.tasks = open_tasks_in_order(view.open_rows, view.names);
 }
 
 }  // namespace evenclaw

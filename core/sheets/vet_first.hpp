@@ -11,7 +11,8 @@ namespace evenclaw {
 
 /// No list gives an order against the vet's box: where he is to see that foot or her, the farm's
 /// look at it is "look at left hind again (the vet first: see his box)", her walk likewise, without
-/// "ring if no better"; a wrap comes off a foot that is to be left alone only after him. What stays
+/// "ring if no better"; a wrap comes off a foot that is to be left alone only after him. A wrap on
+/// foul comes off today, and of one on a foot that bleeds the vet is asked today when. What stays
 /// with the trimmer, and what was only asked about, stays as it was (our judgement).
 void tell_vet_first(VisitView& view);
 

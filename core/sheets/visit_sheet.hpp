@@ -89,10 +89,17 @@ struct EarlierStop {
   bool is_settled_alone = false;  // told only while it may be notifiable beside another sign
 };
 
+/// What is not to be done until the vet has seen it; of all of her when no foot is given.
+struct LeftAlone {
+  std::optional<Foot> foot;
+  Saying saying = Saying::leave_foot_alone;
+};
+
 /// The vet, or pain relief, was asked for at an earlier visit, and the task is open still.
 struct VetAskedBefore {
   TaskId task;
-  std::string what;  // as vet_asked_for_what() tells it; "" when nobody knows
+  std::string what;                  // as vet_asked_for_what() tells it; "" when nobody knows
+  std::vector<LeftAlone> left = {};  // as left_until_vet() tells it
 };
 
 /// A medicine told in words nobody has read as a call: a note, a reason, a refused line.

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/sheets/days_in_doubt.hpp"
+#include "core/sheets/sore_block.hpp"
 #include "core/sheets/vet_first.hpp"
 #include "core/trade/after_leaving.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -198,6 +199,7 @@ VisitView view_of(const VisitSheetInput& input, const Wording& wording) {
   CowNames names(input.rows.cows, wording);
   auto missing = not_seen_of(input, cows, names);
   std::vector<TaskRow> open_rows = open_as_told(input, cows, wording);
+  tell_sore_blocks(open_rows, wording);
   auto tasks = open_tasks_in_order(open_rows, names);
   std::vector<CowSeen> in_order;
   in_order.reserve(cows.size());

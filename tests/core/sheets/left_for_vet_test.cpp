@@ -94,4 +94,28 @@ TEST_CASE("what to leave alone until the vet comes follows from what was called,
   }
 }
 
+TEST_CASE("what was seen at an earlier visit is left alone until the vet came, but blood is over") {
+  const std::pair<const char*, const char*> rows[] = {
+      {"pus-above-the-horn", "leave that foot alone until the vet has seen it"},
+      {"foul-without-the-vet", "no wrap: foul lives without air"},
+      {"bleeding-goes-on", ""},
+      {"lame-on-two-legs", ""}};
+  for (const auto& [rule, words] : rows) {
+    InventedDay day("Hollow Meadow");
+    day.known("412");
+    Warning warning;
+    warning.rank = Rank::stop;
+    warning.rule = rule;
+    warning.foot = Foot::lh;
+    day.input().earlier_stops.push_back(
+        {day.id_of("412"), EntryId{}, day.input().visit.day - 7, warning});
+    const VisitView view = view_of(day.input(), english_wording());
+    const auto left = left_from_before(view, day.id_of("412"), Foot::lh);
+    const std::vector<std::string> expected =
+        *words == 0 ? std::vector<std::string>() : std::vector<std::string>{words};
+    CHECK_MESSAGE(left == expected, rule);
+    CHECK(left_from_before(view, day.id_of("412"), Foot::rh).empty());
+  }
+}
+
 }  // namespace evenclaw

@@ -46,6 +46,20 @@ TEST_CASE("with nothing found he was asked for how she came, or why she was not 
   CHECK(asked_for(day, std::nullopt) == "lame on left hind and went down");
 }
 
+TEST_CASE("what the vet was asked to see is left alone until he came, as long as it is there") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::tn});
+  day.did({ActionKind::bleeding, Foot::lh});
+  TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, 0);
+  task.foot = Foot::lh;
+  const auto left = left_until_vet(task, day.rows(), day.rows().cases);
+  REQUIRE(left.size() == 1);
+  CHECK(left.front().saying == Saying::leave_foot_alone);
+  day.rows().cases.back().not_found_on = day.input().visit.day;
+  CHECK(left_until_vet(task, day.rows(), day.rows().cases).empty());
+}
+
 TEST_CASE("pain relief asked for at an earlier visit is told as that") {
   InventedDay day("Hollow Meadow");
   TaskRow& task = day.task("412", TaskKind::vet, Owner::vet, -7);

@@ -81,6 +81,47 @@ TEST_CASE("a wrap comes off a foot that is left alone only after the vet") {
   }
 }
 
+TEST_CASE("a wrap on foul comes off today, and of one on blood the vet is asked today when") {
+  const struct {
+    void (*say)(InventedDay&);
+    std::string order;
+  } rows[] = {{[](InventedDay& day) {
+                 day.found({Foot::lh, Claw::none, Lesion::ip});
+               },
+               "wrap off left hind today, or ask the vet today: foul lives without air"},
+              {[](InventedDay& day) {
+                 day.did({ActionKind::bleeding, Foot::lh});
+               },
+               "wrap off left hind: ask the vet today when, for it bleeds (see his box)"}};
+
+  for (const bool is_asked_for : {true, false}) {
+    for (const auto& row : rows) {
+      InventedDay day("Hollow Meadow");
+      day.turn("412");
+      row.say(day);
+      day.task_on(Foot::lh, Claw::none, TaskKind::look_at_foot, Owner::trimmer, 2);
+      day.task_on(Foot::lh, Claw::none, TaskKind::wrap_off, Owner::farmer, 3);
+      if (is_asked_for) day.task_on(Foot::lh, Claw::none, TaskKind::vet, Owner::vet, 0);
+      const VisitView view = view_of(day.input(), english_wording());
+      CHECK(order_on_sheet(day) == row.order);
+      CHECK(view.tasks.front()->due == day.input().visit.day);
+    }
+  }
+}
+
+TEST_CASE("a wrap on a foot with pus of an earlier visit comes off only after the vet") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.task_on(Foot::lh, Claw::none, TaskKind::wrap_off, Owner::farmer, 3);
+  Warning warning;
+  warning.rank = Rank::stop;
+  warning.rule = "pus-above-the-horn";
+  warning.foot = Foot::lh;
+  day.input().earlier_stops.push_back(
+      {day.id_of("412"), EntryId{}, day.input().visit.day - 2, warning});
+  CHECK(order_on_sheet(day) == "wrap off left hind (the vet first: see his box)");
+}
+
 TEST_CASE("what the trimmer is to see again stands as it was planned") {
   InventedDay day("Hollow Meadow");
   day.turn("412");
