@@ -37,6 +37,8 @@ enum class BoxSaying {
   wrap_off_foul,         // {what}
   wrap_off_bleeding,     // {what}
   if_trimmer_leaves_it,  // {what}
+  end_is_the_floor,      // {end}
+  told_beside_floor,     // {what}
   count_ends             // how many there are; stays the last
 };
 

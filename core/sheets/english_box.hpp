@@ -48,6 +48,8 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
      "what was meant and how long its withdrawal is, and keep her milk and meat back until then."},
     {BoxSaying::wrap_off_foul, "{what} today, or ask the vet today: foul lives without air"},
     {BoxSaying::wrap_off_bleeding, "{what}: ask the vet today when, for it bleeds (see his box)"},
-    {BoxSaying::if_trimmer_leaves_it, "{what}, if the trimmer leaves it on"}};
+    {BoxSaying::if_trimmer_leaves_it, "{what}, if the trimmer leaves it on"},
+    {BoxSaying::end_is_the_floor, "{end}, the law's floor off label"},
+    {BoxSaying::told_beside_floor, "told: {what}"}};
 
 }  // namespace evenclaw

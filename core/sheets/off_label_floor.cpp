@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/medicine_rules.hpp"
 
 namespace evenclaw {
@@ -28,6 +29,29 @@ std::string end_words(ActionKind of, const FloorEnds& ends, const VisitView& vie
   return view.wording.act(end, view.input.visit.day);
 }
 
+/// Whatever the day.
+FloorEnds lawful_ends(const VisitView& view, const std::vector<const ActionRow*>& acts,
+                      const std::vector<SaidOf>& said, const ActionRow& row) {
+  const ProductStated* stated = stated_of(view, row);
+  if (stated == nullptr) return {};
+  const ActionRow held = with_ends_that_hold(acts, said, row);
+  const LeastNotReached& floor = stated->floor;
+  FloorEnds ends;
+  if (floor.milk_hours) {
+    const auto end = milk_end({*floor.milk_hours, WithdrawalUnit::hours}, row.day);
+    const bool is_told =
+        held.milk_till &&
+        MilkEnd{*held.milk_till, held.milk_milking.value_or(Milking::evening)} >= end;
+    if (end && !is_told) ends.milk = end;
+  }
+  if (floor.meat_days) {
+    const Day end = row.day + *floor.meat_days;
+    const bool is_told = held.meat_till && *held.meat_till >= end;
+    if (!is_told) ends.meat = end;
+  }
+  return ends;
+}
+
 }  // namespace
 
 LeastNotReached least_not_reached(const Product& product, std::string_view country) {
@@ -45,25 +69,32 @@ LeastNotReached least_not_reached(const Product& product, std::string_view count
 
 FloorEnds floor_ends(const VisitView& view, const std::vector<const ActionRow*>& acts,
                      const std::vector<SaidOf>& said, const ActionRow& row) {
-  const ProductStated* stated = stated_of(view, row);
-  if (stated == nullptr) return {};
-  const ActionRow held = with_ends_that_hold(acts, said, row);
-  const LeastNotReached& floor = stated->floor;
+  FloorEnds ends = lawful_ends(view, acts, said, row);
   const Day today = view.input.printed;
-  FloorEnds ends;
-  if (floor.milk_hours) {
-    const auto end = milk_end({*floor.milk_hours, WithdrawalUnit::hours}, row.day);
-    const bool is_told =
-        held.milk_till &&
-        MilkEnd{*held.milk_till, held.milk_milking.value_or(Milking::evening)} >= end;
-    if (end && !is_told && today <= end->day) ends.milk = end;
-  }
-  if (floor.meat_days) {
-    const Day end = row.day + *floor.meat_days;
-    const bool is_told = held.meat_till && *held.meat_till >= end;
-    if (!is_told && today <= end) ends.meat = end;
-  }
+  if (ends.milk && ends.milk->day < today) ends.milk = std::nullopt;
+  if (ends.meat && *ends.meat < today) ends.meat = std::nullopt;
   return ends;
+}
+
+ActionRow with_lawful_ends(const VisitView& view, const std::vector<const ActionRow*>& acts,
+                           const std::vector<SaidOf>& said, const ActionRow& row) {
+  ActionRow held = with_ends_that_hold(acts, said, row);
+  const FloorEnds floor = lawful_ends(view, acts, said, row);
+  if (floor.milk) {
+    held.milk_till = floor.milk->day;
+    held.milk_milking = floor.milk->milking;
+  }
+  if (floor.meat) held.meat_till = floor.meat;
+  if (floor.is_open()) held.withdrawal = WithdrawalKnown::held_back;
+  return held;
+}
+
+std::string later_floor(const VisitView& view, const TaskRow& told, const FloorEnds& floor) {
+  const bool is_milk = told.rule == milk_withdrawal_rule.slug;
+  const bool is_later =
+      is_milk ? floor.milk && floor.milk->day >= told.due : floor.meat && *floor.meat > told.due;
+  if (!is_later) return {};
+  return end_words(is_milk ? ActionKind::milk_withheld : ActionKind::meat_withheld, floor, view);
 }
 
 FloorEnds floor_ends_of(const VisitView& view, const std::vector<const ActionRow*>& acts) {

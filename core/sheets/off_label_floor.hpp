@@ -32,6 +32,14 @@ FloorEnds floor_ends(const VisitView& view, const std::vector<const ActionRow*>&
 /// The later ends of all that is hers.
 FloorEnds floor_ends_of(const VisitView& view, const std::vector<const ActionRow*>& acts);
 
+/// The act with the later of its ends and the law's floor, whether that has passed or not.
+ActionRow with_lawful_ends(const VisitView& view, const std::vector<const ActionRow*>& acts,
+                           const std::vector<SaidOf>& said, const ActionRow& row);
+
+/// "milk held back up to and with Tue 1 Dec": where the law's floor ends later than what is told
+/// for that half, by the rule of its task; "" where it does not.
+std::string later_floor(const VisitView& view, const TaskRow& told, const FloorEnds& floor);
+
 /// "off label the law's floor is at least 28 days meat (meat held back up to
 /// and with Tue 22 Dec)"; "" when none is open.
 std::string floor_words(const VisitView& view, const ActionRow& row, const FloorEnds& ends);

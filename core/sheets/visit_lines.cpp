@@ -6,6 +6,7 @@
 #include "core/sheets/also_said.hpp"
 #include "core/sheets/batch_words.hpp"
 #include "core/sheets/callers.hpp"
+#include "core/sheets/off_label_floor.hpp"
 #include "core/sheets/vet_stops.hpp"
 #include "core/sheets/visit_view.hpp"
 #include "core/sheets/withdrawal_said.hpp"
@@ -24,7 +25,7 @@ class Lines {
     for (const FindingRow* row : cow.findings) add_finding(*row);
     const std::vector<SaidOf> said = withdrawals_said(cow.actions);
     for (const ActionRow* row : cow.actions) {
-      add_act(with_ends_that_hold(cow.actions, said, *row));
+      add_act(with_lawful_ends(view_, cow.actions, said, *row));
     }
     for (const MeasureRow* row : cow.measures) add_measure(*row);
     for (const TurnRow* row : cow.turns) add_note(row->cow, std::nullopt, row->note);

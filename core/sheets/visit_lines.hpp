@@ -115,9 +115,11 @@ struct VisitLine {
     visit("by_whom", &VisitLine::by_whom, "who gave it, or was asked for it");
     visit("directed_by", &VisitLine::directed_by, "on whose direction");
     visit("withdrawal", &VisitLine::withdrawal, "what is known of its withdrawal");
-    visit("milk_till", &VisitLine::milk_till, "last day her milk is held back for it");
+    visit("milk_till", &VisitLine::milk_till,
+          "last day her milk is held back for it, off label not before the law's floor");
     visit("milk_milking", &VisitLine::milk_milking, "up to and with this milking of it");
-    visit("meat_till", &VisitLine::meat_till, "last day her meat is held back for it");
+    visit("meat_till", &VisitLine::meat_till,
+          "last day her meat is held back for it, off label not before the law's floor");
     visit("length", &VisitLine::length, "tenths of a millimetre");
     visit("trimmed", &VisitLine::trimmed, "whether the foot was trimmed");
     visit("lame", &VisitLine::lame, "legs she came lame on");

@@ -167,6 +167,22 @@ Runs end_line(const TaskRow& task, const VisitView& view, const FloorEnds& floor
   return line;
 }
 
+/// The law's later day is the end; what was told stands beside it.
+void add_end(NoticeItem& item, const TaskRow& task, const VisitView& view, const FloorEnds& floor,
+             const std::vector<std::string>& unknown) {
+  const std::string lawful = later_floor(view, task, floor);
+  if (lawful.empty()) {
+    item.lines.push_back(end_line(task, view, floor, unknown));
+    return;
+  }
+  const Wording& wording = view.wording;
+  std::string end = wording.say(BoxSaying::end_is_the_floor, {{"end", lawful}});
+  if (!unknown.empty()) end = with_unknown(end, unknown, wording);
+  const std::string told = wording.say(BoxSaying::told_beside_floor, {{"what", task.words}});
+  item.lines.push_back({strong(as_sentence(end))});
+  item.lines.push_back({plain(as_sentence(told))});
+}
+
 /// A cow without a number is told by what was found on her too.
 std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   const Wording& wording = view.wording;
@@ -250,7 +266,7 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   const FloorEnds floor = floor_ends_of(view, all);
   const std::vector<std::string> unknown = unknown_of(view, asked, cow);
   for (const TaskRow* task : latest_ends(view, cow)) {
-    item.lines.push_back(end_line(*task, view, floor, unknown));
+    add_end(item, *task, view, floor, unknown);
   }
   const std::vector<SaidOf> said = withdrawals_said(all);
   add_floors(item, view, asked, cow);

@@ -63,6 +63,21 @@ TEST_CASE("of each half that lies below the floor is known what the law asks at 
   CHECK_FALSE(least_not_reached(product, "").meat_days);
 }
 
+TEST_CASE("in the spreadsheet the ends are not before the law's floor, also once it has passed") {
+  for (const int days_later : {0, 60}) {
+    InventedDay day = day_with_floor({7 * 24, 28});
+    day.input().printed = day.input().visit.day + days_later;
+    const Day given = day.input().visit.day;
+    const VisitView view = view_of(day.input(), english_wording());
+    const ActionRow& row = day.rows().actions.front();
+    const ActionRow held = with_lawful_ends(view, {&row}, {}, row);
+    CHECK(held.milk_till == given + 7);
+    CHECK(held.meat_till == given + 28);
+    day.input().stated.back().floor = {};
+    CHECK(with_lawful_ends(view, {&row}, {}, row).meat_till == given + 5);
+  }
+}
+
 TEST_CASE("the floor is told with what the law asks and its day") {
   InventedDay day = day_with_floor({std::nullopt, 28});
   const VisitView view = view_of(day.input(), english_wording());

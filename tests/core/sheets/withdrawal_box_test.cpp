@@ -72,6 +72,17 @@ TEST_CASE("an end off label below the law's floor is told with the floor, and is
   }
 }
 
+TEST_CASE("off label the later day of the law is the end, and what was told stands beside it") {
+  InventedDay day = off_label_day(2, 5, 0);
+  const std::string text = withdrawal_box_text(day.input());
+  const std::size_t floor =
+      text.find("Milk held back up to and with the evening milking of Tue 1 Dec");
+  const std::size_t told = text.find("Told: ");
+  CHECK_MESSAGE(floor < told, text);
+  CHECK_MESSAGE(told != std::string::npos, text);
+  CHECK_MESSAGE(holds(text, "the law's floor off label"), text);
+}
+
 TEST_CASE("the law's floor of a cow who was sold is the buyer's to know, of a dead one nobody's") {
   for (const auto& [told, is_told] : {std::pair("513 sold", true), std::pair("513 died", false)}) {
     InventedDay day = off_label_day(2, 5, 10);
