@@ -192,7 +192,9 @@ Result<std::vector<EarlierStop>> stops_before(Store& store, const VisitRow& visi
   const auto signs = signs_without_stop(store, visit, earlier, *unsettled);
   if (!signs) return signs.faults();
   unsettled->insert(unsettled->end(), signs->begin(), signs->end());
-  return stops_left_open(visit, *unsettled, turns, earlier.feet, earlier.tasks);
+  auto open = stops_left_open(visit, *unsettled, turns, earlier.feet, earlier.tasks);
+  tell_found_then(open, earlier.findings, english_wording());
+  return open;
 }
 
 }  // namespace evenclaw

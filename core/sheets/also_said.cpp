@@ -21,8 +21,7 @@ struct RuleForOthers {
 constexpr std::string_view pain_relief_rule_slug = "no-pain-relief-said";
 
 /// What only the trimmer can mend or know is not among them, nor what the boxes ask already.
-constexpr RuleForOthers rules_told[] = {{"blocked-again", true},
-                                        {pain_relief_rule_slug, true},
+constexpr RuleForOthers rules_told[] = {{pain_relief_rule_slug, true},
                                         {"blocked-again-twice", true},
                                         {"third-visit-same-lesion", true},
                                         {"lame-cause-not-found", true},

@@ -39,7 +39,10 @@ enum class BoxSaying {
   if_trimmer_leaves_it,  // {what}
   end_is_the_floor,      // {end}
   told_beside_floor,     // {what}
-  count_ends             // how many there are; stays the last
+  above_the_claw,        // {what} {claw}
+  found_then,            // {what}
+  ring_this_week,
+  count_ends  // how many there are; stays the last
 };
 
 }  // namespace evenclaw

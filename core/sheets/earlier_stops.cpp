@@ -80,4 +80,17 @@ std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
   return open;
 }
 
+void tell_found_then(std::vector<EarlierStop>& stops, const std::vector<FindingRow>& findings,
+                     const Wording& wording) {
+  for (EarlierStop& stop : stops) {
+    if (stop.was_only_seen || !stop.warning.foot) continue;
+    std::vector<std::string> found;
+    for (const FindingRow& row : findings) {
+      const bool is_it = row.turn == stop.turn && row.foot == *stop.warning.foot;
+      if (is_it) found.push_back(wording.finding_at_claw(row));
+    }
+    stop.found = wording.list(found);
+  }
+}
+
 }  // namespace evenclaw

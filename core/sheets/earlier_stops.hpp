@@ -25,4 +25,9 @@ std::vector<EarlierStop> stops_left_open(const VisitRow& visit,
                                          const std::vector<FootRow>& feet,
                                          const std::vector<TaskRow>& vet_tasks);
 
+/// Puts beside each Stop what was found in its turn on its foot; what was only seen tells it
+/// itself.
+void tell_found_then(std::vector<EarlierStop>& stops, const std::vector<FindingRow>& findings,
+                     const Wording& wording);
+
 }  // namespace evenclaw

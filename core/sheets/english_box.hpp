@@ -50,6 +50,9 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::wrap_off_bleeding, "{what}: ask the vet today when, for it bleeds (see his box)"},
     {BoxSaying::if_trimmer_leaves_it, "{what}, if the trimmer leaves it on"},
     {BoxSaying::end_is_the_floor, "{end}, the law's floor off label"},
-    {BoxSaying::told_beside_floor, "told: {what}"}};
+    {BoxSaying::told_beside_floor, "told: {what}"},
+    {BoxSaying::above_the_claw, "{what} above the {claw}"},
+    {BoxSaying::found_then, "found then: {what}"},
+    {BoxSaying::ring_this_week, "ring within the week"}};
 
 }  // namespace evenclaw

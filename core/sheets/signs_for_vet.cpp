@@ -88,6 +88,7 @@ constexpr SignForVet table[] = {
     {"lame-on-two-legs", {}, {}, false, VetUrgency::today, {}, by_its_check},
     {"it-stinks", {}, {}, false, VetUrgency::today, {}, by_its_check},
     {"toe-far-too-short", {}, {}, false, VetUrgency::today, {}, by_its_check},
+    {blocked_again_rule, {}, {}, false, VetUrgency::later, {}, by_its_check},
     {"act-reserved-for-vet", {}, {}, false, VetUrgency::today, {}, by_its_check},
     {both_claws_rule, {}, {}, false, VetUrgency::today, Saying::no_block_both_hurt, by_its_check}};
 

@@ -34,6 +34,10 @@ std::span<const SignForVet> signs_for_vet();
 /// follows from all that was found on the foot.
 inline constexpr std::string_view both_claws_rule = "both-claws-painful";
 
+/// The note that a claw was blocked again because it did not heal: more than other notes, his box
+/// tells of it.
+inline constexpr std::string_view blocked_again_rule = "blocked-again";
+
 /// A sign of hers and the foot it is on; of all of her when on none.
 struct SignOfHer {
   const SignForVet* sign = nullptr;

@@ -126,7 +126,7 @@ void add_call(std::vector<VetCall>& calls, VetCall call) {
   }
   const bool is_told = same->why == call.why && same->when == call.when;
   if (is_told) return;
-  same->why = call.why + "; " + same->why;
+  same->why = clauses({call.why, same->why});
   same->urgency = std::min(same->urgency, call.urgency);
   same->is_of_today = same->is_of_today || call.is_of_today;
 }
@@ -163,7 +163,7 @@ void put_today_first(std::vector<VetCall>& calls, const VisitView& view, const C
   for (VetCall& call : calls) {
     if (call.is_of_today || (is_told && !call.foot)) continue;
     const std::string today = told_today(view, cow, call.foot);
-    if (!today.empty()) call.why = today + "; " + call.why;
+    if (!today.empty()) call.why = clauses({today, call.why});
   }
 }
 
@@ -268,8 +268,15 @@ void add_stops(std::vector<VetCall>& calls, const VisitView& view, const CowSeen
       return call.is_of_today && call.foot == stop->foot;
     });
     if (is_known) continue;
-    calls.push_back({stop->foot, why_vet_today(view, cow, stop->foot),
-                     wording.say(Saying::vet_ring_today), true, wording.say(status)});
+    VetCall call{stop->foot, why_vet_today(view, cow, stop->foot),
+                 wording.say(Saying::vet_ring_today), true, wording.say(status)};
+    if (stop->rank == Rank::note) {
+      call.when = wording.say(BoxSaying::ring_this_week);
+      call.urgency = VetUrgency::later;
+      if (status == Saying::nobody_answered)
+        call.status = wording.say(Saying::vet_is_not_asked_for);
+    }
+    calls.push_back(std::move(call));
   }
 }
 
@@ -277,7 +284,9 @@ void add_stops(std::vector<VetCall>& calls, const VisitView& view, const CowSeen
 std::string stop_words(const EarlierStop& stop, const VisitView& view) {
   const std::string date = view.wording.date(stop.on, view.input.printed);
   const Saying which = stop.was_gone_past ? Saying::stop_gone_past : Saying::stop_of_day;
-  return clauses({view.wording.say(which, {{"date", date}}) + ' ' + stop.warning.words});
+  const std::string words = view.wording.say(which, {{"date", date}}) + ' ' + stop.warning.words;
+  if (stop.found.empty()) return words;
+  return clauses({words, view.wording.say(BoxSaying::found_then, {{"what", stop.found}})});
 }
 
 bool is_only_asked(const EarlierStop& stop) {
@@ -331,6 +340,14 @@ void add_how_she_came(std::vector<VetCall>& calls, const VisitView& view, const 
                                                               {{"feet", wording.feet(cow.lame)}}));
 }
 
+/// That she walks sound the vet wants to know before he comes.
+void add_how_she_walks(std::vector<VetCall>& calls, const VisitView& view, const CowSeen& cow) {
+  const bool is_sound = std::any_of(cow.turns.begin(), cow.turns.end(),
+                                    [](const TurnRow* turn) { return turn->walks_sound; });
+  if (calls.empty() || !is_sound) return;
+  calls.front().why = clauses({calls.front().why, view.wording.say(Saying::walks_sound)});
+}
+
 void ring_now(std::vector<VetCall>& calls, const Wording& wording) {
   const std::string today = wording.say(Saying::vet_ring_today);
   for (VetCall& call : calls) {
@@ -368,6 +385,7 @@ std::vector<VetCall> vet_calls(const VisitView& view, CowId cow) {
   });
   if (may_be_notifiable(view, cow)) ring_now(calls, view.wording);
   if (seen != nullptr) add_how_she_came(calls, view, *seen);
+  if (seen != nullptr) add_how_she_walks(calls, view, *seen);
   return calls;
 }
 

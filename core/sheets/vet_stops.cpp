@@ -20,8 +20,8 @@ constexpr std::string_view too_short_rule = "toe-far-too-short";
 
 bool calls_for_vet(const Warning& warning) {
   const std::span<const SignForVet> signs = signs_for_vet();
-  return warning.rank != Rank::note &&
-         std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
+  const bool is_told = warning.rank != Rank::note || warning.rule == blocked_again_rule;
+  return is_told && std::any_of(signs.begin(), signs.end(), [&](const SignForVet& sign) {
            return !sign.check.empty() && sign.check == warning.rule;
          });
 }

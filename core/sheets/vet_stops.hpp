@@ -10,7 +10,8 @@
 
 namespace evenclaw {
 
-/// A warning, more than a note, by a check of the table of signs for the vet.
+/// A warning, more than a note unless a claw was blocked again, by a check of the table of signs
+/// for the vet.
 bool calls_for_vet(const Warning& warning);
 
 /// Those warnings of hers that nobody answered. None once she left the herd, or once the vet came

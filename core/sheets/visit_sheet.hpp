@@ -86,6 +86,8 @@ struct EarlierStop {
   bool was_gone_past = false;  // answered with "go ahead"; else nobody answered
   bool was_only_seen = false;  // no check stopped for it: `warning` holds its name and words
   bool may_be_notifiable = false;
+  std::string found =
+      {};  // on its foot in that turn: "outside claw: toe necrosis (TN)"; "" if none
   bool is_settled_alone = false;  // told only while it may be notifiable beside another sign
 };
 

@@ -210,6 +210,10 @@ std::string Wording::claw_of(const FindingRow& row) const {
 
 std::string Wording::finding_at_claw(const FindingRow& row) const {
   const std::string where = claw_of(row);
+  const bool is_of_one = row.claw == Claw::outside || row.claw == Claw::inside;
+  if (row.lesion == Lesion::sw && is_of_one) {
+    return say(BoxSaying::above_the_claw, {{"what", finding(row)}, {"claw", where}});
+  }
   return where.empty() ? finding(row) : where + ": " + finding(row);
 }
 

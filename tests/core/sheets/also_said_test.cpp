@@ -40,10 +40,9 @@ TEST_CASE("every rule that is told of is one of the checks") {
 
 TEST_CASE("what a check says for farmer or vet stands on the page of each") {
   InventedDay day("Hollow Meadow");
-  const std::string again =
-      "Not healed and blocked again (right hind inside): the vet should see it.";
+  const std::string again = "Foul under a wrap (right hind): better left open to the air?";
   day.turn("201");
-  warned_by(day, "blocked-again", Rank::note, again, "");
+  warned_by(day, "foul-wrapped", Rank::note, again, "");
   day.turn("202");
   warned_by(day, "thin-sole", Rank::note, "Thin sole (left hind): soft ground, short ways.", "");
   const std::string farmer = for_farmer(day.input());

@@ -67,6 +67,21 @@ struct SevenDaysAgo {
 
 }  // namespace
 
+TEST_CASE("a Stop of an earlier visit stands with what was found then on its foot") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::sw, Place::not_called, Degree::bad});
+  day.found({Foot::rh, Claw::inside, Lesion::su});
+  EarlierStop stop;
+  stop.turn = day.last_turn().turn;
+  stop.warning.foot = Foot::lh;
+  std::vector<EarlierStop> stops = {stop};
+  tell_found_then(stops, day.rows().findings, english_wording());
+  CHECK(holds(stops.front().found, "above the outside claw"));
+  CHECK(holds(stops.front().found, "bad"));
+  CHECK_FALSE(holds(stops.front().found, "ulcer"));
+}
+
 TEST_CASE("a Stop of an earlier visit that nobody answered is still open") {
   SevenDaysAgo then;
   CHECK(then.is_open());

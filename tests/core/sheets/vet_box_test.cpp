@@ -75,7 +75,8 @@ TEST_CASE("the vet asked for again for the same foot is rung once, as late as he
   day.task_on(Foot::rh, Claw::none, TaskKind::vet, Owner::vet, 0);
   const std::string text = vet_box_text(day.input());
   CHECK(holds(text,
-              "Right hind, inside claw: swelling (SW); the vet was asked for on Tue 17 Nov; nobody "
+              "Right hind, swelling (SW) above the inside claw; the vet was asked for on Tue 17 "
+              "Nov; nobody "
               "said since whether he came.\n"));
   CHECK(holds(text, "Late, was due by Tue 17 Nov; ring today."));
   CHECK_FALSE(holds(text, "Right hind, the vet"));
@@ -244,6 +245,41 @@ TEST_CASE("a line nobody understood that may tell of a sign is asked about in th
               "# 331  The cow, not finished: \"331 foo bar blisters everywhere\" was not "
               "understood.\n"));
   CHECK(holds(text, "#      Ask the trimmer today what was meant;"));
+}
+
+TEST_CASE("a claw blocked again stands in the box with what was found, below what is urgent") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.found({Foot::lh, Claw::outside, Lesion::su});
+  Warning again;
+  again.rank = Rank::note;
+  again.rule = "blocked-again";
+  again.foot = Foot::lh;
+  again.words = "Not healed and blocked again (left hind inside): the vet should see it.";
+  day.input().warnings.push_back({day.last_turn().turn, {again, ""}});
+  const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(text, "412  Left hind, outside claw: sole ulcer (SU)."), text);
+  CHECK_MESSAGE(holds(text, "Not healed and blocked again"), text);
+  CHECK_MESSAGE(holds(text, "Ring within the week"), text);
+  CHECK_MESSAGE(!holds(text, "VET TODAY"), text);
+}
+
+TEST_CASE("lame with blisters and no lesion, nobody is told to look again; walking sound is told") {
+  for (const bool has_blisters : {true, false}) {
+    InventedDay day("Hollow Meadow");
+    day.turn("412", Reason::lame, {Foot::rf}).walks_sound = true;
+    day.foot(Foot::rf, FootState::nothing_found);
+    if (has_blisters) day.did({ActionKind::blisters, Foot::rf});
+    Warning lame;
+    lame.rank = Rank::stop;
+    lame.rule = "lame-nothing-found";
+    lame.foot = Foot::rf;
+    lame.words = "Came lame right front, nothing found: look again, look higher, or vet.";
+    day.input().warnings.push_back({day.last_turn().turn, {lame, ""}});
+    const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+    CHECK_MESSAGE(holds(text, "look again") != has_blisters, text);
+    CHECK_MESSAGE(holds(text, "walks sound"), text);
+  }
 }
 
 }  // namespace evenclaw

@@ -117,7 +117,7 @@ TEST_CASE("a finding is said in words with its code beside") {
       {Claw::not_called, Lesion::overgrown, "", Place::not_called, Degree::not_called,
        DdStage::not_called, "overgrown"},
       {Claw::outside, Lesion::sw, "", Place::in_front, Degree::bad, DdStage::not_called,
-       "outside claw: swelling, in front, bad (SW)"},
+       "swelling, in front, bad (SW) above the outside claw"},
       {Claw::not_called, Lesion::unclear, "black spot", Place::toe, Degree::not_called,
        DdStage::not_called, "unclear: black spot, toe"},
       {Claw::none, Lesion::other, "", Place::not_called, Degree::not_called, DdStage::not_called,
