@@ -7,7 +7,9 @@
 
 #include "core/sheets/signs_for_vet.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/trade/call_line/act_facts.hpp"
 #include "core/trade/call_line/lexer.hpp"
+#include "core/trade/lesion.hpp"
 
 namespace evenclaw {
 
@@ -98,6 +100,37 @@ void leave_out_what_is_told(std::vector<std::string>& parts) {
   });
 }
 
+bool is_treatment(ActionKind kind) {
+  constexpr ActionKind treatments[] = {ActionKind::opened,      ActionKind::loose_horn_off,
+                                       ActionKind::modelled,    ActionKind::block_on,
+                                       ActionKind::block_again, ActionKind::wrap_on};
+  return takes_product(kind) ||
+         std::find(std::begin(treatments), std::end(treatments), kind) != std::end(treatments);
+}
+
+bool hurts_her(const FindingRow& row) {
+  const Hurts hurts = facts_of(row.lesion).hurts;
+  return hurts == Hurts::yes || (hurts == Hurts::when_bad && row.degree == Degree::bad);
+}
+
+/// Something that hurts was treated, and nobody asked for pain relief nor gave it: the note of the
+/// check is of blocks alone, and a sheet that names some of these cows would tell of the others
+/// that it was.
+bool is_pain_left_out(const CowSeen& cow) {
+  const bool is_talked_of =
+      std::any_of(cow.actions.begin(), cow.actions.end(), [](const ActionRow* row) {
+        return row->action == ActionKind::pain_relief_asked ||
+               row->action == ActionKind::pain_relief_given;
+      });
+  if (is_talked_of) return false;
+  return std::any_of(cow.findings.begin(), cow.findings.end(), [&](const FindingRow* found) {
+    return hurts_her(*found) &&
+           std::any_of(cow.actions.begin(), cow.actions.end(), [&](const ActionRow* row) {
+             return row->foot == found->foot && is_treatment(row->action);
+           });
+  });
+}
+
 std::vector<std::string> parts_of_cow(const CowSeen& cow, Reader reader, const VisitView& view) {
   std::vector<std::string> parts;
   for (const ActionRow* row : cow.actions) {
@@ -107,6 +140,7 @@ std::vector<std::string> parts_of_cow(const CowSeen& cow, Reader reader, const V
   for (const WarningShown* shown : cow.warnings) {
     if (is_told_to(reader, *shown)) add_new_words(parts, words_here(*shown, view.wording));
   }
+  if (is_pain_left_out(cow)) add_new_words(parts, view.wording.say(Saying::pain_not_talked_of));
   leave_out_what_is_told(parts);
   return parts;
 }
@@ -151,8 +185,8 @@ std::vector<std::string_view> rules_for_others() {
 }
 
 std::string warning_words(const WarningShown& shown, const Wording& wording) {
-  const std::string& what = shown.warning.words;
-  if (shown.warning.rank == Rank::note) return what;
+  if (shown.warning.rank == Rank::note) return shown.warning.words;
+  const std::string what = as_sentence(shown.warning.words);
   if (shown.decision.empty()) return wording.say(Saying::not_answered, {{"what", what}});
   const std::string decision =
       shown.decision == went_ahead ? wording.say(Saying::go_ahead) : shown.decision;

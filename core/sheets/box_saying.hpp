@@ -42,6 +42,7 @@ enum class BoxSaying {
   above_the_claw,        // {what} {claw}
   found_then,            // {what}
   ring_this_week,
+  keep_both_back,
   count_ends  // how many there are; stays the last
 };
 

@@ -65,13 +65,16 @@ Runs head_of(const CowSeen& cow, const VisitView& view) {
     head.push_back({(head.empty() ? "" : " ") + as_sentence(words), emphasis});
   };
   add(view.names.beside_label(cow.cow), Emphasis::strong);
+  std::string caller;
   // That no reason was called is said above all cards.
   for (const TurnRow* turn : cow.turns) {
     if (tells_why(turn)) add(wording.reasons(*turn), Emphasis::plain);
     if (turn->walks_sound) add(wording.say(Saying::walks_sound), Emphasis::plain);
     add(wording.mobility(*turn), Emphasis::plain);
     if (turn->end_reason.empty()) add(turn_end_words(*turn, wording), Emphasis::strong);
-    add(called_by(*turn, view), Emphasis::plain);
+    const std::string called = called_by(*turn, view);
+    if (called != caller) add(called, Emphasis::plain);
+    caller = called;
   }
   return head;
 }

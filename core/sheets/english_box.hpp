@@ -53,6 +53,7 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::told_beside_floor, "told: {what}"},
     {BoxSaying::above_the_claw, "{what} above the {claw}"},
     {BoxSaying::found_then, "found then: {what}"},
-    {BoxSaying::ring_this_week, "ring within the week"}};
+    {BoxSaying::ring_this_week, "ring within the week"},
+    {BoxSaying::keep_both_back, "until it is known both cows are held back"}};
 
 }  // namespace evenclaw

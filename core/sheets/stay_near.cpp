@@ -111,7 +111,12 @@ void add_not_asked_for(Whys& whys, const VisitView& view, CowId cow) {
 void add_for_vet(Whys& whys, const VisitView& view) {
   const Wording& wording = view.wording;
   for (const TaskRow* task : view.tasks) {
-    if (is_for_vet(*task)) add(whys, task->cow, wording.say(Saying::vet_is_asked_for));
+    if (!is_for_vet(*task)) continue;
+    ActionRow relief;
+    relief.action = ActionKind::pain_relief_asked;
+    add(whys, task->cow,
+        is_for_pain_relief(*task) ? wording.act(relief, view.input.visit.day)
+                                  : wording.say(Saying::vet_is_asked_for));
   }
   for (const CowSeen& cow : view.cows) {
     const bool is_open =

@@ -36,7 +36,9 @@ class SaidThen {
     if (!is_of_that_turn(row) || was_found_) return;
     if (row.came_lame) add(std::nullopt, wording_.reasons(row));
     const bool has_reason = row.end != TurnEnd::done && !row.end_reason.empty();
-    if (has_reason) add(std::nullopt, row.end_reason);
+    if (!has_reason) return;
+    const bool is_quoted = row.end_reason.find('"') != std::string::npos;
+    add(std::nullopt, is_quoted ? row.end_reason : '"' + row.end_reason + '"');
   }
 
   [[nodiscard]] std::string words() const { return wording_.list(parts_); }

@@ -45,21 +45,12 @@ std::string where_called(const VetCall& call, const Wording& wording) {
   return call.foot ? wording.foot(*call.foot) : wording.say(Saying::the_cow);
 }
 
-/// Lame, and no lesion: a sign on that foot says why, and nobody has to look again for it.
-bool is_explained_there(const CowSeen& cow, const Warning& stop) {
-  if (stop.rule != "lame-nothing-found") return false;
-  const std::vector<SignOfHer> signs = signs_of_her(cow);
-  return std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& sign) {
-    return !sign.is_only_asked && sign.foot && sign.foot == stop.foot;
-  });
-}
-
 /// What the checks said of that place and no sign tells.
 void add_warnings(NoticeItem& item, const VetCall& call, const VisitView& view, const CowSeen& cow,
                   const std::vector<const Warning*>& stops) {
   if (!call.is_of_today) return;
   for (const Warning* stop : stops) {
-    const bool is_there = stop->foot == call.foot && !is_explained_there(cow, *stop);
+    const bool is_there = stop->foot == call.foot;
     if (is_there && !is_told_by_sign(view, cow, *stop))
       item.lines.push_back({strong(as_sentence(stop->words))});
   }

@@ -359,10 +359,21 @@ void ring_now(std::vector<VetCall>& calls, const Wording& wording) {
 
 }  // namespace
 
+namespace {
+
+/// Lame, and no lesion: a sign on that foot says why, and nobody has to look again for it.
+bool is_why_she_is_lame(const SignOfHer& sign, const Warning& stop) {
+  const bool is_of_foot = sign.foot && sign.foot == stop.foot;
+  return stop.rule == "lame-nothing-found" && !sign.is_only_asked && is_of_foot;
+}
+
+}  // namespace
+
 bool is_told_by_sign(const VisitView& view, const CowSeen& cow, const Warning& stop) {
   const std::vector<SignOfHer> signs = signs_of_her(cow);
   const bool has_sign = std::any_of(signs.begin(), signs.end(), [&](const SignOfHer& sign) {
-    return sign.sign->check == stop.rule && sign.foot == stop.foot;
+    const bool is_it = sign.sign->check == stop.rule && sign.foot == stop.foot;
+    return is_it || is_why_she_is_lame(sign, stop);
   });
   return has_sign || (may_be_notifiable(view, cow.cow) && is_of_illness(stop));
 }

@@ -106,8 +106,12 @@ std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
     if (!is_cause) continue;
     ActionRow act = *row;
     act.claw = Claw::none;
+    const ProductStated* listed = stated_of(view, *row);
+    // Who is named is not told a second time without the name.
+    const bool is_named = listed != nullptr && !listed->vet.empty();
+    if (is_named && act.directed_by == ByWhom::vet) act.directed_by = ByWhom::not_called;
     std::string words = wording.act(act, view.input.visit.day);
-    const std::string stated = stated_words(stated_of(view, *row), wording);
+    const std::string stated = stated_words(listed, wording);
     if (!stated.empty()) words += ", " + stated;
     const bool is_directed = !stated.empty() || row->directed_by != ByWhom::not_called ||
                              row->by_whom == ByWhom::vet || is_by_plan(acts, row->turn);
@@ -196,6 +200,18 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
+/// "Which is her number: 513 or 531? Until it is known both cows are held back."
+std::optional<Runs> which_number(const VisitView& view, CowId id) {
+  const CowSeen* cow = find_cow(view, id);
+  if (cow == nullptr) return std::nullopt;
+  for (const DoubtRow* doubt : cow->doubts) {
+    if (doubt->kind != DoubtKind::doubtful_number) continue;
+    const std::string keep = as_sentence(view.wording.say(BoxSaying::keep_both_back));
+    return Runs{strong(as_sentence(doubt->words) + ' ' + keep)};
+  }
+  return std::nullopt;
+}
+
 Saying told_of(HalfNotKnown half) {
   switch (half) {
     case HalfNotKnown::milk:
@@ -262,6 +278,7 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   if (left != nullptr) {
     item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
   }
+  if (auto which = which_number(view, cow)) item.lines.push_back(*std::move(which));
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
   const FloorEnds floor = floor_ends_of(view, all);
   const std::vector<std::string> unknown = unknown_of(view, asked, cow);
@@ -360,19 +377,32 @@ void add_item(std::vector<NoticeItem>& items, NoticeItem item) {
   if (same == items.end()) {
     items.push_back(std::move(item));
   } else {
-    std::move(item.lines.begin(), item.lines.end(), std::back_inserter(same->lines));
+    for (Runs& line : item.lines) {
+      const bool is_new =
+          std::none_of(same->lines.begin(), same->lines.end(), [&](const Runs& other) {
+            return !line.empty() && !other.empty() && other.front().text == line.front().text;
+          });
+      if (is_new) same->lines.push_back(std::move(line));
+    }
   }
 }
 
 std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftToAsk>& left) {
   std::map<std::string, CowsAsked> by_product;
+  std::vector<NoticeItem> elsewhere;  // who left: whoever has her now is told
   for (const LeftToAsk& one : left) {
     const bool is_of_end = one.half || one.floor.is_open();
     if (is_of_end && is_told_in_item(view, one.cow)) continue;
-    CowsAsked& asked = by_product[words_of_unknown(view, one)];
-    std::string name = view.names.in_text(one.cow);
+    const std::string words = words_of_unknown(view, one);
     const CowRow* gone = who_left(view, one.cow);
-    if (gone != nullptr) name += " (" + who_has_her(*gone, view) + ')';
+    if (gone != nullptr) {
+      Runs who = {strong(as_sentence(who_has_her(*gone, view)))};
+      add_item(elsewhere, {view.names.in_text(one.cow), {std::move(who)}});
+      add_item(elsewhere, {view.names.in_text(one.cow), {{plain(as_sentence(words))}}});
+      continue;
+    }
+    CowsAsked& asked = by_product[words];
+    const std::string name = view.names.in_text(one.cow);
     asked.are_numbers = asked.are_numbers && name == view.names.number(one.cow);
     if (asked.cows.empty() || asked.cows.back() != name) asked.cows.push_back(name);
   }
@@ -381,6 +411,7 @@ std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftT
   for (const auto& [product, asked] : by_product) {
     add_item(items, item_of(product, asked, view.wording));
   }
+  for (NoticeItem& item : elsewhere) items.push_back(std::move(item));
   return items;
 }
 

@@ -29,6 +29,14 @@ void warned_by(InventedDay& day, const std::string& rule, Rank rank, const std::
 
 }  // namespace
 
+TEST_CASE("what a check said ends with a full stop before that nobody answered") {
+  WarningShown shown;
+  shown.warning.rank = Rank::stop;
+  shown.warning.words = "bluemix off label: at least 28 days";
+  CHECK(warning_words(shown, english_wording()) ==
+        "Bluemix off label: at least 28 days. Not answered.");
+}
+
 TEST_CASE("every rule that is told of is one of the checks") {
   const auto rules = all_checks();
   for (const std::string_view told : rules_for_others()) {
@@ -111,6 +119,18 @@ TEST_CASE("a cow that left the herd is not told of, and no list stands where not
   CHECK(holds(for_farmer(day.input()), "- 12: Near calving.\n"));
   day.known("12").left_on = day.input().visit.day;
   CHECK(also_said_for_farmer(view_of(day.input(), english_wording())).empty());
+}
+
+TEST_CASE("of every cow with something painful treated it is said that pain relief was not told") {
+  InventedDay day("Hollow Meadow");
+  for (const char* number : {"412", "513", "77", "78"}) {
+    day.turn(number);
+    day.found({Foot::lh, Claw::outside, *number == '4' ? Lesion::su : Lesion::wla});
+    if (std::string(number) != "78") day.did({ActionKind::opened, Foot::lh});
+    if (std::string(number) == "77") day.did({ActionKind::pain_relief_asked});
+  }
+  const std::string text = text_of(also_said_for_farmer(view_of(day.input(), english_wording())));
+  CHECK_MESSAGE(holds(text, "- 412 and 513: Pain relief was not talked about"), text);
 }
 
 }  // namespace evenclaw

@@ -43,7 +43,7 @@ TEST_CASE("with nothing found he was asked for how she came, or why she was not 
   day.turn("412", Reason::not_called);
   day.last_turn().end = TurnEnd::not_done;
   day.last_turn().end_reason = "went down";
-  CHECK(asked_for(day, std::nullopt) == "lame on left hind and went down");
+  CHECK(asked_for(day, std::nullopt) == "lame on left hind and \"went down\"");
 }
 
 TEST_CASE("what the vet was asked to see is left alone until he came, as long as it is there") {

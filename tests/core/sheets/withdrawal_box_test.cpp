@@ -276,8 +276,9 @@ TEST_CASE("what nobody stated of a cow who was sold is asked first, for the buye
   day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
   day.known("513").left_on = day.input().visit.day;
   day.known("513").left_words = "513 sold";
-  CHECK(holds(withdrawal_box_text(day.input()),
-              "# Spray (blue): 513 (sold, Tue 24 Nov: tell the buyer)."));
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK_MESSAGE(holds(text, "# 513  Sold, Tue 24 Nov: tell the buyer.\n"), text);
+  CHECK_MESSAGE(holds(text, "Spray (blue).\n"), text);
 }
 
 TEST_CASE("of a cow with her milk alone held back it is told that nobody spoke of her meat") {
@@ -560,6 +561,21 @@ TEST_CASE("what holds nothing back is no cause that she is held back") {
   const std::string text = withdrawal_box_text(day.input());
   CHECK(holds(text, "#      Medicine given (pen), nobody said"));
   CHECK_FALSE(holds(text, "plainmix"));
+}
+
+TEST_CASE("of a cow with a doubtful number held back it is asked which, and both are held back") {
+  InventedDay day = off_label_day(7, 28, 0);
+  day.doubt(DoubtKind::doubtful_number, "Which is her number: 513 or 531?");
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK_MESSAGE(holds(text, "Which is her number: 513 or 531? Until it is known"), text);
+}
+
+TEST_CASE("a vet who is named as directing it is not told without a name as well") {
+  InventedDay day = off_label_day(7, 28, 0);
+  day.rows().actions.back().directed_by = ByWhom::vet;
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK_MESSAGE(holds(text, "ordered by Dr Lee"), text);
+  CHECK_MESSAGE(!holds(text, "ordered by the vet"), text);
 }
 
 }  // namespace evenclaw
