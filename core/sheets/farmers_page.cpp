@@ -343,8 +343,11 @@ std::vector<Block> farmers_page(const VisitView& view) {
   std::vector<Block> blocks = standstill_box(view);
   std::vector<Block> held = withdrawal_box(view);
   const bool is_none_held = held.empty() && withdrawals_over(view).empty();
+  // A cow for today cannot wait; what is held back is read before the next milking.
+  const bool is_vet_first = is_vet_needed_today(view);
+  if (is_vet_first) append(blocks, vet_box(view));
   append(blocks, std::move(held));
-  append(blocks, vet_box(view));
+  if (!is_vet_first) append(blocks, vet_box(view));
   if (is_none_held) append(blocks, nothing_held_back(view));
   append(blocks, to_do(view));
   append(blocks, withdrawals_over(view));

@@ -133,6 +133,11 @@ bool is_vet_told_of_any(const VisitView& view) {
   return !cows_for_vet(view).empty() || !asked_items(view).empty();
 }
 
+bool is_vet_needed_today(const VisitView& view) {
+  const std::vector<CowForVet> cows = cows_for_vet(view);
+  return !cows.empty() && cows.front().urgency != VetUrgency::later;
+}
+
 std::vector<Block> vet_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<CowForVet> cows = cows_for_vet(view);

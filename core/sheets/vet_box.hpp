@@ -24,4 +24,7 @@ std::vector<Block> called_to(const VisitView& view);
 /// The box tells of some cow, or asks what was meant.
 bool is_vet_told_of_any(const VisitView& view);
 
+/// He is to be rung today for a cow.
+bool is_vet_needed_today(const VisitView& view);
+
 }  // namespace evenclaw

@@ -146,10 +146,10 @@ struct VisitSheetInput {
   std::vector<MedicineTold> medicine_told_before = {};  // at earlier visits, nobody answered since
 };
 
-/// First the farmer's page (what may not be sold, vet, what to do by when, who stays near, what
-/// could not be done, the day in short, the work, when to ring, cautions), then the vet's page,
-/// then the list cow by cow with the drawing of her feet. Every open task stands on it once. Rows
-/// in any order give the same document.
+/// First the farmer's page (vet today, what may not be sold, else the vet, what to do by when, who
+/// stays near, what could not be done, the day in short, the work, when to ring, cautions), then
+/// the vet's page, then the list cow by cow with the drawing of her feet. Every open task stands on
+/// it once. Rows in any order give the same document.
 Document visit_sheet(const VisitSheetInput& input, const Wording& wording = english_wording());
 
 }  // namespace evenclaw

@@ -28,12 +28,21 @@ TEST_CASE("what was told or asked twice stands once") {
   CHECK(text.find("Which cow was it?") == text.rfind("Which cow was it?"));
 }
 
-TEST_CASE("what may not be sold stands before the vet, and both before all else") {
+TEST_CASE("the vet of today stands before what may not be sold, and both before all else") {
   const auto blocks = farmers_page(view_of(three_cow_day(), english_wording()));
   REQUIRE(std::holds_alternative<BoxedNotice>(blocks.at(0)));
   REQUIRE(std::holds_alternative<BoxedNotice>(blocks.at(1)));
-  CHECK(std::get<BoxedNotice>(blocks[0]).title == "MILK AND MEAT: ASK FIRST");
-  CHECK(std::get<BoxedNotice>(blocks[1]).title == "VET TODAY");
+  CHECK(std::get<BoxedNotice>(blocks[0]).title == "VET TODAY");
+  CHECK(std::get<BoxedNotice>(blocks[1]).title == "MILK AND MEAT: ASK FIRST");
+}
+
+TEST_CASE("the vet of a later day stands behind what may not be sold") {
+  InventedDay day("Hollow Meadow");
+  day.turn("412");
+  day.did({ActionKind::spray, Foot::lh, Claw::none, "blue"});
+  day.task("412", TaskKind::vet, Owner::vet, 3);
+  const std::string text = farmers_page_text(day.input());
+  CHECK_MESSAGE(text.find("MILK AND MEAT") < text.find("# VET"), text);
 }
 
 TEST_CASE("the parts of the page stand in the order in which they are needed") {
@@ -42,7 +51,7 @@ TEST_CASE("the parts of the page stand in the order in which they are needed") {
   const std::string text = farmers_page_text(input);
   std::size_t at = 0;
   for (const char* part :
-       {"MILK AND MEAT", "VET TODAY", "To do, by date", "Stay near", "Not done, and why",
+       {"VET TODAY", "MILK AND MEAT", "To do, by date", "Stay near", "Not done, and why",
         "The day in short", "The work, to be agreed", "Ring the trimmer when", "Take care"}) {
     const std::size_t found = text.find(part, at);
     CHECK_MESSAGE(found != std::string::npos, part);
