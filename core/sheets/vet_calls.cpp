@@ -17,6 +17,8 @@ namespace evenclaw {
 
 namespace {
 
+constexpr std::string_view lame_nothing_found_rule = "lame-nothing-found";
+
 std::string why_she_came(const CowSeen& cow, const Wording& wording) {
   std::string why;
   for (const TurnRow* turn : cow.turns) {
@@ -318,9 +320,19 @@ std::string seen_words(const EarlierStop& stop, const std::vector<const EarlierS
   return view.wording.say(saying, {{"date", date}, {"what", view.wording.list(what)}});
 }
 
+/// Lame and no lesion, where a sign of that day says why: nobody has to look again for it.
+bool is_explained_then(const EarlierStop& stop, const std::vector<const EarlierStop*>& all) {
+  return stop.warning.rule == lame_nothing_found_rule &&
+         std::any_of(all.begin(), all.end(), [&](const EarlierStop* other) {
+           return other->was_only_seen && !is_only_asked(*other) && other->on == stop.on &&
+                  other->warning.foot && other->warning.foot == stop.warning.foot;
+         });
+}
+
 void add_earlier_stops(std::vector<VetCall>& calls, const VisitView& view, CowId cow) {
   const std::vector<const EarlierStop*> stops = open_earlier_stops(view, cow);
   for (const EarlierStop* stop : stops) {
+    if (is_explained_then(*stop, stops)) continue;
     const std::string words =
         stop->was_only_seen ? seen_words(*stop, stops, view) : stop_words(*stop, view);
     if (words.empty()) continue;
@@ -364,7 +376,7 @@ namespace {
 /// Lame, and no lesion: a sign on that foot says why, and nobody has to look again for it.
 bool is_why_she_is_lame(const SignOfHer& sign, const Warning& stop) {
   const bool is_of_foot = sign.foot && sign.foot == stop.foot;
-  return stop.rule == "lame-nothing-found" && !sign.is_only_asked && is_of_foot;
+  return stop.rule == lame_nothing_found_rule && !sign.is_only_asked && is_of_foot;
 }
 
 }  // namespace

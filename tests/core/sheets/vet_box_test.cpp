@@ -282,4 +282,27 @@ TEST_CASE("lame with blisters and no lesion, nobody is told to look again; walki
   }
 }
 
+TEST_CASE("at the next visit too nobody is told to look again where blisters say why she is lame") {
+  for (const bool has_blisters : {true, false}) {
+    InventedDay day("Hollow Meadow");
+    day.known("412");
+    const Day then = day.input().visit.day - 7;
+    EarlierStop lame{day.id_of("412"), EntryId{}, then, {}};
+    lame.warning.rank = Rank::stop;
+    lame.warning.rule = "lame-nothing-found";
+    lame.warning.foot = Foot::rf;
+    lame.warning.words = "Came lame right front, nothing found: look again, look higher, or vet.";
+    EarlierStop seen = lame;
+    seen.was_only_seen = true;
+    seen.warning.rank = Rank::ask;
+    seen.warning.rule = "blisters";
+    seen.warning.words = "blisters";
+    day.input().earlier_stops = {lame};
+    if (has_blisters) day.input().earlier_stops.push_back(seen);
+    const std::string text = text_of(vet_box(view_of(day.input(), english_wording())));
+    CHECK_MESSAGE(holds(text, "look again") != has_blisters, text);
+    CHECK_MESSAGE(holds(text, "blisters") == has_blisters, text);
+  }
+}
+
 }  // namespace evenclaw
