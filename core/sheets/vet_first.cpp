@@ -64,6 +64,18 @@ void move_to(TaskRow& task, Day today) {
   task.overdue = std::min(task.overdue, task.due + 1);
 }
 
+void tell_beside_box(const VisitView& view, TaskRow& task) {
+  const std::string what = bare_order(view, task);
+  if (!what.empty()) {
+    task.words = view.wording.say(BoxSaying::vet_first, {{"what", what}});
+    return;
+  }
+  std::string wrap = wrap_of_today(view, task);
+  if (wrap.empty()) return;
+  task.words = std::move(wrap);
+  move_to(task, view.input.printed);
+}
+
 bool is_vet_asked_there(const std::vector<TaskRow>& tasks, const TaskRow& look) {
   return std::any_of(tasks.begin(), tasks.end(), [&](const TaskRow& task) {
     const bool is_to_see = task.open && task.kind == TaskKind::vet && !is_for_pain_relief(task);
@@ -87,15 +99,7 @@ void tell_vet_first(VisitView& view) {
     const std::vector<VetCall> calls = vet_calls(view, called.cow);
     for (TaskRow& task : view.open_rows) {
       if (task.cow != called.cow || !is_any_call_to(calls, task.foot)) continue;
-      const std::string what = bare_order(view, task);
-      if (!what.empty()) {
-        task.words = view.wording.say(BoxSaying::vet_first, {{"what", what}});
-        continue;
-      }
-      std::string wrap = wrap_of_today(view, task);
-      if (wrap.empty()) continue;
-      task.words = std::move(wrap);
-      move_to(task, view.input.printed);
+      tell_beside_box(view, task);
     }
   }
   view.tasks = open_tasks_in_order(view.open_rows, view.names);

@@ -369,21 +369,20 @@ NoticeItem item_of(const std::string& product, const CowsAsked& asked, const Wor
   return {"", {{plain(capitalised(product) + ": "), strong(cows), plain(".")}}};
 }
 
+bool is_line_of(const NoticeItem& item, const Runs& line) {
+  return std::any_of(item.lines.begin(), item.lines.end(), [&](const Runs& other) {
+    return !line.empty() && !other.empty() && other.front().text == line.front().text;
+  });
+}
+
 /// What the same cows got stands beside their numbers once.
 void add_item(std::vector<NoticeItem>& items, NoticeItem item) {
   const auto same = std::find_if(items.begin(), items.end(), [&](const NoticeItem& other) {
     return !item.label.empty() && other.label == item.label;
   });
-  if (same == items.end()) {
-    items.push_back(std::move(item));
-  } else {
-    for (Runs& line : item.lines) {
-      const bool is_new =
-          std::none_of(same->lines.begin(), same->lines.end(), [&](const Runs& other) {
-            return !line.empty() && !other.empty() && other.front().text == line.front().text;
-          });
-      if (is_new) same->lines.push_back(std::move(line));
-    }
+  if (same == items.end()) return items.push_back(std::move(item));
+  for (Runs& line : item.lines) {
+    if (!is_line_of(*same, line)) same->lines.push_back(std::move(line));
   }
 }
 
@@ -415,21 +414,22 @@ std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftT
   return items;
 }
 
+NoticeItem item_headed(const VisitView& view, CowId cow) {
+  NoticeItem item{view.names.label(cow), {}};
+  const std::string looks = view.names.beside_label(cow);
+  if (!looks.empty()) item.lines.push_back({strong(looks)});
+  const CowRow* left = who_left(view, cow);
+  if (left != nullptr) item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
+  return item;
+}
+
 /// Words that tell of a medicine: each cow with all that was told so of her.
 std::vector<NoticeItem> told_in_words(const VisitView& view) {
   const Wording& wording = view.wording;
   std::vector<NoticeItem> items;
   std::optional<CowId> last;
   for (const MedicineTold& told : medicine_to_ask(view)) {
-    if (told.cow != last) {
-      items.push_back({view.names.label(told.cow), {}});
-      const std::string looks = view.names.beside_label(told.cow);
-      if (!looks.empty()) items.back().lines.push_back({strong(looks)});
-      const CowRow* left = who_left(view, told.cow);
-      if (left != nullptr) {
-        items.back().lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
-      }
-    }
+    if (told.cow != last) items.push_back(item_headed(view, told.cow));
     last = told.cow;
     std::string words = told.words;
     if (told.on != view.input.visit.day) {
