@@ -207,28 +207,28 @@ Connection::~Connection() {
   sqlite3_close_v2(db_);
 }
 
-Connection::Lent::Lent(Connection& lender, std::string sql)
-    : lender_(lender), sql_(std::move(sql)), statement_(lender.taken(sql_)) {}
+Connection::Lent::Lent(Connection& lender, std::string_view sql)
+    : idle_(lender.idle_of(sql)), statement_(lender.taken(idle_, sql)) {}
 
 Connection::Lent::~Lent() {
-  lender_.give_back(sql_, std::move(statement_));
-}
-
-Statement Connection::taken(const std::string& sql) {
-  const auto found = idle_.find(sql);
-  if (found == idle_.end()) return {db_, sql, file_};
-  Statement statement = std::move(found->second);
-  idle_.erase(found);
-  return statement;
-}
-
-void Connection::give_back(const std::string& sql, Statement statement) noexcept {
-  statement.reset();
+  statement_.reset();
   try {
-    idle_.emplace(sql, std::move(statement));
+    idle_.push_back(std::move(statement_));
   } catch (const std::bad_alloc&) {
     return;  // with no memory to keep it, it is closed and prepared anew when it is asked for again
   }
+}
+
+Connection::Idle& Connection::idle_of(std::string_view sql) {
+  const auto known = idle_.find(sql);
+  return known != idle_.end() ? known->second : idle_[std::string(sql)];
+}
+
+Statement Connection::taken(Idle& idle, std::string_view sql) {
+  if (idle.empty()) return {db_, sql, file_};
+  Statement statement = std::move(idle.back());
+  idle.pop_back();
+  return statement;
 }
 
 void Connection::run(const std::string& sql) {

@@ -1,12 +1,13 @@
 // A connection to one SQLite file and the statements run on it; both close themselves.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
-#include <map>
-#include <memory>
+#include <functional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/base/digest.hpp"
@@ -75,6 +76,8 @@ inline constexpr int busy_wait_ms = 5000;
 
 /// One thread at a time.
 class Connection {
+  using Idle = std::vector<Statement>;  // of one text
+
  public:
   Connection(const std::string& file, Access access);
   /// For a file on a medium nobody can write to, where the write-ahead log cannot be shared.
@@ -89,7 +92,7 @@ class Connection {
   /// prepared twice, so that a reader's callback may ask the same question.
   class Lent {
    public:
-    Lent(Connection& lender, std::string sql);
+    Lent(Connection& lender, std::string_view sql);
     Lent(const Lent&) = delete;
     Lent& operator=(const Lent&) = delete;
     ~Lent();
@@ -99,12 +102,11 @@ class Connection {
     Statement& operator*() { return statement_; }
 
    private:
-    Connection& lender_;
-    std::string sql_;
+    Idle& idle_;
     Statement statement_;
   };
 
-  Lent prepared(std::string_view sql) { return {*this, std::string(sql)}; }
+  Lent prepared(std::string_view sql) { return {*this, sql}; }
 
   /// Runs one or several statements without parameters or results.
   void run(const std::string& sql);
@@ -125,12 +127,21 @@ class Connection {
 
  private:
   Connection(const std::string& name, int flags, const std::string& file);
-  [[nodiscard]] Statement taken(const std::string& sql);
-  void give_back(const std::string& sql, Statement statement) noexcept;
+  [[nodiscard]] Idle& idle_of(std::string_view sql);
+  [[nodiscard]] Statement taken(Idle& idle, std::string_view sql);
+
+  /// So that a text is looked up without a copy of it.
+  struct HashOfText {
+    using is_transparent = void;
+
+    std::size_t operator()(std::string_view text) const {
+      return std::hash<std::string_view>{}(text);
+    }
+  };
 
   std::string file_;
   sqlite3* db_ = nullptr;
-  std::map<std::string, Statement> idle_;
+  std::unordered_map<std::string, Idle, HashOfText, std::equal_to<>> idle_;
 };
 
 /// All or nothing: undone when it goes out of scope without commit().

@@ -90,6 +90,8 @@ void set_up_reading(Connection& connection) {
 
 void set_up_writing(Connection& connection) {
   connection.run("PRAGMA synchronous = FULL");
+  // A list of thousands of cows is one transaction: the pages it comes back to stay at hand.
+  connection.run("PRAGMA cache_size = -65536");
   // What was redacted must not be read out of freed pages.
   connection.run("PRAGMA secure_delete = ON");
   bring_in_from(connection.raw(), pages_brought_in_at);

@@ -18,10 +18,11 @@ struct PictureTable {
   RowsOf of;
   std::string insert_sql;
   std::string remove_sql;
+  std::string any_sql;
 };
 
 PictureTable table_of(const TableShape& shape) {
-  PictureTable table{shape.name, rows_of(shape), {}, {}};
+  PictureTable table{shape.name, rows_of(shape), {}, {}, {}};
   std::string marks;
   for (std::size_t i = 0; i < shape.columns.size(); ++i) marks += i == 0 ? "?" : ", ?";
   const std::string name = quoted_name(shape.name);
@@ -29,6 +30,7 @@ PictureTable table_of(const TableShape& shape) {
   table.insert_sql = "INSERT INTO " + name + " VALUES (" + marks + ") ON CONFLICT DO NOTHING";
   table.remove_sql = "DELETE FROM " + name + " WHERE \"herd\" = ? AND " +
                      quoted_name(shape.columns.at(1).name) + " = ?";
+  table.any_sql = "SELECT 1 FROM " + name + " WHERE \"herd\" = ? LIMIT 1";
   return table;
 }
 
@@ -49,26 +51,6 @@ const PictureTable& picture_table(std::string_view name) {
                                [&](const PictureTable& table) { return table.name == name; });
   assert(at != tables.end() && "a row type that is not in all_tables()");
   return *at;
-}
-
-void remove_rows(Connection& connection, RowsOf of, HerdId herd, const std::string& id) {
-  for (const PictureTable& table : picture_tables()) {
-    if (table.of != of) continue;
-    connection.prepared(table.remove_sql)->text(to_text(herd)).text(id).run();
-  }
-}
-
-void insert_rows(Connection& connection, RowsOf of, const Rows& rows) {
-  for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
-    if (of_table.empty()) return;
-    const PictureTable& table = picture_table(Row::table);
-    if (table.of != of) return;
-    auto insert = connection.prepared(table.insert_sql);
-    for (const Row& row : of_table) {
-      for (const Cell& cell : to_cells(row)) insert->cell(cell);
-      insert->run();
-    }
-  });
 }
 
 std::string names_of_all() {
@@ -126,16 +108,57 @@ void make_picture_tables(Connection& connection) {
   set_picture_stale(connection, has_entries(connection));
 }
 
-void replace_cow(Connection& connection, const PictureOfCow& picture) {
-  for (const CowId cow : picture.group) {
-    remove_rows(connection, RowsOf::cow, picture.herd, to_text(cow));
-  }
-  insert_rows(connection, RowsOf::cow, picture.rows);
+void PictureWriting::replace_cow(const PictureOfCow& picture) {
+  for (const CowId cow : picture.group) remove_rows(RowsOf::cow, picture.herd, to_text(cow));
+  insert_rows(RowsOf::cow, picture.rows);
 }
 
-void replace_visit(Connection& connection, const PictureOfVisit& picture) {
-  remove_rows(connection, RowsOf::visit, picture.herd, to_text(picture.visit));
-  insert_rows(connection, RowsOf::visit, picture.rows);
+void PictureWriting::replace_visit(const PictureOfVisit& picture) {
+  remove_rows(RowsOf::visit, picture.herd, to_text(picture.visit));
+  insert_rows(RowsOf::visit, picture.rows);
+}
+
+void PictureWriting::remember_written(const std::string& herd, const std::string& subject) {
+  // Row after row is of one subject.
+  if (subject == last_written_.second && herd == last_written_.first) return;
+  last_written_ = {herd, subject};
+  written_.insert(last_written_);
+}
+
+const PictureWriting::HadRows& PictureWriting::had_rows(HerdId herd) {
+  const auto [at, is_new] = had_rows_.try_emplace(herd);
+  if (!is_new) return at->second;
+  for (const PictureTable& table : picture_tables()) {
+    auto any = connection_.prepared(table.any_sql);
+    at->second.push_back(any->text(to_text(herd)).step());
+  }
+  return at->second;
+}
+
+void PictureWriting::remove_rows(RowsOf of, HerdId herd, const std::string& subject) {
+  const HadRows& had = had_rows(herd);
+  const std::string herd_text = to_text(herd);
+  const bool is_written = written_.count({herd_text, subject}) > 0;
+  const auto& tables = picture_tables();
+  for (std::size_t i = 0; i < tables.size(); ++i) {
+    if (tables[i].of != of || !(had[i] || is_written)) continue;
+    connection_.prepared(tables[i].remove_sql)->text(herd_text).text(subject).run();
+  }
+}
+
+void PictureWriting::insert_rows(RowsOf of, const Rows& rows) {
+  for_each_table(rows, [&]<class Row>(const std::vector<Row>& of_table) {
+    if (of_table.empty()) return;
+    const PictureTable& table = picture_table(Row::table);
+    if (table.of != of) return;
+    auto insert = connection_.prepared(table.insert_sql);
+    for (const Row& row : of_table) {
+      const Cells cells = to_cells(row);
+      for (const Cell& cell : cells) insert->cell(cell);
+      insert->run();
+      remember_written(std::get<std::string>(cells[0]), std::get<std::string>(cells[1]));
+    }
+  });
 }
 
 void empty_pictures(Connection& connection) {

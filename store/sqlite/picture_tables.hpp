@@ -1,7 +1,10 @@
 // The tables of the picture: made from the row types, thrown away when those have changed.
 #pragma once
 
+#include <map>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/log/selection.hpp"
@@ -25,8 +28,32 @@ bool has_own_shape(Connection& connection);
 /// in the file; then, if there are entries, the picture counts as stale. Within a transaction.
 void make_picture_tables(Connection& connection);
 
-void replace_cow(Connection& connection, const PictureOfCow& picture);
-void replace_visit(Connection& connection, const PictureOfVisit& picture);
+/// Replaces the rows of many subjects, within one transaction. Which tables hold rows of a herd is
+/// asked once: from those that hold none there is nothing to remove.
+class PictureWriting {
+ public:
+  explicit PictureWriting(Connection& connection) : connection_(connection) {}
+
+  void replace_cow(const PictureOfCow& picture);
+  void replace_visit(const PictureOfVisit& picture);
+
+ private:
+  /// By the position in all_tables(): whether there were rows of the herd before this.
+  using HadRows = std::vector<bool>;
+  using HerdAndSubject = std::pair<std::string, std::string>;
+
+  [[nodiscard]] const HadRows& had_rows(HerdId herd);
+  void remove_rows(RowsOf of, HerdId herd, const std::string& subject);
+  void insert_rows(RowsOf of, const Rows& rows);
+
+  void remember_written(const std::string& herd, const std::string& subject);
+
+  Connection& connection_;
+  std::map<HerdId, HadRows> had_rows_;
+  std::set<HerdAndSubject> written_;  // of the rows inserted here
+  HerdAndSubject last_written_;
+};
+
 void empty_pictures(Connection& connection);
 
 /// Whether the rows are not known to be whole, because they were thrown away and not all made anew.

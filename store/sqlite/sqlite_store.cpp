@@ -59,8 +59,9 @@ std::vector<Kept> keep_all(Connection& connection, const Write& write) {
   const auto own = id_in_meta<DeviceTag>(connection, meta_name::device);
   std::vector<Kept> answers = write.arrived ? keep_arrived(connection, write.entries, own)
                                             : keep_made_here(connection, write.entries, own);
-  for (const PictureOfCow& cow : write.cows) replace_cow(connection, cow);
-  for (const PictureOfVisit& visit : write.visits) replace_visit(connection, visit);
+  PictureWriting writing(connection);
+  for (const PictureOfCow& cow : write.cows) writing.replace_cow(cow);
+  for (const PictureOfVisit& visit : write.visits) writing.replace_visit(visit);
   if (write.draft && write.draft->empty()) forget_meta(connection, meta_name::draft);
   if (write.draft && !write.draft->empty()) set_meta(connection, meta_name::draft, *write.draft);
   return answers;
