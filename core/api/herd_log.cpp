@@ -1,6 +1,9 @@
 #include "core/api/herd_log.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <unordered_set>
 #include <utility>
 
 #include "core/log/bodies.hpp"
@@ -11,11 +14,22 @@ namespace evenclaw {
 
 namespace {
 
+/// Who asks of one cow asks a few times; a whole day or list in one write asks for each of its
+/// cows.
+constexpr int few_questions = 16;
+
 bool is_selected(const Entry& entry, const EntrySelection& selection) {
   if (selection.id && *selection.id != entry.envelope.id) return false;
   if (selection.subject && !names_subject(entry, *selection.subject)) return false;
   const std::vector<std::string>& kinds = selection.kinds;
   return kinds.empty() || std::find(kinds.begin(), kinds.end(), entry.envelope.kind) != kinds.end();
+}
+
+/// An entry in two versions is found by whatever one of them names: that is left to the store.
+bool has_two_versions(const std::vector<Entry>& entries) {
+  std::unordered_set<EntryId> seen;
+  return std::any_of(entries.begin(), entries.end(),
+                     [&](const Entry& entry) { return !seen.insert(entry.envelope.id).second; });
 }
 
 /// Whoever told it was mistaken when she stands in the crush.
@@ -33,7 +47,11 @@ void HerdLog::also(std::span<const Entry> unwritten) {
   for (const Entry& entry : unwritten) {
     if (entry.envelope.scope == herd_.value) unwritten_.push_back(&entry);
   }
+  written_.clear();
+  is_all_at_hand_ = false;
   by_subject_.clear();
+  is_prepared_ = false;
+  questions_ = 0;
   groups_.reset();
   of_visits_.clear();
 }
@@ -52,25 +70,55 @@ Result<std::vector<Entry>> HerdLog::read(EntrySelection selection) {
     if (left_out_.count(entry.envelope.id) == 0) entries.push_back(entry);
     return true;
   };
-  const Outcome read = store_->read_entries(selection, add);
-  if (!read) return read.faults();
-  for (const Entry* entry : unwritten_about(selection.subject)) {
+  const bool is_one_of_many = selection.subject && ++questions_ > few_questions;
+  if (is_one_of_many && !is_prepared_) {
+    const Outcome prepared = prepare_for_many();
+    if (!prepared) return prepared.faults();
+  }
+  if (!is_one_of_many || !is_all_at_hand_) {
+    const Outcome read = store_->read_entries(selection, add);
+    if (!read) return read.faults();
+  }
+  for (const Entry* entry : is_one_of_many ? at_hand_about(*selection.subject) : unwritten_) {
     if (is_selected(*entry, selection)) add(*entry);
   }
   return entries;
 }
 
-/// A whole day in one write is asked of subject by subject, hundreds of times; who asks of one cow
-/// does it a few times.
-std::span<const Entry* const> HerdLog::unwritten_about(const std::optional<Uuid>& subject) {
-  constexpr int few_questions = 16;
-  if (!subject || ++questions_ <= few_questions) return unwritten_;
-  if (by_subject_.empty()) {
-    for (const Entry* entry : unwritten_) {
-      for (const Uuid& named : entry->envelope.subjects) by_subject_[named].push_back(entry);
-    }
-  }
-  const auto about = by_subject_.find(*subject);
+Outcome HerdLog::prepare_for_many() {
+  const Outcome read = read_when_short();
+  if (!read) return read;
+  const auto add = [&](const Entry& entry) {
+    for (const Uuid& named : entry.envelope.subjects) by_subject_[named].push_back(&entry);
+  };
+  for (const Entry& entry : written_) add(entry);
+  for (const Entry* entry : unwritten_) add(*entry);
+  is_prepared_ = true;
+  return Done{};
+}
+
+/// A log that is shorter than what is to be written fits beside it, and is read once.
+Outcome HerdLog::read_when_short() {
+  const auto order = store_->last_order(herd_.value);
+  if (!order) return order.faults();
+  const std::size_t most = unwritten_.size();
+  if (*order > static_cast<std::int64_t>(most)) return Done{};
+  EntrySelection all;
+  all.scope = herd_.value;
+  all.versions = Versions::every;
+  // Several devices may have counted side by side.
+  const Outcome read = store_->read_entries(all, [&](const Entry& entry) {
+    written_.push_back(entry);
+    return written_.size() <= most;
+  });
+  if (!read) return read;
+  is_all_at_hand_ = written_.size() <= most && !has_two_versions(written_);
+  if (!is_all_at_hand_) written_.clear();
+  return Done{};
+}
+
+std::span<const Entry* const> HerdLog::at_hand_about(const Uuid& subject) const {
+  const auto about = by_subject_.find(subject);
   if (about == by_subject_.end()) return {};
   return about->second;
 }

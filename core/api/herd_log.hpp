@@ -7,6 +7,7 @@
 #include <set>
 #include <span>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "core/base/id.hpp"
@@ -54,12 +55,17 @@ class HerdLog {
                                                     const std::vector<std::string>& kinds);
   [[nodiscard]] Result<std::vector<Entry>> versions_of(EntryId id);
   [[nodiscard]] Result<std::vector<Entry>> read(EntrySelection selection);
-  [[nodiscard]] std::span<const Entry* const> unwritten_about(const std::optional<Uuid>& subject);
+  [[nodiscard]] Outcome prepare_for_many();
+  [[nodiscard]] Outcome read_when_short();
+  [[nodiscard]] std::span<const Entry* const> at_hand_about(const Uuid& subject) const;
 
   Store* store_;
   HerdId herd_;
   std::vector<const Entry*> unwritten_;
-  std::map<Uuid, std::vector<const Entry*>> by_subject_;  // of these, once it pays
+  std::vector<Entry> written_;  // all that the store has of the herd, once it pays
+  bool is_all_at_hand_ = false;
+  std::unordered_map<Uuid, std::vector<const Entry*>> by_subject_;  // of all these, once it pays
+  bool is_prepared_ = false;
   int questions_ = 0;
   std::set<EntryId> left_out_;
   std::optional<CowGroups> groups_;

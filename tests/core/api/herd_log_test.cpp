@@ -63,6 +63,41 @@ TEST_CASE("the hundredth cow that is asked about is answered like the first") {
   CHECK(numbers_of(log, 101).empty());
 }
 
+TEST_CASE("of a short log each of many cows has what it told beside what is not written yet") {
+  MemoryStore store;
+  std::vector<Entry> written;
+  std::vector<Entry> unwritten;
+  for (std::int64_t cow = 1; cow <= 50; ++cow) {
+    written.push_back(number_of(cow, cow, std::to_string(cow)));
+    unwritten.push_back(number_of(50 + cow, cow, std::to_string(900 + cow)));
+  }
+  keep(store, written);
+  HerdLog log(store, sample_herd(1));
+  log.also(unwritten);
+  log.without(written.back().envelope.id);
+  for (std::int64_t cow = 1; cow < 50; ++cow) {
+    CHECK(numbers_of(log, cow) == Numbers{std::to_string(cow), std::to_string(900 + cow)});
+  }
+  CHECK(numbers_of(log, 50) == Numbers{"950"});
+}
+
+TEST_CASE("an entry in two versions is found by what one of them names, however many are asked") {
+  MemoryStore store;
+  keep(store, {number_of(1, 1, "412"), number_of(1, 2, "413")});
+  std::vector<Entry> unwritten;
+  for (std::int64_t entry = 3; entry <= 60; ++entry) {
+    unwritten.push_back(number_of(entry, entry, std::to_string(entry)));
+  }
+  HerdLog asked_of_many(store, sample_herd(1));
+  asked_of_many.also(unwritten);
+  for (std::int64_t cow = 3; cow <= 60; ++cow) REQUIRE(numbers_of(asked_of_many, cow).size() == 1);
+  HerdLog asked_of_few(store, sample_herd(1));
+  asked_of_few.also(unwritten);
+  for (const std::int64_t cow : {1, 2}) {
+    CHECK(numbers_of(asked_of_many, cow) == numbers_of(asked_of_few, cow));
+  }
+}
+
 TEST_CASE("an entry that is left out counts as never written, whether the store has it or not") {
   MemoryStore store;
   const Entry written = number_of(1, 1, "412");
