@@ -236,6 +236,7 @@ void sort_by_line(Faults& faults) {
 
 void read_lines(const CsvTable& table, const LineForm& form, HerdTable& read) {
   EachCowOnce each_once;
+  read.records.reserve(table.rows.size());
   for (const CsvRow& row : table.rows) {
     ListLine line = herd_line(row, form);
     if (line.is_passed_over) {

@@ -109,6 +109,7 @@ Fault names_two(const KnownHerd& herd, const std::set<CowId>& meant, const HerdR
 
 RecordAsked asked_of(const HerdRecord& record, Day on) {
   RecordAsked asked{&record, plain_number(record.number), tag_key(record.tag), {}, on};
+  if (record.electronic.empty()) return asked;
   if (const auto number = electronic_number(record.electronic)) {
     asked.electronic = to_text(*number);
   }

@@ -55,26 +55,26 @@ struct Placed {
   const HerdRecord* record;
   Day on;
   Day first;
+  Day happened;
+  int line;
 
-  [[nodiscard]] auto key() const {
-    return std::tuple(on, first_event_day(*record).value_or(on), record->line);
-  }
+  [[nodiscard]] auto key() const { return std::tuple(on, happened, line); }
 };
 
 Placed placed_one(const HerdRecord& record, const OfOneTag* tagged, Day from) {
   const std::optional<Day> first = first_event_day(record);
-  if (tagged != nullptr) {
-    const Day on = tagged->left.value_or(from);
-    return {&record, on, std::min(tagged->first.value_or(on), on)};
-  }
-  const Day on = record.is_one_event ? first.value_or(from) : leaving_day(record).value_or(from);
-  return {&record, on, std::min(first.value_or(on), on)};
+  Day on = record.is_one_event ? first.value_or(from) : leaving_day(record).value_or(from);
+  if (tagged != nullptr) on = tagged->left.value_or(from);
+  const std::optional<Day> first_told = tagged != nullptr ? tagged->first : first;
+  return {&record, on, std::min(first_told.value_or(on), on), first.value_or(on), record.line};
 }
 
 std::vector<Placed> all_placed(const std::vector<HerdRecord>& records, Day from) {
   std::unordered_map<std::string, OfOneTag> tags;
+  std::vector<std::string> keys;
+  keys.reserve(records.size());
   for (const HerdRecord& record : records) {
-    const std::string key = key_of(record);
+    const std::string& key = keys.emplace_back(key_of(record));
     if (key.empty() || record.passed_over_on) continue;
     OfOneTag& tag = tags[key];
     keep_earlier(tag.first, first_event_day(record));
@@ -82,9 +82,9 @@ std::vector<Placed> all_placed(const std::vector<HerdRecord>& records, Day from)
   }
   std::vector<Placed> placed;
   placed.reserve(records.size());
-  for (const HerdRecord& record : records) {
-    const auto tag = tags.find(key_of(record));
-    placed.push_back(placed_one(record, tag == tags.end() ? nullptr : &tag->second, from));
+  for (std::size_t at = 0; at < records.size(); ++at) {
+    const auto tag = tags.find(keys[at]);
+    placed.push_back(placed_one(records[at], tag == tags.end() ? nullptr : &tag->second, from));
   }
   std::stable_sort(placed.begin(), placed.end(),
                    [](const Placed& a, const Placed& b) { return a.key() < b.key(); });
