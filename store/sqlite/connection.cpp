@@ -87,19 +87,41 @@ Statement& Statement::integer(std::int64_t value) {
   return *this;
 }
 
-Statement& Statement::text(std::string_view value) {
+Statement& Statement::bind_text(std::string_view value, Copied copied) {
   // A null pointer would bind NULL; the empty text is a value of its own.
   const char* data = value.empty() ? "" : value.data();
-  check(
-      sqlite3_bind_text64(statement_, next_++, data, value.size(), SQLITE_TRANSIENT, SQLITE_UTF8));
+  check(sqlite3_bind_text64(statement_, next_++, data, value.size(),
+                            copied == Copied::yes ? SQLITE_TRANSIENT : SQLITE_STATIC, SQLITE_UTF8));
   return *this;
 }
 
-Statement& Statement::bytes(std::span<const std::uint8_t> value) {
+Statement& Statement::bind_bytes(std::span<const std::uint8_t> value, Copied copied) {
   // As for texts: no bytes are a value of their own.
   const void* data = value.empty() ? "" : static_cast<const void*>(value.data());
-  check(sqlite3_bind_blob64(statement_, next_++, data, value.size(), SQLITE_TRANSIENT));
+  check(sqlite3_bind_blob64(statement_, next_++, data, value.size(),
+                            copied == Copied::yes ? SQLITE_TRANSIENT : SQLITE_STATIC));
   return *this;
+}
+
+Statement& Statement::text(std::string_view value) {
+  return bind_text(value, Copied::yes);
+}
+
+Statement& Statement::bytes(std::span<const std::uint8_t> value) {
+  return bind_bytes(value, Copied::yes);
+}
+
+Statement& Statement::lasting_text(std::string_view value) {
+  return bind_text(value, Copied::no);
+}
+
+Statement& Statement::lasting_bytes(std::span<const std::uint8_t> value) {
+  return bind_bytes(value, Copied::no);
+}
+
+Statement& Statement::lasting_cell(const Cell& value) {
+  const auto* words = std::get_if<std::string>(&value);
+  return words != nullptr ? lasting_text(*words) : cell(value);
 }
 
 Statement& Statement::nothing() {

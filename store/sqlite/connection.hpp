@@ -39,6 +39,11 @@ class Statement {
   Statement& nothing();
   Statement& cell(const Cell& value);
 
+  /// The same without a copy: the value must stay where it is until the statement was run or reset.
+  Statement& lasting_text(std::string_view value);
+  Statement& lasting_bytes(std::span<const std::uint8_t> value);
+  Statement& lasting_cell(const Cell& value);
+
   Statement& id(const Uuid& value) { return bytes(value.bytes); }
 
   Statement& digest(const Digest& value) { return bytes(value.bytes); }
@@ -61,7 +66,11 @@ class Statement {
   [[nodiscard]] int column_count() const;
 
  private:
+  enum class Copied { yes, no };
+
   void check(int code);
+  Statement& bind_text(std::string_view value, Copied copied);
+  Statement& bind_bytes(std::span<const std::uint8_t> value, Copied copied);
 
   sqlite3* db_;
   sqlite3_stmt* statement_ = nullptr;

@@ -35,13 +35,13 @@ bool insert_row(Connection& connection, const Entry& entry, const Digest& digest
   auto insert = connection.prepared(
       "INSERT INTO entry (scope, id, digest, device, seq, order_, kind, supersedes, at, envelope,"
       " body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING");
-  insert->id(envelope.scope).id(envelope.id.value).digest(digest);
-  insert->id(envelope.device.value).integer(envelope.seq).integer(envelope.order);
-  insert->text(envelope.kind);
+  insert->lasting_bytes(envelope.scope.bytes).lasting_bytes(envelope.id.value.bytes);
+  insert->lasting_bytes(digest.bytes).lasting_bytes(envelope.device.value.bytes);
+  insert->integer(envelope.seq).integer(envelope.order).lasting_text(envelope.kind);
   bind_supersedes(*insert, envelope);
-  insert->text(to_text(envelope.at)).text(envelope_text);
+  insert->text(to_text(envelope.at)).lasting_text(envelope_text);
   if (entry.body) {
-    insert->text(entry.body->bytes());
+    insert->lasting_text(entry.body->bytes());
   } else {
     insert->nothing();
   }
@@ -50,16 +50,15 @@ bool insert_row(Connection& connection, const Entry& entry, const Digest& digest
 }
 
 void insert_subjects(Connection& connection, const Envelope& envelope, const Digest& digest) {
+  auto insert = connection.prepared(
+      "INSERT INTO entry_subject (scope, subject, kind, id, digest) VALUES (?, ?, ?, ?, ?)"
+      " ON CONFLICT DO NOTHING");
   for (const Uuid& subject : envelope.subjects) {
-    connection
-        .prepared(
-            "INSERT INTO entry_subject (scope, subject, kind, id, digest) VALUES (?, ?, ?, ?, ?)"
-            " ON CONFLICT DO NOTHING")
-        ->id(envelope.scope)
-        .id(subject)
-        .text(envelope.kind)
-        .id(envelope.id.value)
-        .digest(digest)
+    insert->lasting_bytes(envelope.scope.bytes)
+        .lasting_bytes(subject.bytes)
+        .lasting_text(envelope.kind)
+        .lasting_bytes(envelope.id.value.bytes)
+        .lasting_bytes(digest.bytes)
         .run();
   }
 }

@@ -154,7 +154,7 @@ void PictureWriting::insert_rows(RowsOf of, const Rows& rows) {
     auto insert = connection_.prepared(table.insert_sql);
     for (const Row& row : of_table) {
       const Cells cells = to_cells(row);
-      for (const Cell& cell : cells) insert->cell(cell);
+      for (const Cell& cell : cells) insert->lasting_cell(cell);
       insert->run();
       remember_written(std::get<std::string>(cells[0]), std::get<std::string>(cells[1]));
     }

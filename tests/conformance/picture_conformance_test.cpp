@@ -126,6 +126,26 @@ TEST_CASE("a picture of cows that were united replaces the rows of all of them")
   });
 }
 
+TEST_CASE("of two pictures of one cow in one write the later one stands") {
+  for_every_store([](EmptyStore& opened) {
+    const HerdId herd = sample_herd(1);
+    const CowId cow = sample_cow(10);
+    Write twice;
+    for (const char* number : {"412", "413"}) {
+      Rows rows;
+      rows.cows.push_back(cow_row(herd, cow));
+      rows.cows.front().number = number;
+      rows.cow_numbers.push_back({herd, cow, number, Day{20'000}, std::nullopt});
+      twice.cows.push_back({herd, {cow}, rows});
+    }
+    taken(opened.store->write(twice));
+    const auto cows = taken(select_as<CowRow>(*opened.store, herd));
+    REQUIRE(cows.size() == 1);
+    CHECK(cows.front().number == "413");
+    CHECK(taken(select_as<CowNumberRow>(*opened.store, herd)).size() == 1);
+  });
+}
+
 TEST_CASE("a picture of one herd leaves the cow of that id in another herd alone") {
   for_every_store([](EmptyStore& opened) {
     const CowId cow = sample_cow(1);
