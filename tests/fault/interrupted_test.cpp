@@ -121,7 +121,8 @@ TEST_CASE("killed between two writes, the log is whole and goes on without a hol
   const std::string file = folder.file("records");
   fill(file, 1);
   std::int64_t last = 1;
-  for (int kill = 0; kill < 20; ++kill) {
+  // On a machine that is busy with other things a kill may come before anything is written.
+  for (int kill = 0; kill < 20 || (last <= 10 && kill < 500); ++kill) {
     CAPTURE(kill);
     const auto opened = [&] { return std::filesystem::exists(file + "-wal"); };
     killed_after(up_to(random, 30'000), opened, [&] {
