@@ -10,7 +10,6 @@ enum class BoxSaying {
   least_of_milk,      // {time}
   least_of_meat,      // {time}
   floor_ask_the_vet,
-  is_below_the_floor,
   seen_on_day,            // {date} {what}
   and_the_authority,      // {what}
   tell_authority,         // {date}
@@ -43,6 +42,7 @@ enum class BoxSaying {
   found_then,            // {what}
   ring_this_week,
   keep_both_back,
+  what_is_not_named,
   count_ends  // how many there are; stays the last
 };
 

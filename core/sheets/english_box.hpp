@@ -11,8 +11,6 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::least_of_milk, "{time} milk"},
     {BoxSaying::least_of_meat, "{time} meat"},
     {BoxSaying::floor_ask_the_vet, "ask the vet before anything is sold"},
-    {BoxSaying::is_below_the_floor,
-     "ASK FIRST: the withdrawal lies below the law's floor off label"},
     {BoxSaying::seen_on_day, "seen {date}, and nobody said since what is there: {what}"},
     {BoxSaying::and_the_authority, "{what} and the authority"},
     {BoxSaying::tell_authority, "died, {date}: tell the authority"},
@@ -54,6 +52,7 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::above_the_claw, "{what} above the {claw}"},
     {BoxSaying::found_then, "found then: {what}"},
     {BoxSaying::ring_this_week, "ring within the week"},
-    {BoxSaying::keep_both_back, "until it is known both cows are held back"}};
+    {BoxSaying::keep_both_back, "until it is known both cows are held back"},
+    {BoxSaying::what_is_not_named, "what else was told of, and nobody named"}};
 
 }  // namespace evenclaw

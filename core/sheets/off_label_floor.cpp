@@ -17,18 +17,6 @@ std::string time_words(std::int32_t hours) {
                            : WithdrawalStated{hours, WithdrawalUnit::hours});
 }
 
-std::string end_words(ActionKind of, const FloorEnds& ends, const VisitView& view) {
-  ActionRow end;
-  end.action = of;
-  if (of == ActionKind::milk_withheld) {
-    end.milk_till = ends.milk->day;
-    end.milk_milking = ends.milk->milking;
-  } else {
-    end.meat_till = ends.meat;
-  }
-  return view.wording.act(end, view.input.visit.day);
-}
-
 /// Whatever the day.
 FloorEnds lawful_ends(const VisitView& view, const std::vector<const ActionRow*>& acts,
                       const std::vector<SaidOf>& said, const ActionRow& row) {
@@ -89,12 +77,24 @@ ActionRow with_lawful_ends(const VisitView& view, const std::vector<const Action
   return held;
 }
 
+std::string floor_end(const VisitView& view, ActionKind of, const FloorEnds& floor) {
+  ActionRow end;
+  end.action = of;
+  if (of == ActionKind::milk_withheld) {
+    end.milk_till = floor.milk->day;
+    end.milk_milking = floor.milk->milking;
+  } else {
+    end.meat_till = floor.meat;
+  }
+  return view.wording.act(end, view.input.visit.day);
+}
+
 std::string later_floor(const VisitView& view, const TaskRow& told, const FloorEnds& floor) {
   const bool is_milk = told.rule == milk_withdrawal_rule.slug;
   const bool is_later =
       is_milk ? floor.milk && floor.milk->day >= told.due : floor.meat && *floor.meat > told.due;
   if (!is_later) return {};
-  return end_words(is_milk ? ActionKind::milk_withheld : ActionKind::meat_withheld, floor, view);
+  return floor_end(view, is_milk ? ActionKind::milk_withheld : ActionKind::meat_withheld, floor);
 }
 
 FloorEnds floor_ends_of(const VisitView& view, const std::vector<const ActionRow*>& acts) {
@@ -116,7 +116,7 @@ std::string floor_words(const VisitView& view, const ActionRow& row, const Floor
   std::vector<std::string> till;
   const auto add = [&](BoxSaying saying, std::int32_t hours, ActionKind of) {
     least.push_back(wording.say(saying, {{"time", time_words(hours)}}));
-    till.push_back(end_words(of, ends, view));
+    till.push_back(floor_end(view, of, ends));
   };
   if (ends.milk)
     add(BoxSaying::least_of_milk, *stated->floor.milk_hours, ActionKind::milk_withheld);

@@ -40,6 +40,10 @@ ActionRow with_lawful_ends(const VisitView& view, const std::vector<const Action
 /// for that half, by the rule of its task; "" where it does not.
 std::string later_floor(const VisitView& view, const TaskRow& told, const FloorEnds& floor);
 
+/// "meat held back up to and with Tue 22 Dec": the floor's end of milk_withheld or meat_withheld;
+/// that half must have one.
+std::string floor_end(const VisitView& view, ActionKind of, const FloorEnds& floor);
+
 /// "off label the law's floor is at least 28 days meat (meat held back up to
 /// and with Tue 22 Dec)"; "" when none is open.
 std::string floor_words(const VisitView& view, const ActionRow& row, const FloorEnds& ends);

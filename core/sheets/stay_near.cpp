@@ -180,7 +180,7 @@ void add_held_back(Whys& whys, const VisitView& view) {
   }
   for (const LeftToAsk& left : left_to_ask(view)) {
     if (left.floor.is_open()) {
-      add(whys, left.cow, view.wording.say(BoxSaying::is_below_the_floor));
+      add(whys, left.cow, view.wording.say(Saying::is_held_back));
       continue;
     }
     add(whys, left.cow,

@@ -9,14 +9,13 @@
 #include <string_view>
 #include <utility>
 
+#include "core/sheets/held_back_ends.hpp"
 #include "core/sheets/left_to_ask.hpp"
 #include "core/sheets/medicine_in_words.hpp"
 #include "core/sheets/off_label_floor.hpp"
 #include "core/sheets/who_has_her.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
-#include "core/trade/after_leaving.hpp"
-#include "core/trade/follow_up_rules.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
@@ -46,11 +45,12 @@ bool is_end_of(const TaskRow& task, CowId cow) {
   return task.kind == TaskKind::withdrawal_end && task.cow == cow;
 }
 
-/// All that was done for her at the visits at which her open ends were made, and what these were
-/// told of where it was given before.
+/// All that was done for her at the visits at which her open ends were made, what these were told
+/// of where it was given before, and what the law's floor still holds back.
 std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow,
                                           const std::vector<const ActionRow*>& all,
-                                          const std::vector<SaidOf>& said) {
+                                          const std::vector<LeftToAsk>& asked) {
+  const std::vector<SaidOf> said = withdrawals_said(all);
   std::set<VisitId> visits;
   for (const TaskRow* task : view.tasks) {
     if (is_end_of(*task, cow)) visits.insert(task->visit);
@@ -59,6 +59,9 @@ std::vector<const ActionRow*> acts_behind(const VisitView& view, CowId cow,
   for (const SaidOf& one : said) {
     if (visits.count(one.telling->visit) == 0) continue;
     meant.insert(one.may_be_of.begin(), one.may_be_of.end());
+  }
+  for (const LeftToAsk& one : asked) {
+    if (one.cow == cow && one.floor.is_open()) meant.insert(one.row);
   }
   std::vector<const ActionRow*> acts;
   std::copy_if(all.begin(), all.end(), std::back_inserter(acts), [&](const ActionRow* row) {
@@ -123,70 +126,6 @@ std::vector<std::string> causes_of(const std::vector<const ActionRow*>& acts,
   return causes;
 }
 
-bool is_over(const TaskRow& task, const VisitView& view) {
-  return task.overdue <= view.input.printed;
-}
-
-/// An end before the law's floor is not the end.
-bool is_floor_open(const TaskRow& task, const FloorEnds& floor) {
-  return task.rule == milk_withdrawal_rule.slug ? floor.milk.has_value() : floor.meat.has_value();
-}
-
-/// What she got of which nobody stated a withdrawal, each once.
-std::vector<std::string> unknown_of(const VisitView& view, const std::vector<LeftToAsk>& asked,
-                                    CowId cow) {
-  std::vector<std::string> unknown;
-  for (const LeftToAsk& one : asked) {
-    if (one.cow != cow || one.half || one.floor.is_open()) continue;
-    ActionRow act = *one.row;
-    act.claw = Claw::none;
-    act.said_for = std::nullopt;
-    std::string words = view.wording.act(act, view.input.visit.day);
-    const bool is_new = std::find(unknown.begin(), unknown.end(), words) == unknown.end();
-    if (is_new) unknown.push_back(std::move(words));
-  }
-  return unknown;
-}
-
-/// How she is marked stands behind the end.
-std::string with_unknown(const std::string& words, const std::vector<std::string>& unknown,
-                         const Wording& wording) {
-  const std::size_t mark = std::min(words.find("; "), words.size());
-  return wording.say(BoxSaying::end_not_known_for,
-                     {{"end", words.substr(0, mark)}, {"what", wording.list(unknown)}}) +
-         words.substr(mark);
-}
-
-/// An end beside something of which none is known is no end.
-Runs end_line(const TaskRow& task, const VisitView& view, const FloorEnds& floor,
-              const std::vector<std::string>& unknown) {
-  if (!unknown.empty()) {
-    return {strong(as_sentence(capitalised(with_unknown(task.words, unknown, view.wording))))};
-  }
-  Runs line = {strong(capitalised(task.words))};
-  if (is_over(task, view) && !is_floor_open(task, floor)) {
-    line.push_back(plain(", " + view.wording.say(Saying::its_time_is_over)));
-  }
-  line.push_back(plain("."));
-  return line;
-}
-
-/// The law's later day is the end; what was told stands beside it.
-void add_end(NoticeItem& item, const TaskRow& task, const VisitView& view, const FloorEnds& floor,
-             const std::vector<std::string>& unknown) {
-  const std::string lawful = later_floor(view, task, floor);
-  if (lawful.empty()) {
-    item.lines.push_back(end_line(task, view, floor, unknown));
-    return;
-  }
-  const Wording& wording = view.wording;
-  std::string end = wording.say(BoxSaying::end_is_the_floor, {{"end", lawful}});
-  if (!unknown.empty()) end = with_unknown(end, unknown, wording);
-  const std::string told = wording.say(BoxSaying::told_beside_floor, {{"what", task.words}});
-  item.lines.push_back({strong(as_sentence(end))});
-  item.lines.push_back({plain(as_sentence(told))});
-}
-
 /// A cow without a number is told by what was found on her too.
 std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   const Wording& wording = view.wording;
@@ -210,46 +149,6 @@ std::optional<Runs> which_number(const VisitView& view, CowId id) {
     return Runs{strong(as_sentence(doubt->words) + ' ' + keep)};
   }
   return std::nullopt;
-}
-
-Saying told_of(HalfNotKnown half) {
-  switch (half) {
-    case HalfNotKnown::milk:
-      return Saying::milk_not_spoken_of;
-    case HalfNotKnown::meat:
-      return Saying::meat_not_spoken_of;
-  }
-  return Saying::milk_not_spoken_of;
-}
-
-bool is_milked_still(const CowRow& left) {
-  return held_after(way_left(left.left_words)).milk;
-}
-
-/// Which milking of its day it is stands in the words of a task alone.
-bool ends_later(const TaskRow& a, const TaskRow& b) {
-  const std::string_view evening = word_of(Milking::evening);
-  if (a.due != b.due) return a.due > b.due;
-  return a.words.find(evening) != std::string::npos && b.words.find(evening) == std::string::npos;
-}
-
-/// The latest end of her milk, then that of her meat: treated twice, the later holds.
-std::vector<const TaskRow*> latest_ends(const VisitView& view, CowId cow) {
-  std::vector<const TaskRow*> latest;
-  for (const TaskRow* task : view.tasks) {
-    if (!is_end_of(*task, cow)) continue;
-    const auto same = std::find_if(latest.begin(), latest.end(),
-                                   [&](const TaskRow* other) { return other->rule == task->rule; });
-    if (same == latest.end()) {
-      latest.push_back(task);
-    } else if (ends_later(*task, **same)) {
-      *same = task;
-    }
-  }
-  std::stable_partition(latest.begin(), latest.end(), [](const TaskRow* task) {
-    return task->rule == milk_withdrawal_rule.slug;
-  });
-  return latest;
 }
 
 /// Beside the ends what the law asks at least, each once.
@@ -280,18 +179,11 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   }
   if (auto which = which_number(view, cow)) item.lines.push_back(*std::move(which));
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
-  const FloorEnds floor = floor_ends_of(view, all);
-  const std::vector<std::string> unknown = unknown_of(view, asked, cow);
-  for (const TaskRow* task : latest_ends(view, cow)) {
-    add_end(item, *task, view, floor, unknown);
-  }
-  const std::vector<SaidOf> said = withdrawals_said(all);
+  for (Runs& line : end_lines(view, cow, asked)) item.lines.push_back(std::move(line));
   add_floors(item, view, asked, cow);
-  const std::vector<const ActionRow*> acts = acts_behind(view, cow, all, said);
-  for (const HalfNotKnown half : halves_not_known(view, all)) {
-    if (left != nullptr && half == HalfNotKnown::milk && !is_milked_still(*left)) continue;
-    item.lines.push_back({strong(wording.say(told_of(half)))});
-  }
+  for (Runs& line : half_lines(view, cow, asked, all)) item.lines.push_back(std::move(line));
+  const std::vector<SaidOf> said = withdrawals_said(all);
+  const std::vector<const ActionRow*> acts = acts_behind(view, cow, all, asked);
   for (const std::string& cause : causes_of(acts, said, view)) {
     item.lines.push_back({plain(as_sentence(cause))});
   }
@@ -303,38 +195,50 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
   return item;
 }
 
-/// Cows in the order in which their first end comes: first those one of whose ends is to come, then
-/// those whose ends are over. Over is the time of none of whom something has to be asked still.
+/// Cows by number: those one of whose ends is to come, be it the law's, then those whose ends are
+/// over. Over is the time of none of whom something has to be asked still.
 struct EndsNamed {
   std::vector<NoticeItem> held_back;
   std::vector<NoticeItem> over;
   std::vector<NoticeItem> asked;
 };
 
-EndsNamed ends_named(const VisitView& view, const std::vector<LeftToAsk>& left) {
+/// Each cow with an end, and whether all of hers are over.
+std::map<CowId, bool> cows_with_ends(const VisitView& view, const std::vector<LeftToAsk>& left) {
   std::map<CowId, bool> are_over;
   for (const TaskRow* task : view.tasks) {
     if (task->kind != TaskKind::withdrawal_end) continue;
     const auto cow = are_over.try_emplace(task->cow, true).first;
-    cow->second = cow->second && is_over(*task, view);
+    cow->second = cow->second && is_end_over(*task, view);
   }
+  for (const LeftToAsk& one : left) {
+    if (one.floor.is_open()) are_over[one.cow] = false;
+  }
+  return are_over;
+}
+
+EndsNamed ends_named(const VisitView& view, const std::vector<LeftToAsk>& left) {
+  const std::map<CowId, bool> are_over = cows_with_ends(view, left);
+  std::vector<CowId> cows;
+  cows.reserve(are_over.size());
+  for (const auto& [cow, is_over] : are_over) cows.push_back(cow);
+  std::sort(cows.begin(), cows.end(), [&](CowId a, CowId b) { return view.names.before(a, b); });
   std::set<CowId> asked;
   for (const LeftToAsk& one : left) asked.insert(one.cow);
   std::map<CowId, std::vector<const ActionRow*>> acts = acts_by_cow(view);
   EndsNamed ends;
-  std::set<CowId> told;
-  for (const TaskRow* task : view.tasks) {
-    if (task->kind != TaskKind::withdrawal_end || !told.insert(task->cow).second) continue;
-    auto& over = asked.count(task->cow) > 0 ? ends.asked : ends.over;
-    auto& items = are_over.at(task->cow) ? over : ends.held_back;
-    items.push_back(held_back_item(view, task->cow, acts[task->cow], left));
+  for (const CowId cow : cows) {
+    auto& over = asked.count(cow) > 0 ? ends.asked : ends.over;
+    auto& items = are_over.at(cow) ? over : ends.held_back;
+    items.push_back(held_back_item(view, cow, acts[cow], left));
   }
   return ends;
 }
 
-bool is_told_in_item(const VisitView& view, CowId cow) {
-  return std::any_of(view.tasks.begin(), view.tasks.end(),
-                     [cow](const TaskRow* task) { return is_end_of(*task, cow); });
+bool is_told_in_item(const VisitView& view, const std::vector<LeftToAsk>& left, CowId cow) {
+  const bool has_end = std::any_of(view.tasks.begin(), view.tasks.end(),
+                                   [cow](const TaskRow* task) { return is_end_of(*task, cow); });
+  return has_end || open_floor(cow, left).is_open();
 }
 
 /// "Spray (blue), on Mon 2 Nov, meat withdrawal not known"; of what was told the day is its end.
@@ -350,7 +254,6 @@ std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
     const std::string day = wording.date(product.day, today);
     words = wording.say(Saying::done_on_day, {{"what", words}, {"date", day}});
   }
-  if (left.floor.is_open()) return words + ", " + floor_words(view, *left.row, left.floor);
   return left.half ? words + ", " + half_words(*left.half, wording) : words;
 }
 
@@ -390,8 +293,8 @@ std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftT
   std::map<std::string, CowsAsked> by_product;
   std::vector<NoticeItem> elsewhere;  // who left: whoever has her now is told
   for (const LeftToAsk& one : left) {
-    const bool is_of_end = one.half || one.floor.is_open();
-    if (is_of_end && is_told_in_item(view, one.cow)) continue;
+    if (one.floor.is_open()) continue;  // that is an end, and stands as one
+    if (one.half && is_told_in_item(view, left, one.cow)) continue;
     const std::string words = words_of_unknown(view, one);
     const CowRow* gone = who_left(view, one.cow);
     if (gone != nullptr) {

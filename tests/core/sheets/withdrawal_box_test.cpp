@@ -53,11 +53,11 @@ TEST_CASE("an end off label below the law's floor is told with the floor, and is
     bool is_over_told;
   } rows[] = {
       {2, 5, 0, "# MILK AND MEAT: NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
-      {0, 0, 0, "# MILK AND MEAT: ASK FIRST", "at least 7 days milk and 28 days meat (", false},
-      {2, 5, 7, "# MILK AND MEAT: ASK FIRST", "at least 7 days milk and 28 days meat (", false},
-      {2, 5, 8, "# MILK AND MEAT: ASK FIRST",
+      {0, 0, 0, "# MILK AND MEAT: NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 7, "# MILK AND MEAT: NOT FOR SALE", "at least 7 days milk and 28 days meat (", false},
+      {2, 5, 8, "# MILK AND MEAT: NOT FOR SALE",
        "at least 28 days meat (meat held back up to and with Mon 14 Dec)", true},
-      {2, 5, 28, "# MILK AND MEAT: ASK FIRST", "at least 28 days meat", true},
+      {2, 5, 28, "# MILK AND MEAT: NOT FOR SALE", "at least 28 days meat", true},
       {2, 5, 29, "Milk and meat: the time is over", "", true},
   };
 
