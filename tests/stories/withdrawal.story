@@ -68,12 +68,12 @@ done
 ## ended
 
 ## milk and meat
-614  Last milk held back: Wed 28 Oct morning.
-Spray (greenmix), time as its label states.
-Nobody said that she is marked.
 513  Last milk held back: Thu 29 Oct evening; marked with paint.
 Last day meat held back: Sun 1 Nov; marked with paint.
 Spray (slowmix), time as the vet states.
+614  Last milk held back: Wed 28 Oct morning.
+Spray (greenmix), time as its label states.
+Nobody said that she is marked.
 The farm keeps milk and meat back as the label or the vet states it, and takes
 the marks off afterwards.
 MILK AND MEAT: ASK FIRST
