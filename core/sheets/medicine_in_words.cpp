@@ -1,47 +1,49 @@
 #include "core/sheets/medicine_in_words.hpp"
 
 #include <algorithm>
+#include <span>
 
+#include "core/sheets/signs_in_words.hpp"
+#include "core/sheets/words_heard.hpp"
 #include "core/sheets/words_of_her.hpp"
 #include "core/trade/after_leaving.hpp"
-#include "core/trade/call_line/lexer.hpp"
 #include "core/trade/medicine_use.hpp"
 
 namespace evenclaw {
 
 namespace {
 
-// How a medicine, or milk that is held back, is spoken of: our judgement, no source.
+// How a medicine, or milk that is held back, is spoken of: our judgement, no source. Brands stand
+// in no table: the names of the herd's list are heard beside it.
 constexpr std::string_view words_of_medicine[] = {
     // English
-    "antibiotic", "antibiotics", "painkiller", "painkillers", "injected", "injection", "jabbed",
-    "jab", "given", "gave her", "treated", "medicine", "medicines", "withheld", "withdrawal",
-    "milk in the bucket", "milk to the calves", "milk to calves", "milk away", "milk out",
+    "antibiotic", "antibiotics", "on abs", "painkiller", "painkillers", "injected", "injection",
+    "injections", "injecting", "jabbed", "jab", "given", "gave her", "treated", "medicine",
+    "medicines", "withheld", "withdrawal", "withdrawn", "tube", "tubes", "tubed", "dry cow tube",
+    "wormed", "wormer", "drenched", "milk in the bucket", "milk to the calves", "milk to calves",
+    "milk away", "milk out", "not sell her milk", "not sell the milk", "milk not to be sold",
+    "not for sale",
     // German
     "Antibiotikum", "Antibiotika", "Schmerzmittel", "gespritzt", "Spritze", "injiziert", "gegeben",
     "verabreicht", "behandelt", "Medikament", "Medikamente", "Arznei", "Wartezeit", "Sperrmilch",
-    "Milch gesperrt", "Milch in den Eimer", "Milch an die Kälber", "Milch weg"};
+    "Trockensteller", "Injektor", "Injektoren", "Tuben", "entwurmt", "Entwurmung", "Milch gesperrt",
+    "Milch in den Eimer", "Milch an die Kälber", "Milch weg", "Milch nicht verkaufen"};
 
-/// " milk in the bucket ": whole words, as the lexer folds them.
-std::string folded_words(std::string_view words) {
-  std::string bare(words);
-  std::replace(bare.begin(), bare.end(), '"', ' ');
-  std::string folded = " ";
-  for (const Token& token : tokens_of(bare)) {
-    const bool is_word = token.kind == TokenKind::word;
-    folded += is_word ? token.folded : bare.substr(token.offset, token.length);
-    folded += ' ';
-  }
-  return folded;
+// A line that was refused may have been meant to tell how long she is held back; in a note they may
+// be of anything ("milk fever").
+constexpr std::string_view words_of_refused[] = {  // English
+    "milk", "meat", "withdraw", "inject", "injects",
+    // German
+    "Milch", "Fleisch", "Tube", "spritzen"};
+
+bool holds_any_of(const std::vector<std::string>& said, std::span<const std::string_view> table) {
+  return std::any_of(table.begin(), table.end(),
+                     [&](std::string_view one) { return holds_phrase(said, one); });
 }
 
-bool holds_words(const std::string& folded, std::string_view words) {
-  return folded.find(folded_words(words)) != std::string::npos;
-}
-
-bool holds_any_of(const std::string& folded, const ProductNames& names) {
+bool holds_any_name(const std::vector<std::string>& said, const ProductNames& names) {
   return std::any_of(names.begin(), names.end(),
-                     [&](const std::string& name) { return holds_words(folded, name); });
+                     [&](const std::string& name) { return holds_phrase(said, name); });
 }
 
 bool is_asked_still(const VisitView& view, CowId cow) {
@@ -62,18 +64,18 @@ bool is_answered(const VisitView& view, const MedicineTold& told) {
 /// not asked after.
 bool is_called_beside(std::string_view words, const std::vector<ProductNames>& products,
                       const std::vector<ActionRow>& acts, CowId cow, Day on) {
-  const std::string folded = folded_words(words);
+  const std::vector<std::string> said = heard_words(words);
   const auto is_called = [&](const ProductNames& names) {
     return std::any_of(acts.begin(), acts.end(), [&](const ActionRow& row) {
       if (row.cow != cow || row.day != on) return false;
       return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
-        return folded_words(row.product) == folded_words(name);
+        return heard_words(row.product) == heard_words(name);
       });
     });
   };
   bool is_any_named = false;
   for (const ProductNames& names : products) {
-    if (!holds_any_of(folded, names)) continue;
+    if (!holds_any_name(said, names)) continue;
     if (!is_called(names)) return false;
     is_any_named = true;
   }
@@ -90,11 +92,11 @@ void add_new(std::vector<MedicineTold>& all, MedicineTold told) {
 }  // namespace
 
 bool names_a_medicine(std::string_view words, const std::vector<ProductNames>& products) {
-  const std::string folded = folded_words(words);
-  const auto is_held = [&](std::string_view one) { return holds_words(folded, one); };
-  const auto is_named = [&](const ProductNames& names) { return holds_any_of(folded, names); };
-  return std::any_of(products.begin(), products.end(), is_named) ||
-         std::any_of(std::begin(words_of_medicine), std::end(words_of_medicine), is_held);
+  const std::vector<std::string> said = heard_words(words);
+  return std::any_of(products.begin(), products.end(),
+                     [&](const ProductNames& names) { return holds_any_name(said, names); }) ||
+         holds_any_of(said, words_of_medicine) ||
+         (is_not_understood(words) && holds_any_of(said, words_of_refused));
 }
 
 std::vector<MedicineTold> medicine_told_in(const Rows& rows,

@@ -15,7 +15,10 @@ std::string named(std::string_view words) {
   std::string all;
   for (const SignForVet* sign : signs_in_words(words)) {
     if (!all.empty()) all += ' ';
-    all += sign->seen ? word_of(*sign->seen) : word_of(*sign->found);
+    const bool is_by_check = !sign->seen && !sign->found;
+    if (is_by_check) all += sign->check;
+    if (sign->seen) all += word_of(*sign->seen);
+    if (sign->found) all += word_of(*sign->found);
   }
   return all;
 }
@@ -46,7 +49,27 @@ TEST_CASE("why she was let out and a line nobody understood may tell of a sign")
               {"\"810 LH toe necrossis\" was not understood", "TN"},
               {"\"812 LH foll between, bad\" was not understood", "IP"},
               {"\"861 LH pus abov the coronet\" was not understood", "pus_above"},
-              {"fevr", ""},
+              {"fevr", "fever"},
+              {"blistrs on her tongue", "blisters"},
+              {"has a temperature", "fever"},
+              {"salivating", "sore_mouth"},
+              {"vesicles", "blisters"},
+              {"ulcers in the mouth", "sore_mouth"},
+              {"sores on the teats", "blisters"},
+              {"cannot get up", "went_down"},
+              {"downer", "went_down"},
+              {"three legged lame", "worst-walk-needs-the-vet"},
+              {"joint swollen", "SW"},
+              {"bone is showing", "bone_showing"},
+              {"bled a lot", "bleeding"},
+              {"\"9 LH bleding\" was not understood", "bleeding"},
+              {"\"9 LH fracture\" was not understood", "worst-walk-needs-the-vet"},
+              {"bleeding", "bleeding"},
+              {"\"9 xyzq on\" was not understood", ""},
+              {"\"9 blok on inside\" was not understood", ""},
+              {"\"9 LH sole ulcr, block on inside\" was not understood", ""},
+              {"\"9 wrap stil on\" was not understood", ""},
+              {"plus the other one", ""},
               {"\"331 LH SU foo\" was not understood", ""}};
 
   for (const auto& row : rows) CHECK_MESSAGE(named(row.words) == row.named, row.words);
