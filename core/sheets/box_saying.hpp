@@ -43,6 +43,9 @@ enum class BoxSaying {
   ring_this_week,
   keep_both_back,
   what_is_not_named,
+  it_may_be_another,
+  ask_what_vet_gave,  // {what}
+  nobody_waits_for_vet,
   count_ends  // how many there are; stays the last
 };
 

@@ -53,6 +53,10 @@ inline constexpr Worded<BoxSaying> english_box_sayings[] = {
     {BoxSaying::found_then, "found then: {what}"},
     {BoxSaying::ring_this_week, "ring within the week"},
     {BoxSaying::keep_both_back, "until it is known both cows are held back"},
-    {BoxSaying::what_is_not_named, "what else was told of, and nobody named"}};
+    {BoxSaying::what_is_not_named, "what else was told of, and nobody named"},
+    {BoxSaying::it_may_be_another, "it may be another cow: ask which"},
+    {BoxSaying::ask_what_vet_gave,
+     "{what}: ask the vet whether he gave anything, and until when milk and meat are held back"},
+    {BoxSaying::nobody_waits_for_vet, "No cow waits for the vet any more."}};
 
 }  // namespace evenclaw

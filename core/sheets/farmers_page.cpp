@@ -18,6 +18,7 @@
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_box.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/vet_work_to_ask.hpp"
 #include "core/sheets/withdrawal_box.hpp"
 #include "core/sheets/work_tally.hpp"
 #include "core/trade/call_line/act_facts.hpp"
@@ -37,7 +38,8 @@ std::vector<Block> to_do(const VisitView& view) {
   if (tasks.empty()) {
     // What is the vet's and what is held back have boxes of their own.
     const bool is_nothing_left = view.tasks.empty() && !is_vet_told_of_any(view) &&
-                                 left_to_ask(view).empty() && medicine_to_ask(view).empty();
+                                 left_to_ask(view).empty() && medicine_to_ask(view).empty() &&
+                                 vet_work_to_ask(view).empty();
     const Saying words = is_nothing_left ? Saying::nothing_to_do : Saying::nothing_else_to_do;
     return {std::move(heading), Paragraph{{plain(wording.say(words))}}};
   }

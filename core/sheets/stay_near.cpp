@@ -13,6 +13,7 @@
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_on_record.hpp"
 #include "core/sheets/vet_stops.hpp"
+#include "core/sheets/vet_work_to_ask.hpp"
 #include "core/sheets/withdrawal_known.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/lame_score.hpp"
@@ -186,6 +187,9 @@ void add_held_back(Whys& whys, const VisitView& view) {
     add(whys, left.cow,
         left.half ? half_words(*left.half, view.wording)
                   : view.wording.say(Saying::withdrawal_ask_line));
+  }
+  for (const VetWork& work : vet_work_to_ask(view)) {
+    add(whys, work.cow, view.wording.say(Saying::withdrawal_ask_line));
   }
   for (const MedicineTold& told : medicine_to_ask(view)) {
     add(whys, told.cow, view.wording.say(Saying::withdrawal_ask_line));

@@ -114,6 +114,22 @@ Saying title_of(const std::vector<CowForVet>& cows) {
   return is_later ? Saying::vet_title : Saying::vet_today_title;
 }
 
+/// "None was asked for" is not true of a visit at which he was, and came.
+std::string nobody_waits_words(const VisitView& view) {
+  const VisitId visit = view.input.visit.visit;
+  const Rows& rows = view.input.rows;
+  const bool is_in_hand =
+      std::any_of(rows.actions.begin(), rows.actions.end(),
+                  [visit](const ActionRow& row) {
+                    const bool is_his = row.action == ActionKind::vet || row.by_whom == ByWhom::vet;
+                    return row.visit == visit && is_his;
+                  }) ||
+      std::any_of(rows.tasks.begin(), rows.tasks.end(),
+                  [visit](const TaskRow& task) { return task.visit == visit && is_for_vet(task); });
+  return is_in_hand ? view.wording.say(BoxSaying::nobody_waits_for_vet)
+                    : view.wording.say(Saying::no_vet);
+}
+
 }  // namespace
 
 std::vector<Block> standstill_box(const VisitView& view) {
@@ -144,7 +160,7 @@ std::vector<Block> vet_box(const VisitView& view) {
   std::vector<NoticeItem> asked = asked_items(view);
   const Saying title = asked.empty() ? title_of(cows) : Saying::vet_today_title;
   BoxedNotice box{wording.say(title), {}, {}};
-  if (cows.empty() && asked.empty()) return {Paragraph{{plain(wording.say(Saying::no_vet))}}};
+  if (cows.empty() && asked.empty()) return {Paragraph{{plain(nobody_waits_words(view))}}};
   bool is_left_alone = false;
   for (const CowForVet& called : cows) {
     box.items.push_back(vet_item(view, called.cow));

@@ -9,12 +9,10 @@
 #include <string_view>
 #include <utility>
 
+#include "core/sheets/asked_first.hpp"
 #include "core/sheets/held_back_ends.hpp"
 #include "core/sheets/left_to_ask.hpp"
-#include "core/sheets/medicine_in_words.hpp"
 #include "core/sheets/off_label_floor.hpp"
-#include "core/sheets/who_has_her.hpp"
-#include "core/sheets/withdrawal_known.hpp"
 #include "core/sheets/withdrawal_said.hpp"
 #include "core/trade/medicine_use.hpp"
 
@@ -139,13 +137,16 @@ std::optional<Runs> found_on_unnumbered(const VisitView& view, CowId id) {
   return Runs{plain(as_sentence(wording.list(found)))};
 }
 
-/// "Which is her number: 513 or 531? Until it is known both cows are held back."
+/// "Which is her number: 513 or 531? Until it is known both cows are held back." Where one number
+/// alone was said nobody knows which other cow it may be.
 std::optional<Runs> which_number(const VisitView& view, CowId id) {
   const CowSeen* cow = find_cow(view, id);
   if (cow == nullptr) return std::nullopt;
   for (const DoubtRow* doubt : cow->doubts) {
     if (doubt->kind != DoubtKind::doubtful_number) continue;
-    const std::string keep = as_sentence(view.wording.say(BoxSaying::keep_both_back));
+    const bool is_of_two = doubt->words.find(" or ") != std::string::npos;
+    const std::string keep = as_sentence(
+        view.wording.say(is_of_two ? BoxSaying::keep_both_back : BoxSaying::it_may_be_another));
     return Runs{strong(as_sentence(doubt->words) + ' ' + keep)};
   }
   return std::nullopt;
@@ -170,13 +171,8 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
                           const std::vector<const ActionRow*>& all,
                           const std::vector<LeftToAsk>& asked) {
   const Wording& wording = view.wording;
-  NoticeItem item{view.names.label(cow), {}};
-  const std::string looks = view.names.beside_label(cow);
-  if (!looks.empty()) item.lines.push_back({strong(looks)});
+  NoticeItem item{view.names.label(cow), head_lines(view, cow)};
   const CowRow* left = who_left(view, cow);
-  if (left != nullptr) {
-    item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
-  }
   if (auto which = which_number(view, cow)) item.lines.push_back(*std::move(which));
   if (auto found = found_on_unnumbered(view, cow)) item.lines.push_back(*std::move(found));
   for (Runs& line : end_lines(view, cow, asked)) item.lines.push_back(std::move(line));
@@ -200,7 +196,7 @@ NoticeItem held_back_item(const VisitView& view, CowId cow,
 struct EndsNamed {
   std::vector<NoticeItem> held_back;
   std::vector<NoticeItem> over;
-  std::vector<NoticeItem> asked;
+  std::vector<OverOf> asked;
 };
 
 /// Each cow with an end, and whether all of hers are over.
@@ -228,120 +224,15 @@ EndsNamed ends_named(const VisitView& view, const std::vector<LeftToAsk>& left) 
   std::map<CowId, std::vector<const ActionRow*>> acts = acts_by_cow(view);
   EndsNamed ends;
   for (const CowId cow : cows) {
-    auto& over = asked.count(cow) > 0 ? ends.asked : ends.over;
-    auto& items = are_over.at(cow) ? over : ends.held_back;
-    items.push_back(held_back_item(view, cow, acts[cow], left));
-  }
-  return ends;
-}
-
-bool is_told_in_item(const VisitView& view, const std::vector<LeftToAsk>& left, CowId cow) {
-  const bool has_end = std::any_of(view.tasks.begin(), view.tasks.end(),
-                                   [cow](const TaskRow* task) { return is_end_of(*task, cow); });
-  return has_end || open_floor(cow, left).is_open();
-}
-
-/// "Spray (blue), on Mon 2 Nov, meat withdrawal not known"; of what was told the day is its end.
-std::string words_of_unknown(const VisitView& view, const LeftToAsk& left) {
-  const Wording& wording = view.wording;
-  const Day today = view.input.visit.day;
-  ActionRow product = *left.row;
-  product.claw = Claw::none;
-  product.said_for = std::nullopt;
-  std::string words = wording.act(product, today);
-  const bool is_earlier = left.row->visit != view.input.visit.visit;
-  if (is_earlier && !tells_withdrawal(product.action)) {
-    const std::string day = wording.date(product.day, today);
-    words = wording.say(Saying::done_on_day, {{"what", words}, {"date", day}});
-  }
-  return left.half ? words + ", " + half_words(*left.half, wording) : words;
-}
-
-/// Cows that got the same, of which nobody stated a withdrawal, or one half of it.
-struct CowsAsked {
-  std::vector<std::string> cows;
-  bool are_numbers = true;  // no name is longer than a number
-};
-
-/// Few numbers stand as large as beside what is held back; of many, or of names, the words tell.
-NoticeItem item_of(const std::string& product, const CowsAsked& asked, const Wording& wording) {
-  constexpr std::size_t most_large = 6;  // they share one label as wide as a third of the page
-  const bool are_large = asked.are_numbers && asked.cows.size() <= most_large;
-  const std::string cows = wording.list(asked.cows);
-  if (are_large) return {cows, {{plain(as_sentence(product))}}};
-  return {"", {{plain(capitalised(product) + ": "), strong(cows), plain(".")}}};
-}
-
-bool is_line_of(const NoticeItem& item, const Runs& line) {
-  return std::any_of(item.lines.begin(), item.lines.end(), [&](const Runs& other) {
-    return !line.empty() && !other.empty() && other.front().text == line.front().text;
-  });
-}
-
-/// What the same cows got stands beside their numbers once.
-void add_item(std::vector<NoticeItem>& items, NoticeItem item) {
-  const auto same = std::find_if(items.begin(), items.end(), [&](const NoticeItem& other) {
-    return !item.label.empty() && other.label == item.label;
-  });
-  if (same == items.end()) return items.push_back(std::move(item));
-  for (Runs& line : item.lines) {
-    if (!is_line_of(*same, line)) same->lines.push_back(std::move(line));
-  }
-}
-
-std::vector<NoticeItem> not_known(const VisitView& view, const std::vector<LeftToAsk>& left) {
-  std::map<std::string, CowsAsked> by_product;
-  std::vector<NoticeItem> elsewhere;  // who left: whoever has her now is told
-  for (const LeftToAsk& one : left) {
-    if (one.floor.is_open()) continue;  // that is an end, and stands as one
-    if (one.half && is_told_in_item(view, left, one.cow)) continue;
-    const std::string words = words_of_unknown(view, one);
-    const CowRow* gone = who_left(view, one.cow);
-    if (gone != nullptr) {
-      Runs who = {strong(as_sentence(who_has_her(*gone, view)))};
-      add_item(elsewhere, {view.names.in_text(one.cow), {std::move(who)}});
-      add_item(elsewhere, {view.names.in_text(one.cow), {{plain(as_sentence(words))}}});
+    NoticeItem item = held_back_item(view, cow, acts[cow], left);
+    if (are_over.at(cow) && asked.count(cow) > 0) {
+      ends.asked.push_back({cow, std::move(item.lines)});
       continue;
     }
-    CowsAsked& asked = by_product[words];
-    const std::string name = view.names.in_text(one.cow);
-    asked.are_numbers = asked.are_numbers && name == view.names.number(one.cow);
-    if (asked.cows.empty() || asked.cows.back() != name) asked.cows.push_back(name);
+    auto& items = are_over.at(cow) ? ends.over : ends.held_back;
+    items.push_back(std::move(item));
   }
-  std::vector<NoticeItem> items;
-  items.reserve(by_product.size());
-  for (const auto& [product, asked] : by_product) {
-    add_item(items, item_of(product, asked, view.wording));
-  }
-  for (NoticeItem& item : elsewhere) items.push_back(std::move(item));
-  return items;
-}
-
-NoticeItem item_headed(const VisitView& view, CowId cow) {
-  NoticeItem item{view.names.label(cow), {}};
-  const std::string looks = view.names.beside_label(cow);
-  if (!looks.empty()) item.lines.push_back({strong(looks)});
-  const CowRow* left = who_left(view, cow);
-  if (left != nullptr) item.lines.push_back({strong(as_sentence(who_has_her(*left, view)))});
-  return item;
-}
-
-/// Words that tell of a medicine: each cow with all that was told so of her.
-std::vector<NoticeItem> told_in_words(const VisitView& view) {
-  const Wording& wording = view.wording;
-  std::vector<NoticeItem> items;
-  std::optional<CowId> last;
-  for (const MedicineTold& told : medicine_to_ask(view)) {
-    if (told.cow != last) items.push_back(item_headed(view, told.cow));
-    last = told.cow;
-    std::string words = told.words;
-    if (told.on != view.input.visit.day) {
-      const std::string date = wording.date(told.on, view.input.visit.day);
-      words = wording.say(Saying::done_on_day, {{"what", words}, {"date", date}});
-    }
-    items.back().lines.push_back({plain(as_sentence(words))});
-  }
-  return items;
+  return ends;
 }
 
 BoxedNotice box_of(Saying title, std::vector<NoticeItem> items, const Wording& wording) {
@@ -356,29 +247,24 @@ std::vector<Block> withdrawal_box(const VisitView& view) {
   const Wording& wording = view.wording;
   const std::vector<LeftToAsk> left = left_to_ask(view);
   EndsNamed ends = ends_named(view, left);
-  std::vector<NoticeItem> not_stated = not_known(view, left);
   std::vector<Block> boxes;
   if (!ends.held_back.empty()) {
     BoxedNotice box = box_of(Saying::withdrawal_title, std::move(ends.held_back), wording);
     box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
     boxes.emplace_back(std::move(box));
   }
-  std::vector<NoticeItem> in_words = told_in_words(view);
-  if (ends.asked.empty() && not_stated.empty() && in_words.empty()) return boxes;
   const bool some_end = !ends.asked.empty();
-  const bool some_not_stated = !not_stated.empty();
-  const bool some_in_words = !in_words.empty();
-  std::move(not_stated.begin(), not_stated.end(), std::back_inserter(ends.asked));
-  for (NoticeItem& item : in_words) add_item(ends.asked, std::move(item));
-  BoxedNotice box = box_of(Saying::withdrawal_ask_title, std::move(ends.asked), wording);
+  AskedFirst asked = asked_first(view, left, std::move(ends.asked));
+  if (asked.items.empty()) return boxes;
+  BoxedNotice box = box_of(Saying::withdrawal_ask_title, std::move(asked.items), wording);
   const bool is_told_above = !boxes.empty();
   if (some_end && !is_told_above) box.foot.push_back(plain(wording.say(Saying::withdrawal_told)));
-  if (some_not_stated) {
+  if (asked.holds_not_stated) {
     if (!box.foot.empty()) box.foot.push_back(plain(" "));
     box.foot.push_back(
         plain(wording.say(some_end ? Saying::withdrawal_ask_of_these : Saying::withdrawal_ask)));
   }
-  if (some_in_words) {
+  if (asked.holds_words) {
     if (!box.foot.empty()) box.foot.push_back(plain(" "));
     box.foot.push_back(strong(wording.say(BoxSaying::ask_what_was_given)));
   }

@@ -114,7 +114,7 @@ TEST_CASE("once the vet came, or she left, her Stop calls nobody") {
   InventedDay came = day_with_fall();
   TaskRow& task = came.task("412", TaskKind::vet, Owner::vet, 0);
   task.open = false;
-  CHECK(holds(box_text(came.input()), "No vet was asked for"));
+  CHECK(holds(box_text(came.input()), "No cow waits for the vet any more"));
   task.visit = visit_id(came.input().visit.herd, came.input().visit.day - 7, 1);
   CHECK(holds(box_text(came.input()), "VET TODAY"));
 

@@ -570,6 +570,14 @@ TEST_CASE("of a cow with a doubtful number held back it is asked which, and both
   CHECK_MESSAGE(holds(text, "Which is her number: 513 or 531? Until it is known"), text);
 }
 
+TEST_CASE("of a cow of whom one doubtful number was said it is asked which other she may be") {
+  InventedDay day = off_label_day(7, 28, 0);
+  day.doubt(DoubtKind::doubtful_number, "Which is her number: 513?");
+  const std::string text = withdrawal_box_text(day.input());
+  CHECK_MESSAGE(holds(text, "Which is her number: 513? It may be another cow: ask which."), text);
+  CHECK_MESSAGE(!holds(text, "both cows"), text);
+}
+
 TEST_CASE("a vet who is named as directing it is not told without a name as well") {
   InventedDay day = off_label_day(7, 28, 0);
   day.rows().actions.back().directed_by = ByWhom::vet;
