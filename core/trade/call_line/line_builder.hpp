@@ -229,6 +229,7 @@ class LineBuilder {
   FootSet feet_before_between_;  // of the news in front of that comma
   std::size_t news_from_ = 0;    // clauses of the news said last
   bool news_said_ = false;
+  bool has_feet_of_piece_before_ = false;    // news of feet that were named in front of other news
   std::optional<Term> news_without_number_;  // behind a semicolon
   bool mends_batch_ = false;
 };

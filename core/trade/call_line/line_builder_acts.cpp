@@ -334,6 +334,7 @@ void LineBuilder::add_news_number(const Term& number) {
     news_numbers_.clear();
     news_feet_ = {};
     news_said_ = false;
+    has_feet_of_piece_before_ = false;
   }
   news_numbers_.emplace_back(digits_of(number));
 }
@@ -347,8 +348,10 @@ void LineBuilder::add_news_feet(const Term& feet) {
     auto* said = std::get_if<NewsSaid>(&clauses_[i].clause);
     if (said == nullptr) continue;
     if (said->news == News::gone) return refuse_gone_foot(feet);
+    if (has_feet_of_piece_before_) said->feet = {};
     said->feet.add(feet_in(feet));
   }
+  has_feet_of_piece_before_ = false;
 }
 
 // "412 LH gone": she is not gone, and what is gone of the foot nobody said.
@@ -369,6 +372,7 @@ void LineBuilder::say_news(const Term& term) {
   }
   if (*news == News::gone && !news_feet_.empty()) return refuse_gone_foot(term);
   news_from_ = clauses_.size();
+  has_feet_of_piece_before_ = news_said_;
   news_said_ = true;
   for (const std::string& number : news_numbers_) {
     add(NewsSaid{number, *news, news_feet_, term.plural}, term);
@@ -408,6 +412,7 @@ void LineBuilder::say_news_of_foot_between(const Term& news) {
   }
   news_feet_ = foot_between_;
   say_news(news);
+  has_feet_of_piece_before_ = false;
 }
 
 }  // namespace evenclaw

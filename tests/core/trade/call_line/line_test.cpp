@@ -75,6 +75,31 @@ TEST_CASE("news is told of one cow or of many") {
   CHECK(news_in("news 412 walks sound") == "412 walks_sound; ");
 }
 
+TEST_CASE("news that names its own foot is of that foot alone, whatever was named in front of it") {
+  struct Said {
+    const char* line;
+    const char* news;
+  };
+
+  const Said table[] = {
+      {"news 203 RH wrap still on; wrap off LH", "203 wrap_still_on RH; 203 wrap_off LH; "},
+      {"205 LH block still on, block off RH", "205 block_still_on LH; 205 block_off RH; "},
+      {"204 RH wrap off today; block off LH", "204 wrap_off RH; 204 block_off LH; "},
+      {"203 LH looked at, wrap off RH", "203 looked_at LH; 203 wrap_off RH; "},
+      {"203 LH wrap off; still lame RH", "203 wrap_off LH; 203 still_lame RH; "},
+      {"203, 204 LH wrap off, block off RH, LF",
+       "203 wrap_off LH; 204 wrap_off LH; 203 block_off LF RH; 204 block_off LF RH; "},
+      {"203 LH wrap off, RH block off, wrap still on LF",
+       "203 wrap_off LH; 203 block_off RH; 203 wrap_still_on LF; "},
+      {"203 LH wrap off, RH", "203 wrap_off LH RH; "},
+      {"203 LH wrap off; block off", "203 wrap_off LH; 203 block_off LH; "},
+  };
+  for (const Said& said : table) {
+    CAPTURE(said.line);
+    CHECK(news_in(said.line) == said.news);
+  }
+}
+
 TEST_CASE("news of one cow goes on behind a semicolon as behind a comma") {
   CHECK(news_in("301 wrap off; sold") == "301 wrap_off; 301 gone; ");
   CHECK(news_in("301 wrap off; walks sound") == "301 wrap_off; 301 walks_sound; ");
