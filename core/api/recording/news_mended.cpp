@@ -5,6 +5,7 @@
 #include "core/api/news_taken_back.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/how_she_left.hpp"
+#include "core/api/recording/mended_and_more.hpp"
 #include "core/api/recording/news_desk.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/walks_by.hpp"
@@ -195,9 +196,11 @@ Result<bool> NewsDesk::number_of_news_mended(std::string_view text,
 
 /// True when the line takes back what was told of a cow, or tells it of another one.
 Result<bool> NewsDesk::is_mended_by(std::string_view text, const std::vector<std::string>& told) {
-  if (const auto denied = news_denied_in(text, book_.language)) return deny_news(*denied, text);
   const std::string of_her =
       crush_.cow ? std::string(text) : with_her_number(text, told, book_.language);
+  const auto refused = refuse_mended_and_more(book_, crush_, of_her);
+  if (!refused || *refused) return refused;
+  if (const auto denied = news_denied_in(text, book_.language)) return deny_news(*denied, text);
   if (const auto instead = news_instead_in(of_her, book_.language)) {
     auto taken = mend_by_other_news(*instead, of_her);
     if (!taken || *taken) return taken;
