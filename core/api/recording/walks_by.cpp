@@ -61,12 +61,44 @@ std::string naming_her(const VisitBook& book, const std::string& number, std::st
   return line ? std::move(words) : plain_number(number) + ' ' + words;
 }
 
+/// What became of wraps and blocks, when nothing else was said of her, known or not.
+std::vector<NewsSaid> fates_alone_in(const Turn& turn) {
+  Turn only;
+  only.cow = turn.cow;
+  only.feet = turn.feet;
+  if (turn != only) return {};
+  std::vector<NewsSaid> all;
+  for (const FootCall& call : turn.feet) {
+    if (!may_be_told_from_outside(call)) return {};
+    for (const Action& act : call.actions) {
+      const auto said = fixture_said(act.kind);
+      const auto told = said ? news_that_tells(*said) : std::nullopt;
+      if (!told) return {};
+      tell_as_well(all, NewsSaid{turn.cow.number, *told, {call.foot}, false});
+    }
+  }
+  return all;
+}
+
+/// In a file given again: the same words told that as news then, and the wrap is off since.
+bool was_told_so(const VisitBook& book, const InCrush& cow, const std::vector<NewsSaid>& all) {
+  return !book.typed && !cow.draft.words.empty() &&
+         std::all_of(all.begin(), all.end(), [&](const NewsSaid& told) {
+           return book.before.told_as(cow.cow, told.news) ==
+                  naming_her(book, told.number, cow.draft.words.front());
+         });
+}
+
 /// What is told of her as news, when all of it can be that.
-std::vector<NewsSaid> only_news_of(const InCrush& cow) {
+std::vector<NewsSaid> only_news_of(const VisitBook& book, const InCrush& cow) {
   const Turn& turn = cow.draft.turn;
-  const std::optional<News> news = only_news_in(turn);
-  if (!news) return only_fate_in(turn, cow.past.rows);
-  return {NewsSaid{turn.cow.number, *news, {}, false}};
+  if (const auto news = only_news_in(turn)) return {NewsSaid{turn.cow.number, *news, {}, false}};
+  std::vector<NewsSaid> fates = only_fate_in(turn, cow.past.rows);
+  if (fates.empty()) {
+    fates = fates_alone_in(turn);
+    if (!was_told_so(book, cow, fates)) fates.clear();
+  }
+  return fates;
 }
 
 }  // namespace
@@ -91,22 +123,14 @@ std::vector<NewsSaid> told_foot_by_foot(const NewsSaid& news, const Line& line, 
 }
 
 std::vector<NewsSaid> only_fate_in(const Turn& turn, const Rows& past) {
-  Turn only;
-  only.cow = turn.cow;
-  only.feet = turn.feet;
-  if (turn != only) return {};
-  std::vector<NewsSaid> all;
-  bool is_known = false;  // one of them, on one of the feet: "hinds wraps off"
-  for (const FootCall& call : turn.feet) {
-    if (!may_be_told_from_outside(call)) return {};
-    for (const Action& act : call.actions) {
-      const auto said = fixture_said(act.kind);
-      const auto told = said ? news_that_tells(*said) : std::nullopt;
-      if (!told) return {};
-      is_known = is_known || !fixtures_left(past, call.foot, said->fixture).empty();
-      tell_as_well(all, NewsSaid{turn.cow.number, *told, {call.foot}, false});
-    }
-  }
+  const std::vector<NewsSaid> all = fates_alone_in(turn);
+  // One of them, on one of the feet: "hinds wraps off".
+  const bool is_known = std::any_of(all.begin(), all.end(), [&](const NewsSaid& told) {
+    return std::any_of(all_feet.begin(), all_feet.end(), [&](Foot foot) {
+      return told.feet.has(foot) &&
+             !fixtures_left(past, foot, fixture_said(told.news)->fixture).empty();
+    });
+  });
   return is_known ? all : std::vector<NewsSaid>{};
 }
 
@@ -162,7 +186,7 @@ bool walked_by(const VisitBook& book, const InCrush& cow, LetOutBy why) {
       !words.empty() && std::all_of(words.begin(), words.end(),
                                     [&](const std::string& line) { return line == words.front(); });
   return why != LetOutBy::done && !cow.done_said && !cow.earlier && cow.refused.empty() &&
-         is_one_line && said.known == CowKnown::numbered && !only_news_of(cow).empty() &&
+         is_one_line && said.known == CowKnown::numbered && !only_news_of(book, cow).empty() &&
          book.finder.carrier(said.number);
 }
 
@@ -195,7 +219,7 @@ Outcome RecordingState::tell_that_she_walked_by() {
   const InCrush cow = *std::move(crush_.cow);
   crush_.clear();
   const SaidBy now = std::exchange(book_.by, cow.by);
-  const std::vector<NewsSaid> all = only_news_of(cow);
+  const std::vector<NewsSaid> all = only_news_of(book_, cow);
   const std::string words = naming_her(book_, all.front().number, cow.draft.words.front());
   const auto line = read_in_herd(book_, words, {book_.visit.day, false, 0});
   Outcome told = Done{};
