@@ -25,6 +25,8 @@
 #include "core/trade/cow_rows.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/identity.hpp"
+#include "core/trade/on_after_all.hpp"
+#include "core/trade/on_foot.hpp"
 
 namespace evenclaw {
 namespace {
@@ -51,6 +53,7 @@ struct Telling {
 struct LastVisit {
   VisitId visit;
   Day day;
+  bool is_now = false;  // of the day on which it is told
 };
 
 /// Up to that day; the day itself when there was none.
@@ -59,7 +62,7 @@ Result<LastVisit> last_visit(const Telling& telling) {
   if (!visits) return visits.faults();
   LastVisit last{VisitId{}, telling.day};
   for (const VisitRow& visit : *visits) {
-    if (visit.day <= telling.day) last = {visit.visit, visit.day};
+    if (visit.day <= telling.day) last = {visit.visit, visit.day, visit.day == telling.day};
   }
   return last;
 }
@@ -121,6 +124,37 @@ std::string which_holds(const NewsStanding& against) {
          ". Which holds? Say this again if it does.";
 }
 
+bool tells_of_one_off(const NewsSaid& news) {
+  const std::optional<FixtureSaid> said = fixture_said(news.news);
+  return said && is_off_after(said->step);
+}
+
+/// Whether one put on at the visit of that day is meant: asked about once, the same words or the
+/// foot say so, as in the recording.
+Result<bool> was_asked_on_that_day(const Telling& telling, CowId cow, const NewsSaid& news) {
+  const auto standing =
+      news_standing(telling.ports.store, telling.herd, cow, telling.journal.unwritten());
+  if (!standing) return standing.faults();
+  return std::any_of(standing->begin(), standing->end(), [&](const NewsStanding& told) {
+    const bool is_of_it = told.is_asked && told.day == telling.day && tells_of_one_off(told.news) &&
+                          fixture_said(told.news.news)->fixture == fixture_said(news.news)->fixture;
+    return is_of_it && (told.words == telling.words || !news.feet.empty());
+  });
+}
+
+/// Of a visit of that day what was put on at it is asked about before it is taken to be off.
+Result<NewsEffect> effect_of_telling(Telling& telling, HerdLog& log, CowId cow,
+                                     const NewsSaid& news, const ToldOn& told) {
+  const auto since = last_visit(telling);
+  if (!since) return since.faults();
+  const bool may_be_of_now = since->is_now && tells_of_one_off(news);
+  const auto past = log.past_of(cow, may_be_of_now ? since->visit : VisitId{});
+  if (!past) return past.faults();
+  const auto asked = may_be_of_now ? was_asked_on_that_day(telling, cow, news) : Result<bool>(true);
+  if (!asked) return asked.faults();
+  return effect_told(news, *past, told, {since->day, *asked});
+}
+
 Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto cow = find_cow(telling.ports.store, telling.herd, news.number, telling.day);
   if (!cow) {
@@ -141,11 +175,9 @@ Outcome tell(Telling& telling, const NewsSaid& news) {
   const auto past = log.past_of(*cow, VisitId{});
   if (!past) return past.faults();
   const EntryId entry = telling.journal.fresh_id();
-  const auto since = last_visit(telling);
-  if (!since) return since.faults();
-  CowNews told{
-      *cow,        news,         effect_told(news, *past, {telling.day, entry}, {since->day, true}),
-      telling.day, std::nullopt, telling.words};
+  auto comes_of_it = effect_of_telling(telling, log, *cow, news, {telling.day, entry});
+  if (!comes_of_it) return comes_of_it.faults();
+  CowNews told{*cow, news, *std::move(comes_of_it), telling.day, std::nullopt, telling.words};
   const auto waiting = who_waits_for_the_vet(telling.ports.store, log, told);
   if (!waiting) return waiting.faults();
   if (!waiting->empty()) told.effect.unclear = vet_for_whom(*waiting);

@@ -41,6 +41,23 @@ TEST_CASE("news told from the farm names the task it closed") {
         std::vector<std::string>{"told 412: closed: wrap off left hind"});
 }
 
+TEST_CASE("a wrap put on at the visit of that day is asked about before it is told to be off") {
+  Workplace place;
+  (void)place.visited("2026-10-27", {"412 LH DD raw behind; wrap on", "done"});
+  CHECK(told(place, "412 wrap off") ==
+        std::vector<std::string>{"question 412: Her wrap on left hind was put on at this visit. Is "
+                                 "that one off? Then say the foot."});
+  CHECK(told(place, "412 LH wrap off") ==
+        std::vector<std::string>{"told 412: closed: wrap off left hind"});
+}
+
+TEST_CASE("of a wrap put on at a visit before that day nothing is asked") {
+  Workplace place;
+  (void)place.visited("2026-10-26", {"412 LH DD raw behind; wrap on", "done"});
+  CHECK(told(place, "412 wrap off") ==
+        std::vector<std::string>{"told 412: closed: wrap off left hind"});
+}
+
 TEST_CASE("lame still and walking sound told on one day: said again the later one holds") {
   Workplace place;
   (void)place.visited("2026-10-20", {"77 nothing found", "78 nothing found", "done"});
