@@ -6,6 +6,7 @@
 #include "core/sheets/task_blocks.hpp"
 #include "core/sheets/vet_calls.hpp"
 #include "core/sheets/vet_urgency.hpp"
+#include "core/trade/block_lost_early.hpp"
 
 namespace evenclaw {
 
@@ -34,6 +35,7 @@ std::string bare_look(const TaskRow& task, const Wording& wording) {
   if (task.owner != Owner::farmer) return {};
   if (task.kind == TaskKind::watch_her_walk) return task_words(task.kind, task.foot, task.claw);
   if (task.kind != TaskKind::look_at_foot) return {};
+  if (is_of_lost_block(task)) return task.words;
   return task.foot ? wording.say(BoxSaying::look_again, {{"foot", wording.foot(*task.foot)}})
                    : wording.say(BoxSaying::look_at_her_again);
 }

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "core/trade/block_lost_early.hpp"
 #include "core/trade/checks/situation.hpp"
 #include "core/trade/follow_up_decided.hpp"
 #include "core/trade/follow_up_looks.hpp"
@@ -235,7 +236,10 @@ void close_by_act(std::vector<TaskClosed>& closed, const FootCall& call, const A
     if (tells_where && is_somewhere_on_her(said->fixture, task)) {
       close_task(closed, task, told_as(action.kind));
     }
-    if (task.foot != call.foot || !is_task_of(said->fixture, task.kind)) continue;
+    if (task.foot != call.foot) continue;
+    const bool is_on = said->fixture == Fixture::block && is_on_after(said->step);
+    if (is_on && is_of_lost_block(task)) close_task(closed, task, told_as(action.kind));
+    if (!is_task_of(said->fixture, task.kind)) continue;
     if (!act_ends_task(action, task, visit_day)) continue;
     // A new block whose side nobody called may stand beside the old one.
     if (action.kind == ActionKind::block_on && !is_called(meant)) continue;

@@ -1,7 +1,9 @@
 #include "core/trade/follow_up_looks.hpp"
 
 #include <algorithm>
+#include <optional>
 
+#include "core/trade/block_lost_early.hpp"
 #include "core/trade/follow_up_decided.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/lame_score.hpp"
@@ -88,6 +90,8 @@ void add_foot_looks(std::vector<TaskMade>& looks, const FootCall& call, const Ro
   }
   if (any_finding(call, sore)) looks.push_back(task_from(dd_look_rule, aim, visit_day));
   if (any_finding(call, is_foul)) looks.push_back(task_from(foul_look_rule, aim, visit_day));
+  const std::optional<TaskMade> lost = asked_of_lost_block(past, call, visit_day);
+  if (lost) looks.push_back(*lost);
 }
 
 /// Some task will bring somebody to her feet or to her walk.

@@ -1,6 +1,9 @@
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 #include "core/trade/after_leaving.hpp"
+#include "core/trade/block_lost_early.hpp"
 #include "core/trade/follow_up.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_after_all.hpp"
@@ -119,6 +122,21 @@ Rows fixtures_meant(const NewsSaid& news, Fixture fixture, const Held& held) {
   return without_put_on_at(all, fixture, now, others);
 }
 
+/// The trimmer is rung about blocks that came off too early.
+void ask_of_lost_blocks(NewsEffect& effect, const Rows& past, const ToldOn& told) {
+  for (const TaskRow& task : open_tasks(past)) {
+    const bool is_closed =
+        std::any_of(effect.closes.begin(), effect.closes.end(),
+                    [&](const TaskClosed& closed) { return closed.task == task.task; });
+    if (!is_closed || !task.foot || task.rule != block_off_rule.slug) continue;
+    std::optional<TaskMade> lost = asked_of_lost_block(past, *task.foot, task.claw, told.day);
+    const bool is_asked = std::any_of(effect.makes.begin(), effect.makes.end(),
+                                      [&](const TaskMade& made) { return made.foot == task.foot; });
+    if (lost && !is_asked) effect.makes.push_back(std::move(*lost));
+  }
+  name_tasks(effect.makes, told.entry);
+}
+
 NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view how,
                        const Held& held) {
   NewsEffect effect;
@@ -141,6 +159,12 @@ NewsEffect fixture_off(const NewsSaid& news, Fixture fixture, std::string_view h
     const bool foot_meant = news.feet.empty() || is_named;
     if (foot_meant && is_task_of(fixture, task.kind)) close_task(effect.closes, task, how);
   }
+  return effect;
+}
+
+NewsEffect block_came_off(const NewsSaid& news, const Held& held, EntryId entry) {
+  NewsEffect effect = fixture_off(news, Fixture::block, "block came off by itself", held);
+  ask_of_lost_blocks(effect, held.known.rows, {held.today, entry});
   return effect;
 }
 
@@ -211,6 +235,7 @@ NewsEffect fixture_still_on(const NewsSaid& news, Fixture fixture, const Rows& p
     }
   }
   if (is_known) return effect;
+  if (fixture == Fixture::block) close_lost_blocks(effect.closes, past, news.feet);
   if (is_one_somewhere(fixture, past)) return somewhere_still_on(news, fixture, past, told);
   effect.makes = asked_since_when(news, fixture, told.day);
   name_tasks(effect.makes, told.entry);
@@ -336,7 +361,7 @@ NewsEffect effect_of(const NewsSaid& news, const CowPast& past, Day today, Entry
     case News::block_off:
       return fixture_off(news, Fixture::block, "block taken off", held);
     case News::block_came_off:
-      return fixture_off(news, Fixture::block, "block came off by itself", held);
+      return block_came_off(news, held, entry);
     case News::wrap_still_on:
       return fixture_still_on(news, Fixture::wrap, past.rows, {today, entry});
     case News::block_still_on:

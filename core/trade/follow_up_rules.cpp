@@ -61,6 +61,18 @@ const FollowUpRule block_on_pain_rule = {
     "block on the sound claw only: Cattle Lameness claw trimming group, Cramer 2015 (University of "
     "Minnesota); that the farmer rings the same day is common practice, no source",
     "ring trimmer: block on sore claw, {where}"};
+// Without it she stands on the claw that hurts again.
+const FollowUpRule block_lost_early_rule = {
+    "block-lost-early",
+    1,
+    TaskKind::look_at_foot,
+    Owner::farmer,
+    0,
+    0,
+    1,
+    "the trial refitted lost blocks: Thomas 2015; that the farmer rings the same day is our "
+    "judgement",
+    "ring trimmer: block lost early, {where}"};
 const FollowUpRule see_again_rule = {
     "see-again",
     1,
@@ -215,25 +227,16 @@ bool is_block_task(TaskKind kind) {
 }  // namespace
 
 std::span<const FollowUpRule> all_follow_up_rules() {
-  static const std::array rules = {wrap_off_rule,
-                                   block_first_look_rule,
-                                   block_check_rule,
-                                   block_off_rule,
-                                   block_on_pain_rule,
-                                   see_again_rule,
-                                   dd_look_rule,
-                                   horn_first_look_rule,
-                                   horn_look_rule,
-                                   foul_look_rule,
-                                   watch_her_walk_rule,
-                                   lame_walk_rule,
-                                   vet_rule,
-                                   pain_relief_rule,
-                                   still_lame_rule,
-                                   wrap_since_when_rule,
-                                   block_since_when_rule,
-                                   milk_withdrawal_rule,
-                                   meat_withdrawal_rule};
+  static const std::array rules = {wrap_off_rule,        block_first_look_rule,
+                                   block_check_rule,     block_off_rule,
+                                   block_on_pain_rule,   block_lost_early_rule,
+                                   see_again_rule,       dd_look_rule,
+                                   horn_first_look_rule, horn_look_rule,
+                                   foul_look_rule,       watch_her_walk_rule,
+                                   lame_walk_rule,       vet_rule,
+                                   pain_relief_rule,     still_lame_rule,
+                                   wrap_since_when_rule, block_since_when_rule,
+                                   milk_withdrawal_rule, meat_withdrawal_rule};
   return rules;
 }
 

@@ -13,7 +13,8 @@ extern const FollowUpRule wrap_off_rule;
 extern const FollowUpRule block_first_look_rule;  // the farmer's: is it on
 extern const FollowUpRule block_check_rule;
 extern const FollowUpRule block_off_rule;
-extern const FollowUpRule block_on_pain_rule;  // it stands on a claw that hurts
+extern const FollowUpRule block_on_pain_rule;     // it stands on a claw that hurts
+extern const FollowUpRule block_lost_early_rule;  // came off, and the claw beside it hurts
 extern const FollowUpRule see_again_rule;
 extern const FollowUpRule watch_her_walk_rule;  // made only by being called
 extern const FollowUpRule lame_walk_rule;       // came lame, and nothing else asks for her

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/trade/block_lost_early.hpp"
 #include "core/trade/follow_up_rules.hpp"
 #include "core/trade/on_foot.hpp"
 
@@ -77,6 +78,7 @@ NewsEffect on_after_all(const NewsSaid& news, const FootSet& feet, const Rows& p
     effect.makes.push_back(task_from(rule, {foot, Claw::none, told.day}, told.day));
   }
   name_tasks(effect.makes, told.entry);
+  if (said->fixture == Fixture::block) close_lost_blocks(effect.closes, past, feet);
   return effect;
 }
 

@@ -28,8 +28,8 @@ refused line 2: "blok lost" is not understood; expected news of the cow, somethi
 told 303: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
 question 304: No block is known on her. Was it another cow?
 told 304: kept as gone
-told 305: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
-told 305: kept as gone
+told 305: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind
+told 305: closed: ring trimmer: block lost early, left hind
 saved 411
 
 ## ended

@@ -27,12 +27,12 @@ told 210: closed: wrap off left hind
 told 210: closed: look at the sore on left hind
 told 210: taken back: 210 wrap off; gone
 told 210: closed: wrap off left hind
-told 222: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
-told 222: kept as gone
+told 222: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind
+told 222: closed: ring trimmer: block lost early, left hind
 told 222: taken back: 222 block gone; sold
-told 222: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
+told 222: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind
 told 222: taken back: 222 block gone; sold; 222 no, still here
 told 223: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
 told 223: noted; nothing of hers was waiting for it
 told 223: taken back: 223 sold, block gone
-told 223: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
+told 223: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind

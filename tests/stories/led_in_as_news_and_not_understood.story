@@ -42,7 +42,7 @@ refused line 7: no foot is named for what was done; no wrap is known on her; was
 saved 310
 told 301: closed: wrap off left hind
 told 303: closed: wrap off left hind
-told 302: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
+told 302: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind
 told 306: closed: look at left hind, ring if no better; to do: still lame, look at left hind
 told 317: closed: wrap off left hind
 told 312: kept as gone

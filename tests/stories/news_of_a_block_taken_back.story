@@ -19,7 +19,7 @@ done
 ## answered
 told: today's feet: LH RH
 told 300: closed: wrap off left hind
-told 300: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw
+told 300: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw; to do: ring trimmer: block lost early, right hind
 told 300: taken back: 300 wrap off, block gone
 told 300: closed: wrap off left hind
 there already 300

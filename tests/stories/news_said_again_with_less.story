@@ -25,7 +25,7 @@ today hinds
 told: today's feet: LH RH
 refused line 2: "blok gone" is not understood; expected news of the cow, something done, a foot or a number; did you mean "block gone"?
 told 300: closed: wrap off left hind
-told 301: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw
+told 301: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw; to do: ring trimmer: block lost early, right hind
 refused line 4: "sld" is not understood; expected news of the cow, something done, a foot or a number; did you mean "sold"?
 told 305: closed: look at the sore on left hind; to do: still lame, look at her feet
 refused line 6: the line ends too early; still needed: what became of them: all good or all trimmed

@@ -43,7 +43,7 @@ news 305 walks sound
 told: today's feet: LH RH
 told 301: closed: wrap off left hind
 there already 301
-told 302: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw
+told 302: closed: block check left hind, inside claw; block off left hind, inside claw; block still on? left hind, inside claw; to do: ring trimmer: block lost early, left hind
 there already 302
 told 303: kept as gone
 there already 303
@@ -65,6 +65,7 @@ told 303: kept as gone
 
 ## due 2026-10-28
 overdue 311: wrap off right hind (farmer, by 2026-10-25)
+overdue 302: ring trimmer: block lost early, left hind (farmer, by 2026-10-27)
 overdue 304: still lame, look at her feet (trimmer, by 2026-10-27)
 due 305: look at left hind, ring if no better (farmer, by 2026-10-28)
 due 301: look at the sore on left hind (farmer, by 2026-10-30)
