@@ -26,6 +26,7 @@ today hinds
 202 no, 217?
 202 no, 217 or 207
 202 no, no wrap taken off
+news 203 LH wrap off
 213 block off
 213 no, still on, 214 block off
 210 gone
@@ -33,6 +34,7 @@ today hinds
 210 still here
 104? wrap off
 104? no, 202
+203 no, no wrap taken off
 news 203 LH wrap off; still lame
 203 no, RH
 220 still lame LH
@@ -48,18 +50,20 @@ refused line 6: That puts right what was told of 202 and tells of another cow, s
 refused line 7: Nobody is sure of the number, so nothing that was told is put right. Once it is sure: "202 no, 217".
 refused line 8: Nobody is sure of the number, so nothing that was told is put right. Once it is sure: "202 no, 217".
 told 202: taken back: 202 wrap off
+told 203: closed: wrap off left hind
 told 213: closed: block check right hind, inside claw; block off right hind, inside claw; block still on? right hind, inside claw
-refused line 11: That puts right what was told of 213 and tells of another cow, so nothing of it is taken. Say each by itself: "213 no, still on" and "214 block off".
+refused line 12: That puts right what was told of 213 and tells of another cow, so nothing of it is taken. Say each by itself: "213 no, still on" and "214 block off".
 told 210: kept as gone
-refused line 13: That puts right what was told of 210 and tells of another cow, so nothing of it is taken. Say each by itself: "210 still here" and "217 LH SU".
+refused line 14: That puts right what was told of 210 and tells of another cow, so nothing of it is taken. Say each by itself: "210 still here" and "217 LH SU".
 told 210: taken back: 210 gone
-refused line 15: Nobody is sure of the number 104, so nothing is told of her yet. Once it is sure: "104 wrap off".
-refused line 16: Nobody is sure of the number, so nothing that was told is put right. Once it is sure: "104 no, 202".
+refused line 16: Nobody is sure of the number 104, so nothing is told of her yet. Once it is sure: "104 wrap off".
+refused line 17: Nobody is sure of the number, so nothing that was told is put right. Once it is sure: "104 no, 202".
+told 203: taken back: news 203 LH wrap off
 told 203: closed: wrap off left hind
 told 203: closed: look at the sore on left hind; to do: still lame, look at left hind
-refused line 18: Of 203 several things were told of one foot, and which of them is put right is not said. Say which: "203 no, RH wrap taken off" or "203 no, RH still lame".
+refused line 20: Of 203 several things were told of one foot, and which of them is put right is not said. Say which: "203 no, RH wrap taken off" or "203 no, RH still lame".
 told 220: closed: watch her walk, ring if still lame; to do: still lame, look at left hind
-refused line 20: It is unclear what was told of that foot of 220, so nothing is put right. If it was told of the wrong foot: "220 no, RH".
+refused line 22: It is unclear what was told of that foot of 220, so nothing is put right. If it was told of the wrong foot: "220 no, RH".
 
 ## turns
 
@@ -68,9 +72,13 @@ news_unclear 104: "104? wrap off": Nobody was sure of the number. Was it 104?
 news_unclear 104: "104? no, 202": Nobody is sure of the number, so nothing that was told is put right. What holds?
 news_unclear 202: "202 no, 203; LH wrap off": That puts right what was told of 202 and tells of another cow, so nothing of it is taken. What holds?
 news_unclear 202: "202 no, still on; 203 LH wrap off": That puts right what was told of 202 and tells of another cow, so nothing of it is taken. What holds?
+news_unclear 203: "202 no, 203; LH wrap off": That puts right what was told of 202 and tells of another cow, so nothing of it is taken. What holds?
 news_unclear 203: "203 no, RH": Of 203 several things were told of one foot, and which of them is put right is not said. What holds?
 news_unclear 210: "210 no, 217 LH SU": That puts right what was told of 210 and tells of another cow, so nothing of it is taken. What holds?
 news_unclear 213: "213 no, still on, 214 block off": That puts right what was told of 213 and tells of another cow, so nothing of it is taken. What holds?
+news_unclear 214: "213 no, still on, 214 block off": That puts right what was told of 213 and tells of another cow, so nothing of it is taken. What holds?
+news_unclear 217: "202 no, 217 RH wrap off": That puts right what was told of 202 and tells of another cow, so nothing of it is taken. What holds?
+news_unclear 217: "210 no, 217 LH SU": That puts right what was told of 210 and tells of another cow, so nothing of it is taken. What holds?
 news_unclear 220: "220 LH no, RH": It is unclear what was told of that foot of 220, so nothing is put right. What holds?
 due_not_seen 202: wrap off right hind is due and she was not seen
 due_not_seen 203: wrap off right hind is due and she was not seen

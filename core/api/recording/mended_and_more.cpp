@@ -260,6 +260,12 @@ std::optional<Fault> told_before_this_visit(const SaidBehindNo& said, const Told
                          quoted(std::string(trimmed(text))) + "."};
 }
 
+/// "202 no, 217?": of the second nothing is told.
+bool is_of_numbers_alone(const SaidBehindNo& said, const Language& language) {
+  return said.tokens[said.rest].kind == TokenKind::number &&
+         tells_nothing_behind(said, said.rest, language);
+}
+
 bool was_in_the_crush(const VisitBook& book, const Crush& crush, const std::string& number) {
   const bool stands = crush.cow && only_number(crush.cow->draft.turn.cow) == number;
   return stands || !book.before.turns_called_by(number).empty();
@@ -278,11 +284,16 @@ Result<bool> refuse_mended_and_more(VisitBook& book, Crush& crush, std::string_v
   if (told->is_at_this_visit && !fault) fault = fault_of_feet(*said, *told, text, book.language);
   if (!fault) fault = told_before_this_visit(*said, *told, text, book.language);
   if (!fault) return false;
-  const bool names_another =
-      said->is_doubted || next_number(*said, text, book.language).has_value();
-  if (crush.cow && names_another) crush.held_back_by = trimmed(text);
+  const auto other = next_number(*said, text, book.language);
+  if (crush.cow && (said->is_doubted || other)) crush.held_back_by = trimmed(text);
+  const std::string asked = fault->message + " What holds?";
   const Outcome refused = refuse_mending(book, crush, said->number, *std::move(fault), text);
   if (!refused) return refused.faults();
+  if (!other || is_of_numbers_alone(*said, book.language)) return true;
+  // What was told of the other one stays open when the first is put right.
+  const UnreadNews of_other{digits_said(said->tokens[*other], text), std::string(trimmed(text))};
+  const Outcome kept = keep_as_unread(book, of_other, asked);
+  if (!kept) return kept.faults();
   return true;
 }
 
