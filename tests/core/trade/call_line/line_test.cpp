@@ -91,8 +91,8 @@ TEST_CASE("news that names its own foot is of that foot alone, whatever was name
        "203 wrap_off LH; 204 wrap_off LH; 203 block_off LF RH; 204 block_off LF RH; "},
       {"203 LH wrap off, RH block off, wrap still on LF",
        "203 wrap_off LH; 203 block_off RH; 203 wrap_still_on LF; "},
-      {"203 LH wrap off, RH", "203 wrap_off LH RH; "},
-      {"203 LH wrap off; block off", "203 wrap_off LH; 203 block_off LH; "},
+      {"news 203 LH wrap off, RH", "203 wrap_off LH RH; "},
+      {"news 203 LH wrap off; block off", "203 wrap_off LH; 203 block_off LH; "},
   };
   for (const Said& said : table) {
     CAPTURE(said.line);
