@@ -60,23 +60,24 @@ bool is_answered(const VisitView& view, const MedicineTold& told) {
   });
 }
 
+bool is_called(std::string_view product, const ProductNames& names) {
+  const std::vector<std::string> called = heard_words(product);
+  return std::any_of(names.begin(), names.end(),
+                     [&](const std::string& name) { return called == heard_words(name); });
+}
+
 /// What was called beside the words stands in the record: who got the product that they name is
 /// not asked after.
 bool is_called_beside(std::string_view words, const std::vector<ProductNames>& products,
                       const std::vector<ActionRow>& acts, CowId cow, Day on) {
   const std::vector<std::string> said = heard_words(words);
-  const auto is_called = [&](const ProductNames& names) {
-    return std::any_of(acts.begin(), acts.end(), [&](const ActionRow& row) {
-      if (row.cow != cow || row.day != on) return false;
-      return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
-        return heard_words(row.product) == heard_words(name);
-      });
-    });
-  };
   bool is_any_named = false;
   for (const ProductNames& names : products) {
     if (!holds_any_name(said, names)) continue;
-    if (!is_called(names)) return false;
+    const bool is_in_record = std::any_of(acts.begin(), acts.end(), [&](const ActionRow& row) {
+      return row.cow == cow && row.day == on && is_called(row.product, names);
+    });
+    if (!is_in_record) return false;
     is_any_named = true;
   }
   return is_any_named;
