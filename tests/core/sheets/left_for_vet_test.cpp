@@ -100,7 +100,8 @@ TEST_CASE("what was seen at an earlier visit is left alone until the vet came, b
       {"foul-without-the-vet", "no wrap: foul lives without air"},
       {"bleeding-goes-on", ""},
       {"lame-on-two-legs", ""}};
-  for (const auto& [rule, words] : rows) {
+  for (const auto& [slug, words] : rows) {
+    const std::string rule(slug);
     InventedDay day("Hollow Meadow");
     day.known("412");
     Warning warning;
