@@ -4,6 +4,7 @@
 #include <iterator>
 #include <variant>
 
+#include "core/api/behind_words.hpp"
 #include "core/api/herd_log.hpp"
 #include "core/api/still_untold.hpp"
 #include "core/base/text.hpp"
@@ -79,27 +80,6 @@ std::vector<HeardWord> heard_in(std::string_view text, const Language& language)
                                         : std::string(text.substr(token.offset, token.length))});
   }
   return heard;
-}
-
-std::size_t behind_commas(const std::vector<Token>& tokens, std::size_t at) {
-  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
-  return at;
-}
-
-/// Behind the feet that are named from there on.
-std::size_t behind_feet(const std::vector<Token>& tokens, std::size_t from,
-                        const Language& language) {
-  std::size_t at = from;
-  while (at < tokens.size()) {
-    const Language::Match match = language.longest_match(tokens, at);
-    const bool joins =
-        at > from && match.phrase != nullptr && match.phrase->kind == TermKind::conjunction;
-    const bool is_foot = match.phrase != nullptr && (match.phrase->kind == TermKind::foot ||
-                                                     match.phrase->kind == TermKind::feet);
-    if (!joins && !is_foot) break;
-    at += match.word_count;
-  }
-  return at;
 }
 
 std::string without_commas(std::string_view words) {

@@ -5,6 +5,7 @@
 #include <span>
 #include <variant>
 
+#include "core/api/behind_words.hpp"
 #include "core/base/text.hpp"
 #include "core/trade/call_line/lexer.hpp"
 #include "core/trade/call_line/line.hpp"
@@ -48,11 +49,6 @@ std::optional<ClawAlone> claw_alone(std::string_view text, const Language& langu
   return alone;
 }
 
-std::size_t behind_commas_from(std::span<const Token> tokens, std::size_t at) {
-  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
-  return at;
-}
-
 /// "No, block outside", "LH no, block on outside": the claw of one that was put on, and no more.
 std::optional<ClawAlone> claw_of_block(std::string_view text, const Language& language) {
   if (!is_utf8(text)) return std::nullopt;
@@ -60,7 +56,7 @@ std::optional<ClawAlone> claw_of_block(std::string_view text, const Language& la
   std::optional<Foot> foot;
   std::size_t at = 0;
   for (const TermKind kind : {TermKind::foot, TermKind::correction, TermKind::block_act}) {
-    at = behind_commas_from(tokens, at);
+    at = behind_commas(tokens, at);
     if (at >= tokens.size()) return std::nullopt;
     const Language::Match match = language.longest_match(tokens, at);
     const bool is_it = match.phrase != nullptr && match.phrase->kind == kind;

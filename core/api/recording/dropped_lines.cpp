@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/api/behind_words.hpp"
 #include "core/api/cow_names.hpp"
 #include "core/api/recording/end_reasons.hpp"
 #include "core/api/recording/open_questions.hpp"
@@ -45,7 +46,7 @@ std::optional<std::string> number_to_drop(std::string_view text, const Language&
       at += behind.word_count;
     }
   }
-  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
+  at = behind_commas(tokens, at);
   if (at == tokens.size()) return std::nullopt;
   const Language::Match match = language.longest_match(tokens, at);
   const bool is_all = match.phrase != nullptr && match.phrase->kind == TermKind::never_mind &&

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/api/behind_words.hpp"
 #include "core/api/news_taken_back.hpp"
 #include "core/api/recording/open_questions.hpp"
 #include "core/api/recording/refused_cow.hpp"
@@ -40,24 +41,6 @@ bool is_doubt(const Token& token) {
   return kind_of_mark(token.kind) == TermKind::doubt;
 }
 
-std::size_t past_commas(const std::vector<Token>& tokens, std::size_t at) {
-  while (at < tokens.size() && tokens[at].kind == TokenKind::comma) ++at;
-  return at;
-}
-
-bool is_foot_word(const Phrase* phrase) {
-  return phrase != nullptr && (phrase->kind == TermKind::foot || phrase->kind == TermKind::feet);
-}
-
-std::size_t past_feet(const std::vector<Token>& tokens, std::size_t at, const Language& language) {
-  while (at < tokens.size()) {
-    const Language::Match match = language.longest_match(tokens, at);
-    if (!is_foot_word(match.phrase)) break;
-    at += match.word_count;
-  }
-  return at;
-}
-
 std::string digits_said(const Token& number, std::string_view text) {
   return plain_number(number.folded.empty() ? text.substr(number.offset, number.length)
                                             : std::string_view(number.folded));
@@ -71,13 +54,13 @@ std::optional<SaidBehindNo> said_behind_no(std::string_view text, const Language
   if (tokens.size() < 3 || tokens.front().kind != TokenKind::number) return std::nullopt;
   said.number = digits_said(tokens.front(), text);
   said.is_doubted = is_doubt(tokens[1]);
-  const std::size_t feet = past_commas(tokens, said.is_doubted ? 2 : 1);
-  const std::size_t behind = past_feet(tokens, feet, language);
+  const std::size_t feet = behind_commas(tokens, said.is_doubted ? 2 : 1);
+  const std::size_t behind = behind_feet(tokens, feet, language);
   said.names_feet = behind > feet;
-  const std::size_t no = past_commas(tokens, behind);
+  const std::size_t no = behind_commas(tokens, behind);
   const Language::Match match = language.longest_match(tokens, no);
   if (match.phrase == nullptr || match.phrase->kind != TermKind::correction) return std::nullopt;
-  said.rest = past_commas(tokens, no + match.word_count);
+  said.rest = behind_commas(tokens, no + match.word_count);
   return said.rest < tokens.size() ? std::optional(std::move(said)) : std::nullopt;
 }
 
@@ -219,7 +202,7 @@ std::optional<Fault> fault_of_numbers(const SaidBehindNo& said, const ToldOfHer&
 /// "220 LH no, RH": whether the left foot holds as well is not said.
 std::optional<Fault> fault_of_feet(const SaidBehindNo& said, const ToldOfHer& told,
                                    std::string_view text, const Language& language) {
-  const bool is_of_feet_alone = past_feet(said.tokens, said.rest, language) == said.tokens.size();
+  const bool is_of_feet_alone = behind_feet(said.tokens, said.rest, language) == said.tokens.size();
   if (!is_of_feet_alone) return std::nullopt;
   const std::string right(trimmed(text.substr(said.tokens[said.rest].offset)));
   const std::string line = said.number + ' ' + offered_correction(right, language);

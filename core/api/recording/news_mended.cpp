@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/api/behind_words.hpp"
 #include "core/api/news_taken_back.hpp"
 #include "core/api/recording/earlier_turn.hpp"
 #include "core/api/recording/how_she_left.hpp"
@@ -75,22 +76,6 @@ std::string words_of_fate(News news, const Language& language) {
   return {};
 }
 
-/// "RH " of "RH still on": the feet that stand before anything else.
-std::size_t behind_feet(std::string_view text, const Language& language) {
-  const std::vector<Token> tokens = spoken_tokens(text, language);
-  std::size_t at = 0;
-  while (at < tokens.size()) {
-    const Language::Match match = language.longest_match(tokens, at);
-    const bool is_of_feet =
-        match.phrase != nullptr &&
-        (match.phrase->kind == TermKind::foot || match.phrase->kind == TermKind::feet ||
-         match.phrase->kind == TermKind::conjunction);
-    if (!is_of_feet) return tokens[at].offset;
-    at += match.word_count;
-  }
-  return text.size();
-}
-
 /// "620 no, RH" and "412 no, still on" leave out what was told: "620 RH still lame", "412 wrap
 /// still on", "412 RH wrap still on".
 std::vector<std::string> with_what_was_told(const NewsInstead& instead, News told,
@@ -100,7 +85,9 @@ std::vector<std::string> with_what_was_told(const NewsInstead& instead, News tol
   const std::string fate = words_of_fate(told, language);
   if (fate.empty()) return {};
   const std::string rest(trimmed(instead.words.substr(instead.number.size())));
-  const std::size_t cut = behind_feet(rest, language);
+  const std::vector<Token> tokens = spoken_tokens(rest, language);
+  const std::size_t behind = behind_feet(tokens, 0, language);
+  const std::size_t cut = behind < tokens.size() ? tokens[behind].offset : rest.size();
   return {instead.words + ' ' + fate, instead.number + ' ' + rest.substr(0, cut) +
                                           fate.substr(0, fate.find(' ')) + ' ' + rest.substr(cut)};
 }
